@@ -1,0 +1,46 @@
+using Scuff.Diagnostics;
+using Scuff.Stance;
+using Scuff.Steps;
+
+namespace Scuff.Dances;
+
+/// <summary>
+/// A mend told in dance terms, because checks know no words: the prose room writes it into the author's text.
+/// </summary>
+public abstract record DanceEdit : Remedy
+{
+    private DanceEdit()
+    {
+    }
+
+    /// <summary>Put another facing in place of a printed one.</summary>
+    /// <param name="Claim">The printed one.</param>
+    /// <param name="Facing">The right one.</param>
+    public sealed record SetFacing(FacingClaim Claim, Facing Facing) : DanceEdit;
+
+    /// <summary>Set a header field (add it when missing).</summary>
+    /// <param name="Key">Canonical key.</param>
+    /// <param name="Value">New value.</param>
+    public sealed record SetHeader(string Key, string Value) : DanceEdit;
+
+    /// <summary>Dance one action in place of another (the words of <paramref name="Old"/> are replaced).</summary>
+    /// <param name="Old">The written action.</param>
+    /// <param name="New">What comes in its place.</param>
+    public sealed record ReplaceStep(WrittenStep Old, StepAction New) : DanceEdit;
+
+    /// <summary>Add an action after another, on a count of its own.</summary>
+    /// <param name="After">The action before.</param>
+    /// <param name="Label">Its count label.</param>
+    /// <param name="New">What is danced.</param>
+    public sealed record AddStep(WrittenStep After, string Label, StepAction New) : DanceEdit;
+
+    /// <summary>Take an action out.</summary>
+    /// <param name="Old">The written action.</param>
+    public sealed record DropStep(WrittenStep Old) : DanceEdit;
+
+    /// <summary>Dance the count before a restart differently.</summary>
+    /// <param name="At">The interruption.</param>
+    /// <param name="Label">The count within its section.</param>
+    /// <param name="New">What is danced there.</param>
+    public sealed record ChangeLastCount(Interruption At, string Label, StepAction New) : DanceEdit;
+}
