@@ -22,6 +22,9 @@ public sealed record Ending
     /// <summary>The facing at which the ending's wall starts, when stated.</summary>
     public Facing? WallFacing { get; init; }
 
+    /// <summary>Whether she says that it ends at the front, however far the last turn then is.</summary>
+    public bool SaysFront { get; init; }
+
     /// <summary>Where it is written.</summary>
     public required TextSpan Span { get; init; }
 

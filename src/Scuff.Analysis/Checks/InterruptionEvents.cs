@@ -1,0 +1,14 @@
+using Scuff.Dances;
+
+namespace Scuff.Analysis.Checks;
+
+/// <summary>The interruptions that a heading's numbers are about.</summary>
+internal static class InterruptionEvents
+{
+    /// <summary>
+    /// What is written for every track, and beside it what the first track with interruptions adds: a heading counts for the
+    /// track the dance was made for.
+    /// </summary>
+    public static IEnumerable<Interruption> Of(Dance dance) => dance.Interruptions
+        .Concat(dance.Tracks.FirstOrDefault(track => track.Interruptions.Count > 0)?.Interruptions ?? default);
+}

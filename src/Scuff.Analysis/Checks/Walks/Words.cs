@@ -1,0 +1,55 @@
+using System.Globalization;
+using Scuff.Dances;
+using Scuff.Stance;
+using Scuff.Steps;
+using Scuff.Timing;
+
+namespace Scuff.Analysis.Checks.Walks;
+
+/// <summary>The few trade words that messages and the titles of fixes are made of.</summary>
+internal static class Words
+{
+    /// <summary>R or L.</summary>
+    public static string Of(Foot foot) => foot == Foot.Left ? "L" : "R";
+
+    /// <summary>R, L or both feet.</summary>
+    public static string Of(Weight weight) => weight.StandingFoot() is { } foot ? Of(foot) : "both feet";
+
+    /// <summary>An action in few words: <c>step L together</c>.</summary>
+    public static string Of(StepAction action)
+    {
+        string verb = action is { Kind: ActionKind.Stomp, Effect: WeightEffect.Keeps }
+            ? "stomp up"
+            : action.Traits.Word.Replace('-', ' ');
+        string foot = action.Foot.ToFoot() is { } one ? " " + Of(one) : "";
+        string where = action.Direction switch
+        {
+            Direction.Forward => " forward",
+            Direction.Back => " back",
+            Direction.Side => " to side",
+            Direction.Together => " together",
+            Direction.InPlace => " in place",
+            Direction.CrossFront => " across",
+            Direction.CrossBehind => " behind",
+            _ => "",
+        };
+        return verb + foot + where;
+    }
+
+    /// <summary>A length: <c>8 counts</c>, <c>1 count</c>.</summary>
+    public static string Of(Counts length) => length == Counts.One ? "1 count" : length.ToString() + " counts";
+
+    /// <summary>A whole number.</summary>
+    public static string Of(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary><c>a, b and c</c>.</summary>
+    public static string Join(IReadOnlyList<string> words) => words.Count switch
+    {
+        0 => "",
+        1 => words[0],
+        _ => string.Join(", ", words.Take(words.Count - 1)) + " and " + words[^1],
+    };
+
+    /// <summary><c>section 2</c>, or the section's heading when it has no number of its own.</summary>
+    public static string Of(Section section) => section.Number > 0 ? "section " + Of(section.Number) : section.Title;
+}

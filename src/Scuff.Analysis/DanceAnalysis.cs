@@ -1,0 +1,128 @@
+using Scuff.Analysis.Checks;
+using Scuff.Dances;
+using Scuff.Diagnostics;
+using Scuff.Stance;
+using Scuff.Steps;
+using Scuff.Timelines;
+using Scuff.Timing;
+
+namespace Scuff.Analysis;
+
+/// <summary>
+/// The one front door to everything that is computed from a text: each part is computed when it is first asked for, and once.
+/// Immutable, and safe to share between threads.
+/// </summary>
+public sealed class DanceAnalysis
+{
+    private readonly Lazy<Timeline> _wall;
+    private readonly Lazy<Timeline> _plain;
+    private readonly Lazy<ValueList<TrackTimeline>> _tracks;
+    private readonly Lazy<Turn?> _netTurn;
+    private readonly Lazy<Report> _report;
+
+    private DanceAnalysis(Draft draft)
+    {
+        Draft = draft;
+        _wall = new Lazy<Timeline>(() => Unroller.Unroll(Dance, PlanBuilder.OneWall(Dance)));
+        _plain = new Lazy<Timeline>(() => Unroller.Unroll(Dance, PlanBuilder.Plain(Dance)));
+        _tracks = new Lazy<ValueList<TrackTimeline>>(FindTracks);
+        _netTurn = new Lazy<Turn?>(FindNetTurn);
+        _report = new Lazy<Report>(FindReport);
+    }
+
+    /// <summary>The text, the dance understood from it, and the reader's complaints.</summary>
+    public Draft Draft { get; }
+
+    /// <summary>The dance as written.</summary>
+    public Dance Dance => Draft.Dance;
+
+    /// <summary>One plain repetition as danced; of a phrased dance every part once.</summary>
+    public Timeline WallTimeline => _wall.Value;
+
+    /// <summary>Plain repetitions until the floor is back at the front with the same weight, at most eight walls; a phrased dance's sequence once.</summary>
+    public Timeline PlainTimeline => _plain.Value;
+
+    /// <summary>
+    /// The dance on each track that breaks its pattern or has an order of its own; where the breaks are written for every track,
+    /// also without one (the track is then null).
+    /// </summary>
+    public ValueList<TrackTimeline> TrackTimelines => _tracks.Value;
+
+    /// <summary>Turn of one repetition; null when words that could not be read, or a turn without direction, leave it unknown.</summary>
+    public Turn? NetTurn => _netTurn.Value;
+
+    /// <summary>Number of walls: 1, 2, 4 or 8; null when the net turn is unknown or fits none, and for a phrased dance.</summary>
+    public int? Walls => !Dance.IsPhrased && NetTurn is { } turn ? WallsOf(turn) : null;
+
+    /// <summary>The reader's complaints and those of the checks, one for each cause.</summary>
+    public Report Report => _report.Value;
+
+    /// <summary>The analysis of a draft; nothing is computed yet.</summary>
+    public static DanceAnalysis Of(Draft draft) => new(draft);
+
+    /// <summary>
+    /// How many walls a dance has whose repetition turns so much: none 1, a half 2, a quarter 4, an eighth 8; null for other amounts.
+    /// Source: the clock rule of the sheets (facing in eighths, right positive), see docs/rules/facing-walls-differ.md.
+    /// </summary>
+    public static int? WallsOf(Turn netTurn)
+    {
+        Ratio rest = netTurn.Eighths.Modulo(8);
+        return !rest.IsWhole ? null : rest.Numerator switch
+        {
+            0 => 1,
+            4 => 2,
+            2 or 6 => 4,
+            _ => 8,
+        };
+    }
+
+    private ValueList<TrackTimeline> FindTracks()
+    {
+        List<TrackTimeline> found = [];
+        if (Dance.Interruptions.Count > 0)
+        {
+            found.Add(Unrolled(null));
+        }
+
+        foreach (Track track in Dance.Tracks)
+        {
+            if (track.Interruptions.Count > 0 || track.Sequence.Count > 0)
+            {
+                found.Add(Unrolled(track));
+            }
+        }
+
+        return found.ToValueList();
+    }
+
+    private TrackTimeline Unrolled(Track? track)
+    {
+        Plan plan = PlanBuilder.ForTrack(Dance, track);
+        return new TrackTimeline(track, plan, Unroller.Unroll(Dance, plan));
+    }
+
+    private Turn? FindNetTurn()
+    {
+        Turn sum = Turn.None;
+        foreach (WrittenStep step in Dance.Sections.SelectMany(section => section.Steps))
+        {
+            if (step.Action.Kind == ActionKind.Unknown)
+            {
+                return null;
+            }
+
+            sum += step.Action.Turn;
+        }
+
+        // a turn whose direction or amount the reader asks for is in none of the actions
+        bool isAsked = Draft.Report.Complaints.Any(complaint =>
+            complaint.Severity >= Severity.Question && complaint.Rule.Id.StartsWith("turn/", StringComparison.Ordinal));
+        return isAsked ? null : sum;
+    }
+
+    private Report FindReport()
+    {
+        CheckContext context = new(this);
+        return new Report(Draft.Report.Complaints.Concat(AllChecks.Ordered.SelectMany(check => check.Check(context))));
+    }
+}

@@ -1,0 +1,74 @@
+using System.CommandLine;
+using Scuff.Analysis;
+using Scuff.App.Files;
+using Scuff.Prose;
+using Scuff.Sheets;
+using Scuff.Sheets.Formats;
+
+namespace Scuff.App.Commands;
+
+/// <summary><c>scuff sheet</c>: the dance as a step sheet.</summary>
+internal sealed class SheetCommand : IProgramCommand
+{
+    public string Name => "sheet";
+
+    public IReadOnlyList<Example> Examples =>
+    [
+        new("sheet my-dance.dance", "show the sheet as plain text"),
+        new("sheet --format html my-dance.dance > my-dance.html", "make a page that stands alone"),
+        new("sheet --output handouts demo/dances", "write a page for every dance of a folder"),
+    ];
+
+    public Command Create(Terminal terminal)
+    {
+        Argument<string[]> files = DanceFiles.CreateArgument();
+        Option<string?> format = new("--format") { Description = "How to draw it; text on the screen and html into a folder when not said." };
+        format.AcceptOnlyFromAmong([.. SheetFormats.All.Select(f => f.Name)]);
+        Option<string?> output = new("--output", "-o") { Description = "Write a file for each dance into this folder, which is made if needed.", HelpName = "folder" };
+        Command command = new(Name, "Print dances as step sheets.") { files, format, output };
+        command.SetAction(parsed => Run(parsed.GetValue(files), parsed.GetValue(format), parsed.GetValue(output), terminal));
+        return command;
+    }
+
+    private static int Run(string[]? names, string? formatName, string? output, Terminal terminal)
+    {
+        IEnumerable<DanceInput>? inputs = DanceFiles.Read(names, terminal);
+        if (inputs is null)
+        {
+            return ExitCode.Trouble;
+        }
+
+        ISheetFormat format = SheetFormats.Find(formatName ?? (output is null ? "text" : "html"))!;
+        SheetFolder? folder = output is null ? null : new SheetFolder(output, terminal);
+        int code = ExitCode.Clean;
+        bool isFirst = true;
+        foreach (DanceInput input in inputs)
+        {
+            if (!DanceFiles.IsReadable(input, terminal))
+            {
+                code = ExitCode.Trouble;
+                continue;
+            }
+
+            DanceAnalysis analysis = DanceAnalysis.Of(DanceReader.Read(input.Text));
+            SheetModel sheet = SheetBuilder.Build(analysis);
+            code = Math.Max(code, Complained.Tell(input, analysis.Report, terminal));
+            if (folder is not null)
+            {
+                code = folder.Write(input, sheet, format) ? code : ExitCode.Trouble;
+                continue;
+            }
+
+            if (!isFirst)
+            {
+                // a form feed starts a new page on a printer
+                terminal.Out.Write('\f');
+            }
+
+            isFirst = false;
+            format.Write(sheet, terminal.Out);
+        }
+
+        return code;
+    }
+}

@@ -1,0 +1,80 @@
+using System.Text;
+
+namespace Scuff.App.Files;
+
+/// <summary>
+/// Writes a file whole or not at all: the new content is written beside it, brought to the disk, and then takes its place
+/// in one move. Whatever fails on the way, the old file is untouched and nothing is left lying about.
+/// </summary>
+internal static class WholeFile
+{
+    /// <summary>Writes the text as UTF-8.</summary>
+    /// <param name="path">Full path of the file.</param>
+    /// <param name="text">Its new content.</param>
+    /// <param name="withMark">Whether it begins with a byte order mark.</param>
+    /// <exception cref="IOException">The disk is full, or the like.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file or its folder is read-only.</exception>
+    public static void Write(string path, string text, bool withMark = false)
+        => Write(path, stream => Fill(stream, text, withMark));
+
+    /// <summary>Writes what <paramref name="fill"/> puts into the stream.</summary>
+    /// <exception cref="IOException">The disk is full, or the like.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file or its folder is read-only.</exception>
+    public static void Write(string path, Action<Stream> fill)
+    {
+        string target = Target(path);
+        FileInfo old = new(target);
+        if (old is { Exists: true, IsReadOnly: true })
+        {
+            // A move over it would succeed where the folder allows it; but she has locked this file.
+            throw new UnauthorizedAccessException($"{target} is read-only.");
+        }
+
+        string temporary = Path.Combine(
+            Path.GetDirectoryName(target) ?? "",
+            $".{Path.GetFileName(target)}.{Environment.ProcessId}.tmp");
+        try
+        {
+            using (FileStream stream = new(temporary, FileMode.Create, FileAccess.Write, FileShare.None))
+            {
+                fill(stream);
+                stream.Flush(flushToDisk: true);
+            }
+
+            if (!OperatingSystem.IsWindows() && old.Exists)
+            {
+                File.SetUnixFileMode(temporary, old.UnixFileMode);
+            }
+
+            File.Move(temporary, target, overwrite: true);
+        }
+        catch
+        {
+            Remove(temporary);
+            throw;
+        }
+    }
+
+    // A link stays a link: the file it points to is replaced.
+    private static string Target(string path) => new FileInfo(path).LinkTarget is null
+        ? path
+        : File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
+
+    private static void Fill(Stream stream, string text, bool withMark)
+    {
+        using StreamWriter writer = new(stream, new UTF8Encoding(withMark), leaveOpen: true);
+        writer.Write(text);
+    }
+
+    private static void Remove(string temporary)
+    {
+        try
+        {
+            File.Delete(temporary);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // The first trouble is the one to tell.
+        }
+    }
+}

@@ -1,0 +1,38 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+
+namespace Scuff.App.Json;
+
+/// <summary>The JSON that the program writes; its code is made by the compiler, because reflection would slow every start.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, GenerationMode = JsonSourceGenerationMode.Default)]
+[JsonSerializable(typeof(IReadOnlyList<CheckedFile>))]
+[JsonSerializable(typeof(IReadOnlyList<ExplainedFile>))]
+[JsonSerializable(typeof(IReadOnlyList<CatalogueStep>))]
+internal sealed partial class ScuffJson : JsonSerializerContext
+{
+    // Counts such as 3& stay readable; the answer is no part of a web page.
+    private static readonly ScuffJson Readable = new(new JsonSerializerOptions
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    });
+
+    /// <summary>Writes what check found.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<CheckedFile> files) => Write(writer, files, Readable.IReadOnlyListCheckedFile);
+
+    /// <summary>Writes what explain found.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<ExplainedFile> files) => Write(writer, files, Readable.IReadOnlyListExplainedFile);
+
+    /// <summary>Writes entries of the catalogue.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<CatalogueStep> steps) => Write(writer, steps, Readable.IReadOnlyListCatalogueStep);
+
+    private static void Write<T>(TextWriter writer, T value, JsonTypeInfo<T> type)
+    {
+        writer.Write(JsonSerializer.Serialize(value, type));
+        writer.WriteLine();
+    }
+}

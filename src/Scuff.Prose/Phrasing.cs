@@ -1,0 +1,201 @@
+using System.Text;
+using Scuff.Dances;
+using Scuff.Prose.Reading;
+using Scuff.Stance;
+using Scuff.Steps;
+using Scuff.Timing;
+
+namespace Scuff.Prose;
+
+/// <summary>Writes actions and moves in canonical English words, in the order action, foot, place, turn.</summary>
+public static class Phrasing
+{
+    /// <summary>One action: "step R forward", "touch L together", "hold".</summary>
+    public static string Describe(StepAction action)
+    {
+        if (action.Kind == ActionKind.Unknown)
+        {
+            return "not known";
+        }
+
+        StringBuilder words = new();
+        string? foot = action.Foot switch { ActingFoot.Left => "L", ActingFoot.Right => "R", _ => null };
+        string? other = action.Foot switch { ActingFoot.Left => "R", ActingFoot.Right => "L", _ => null };
+        if (action.Size != StepSize.Usual && action.Foot is ActingFoot.Left or ActingFoot.Right)
+        {
+            words.Append(action.Size == StepSize.Small ? "small " : "big ");
+        }
+
+        words.Append(VerbOf(action));
+        if (foot is not null && NamesFoot(action))
+        {
+            words.Append(' ').Append(foot);
+        }
+
+        if (PartWord(action) is string part)
+        {
+            words.Append(' ').Append(part);
+        }
+
+        if (PlaceOf(action, other) is string place)
+        {
+            words.Append(' ').Append(place);
+        }
+
+        if (action.Turn.Sign != 0)
+        {
+            words.Append(action.Kind is ActionKind.Pivot or ActionKind.Unwind or ActionKind.Turn ? " " : " turning ").Append(TurnWords(action.Turn));
+        }
+
+        if (action.Kind is ActionKind.Pivot && action.Effect == WeightEffect.Keeps && foot is not null)
+        {
+            words.Append(" on ").Append(foot);
+        }
+
+        return words.ToString();
+    }
+
+    /// <summary>A move: the figure's name with foot, turn and direction, or its actions.</summary>
+    public static string Describe(WrittenMove move)
+    {
+        if (move.Definition is null || move.IsUnknown)
+        {
+            return move.Steps.Count > 0 && move.Steps[0].Action.Kind != ActionKind.Unknown
+                ? string.Join(", ", move.Steps.Select(DescribeWith))
+                : move.Words;
+        }
+
+        if (move.Steps.Count == 1 || move.Definition.Rows.Count == 1 || !SaysAll(move))
+        {
+            return string.Join(", ", move.Steps.Select(DescribeWith));
+        }
+
+        StringBuilder words = new(move.Definition.Name);
+        bool names = words.ToString().Contains(" right", StringComparison.Ordinal);
+        if (move.Named is Foot named && move.Definition.NamedBy != NamedBy.None && !names)
+        {
+            bool way = move.Definition.NamedBy is NamedBy.Travel or NamedBy.Turn;
+            words.Append(' ').Append(way ? named == Foot.Right ? "right" : "left" : named == Foot.Right ? "R" : "L");
+        }
+
+        if (move.StatedTurn is Turn turn)
+        {
+            words.Append(" turning ").Append(TurnWords(turn));
+        }
+
+        return words.ToString();
+    }
+
+    /// <summary>A turn: "1/4 left", "1 1/4 right".</summary>
+    public static string TurnWords(Turn turn)
+    {
+        Ratio amount = turn.Amount / 8;
+        int whole = amount.Floor;
+        Ratio part = amount - whole;
+        string size = part.Sign == 0 ? whole == 1 ? "full turn" : whole + " turns" : whole == 0 ? part.ToString() : whole + " " + part;
+        return size + (turn.Sign > 0 ? " right" : " left");
+    }
+
+    /// <summary>The rows of a reading in words.</summary>
+    internal static string Describe(IEnumerable<PlacedRow> rows) => string.Join(", ", rows.Where(r => !r.IsWith).Select(r => Describe(r.Action)));
+
+    private static string DescribeWith(WrittenStep step) => step.With.Count == 0
+        ? Describe(step.Action)
+        : Describe(step.Action) + string.Concat(step.With.Select(w => " and " + Describe(w)));
+
+    /// <summary>Whether the figure's name says all that is danced.</summary>
+    private static bool SaysAll(WrittenMove move)
+    {
+        StepDefinition definition = move.Definition!;
+        if (move.Named is null && definition.NamedBy != NamedBy.None)
+        {
+            return false;
+        }
+
+        Foot named = move.Named ?? Foot.Right;
+        if (definition.Rows.Count != move.Steps.Count)
+        {
+            return false;
+        }
+
+        for (int i = 0; i < definition.Rows.Count; i++)
+        {
+            StepAction row = definition.Rows[i].For(named);
+            StepAction danced = move.Steps[i].Action;
+            if (row.Kind != danced.Kind || row.Foot != danced.Foot || row.Effect != danced.Effect || row.Direction != danced.Direction || danced.Size != StepSize.Usual || move.Steps[i].With.Count > 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool NamesFoot(StepAction action) => action.Kind is not (ActionKind.Pivot or ActionKind.Unwind or ActionKind.Turn or ActionKind.Hold);
+
+    private static string VerbOf(StepAction action) => action.Kind switch
+    {
+        ActionKind.Step when action.Direction == Direction.CrossFront => "cross",
+        ActionKind.Step when action.Direction is Direction.LockBehind or Direction.LockFront => "lock",
+        ActionKind.Stomp when action.Effect == WeightEffect.Keeps => "stomp up",
+        ActionKind.Dig => "touch",
+        ActionKind.Drop => "drop",
+        ActionKind.SwivelHeels or ActionKind.SwivelHeel => "swivel heels",
+        ActionKind.SwivelToes or ActionKind.SwivelToe => "swivel toes",
+        ActionKind.FanToe => "fan toe",
+        ActionKind.FanHeel => "fan heel",
+        ActionKind.SplitHeels => "split heels",
+        ActionKind.SplitToes => "split toes",
+        ActionKind.RollHips => "roll hips",
+        ActionKind.RollBody => "body roll",
+        ActionKind.RollKnee => "roll knee",
+        ActionKind.PopKnee => "pop knee",
+        ActionKind.PopShoulder => "pop shoulder",
+        ActionKind.Bounce => "bounce heels",
+        ActionKind.Bump => "bump hips",
+        ActionKind.Grind => "grind heel",
+        ActionKind.Click => "click heels",
+        ActionKind.Shift => "shift weight",
+        ActionKind.Applejack => "applejack",
+        _ => action.Traits.Word,
+    };
+
+    private static string? PartWord(StepAction action) => action.Kind switch
+    {
+        ActionKind.Dig => "heel",
+        ActionKind.Touch when action.Contact == Contact.Toe => null,
+        _ => null,
+    };
+
+    private static string? PlaceOf(StepAction action, string? other) => action.Direction switch
+    {
+        Direction.Unstated => null,
+        Direction.Forward => action.Kind is ActionKind.Scuff or ActionKind.Brush or ActionKind.Hitch ? null : "forward",
+        Direction.Back => action.Kind == ActionKind.Flick ? null : "back",
+        Direction.Side => "to side",
+        Direction.DiagonalForward => "diagonally forward",
+        Direction.DiagonalBack => "diagonally back",
+        Direction.DiagonalForwardAcross => "diagonally forward across",
+        Direction.DiagonalBackAcross => "diagonally back across",
+        Direction.CrossFront when action.Kind == ActionKind.Step => other is null ? null : "over " + other,
+        Direction.CrossFront => other is null ? "across" : "across " + other,
+        Direction.CrossBehind => other is null ? "behind" : "behind " + other,
+        Direction.LockFront => other is null ? "in front" : "in front of " + other,
+        Direction.LockBehind => other is null ? "behind" : "behind " + other,
+        Direction.Together => "together",
+        Direction.Home => "home",
+        Direction.InPlace => action.Kind is ActionKind.Step or ActionKind.Touch or ActionKind.Hop ? "in place" : null,
+        Direction.Out => "out",
+        Direction.In => "in",
+        Direction.Up => action.Kind is ActionKind.Hitch or ActionKind.Clap or ActionKind.Snap or ActionKind.PopShoulder ? null : "up",
+        Direction.Down => action.Kind is ActionKind.Dip or ActionKind.RollBody ? null : "down",
+        Direction.Across => action.Kind == ActionKind.Hook ? null : "across",
+        Direction.Behind => "behind",
+        Direction.Left => "left",
+        Direction.Right => "right",
+        Direction.Centre => "centre",
+        Direction.Clockwise => "clockwise",
+        Direction.Anticlockwise => "anticlockwise",
+        _ => null,
+    };
+}

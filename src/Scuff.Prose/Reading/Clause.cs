@@ -1,0 +1,99 @@
+using Scuff.Diagnostics;
+using Scuff.Prose.Words;
+using Scuff.Stance;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>One move's worth of words, its slots filled; not yet bound to counts.</summary>
+internal sealed class Clause
+{
+    public Link Link { get; set; } = Link.Hard;
+
+    /// <summary>Whether a hard separator, a bracket or the end follows.</summary>
+    public Link LinkAfter { get; set; } = Link.Hard;
+
+    public int Start { get; set; } = -1;
+
+    public int End { get; set; } = -1;
+
+    /// <summary>The verb or figure, or null.</summary>
+    public Meaning? Head { get; set; }
+
+    public string HeadText { get; set; } = "";
+
+    /// <summary>The word turn (or spin) stands in it.</summary>
+    public bool HasTurnWord { get; set; }
+
+    public List<FootWord> Feet { get; } = [];
+
+    public bool BothFeet { get; set; }
+
+    public Foot? Reference { get; set; }
+
+    public Meaning? Dir { get; set; }
+
+    public bool DirFirst { get; set; }
+
+    public bool Diagonal { get; set; }
+
+    /// <summary>Side of a sided direction (to the right).</summary>
+    public Foot? DirSide { get; set; }
+
+    public int? Amount { get; set; }
+
+    public Foot? TurnSide { get; set; }
+
+    /// <summary>The clock time a turn goes to ("turn left to 9:00"), in eighths.</summary>
+    public int? TurnTo { get; set; }
+
+    public string Part { get; set; } = "";
+
+    public int Size { get; set; }
+
+    public TermKind? WeightNote { get; set; }
+
+    public Foot? WeightFoot { get; set; }
+
+    public int Times { get; set; } = 1;
+
+    public bool TimesStated { get; set; }
+
+    public int? Lasts { get; set; }
+
+    public bool IsRepeat { get; set; }
+
+    public bool IsMirrored { get; set; }
+
+    public (int From, int To)? RepeatCounts { get; set; }
+
+    public List<Term> Unknown { get; } = [];
+
+    public bool HasStyle { get; set; }
+
+    public List<Term> Corrected { get; } = [];
+
+    /// <summary>The detail in brackets or after a colon.</summary>
+    public List<Clause> Detail { get; set; } = [];
+
+    /// <summary>It is an &amp; that may be a step together of its own.</summary>
+    public bool IsAmp { get; set; }
+
+    public TextSpan Span => TextSpan.FromBounds(Math.Max(Start, 0), Math.Max(End, 0));
+
+    public bool IsFigure => Head is { Figures.Count: > 0 };
+
+    public bool HasVerb => Head?.Verb is not null;
+
+    public bool IsTurnOnly => Head is null && (HasTurnWord || Amount is not null) && Dir is null && Feet.Count == 0 && Part.Length == 0;
+
+    /// <summary>Whether it says something that can be danced.</summary>
+    public bool HasContent => Head is not null || HasTurnWord || Amount is not null || Feet.Count > 0 || Dir is not null || Part.Length > 0 || IsRepeat || IsAmp || BothFeet;
+
+    public bool IsFeetOnly => Head is null && !HasTurnWord && Amount is null && Dir is null && Part.Length == 0 && !IsRepeat && Feet.Count > 0 && Size == 0;
+
+    public void Cover(TextSpan span)
+    {
+        Start = Start < 0 ? span.Start : Math.Min(Start, span.Start);
+        End = Math.Max(End, span.End);
+    }
+}

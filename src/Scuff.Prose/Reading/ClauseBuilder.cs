@@ -1,0 +1,931 @@
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Steps;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>
+/// Gathers the terms of a line into clauses: one move's worth of words each, its slots (move, foot, direction, contact,
+/// size, turn) filled in whatever order they come. A comma ends a clause; so does a word that would fill a slot twice.
+/// </summary>
+internal sealed class ClauseBuilder
+{
+    private readonly List<Term> _terms;
+    private readonly List<Clause> _clauses = [];
+    private readonly int _end;
+    private Clause _current = new();
+    private Link _pending = Link.Hard;
+    private bool _styling;
+
+    private ClauseBuilder(List<Term> terms, int end)
+    {
+        _terms = terms;
+        _end = end;
+    }
+
+    /// <summary>The clauses of a line, or of a bracket in it.</summary>
+    public static List<Clause> Build(List<Term> terms) => new ClauseBuilder(terms, terms.Count).Run(0);
+
+    /// <summary>The clauses from one term up to another.</summary>
+    private static List<Clause> Build(List<Term> terms, int start, int end) => new ClauseBuilder(terms, end).Run(start);
+
+    private List<Clause> Run(int start)
+    {
+        for (int i = start; i < _end; i++)
+        {
+            Term term = _terms[i];
+            if (term.Corrected)
+            {
+                _current.Corrected.Add(term);
+            }
+
+            switch (term.Kind)
+            {
+                case TermKind.Separator:
+                    if (term.Text == ":" && TryDetail(ref i, _end))
+                    {
+                        break;
+                    }
+
+                    if (term.Text == "-" && _current.IsFigure && _current.Head!.Figures[0].Rows.Count > 1 && TryDetail(ref i, _end))
+                    {
+                        break;
+                    }
+
+                    Close(Link.Hard);
+                    _styling = false;
+                    break;
+                case TermKind.Then:
+                    Close(Link.Hard);
+                    _styling = false;
+                    break;
+                case TermKind.Join:
+                    _pending = Link.Soft;
+                    break;
+                case TermKind.With:
+                    _pending = Link.Soft;
+                    break;
+                case TermKind.Amp:
+                    Amp(term);
+                    break;
+                case TermKind.Dash:
+                    break;
+                case TermKind.Open:
+                    Bracket(ref i);
+                    break;
+                case TermKind.Close:
+                    break;
+                case TermKind.Filler:
+                    Widen(term);
+                    break;
+                case TermKind.Style:
+                    _current.HasStyle = true;
+                    Widen(term);
+                    break;
+                case TermKind.Size:
+                    StartIfPending(TermKind.Size, i);
+                    _current.Size = term.Meaning.Value;
+                    Widen(term);
+                    break;
+                case TermKind.Part:
+                    Part(term, i);
+                    break;
+                case TermKind.Foot:
+                    FootTerm(term, i, true);
+                    break;
+                case TermKind.Side:
+                    SideTerm(term, i);
+                    break;
+                case TermKind.BothFeet:
+                    StartIfPending(term.Kind, i);
+                    _current.BothFeet = true;
+                    Widen(term);
+                    break;
+                case TermKind.Dir:
+                    DirTerm(term, i);
+                    break;
+                case TermKind.Amount:
+                    AmountTerm(term, i);
+                    break;
+                case TermKind.Turn:
+                    TurnTerm(term, i);
+                    break;
+                case TermKind.Move:
+                    MoveTerm(term, i);
+                    break;
+                case TermKind.WeightOn:
+                    WeightOn(ref i, term);
+                    break;
+                case TermKind.WeightNone:
+                case TermKind.WeightTakes:
+                case TermKind.WeightBoth:
+                    Last().WeightNote = term.Kind;
+                    break;
+                case TermKind.Times:
+                    Clause repeated = Last();
+                    repeated.Times = Math.Clamp(term.Meaning.Value, 1, 8);
+                    repeated.TimesStated = true;
+                    break;
+                case TermKind.Number:
+                    NumberTerm(ref i, term);
+                    break;
+                case TermKind.Repeat:
+                case TermKind.RepeatMirrored:
+                    RepeatTerm(ref i, term);
+                    break;
+                case TermKind.Clock:
+                    if (Last() is { HasTurnWord: true, Amount: null } turning || (Last() is { HasTurnWord: true } && (turning = Last()) is not null))
+                    {
+                        turning.TurnTo = term.Meaning.Value;
+                    }
+
+                    break;
+                default:
+                    if (!_styling)
+                    {
+                        _current.Unknown.Add(term);
+                    }
+
+                    Widen(term);
+                    break;
+            }
+        }
+
+        Close(Link.Hard);
+        Tidy();
+        return _clauses;
+    }
+
+    private static bool IsContent(TermKind kind) => kind is TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Amount
+        or TermKind.Turn or TermKind.Part or TermKind.BothFeet or TermKind.Repeat or TermKind.RepeatMirrored;
+
+    private static bool IsTurnVerb(Meaning? head) => head is { Verb: ActionKind.Pivot or ActionKind.Unwind }
+        || (head is { Figures.Count: > 0 } && head.Figures.Any(f => f.TotalTurn.Sign != 0 || f.NamedBy == NamedBy.Turn));
+
+    private void Widen(Term term) => _current.Cover(term.Span);
+
+    /// <summary>The clause that a note at this place speaks of: the current one, or the last when the current is still empty.</summary>
+    private Clause Last() => _current.HasContent || _clauses.Count == 0 ? _current : _clauses[^1];
+
+    private void Close(Link link)
+    {
+        if (_current.HasContent || _current.Unknown.Count > 0 || _current.HasStyle || _current.WeightNote is not null || _current.Corrected.Count > 0)
+        {
+            _current.LinkAfter = link;
+            if (!_current.HasContent && _current.Unknown.Count == 0)
+            {
+                // only styling words, or a note on the weight: it belongs to the move before
+                if (_clauses.Count > 0)
+                {
+                    _clauses[^1].WeightNote ??= _current.WeightNote;
+                    _clauses[^1].WeightFoot ??= _current.WeightFoot;
+                    _clauses[^1].HasStyle |= _current.HasStyle;
+                }
+            }
+            else
+            {
+                _clauses.Add(_current);
+            }
+        }
+
+        _current = new Clause { Link = link };
+        _pending = link;
+    }
+
+    private void StartIfPending(TermKind kind, int at)
+    {
+        if (_pending is Link.Soft && _current.HasContent)
+        {
+            // "and 1/4 turn", "with a quarter turn" still belong to the move; so does a size or a part before them
+            if (kind is TermKind.Amount or TermKind.Turn && _current.IsFigure)
+            {
+                _pending = Link.None;
+                return;
+            }
+
+            if (_current.IsFeetOnly && kind is TermKind.Foot or TermKind.Side)
+            {
+                _pending = Link.None;
+                return;
+            }
+
+            bool feetGoOn = kind is TermKind.Foot or TermKind.Side && _current.Feet.Count > 0 && NextContent(at + 1) is TermKind.Foot or TermKind.Side or null;
+            if (feetGoOn)
+            {
+                _pending = Link.None;
+                return;
+            }
+
+            Close(Link.Soft);
+        }
+
+        _pending = Link.None;
+    }
+
+    private TermKind? NextContent(int from)
+    {
+        for (int i = from; i < _end; i++)
+        {
+            TermKind kind = _terms[i].Kind;
+            if (IsContent(kind))
+            {
+                return kind;
+            }
+
+            if (kind is TermKind.Separator or TermKind.Then or TermKind.Open or TermKind.Close)
+            {
+                return null;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The index of the next term that is no filler, or -1 at a separator or the end.</summary>
+    private int NextIndex(int from)
+    {
+        for (int i = from; i < _end; i++)
+        {
+            TermKind kind = _terms[i].Kind;
+            if (kind is TermKind.Separator or TermKind.Then or TermKind.Open or TermKind.Close or TermKind.Join or TermKind.With or TermKind.Amp)
+            {
+                return -1;
+            }
+
+            if (kind is not (TermKind.Filler or TermKind.Style or TermKind.Size or TermKind.Dash))
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    private int PreviousIndex(int from)
+    {
+        for (int i = from; i >= 0; i--)
+        {
+            TermKind kind = _terms[i].Kind;
+            if (kind is TermKind.Separator or TermKind.Then or TermKind.Open or TermKind.Close or TermKind.Join or TermKind.With or TermKind.Amp)
+            {
+                return -1;
+            }
+
+            if (kind is not (TermKind.Filler or TermKind.Style or TermKind.Size or TermKind.Dash))
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    private void Amp(Term term)
+    {
+        // an & sign is a join, or a step of its own on an & count: the solver decides
+        if (_current.HasContent)
+        {
+            Close(Link.Amp);
+        }
+
+        Clause amp = new() { IsAmp = true, Link = Link.Amp, LinkAfter = Link.Amp };
+        amp.Cover(term.Span);
+        _clauses.Add(amp);
+        _current = new Clause { Link = Link.Amp };
+        _pending = Link.Amp;
+    }
+
+    private void Part(Term term, int at)
+    {
+        string part = term.Meaning.Part;
+        StartIfPending(TermKind.Part, at);
+        if (_current.Head is null && _current.Part.Length > 0 && (_current.Feet.Count > 0 || _current.Dir is not null) && part is "heel" or "toe")
+        {
+            Close(Link.None);
+        }
+
+        if (part is "knee" && _current.Head is null)
+        {
+            _current.Part = "knee";
+        }
+        else if (part is "body" or "shoulder")
+        {
+            _current.HasStyle = true;
+        }
+        else
+        {
+            _current.Part = part;
+        }
+
+        Widen(term);
+    }
+
+    private void FootTerm(Term term, int at, bool certain, bool mayBeReference = false)
+    {
+        Foot foot = term.Meaning.Side!.Value;
+        bool afterPlace = _current.Dir is { Direction: Direction.CrossFront or Direction.CrossBehind or Direction.Together or Direction.LockBehind or Direction.LockFront } && PreviousIndex(at - 1) is int before and >= 0 && _terms[before].Kind is TermKind.Dir or TermKind.Part;
+        if (afterPlace && _pending is not (Link.Soft or Link.Amp) && _current.Reference is null && _current.Feet.Count > 0 && _current.Feet[^1].Foot != foot && !NextSuitsNewClause(at))
+        {
+            // "over left", "next to right": the standing foot
+            _current.Reference = foot;
+            Widen(term);
+            return;
+        }
+
+        StartIfPending(certain ? TermKind.Foot : TermKind.Side, at);
+        if (_current.Feet.Count > 0 && (_current.Dir is not null || _current.Part.Length > 0 || _current.Amount is not null) && !IsListContinued(at) && !(_current.IsFigure && _current.Feet[^1].Foot != foot && AllFeetUpTo(at)))
+        {
+            Close(Link.None);
+        }
+        else if (_current.Feet.Count > 0 && _current.HasVerb && !_current.IsFigure && NextIndex(at + 1) is int following and >= 0 && _terms[following].Kind is TermKind.Dir or TermKind.Move or TermKind.Part && _current.Feet[^1].Foot != foot)
+        {
+            // "step right left behind": the second foot begins its own move when something follows it
+            Close(Link.None);
+        }
+
+        bool reference = mayBeReference || (afterPlace && _current.Feet.Count == 0 && _current.Head?.Verb is null or ActionKind.Step);
+        _current.Feet.Add(new FootWord(foot, certain, reference && afterPlace));
+        Widen(term);
+    }
+
+    private bool AllFeetUpTo(int at)
+    {
+        int next = NextIndex(at + 1);
+        return next < 0 || _terms[next].Kind is TermKind.Side or TermKind.Foot;
+    }
+
+    private bool NextSuitsNewClause(int at)
+    {
+        // "cross R over L side R": L is the standing foot; "cross R over, L side": a comma stands there.
+        // "step R together L side": L begins the next move when a direction follows and no other foot comes before it
+        int next = NextIndex(at + 1);
+        return _current.Dir is { Direction: Direction.Together } && _terms[PreviousIndex(at - 1)].Text.StartsWith("tog", StringComparison.OrdinalIgnoreCase)
+            && next >= 0 && _terms[next].Kind is TermKind.Dir;
+    }
+
+    private bool IsListContinued(int at)
+    {
+        // feet listed one after the other: "walk forward R L R"
+        int before = PreviousIndex(at - 1);
+        return before >= 0 && _terms[before].Kind is TermKind.Side or TermKind.Foot && AllFeetUpTo(at)
+            && !(_current.Part.Length > 0 && _current.Head is null);
+    }
+
+    private void SideTerm(Term term, int at)
+    {
+        Foot side = term.Meaning.Side!.Value;
+        int next = NextIndex(at + 1);
+        int previous = PreviousIndex(at - 1);
+
+        // right foot, right heel, right toe, right knee, right hip
+        if (next >= 0 && _terms[next].Kind == TermKind.Part && _terms[next].Meaning.Part is "heel" or "toe" or "ball" && next == at + 1)
+        {
+            FootTerm(term, at, true);
+            return;
+        }
+
+        bool turnBefore = previous >= 0 && (_terms[previous].Kind is TermKind.Amount || (_terms[previous].Kind is TermKind.Turn && !IsStepAfter(at)) || (_terms[previous].Kind is TermKind.Move && IsTurnVerb(_terms[previous].Meaning) && _terms[previous].Meaning.Verb is ActionKind.Pivot or ActionKind.Unwind));
+        if (turnBefore && (_current.TurnSide is null) && _pending is not (Link.Soft or Link.Amp))
+        {
+            _current.TurnSide = side;
+            Widen(term);
+            return;
+        }
+
+        bool turnAfter = next >= 0 && _terms[next].Kind is TermKind.Amount or TermKind.Turn && !OtherSideFollows(next);
+        if (turnAfter && _current.TurnSide is null)
+        {
+            // "right 1/4 turn"; but "step right 1/4 turn" may mean the foot too: the side serves both
+            if (_pending is Link.Soft or Link.Amp && _current.HasContent)
+            {
+                Close(_pending);
+                _pending = Link.None;
+            }
+
+            bool verbBefore = _current.HasVerb && _current.Feet.Count == 0 && _current.Head!.Verb is not (ActionKind.Pivot or ActionKind.Unwind);
+            if (verbBefore || (_current.IsFigure && _current.Feet.Count == 0))
+            {
+                _current.Feet.Add(new FootWord(side, false, false));
+            }
+            else if (_current.HasContent && !_current.IsFigure)
+            {
+                Close(Link.None);
+            }
+
+            _current.TurnSide = side;
+            Widen(term);
+            return;
+        }
+
+        FootTerm(term, at, false);
+    }
+
+    private bool IsStepAfter(int at)
+    {
+        int next = NextIndex(at + 1);
+        return next >= 0 && _terms[next].Kind is TermKind.Dir && _current.HasVerb;
+    }
+
+    private bool OtherSideFollows(int at)
+    {
+        for (int i = at; i < _end && i < at + 4; i++)
+        {
+            if (_terms[i].Kind is TermKind.Side or TermKind.Foot)
+            {
+                // "right 1/4 turn left": the left belongs to the turn unless it starts a move of its own
+                int next = NextIndex(i + 1);
+                bool startsMove = next >= 0 && _terms[next].Kind is TermKind.Dir or TermKind.Move;
+                int before = PreviousIndex(i - 1);
+                bool glued = before >= 0 && _terms[before].Kind is TermKind.Amount or TermKind.Turn;
+                return glued && !(startsMove && _terms[before].Kind is TermKind.Move);
+            }
+
+            if (_terms[i].Kind is TermKind.Dir && _terms[i].Meaning.Side is not null)
+            {
+                return true;
+            }
+
+            if (_terms[i].Kind is TermKind.Separator or TermKind.Move or TermKind.Join or TermKind.Then or TermKind.With or TermKind.Amp)
+            {
+                return false;
+            }
+        }
+
+        return false;
+    }
+
+    private void DirTerm(Term term, int at)
+    {
+        Meaning dir = term.Meaning;
+        if (dir.Special == "shoulder")
+        {
+            if (_current.TurnSide is null)
+            {
+                _current.TurnSide = dir.Side;
+            }
+
+            Widen(term);
+            return;
+        }
+
+        int previous = PreviousIndex(at - 1);
+        bool ofTurn = dir.Direction == Direction.Side && dir.Side is not null && _current.TurnSide is null && previous >= 0
+            && (_terms[previous].Kind is TermKind.Amount or TermKind.Turn || (_terms[previous].Kind == TermKind.Move && IsTurnVerb(_terms[previous].Meaning) && _terms[previous].Meaning.Verb is ActionKind.Pivot or ActionKind.Unwind))
+            && _pending is not Link.Amp;
+        if (ofTurn)
+        {
+            _current.TurnSide = dir.Side;
+            Widen(term);
+            return;
+        }
+
+        if (dir.Direction is Direction.Clockwise or Direction.Anticlockwise && (_current.Amount is not null || _current.HasTurnWord))
+        {
+            _current.TurnSide = dir.Direction == Direction.Clockwise ? Foot.Right : Foot.Left;
+            Widen(term);
+            return;
+        }
+
+        StartIfPending(TermKind.Dir, at);
+        if (dir.Special == "diag")
+        {
+            if (_current.Dir is not null && _current.Dir.Direction is not (Direction.Forward or Direction.Back or Direction.Side) && _current.Diagonal)
+            {
+                Close(Link.None);
+            }
+
+            _current.Diagonal = true;
+            _current.DirSide ??= dir.Side;
+            Widen(term);
+            return;
+        }
+
+        if (_current.Dir is null)
+        {
+            // a turn word with an amount, then a direction: "turn 1/4 left forward": the direction starts a step
+            _current.Dir = dir;
+            _current.DirSide ??= dir.Side;
+            _current.DirFirst = _current.Head is null && _current.Feet.Count == 0;
+            Widen(term);
+            return;
+        }
+
+        Direction present = _current.Dir.Direction;
+        Direction coming = dir.Direction;
+        bool feetAfter = NextIndex(at + 1) is int n and >= 0 && _terms[n].Kind is TermKind.Side or TermKind.Foot;
+        if ((present, coming) is (Direction.CrossFront, Direction.CrossBehind))
+        {
+            _current.Dir = dir;
+            Widen(term);
+            return;
+        }
+
+        bool sameKind = present == coming || (present, coming) is (Direction.CrossFront, Direction.Forward) or (Direction.CrossFront, Direction.Side)
+            or (Direction.Side, Direction.Out) or (Direction.Out, Direction.Side) or (Direction.Back, Direction.Together) or (Direction.Home, Direction.Together)
+            or (Direction.Together, Direction.InPlace) or (Direction.Back, Direction.InPlace) or (Direction.LockBehind, Direction.CrossBehind) or (Direction.LockBehind, Direction.CrossFront)
+            or (Direction.Forward, Direction.Out) or (Direction.Back, Direction.Out) or (Direction.Out, Direction.Forward) or (Direction.Out, Direction.Back)
+            or (Direction.Back, Direction.Home) or (Direction.Back, Direction.In) or (Direction.In, Direction.Together) or (Direction.Together, Direction.Home)
+            or (Direction.CrossBehind, Direction.Side) or (Direction.Side, Direction.Forward) or (Direction.Down, Direction.InPlace) or (Direction.Up, Direction.Forward) or (Direction.Forward, Direction.Up)
+            or (Direction.Down, Direction.Together) or (Direction.Home, Direction.InPlace) or (Direction.CrossFront, Direction.In);
+        bool soleMove = _current.HasVerb && !_current.IsFigure && (coming is not (Direction.Together or Direction.CrossFront or Direction.CrossBehind) || dir.Side is not null);
+        if (_pending is Link.None && sameKind && !(present == coming && _current.Head is null && dir.Side is null) && (soleMove || coming is Direction.Together or Direction.InPlace or Direction.CrossFront or Direction.CrossBehind or Direction.Home) && !(_current.Head is null && feetAfter && _current.Feet.Count > 0))
+        {
+            if ((present, coming) is (Direction.LockBehind, Direction.CrossFront))
+            {
+                _current.Dir = dir with { Direction = Direction.LockFront };
+            }
+            else if (coming is Direction.Together && present is Direction.Back or Direction.In or Direction.Down)
+            {
+                _current.Dir = dir;
+            }
+            else if ((present, coming) is (Direction.Out, Direction.Forward or Direction.Back) or (Direction.Forward or Direction.Back, Direction.Out))
+            {
+                _current.Dir = present == Direction.Out ? dir : _current.Dir;
+                _current.Diagonal = true;
+            }
+
+            _current.DirSide ??= dir.Side;
+            Widen(term);
+            return;
+        }
+
+        if (_current.IsFigure)
+        {
+            // a figure takes its direction once; another one begins a step
+            _current.DirSide ??= dir.Side;
+            if (dir.Side is not null || coming is Direction.Forward or Direction.Back or Direction.Side or Direction.InPlace)
+            {
+                Widen(term);
+                return;
+            }
+        }
+
+        Close(Link.None);
+        _current.Dir = dir;
+        _current.DirSide = dir.Side;
+        _current.DirFirst = true;
+        Widen(term);
+    }
+
+    private void AmountTerm(Term term, int at)
+    {
+        bool stepLike = _current.HasContent && !_current.IsTurnOnly && !_current.IsFigure && !IsTurnVerb(_current.Head) && !_current.HasTurnWord && _current.TurnSide is null;
+        if (_pending is Link.Soft && _current.HasContent && !_current.IsFigure && !IsTurnVerb(_current.Head))
+        {
+            Close(Link.Soft);
+        }
+        else if (stepLike)
+        {
+            Close(Link.None);
+        }
+        else if (_current.Amount is not null)
+        {
+            // "1/2 turn 1/4 turn": two turns
+            Close(Link.None);
+        }
+
+        _pending = Link.None;
+        _current.Amount = term.Meaning.Value;
+        Widen(term);
+    }
+
+    private void TurnTerm(Term term, int at)
+    {
+        if (_current.Amount is not null && !_current.HasTurnWord && _pending is Link.None)
+        {
+            _current.HasTurnWord = true;
+            Widen(term);
+            return;
+        }
+
+        if (_current.IsFigure || IsTurnVerb(_current.Head))
+        {
+            if (_pending is not Link.Amp)
+            {
+                _pending = Link.None;
+                _current.HasTurnWord = true;
+                Widen(term);
+                return;
+            }
+        }
+
+        if (_current.HasContent)
+        {
+            bool sideOnly = _current.TurnSide is not null && _current.Head is null && _current.Feet.Count == 0 && _current.Dir is null;
+            if (!sideOnly && !(_current.IsTurnOnly && _current.Amount is null))
+            {
+                Close(_pending is Link.Soft ? Link.Soft : Link.None);
+            }
+        }
+
+        _pending = Link.None;
+        _current.HasTurnWord = true;
+        Widen(term);
+    }
+
+    private void MoveTerm(Term term, int at)
+    {
+        Meaning move = term.Meaning;
+
+        // "turn 1/4 left stepping R forward": the turn goes with the step
+        if (_current.HasContent)
+        {
+            bool turnOnly = _current.IsTurnOnly;
+            bool modifier = _current.Head is null && !turnOnly && _pending is Link.None or Link.Hard && !HasOwnFootAfter(at) && !(_current.HasTurnWord && _current.Feet.Count > 0 && _current.Dir is not null);
+            if (_current.Head is null && _pending is Link.None or Link.Hard && _current.Feet.Count == 0 && !turnOnly)
+            {
+                // only a direction or a part so far: it belongs to the verb ("cross rock", "side touch", "heel grind")
+                modifier = true;
+            }
+
+            if (!modifier || _pending is Link.Soft or Link.Amp)
+            {
+                Close(_pending is Link.Soft or Link.Amp ? _pending : Link.None);
+            }
+        }
+
+        _pending = Link.None;
+        _current.Head = move;
+        _current.HeadText = term.Text;
+        Widen(term);
+    }
+
+    private bool HasOwnFootAfter(int at)
+    {
+        // "R side touch L": the touch has its own foot, so "R side" is a step
+        int next = NextIndex(at + 1);
+        bool footNext = next >= 0 && _terms[next].Kind is TermKind.Side or TermKind.Foot;
+        return footNext && _current.Feet.Count > 0 && _terms[next].Meaning.Side != _current.Feet[^1].Foot && _current.Dir is not null;
+    }
+
+    private void WeightOn(ref int at, Term term)
+    {
+        Clause owner = Last();
+        int next = at + 1;
+        while (next < _end && _terms[next].Kind is TermKind.Filler)
+        {
+            next++;
+        }
+
+        if (next < _end && _terms[next].Kind is TermKind.Side or TermKind.Foot)
+        {
+            bool actsItself = !_current.HasContent && (_clauses.Count == 0 || _current.Link is Link.Hard or Link.Soft) && term.Text.Contains("back", StringComparison.OrdinalIgnoreCase);
+            if (!actsItself)
+            {
+                owner.WeightNote = TermKind.WeightOn;
+                owner.WeightFoot = _terms[next].Meaning.Side;
+                owner.Cover(_terms[next].Span);
+                at = next;
+                return;
+            }
+        }
+
+        if (next < _end && _terms[next].Kind is TermKind.BothFeet)
+        {
+            owner.WeightNote = TermKind.WeightBoth;
+            owner.Cover(_terms[next].Span);
+            at = next;
+            return;
+        }
+
+        if (!_current.HasContent)
+        {
+            _current.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Recover, Special = "recover" };
+            _current.HeadText = term.Text;
+        }
+
+        Widen(term);
+    }
+
+    private void NumberTerm(ref int at, Term term)
+    {
+        int number = term.Meaning.Value;
+        int next = at + 1;
+        bool countsWord = next < _end && _terms[next].Kind == TermKind.Filler && _terms[next].Text.StartsWith("count", StringComparison.OrdinalIgnoreCase);
+        if (countsWord || (next < _end && _terms[next].Text.StartsWith("beat", StringComparison.OrdinalIgnoreCase)))
+        {
+            Last().Lasts = number;
+            at = next;
+            Widen(term);
+            return;
+        }
+
+        if (NextIndex(next) is int follow and >= 0 && _terms[follow].Kind is TermKind.Move or TermKind.Dir or TermKind.Side && number is >= 2 and <= 8)
+        {
+            if (_current.HasContent)
+            {
+                Close(Link.None);
+            }
+
+            _current.Times = number;
+            Widen(term);
+            return;
+        }
+
+        if (_current.HasContent && number is >= 2 and <= 8 && _current.Times == 1 && NextContent(next) is null)
+        {
+            // "walk forward 3", "hip bumps 4"
+            _current.Times = number;
+            Widen(term);
+            return;
+        }
+
+        _current.Unknown.Add(term);
+        Widen(term);
+    }
+
+    private void RepeatTerm(ref int at, Term term)
+    {
+        if (term.Kind == TermKind.RepeatMirrored)
+        {
+            Clause owner = _current.IsRepeat || _clauses.Count == 0 || _current.HasContent ? _current : _clauses[^1].IsRepeat ? _clauses[^1] : _current;
+            owner.IsRepeat = true;
+            owner.IsMirrored = true;
+            owner.Cover(term.Span);
+        }
+        else
+        {
+            if (_current.HasContent && !_current.IsRepeat)
+            {
+                Close(Link.Hard);
+            }
+
+            _current.IsRepeat = true;
+            Widen(term);
+        }
+
+        // "repeat 1-4", "repeat counts 1 to 4", "repeat steps 1-4"
+        int next = at + 1;
+        while (next < _end && (_terms[next].Kind is TermKind.Filler || (_terms[next].Kind is TermKind.Move && _terms[next].Meaning.Verb is ActionKind.Step)))
+        {
+            next++;
+        }
+
+        if (next < _end && _terms[next].Kind == TermKind.Number)
+        {
+            int from = _terms[next].Meaning.Value;
+            int to = from;
+            int far = next + 1;
+            while (far < _end && _terms[far].Kind is TermKind.Dash or TermKind.Filler or TermKind.Amp or TermKind.Separator && far < next + 3)
+            {
+                far++;
+            }
+
+            if (far < _end && _terms[far].Kind == TermKind.Number)
+            {
+                to = _terms[far].Meaning.Value;
+                next = far;
+
+                // 1-3&4: go on to the last number
+                while (next + 2 < _end && _terms[next + 1].Kind is TermKind.Amp or TermKind.Dash && _terms[next + 2].Kind == TermKind.Number)
+                {
+                    next += 2;
+                    to = _terms[next].Meaning.Value;
+                }
+            }
+
+            _current.RepeatCounts = (from, to);
+            _current.Cover(_terms[next].Span);
+            at = next;
+        }
+    }
+
+    /// <summary>A bracket: a clock time or a note is passed over; a detail belongs to the figure before it.</summary>
+    private void Bracket(ref int at)
+    {
+        int close = at + 1;
+        int depth = 1;
+        while (close < _end)
+        {
+            depth += _terms[close].Kind switch { TermKind.Open => 1, TermKind.Close => -1, _ => 0 };
+            if (depth == 0)
+            {
+                break;
+            }
+
+            close++;
+        }
+
+        int contentStart = at + 1;
+        List<Clause> inner = Build(_terms, contentStart, close);
+        Clause owner = Last();
+        List<Clause> moves = inner.Where(c => c.HasContent && !c.IsAmp).ToList();
+        bool hasClock = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind == TermKind.Clock);
+        foreach (Clause note in inner)
+        {
+            owner.WeightNote ??= note.WeightNote;
+            owner.WeightFoot ??= note.WeightFoot;
+        }
+
+        if (moves.Count > 0 && !hasClock)
+        {
+            int rows = owner.Head is { Figures.Count: > 0 } ? owner.Head.Figures[0].Rows.Count : 1;
+            if (moves.Count == 1 && moves[0].IsFeetOnly)
+            {
+                owner.Feet.AddRange(moves[0].Feet);
+            }
+            else if (moves.Count == 1 && moves[0].IsTurnOnly)
+            {
+                if (owner.Amount is null)
+                {
+                    owner.Amount = moves[0].Amount;
+                    owner.TurnSide ??= moves[0].TurnSide;
+                }
+            }
+            else if (moves.Count == 1 && moves[0].Head is { Verb: ActionKind.Clap or ActionKind.Snap or ActionKind.Slap or ActionKind.Bump or ActionKind.Shimmy or ActionKind.Hold })
+            {
+                moves[0].Link = Link.Soft;
+                if (_current.HasContent)
+                {
+                    Close(Link.Soft);
+                }
+
+                _clauses.Add(moves[0]);
+            }
+            else if ((moves.Count > 1 || rows > 1 || owner.Head is null) && !owner.IsAmp)
+            {
+                if (owner.HasContent || _clauses.Count > 0)
+                {
+                    owner.Detail.AddRange(inner.Where(c => c.HasContent || c.Unknown.Count > 0));
+                }
+                else
+                {
+                    _clauses.AddRange(inner);
+                }
+            }
+            else if (owner.Dir is null && moves[0].Dir is not null && moves[0].Head is null)
+            {
+                owner.Dir = moves[0].Dir;
+                owner.DirSide ??= moves[0].DirSide;
+            }
+        }
+
+        owner.HasStyle = true;
+        at = close;
+        if (close < _end)
+        {
+            owner.Cover(_terms[close].Span);
+        }
+
+        _pending = _current.HasContent ? _pending : Link.Hard;
+    }
+
+    /// <summary>A colon or dash after a figure: the rest of the clause list is its detail, if it is one.</summary>
+    private bool TryDetail(ref int at, int end)
+    {
+        if (!_current.HasContent || !_current.IsFigure)
+        {
+            return false;
+        }
+
+        List<Clause> rest = Build(_terms, at + 1, end);
+        List<Clause> moves = rest.Where(c => c.HasContent && !c.IsAmp).ToList();
+        if (moves.Count < 2)
+        {
+            if (moves.Count == 1 && moves[0].IsFeetOnly)
+            {
+                _current.Feet.AddRange(moves[0].Feet);
+                at = end - 1;
+                return true;
+            }
+
+            return false;
+        }
+
+        _current.Detail.AddRange(rest);
+        _current.Cover(_terms[end - 1].Span);
+        at = end - 1;
+        return true;
+    }
+
+    private void Tidy()
+    {
+        // feet that stand alone after a comma go on with the move before: "walk R, L, R"
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            Clause clause = _clauses[i];
+            if (!clause.IsFeetOnly || clause.WeightNote is not null)
+            {
+                continue;
+            }
+
+            int before = i - 1;
+            if (_clauses[before].IsAmp && before > 0)
+            {
+                before--;
+            }
+
+            Clause owner = _clauses[before];
+            if (owner.Head is not null && owner.Detail.Count == 0 && owner.Feet.Count > 0 && !IsTurnVerb(owner.Head))
+            {
+                owner.Feet.AddRange(clause.Feet);
+                owner.Cover(clause.Span);
+                owner.LinkAfter = clause.LinkAfter;
+                owner.WeightNote ??= clause.WeightNote;
+                owner.Unknown.AddRange(clause.Unknown);
+                _clauses.RemoveRange(before + 1, i - before);
+                i = before;
+            }
+        }
+    }
+}

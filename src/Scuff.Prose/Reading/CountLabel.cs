@@ -1,0 +1,287 @@
+using Scuff.Diagnostics;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>The counts at the start of a line: <c>1-2</c>, <c>3&amp;4</c>, <c>&amp;5-6</c>, <c>1a2</c>, <c>5 6 7&amp;8</c>.</summary>
+internal sealed class CountLabel
+{
+    // More counts than this on one line are no dance line.
+    private const int MaximumCounts = 128;
+
+    private CountLabel(List<LabelPlace> places, TextSpan span, int end)
+    {
+        Places = places;
+        Span = span;
+        End = end;
+    }
+
+    /// <summary>The places in the order written.</summary>
+    public List<LabelPlace> Places { get; }
+
+    /// <summary>The label without surrounding brackets and blanks.</summary>
+    public TextSpan Span { get; }
+
+    /// <summary>Where the words after the label start.</summary>
+    public int End { get; }
+
+    /// <summary>Reads the label at the start of a line; null when the line does not start with counts.</summary>
+    public static CountLabel? Read(string text, int start, int end)
+    {
+        int at = SkipBlank(text, start, end);
+        int opened = 0;
+        while (at < end && text[at] is '(' or '[' or '*' or '•' or '·')
+        {
+            opened++;
+            at = SkipBlank(text, at + 1, end);
+        }
+
+        foreach (string word in (ReadOnlySpan<string>)["counts", "count", "cts", "ct", "beats", "beat"])
+        {
+            if (at + word.Length < end && text.AsSpan(at, word.Length).Equals(word, StringComparison.OrdinalIgnoreCase) && !char.IsLetter(text[at + word.Length]))
+            {
+                at = SkipBlank(text, at + word.Length, end);
+                if (at < end && text[at] is ':' or '.')
+                {
+                    at = SkipBlank(text, at + 1, end);
+                }
+
+                break;
+            }
+        }
+
+        int labelStart = at;
+        List<LabelPlace> places = [];
+        int last = 0;
+        int labelEnd = at;
+        bool dash = false;
+        bool comma = false;
+        bool pendingAnd = false;
+        string pendingLetter = "&";
+        bool hasNumber = false;
+        while (at < end && places.Count < MaximumCounts)
+        {
+            char c = text[at];
+            if (char.IsAsciiDigit(c))
+            {
+                int stop = at;
+                int number = 0;
+                while (stop < end && char.IsAsciiDigit(text[stop]) && number < 100000)
+                {
+                    number = (number * 10) + (text[stop] - '0');
+                    stop++;
+                }
+
+                bool glued = at > labelStart && !char.IsWhiteSpace(text[at - 1]);
+                bool isFraction = stop < end && text[stop] is '/' or '¼' or '½' or '¾' or '⁄' && !(text[stop] == '/' && stop + 1 < end && text[stop + 1] is '/' or ' ');
+                bool isTimes = stop < end && text[stop] is 'x' or 'X' && (stop + 1 >= end || !char.IsLetter(text[stop + 1]));
+                bool isClock = stop + 1 < end && text[stop] == ':' && char.IsAsciiDigit(text[stop + 1]);
+                bool isOrdinal = stop + 1 < end && char.IsLetter(text[stop]) && text.AsSpan(stop, Math.Min(2, end - stop)) is "st" or "nd" or "rd" or "th" && (stop + 2 >= end || !char.IsLetter(text[stop + 2]));
+                bool follows = !hasNumber || dash || comma || pendingAnd || number == last + 1;
+                if (isFraction || isTimes || isClock || isOrdinal || !follows || number > 1000 || number < 1
+                    || (hasNumber && !glued && !dash && !comma && !pendingAnd && number != last + 1)
+                    || (hasNumber && dash && number < last))
+                {
+                    break;
+                }
+
+                if (pendingAnd)
+                {
+                    AddLetter(places, pendingLetter, hasNumber ? last : number - 1);
+                    pendingAnd = false;
+                }
+
+                if (dash && hasNumber && number > last + 1 && number - last < MaximumCounts)
+                {
+                    for (int between = last + 1; between < number; between++)
+                    {
+                        Add(places, between, true);
+                    }
+                }
+
+                Add(places, number, dash && hasNumber);
+                last = number;
+                hasNumber = true;
+                dash = false;
+                comma = false;
+                at = stop;
+                labelEnd = at;
+                continue;
+            }
+
+            if (IsLetterMark(text, at, end, hasNumber, labelStart) is (string letter, int length))
+            {
+                if (pendingAnd)
+                {
+                    AddLetter(places, pendingLetter, hasNumber ? last : 0);
+                }
+
+                pendingAnd = true;
+                pendingLetter = letter;
+                at += length;
+                labelEnd = at;
+                dash = false;
+                comma = false;
+                continue;
+            }
+
+            if (char.IsWhiteSpace(c))
+            {
+                at++;
+                continue;
+            }
+
+            if (hasNumber && c is '-' or '–' or '—' or '−' or '~' or '‐' or '‑')
+            {
+                int next = SkipBlank(text, at + 1, end);
+                if (next < end && (char.IsAsciiDigit(text[next]) || text[next] == '&'))
+                {
+                    dash = char.IsAsciiDigit(text[next]);
+                    at = next;
+                    continue;
+                }
+
+                break;
+            }
+
+            if (hasNumber && c is ',' or '.' or '/' or ';')
+            {
+                int next = SkipBlank(text, at + 1, end);
+                if (next < end && (char.IsAsciiDigit(text[next]) || text[next] == '&'))
+                {
+                    comma = true;
+                    at = next;
+                    continue;
+                }
+
+                break;
+            }
+
+            if (hasNumber && text.AsSpan(at, Math.Min(3, end - at)) is "to " && SkipBlank(text, at + 3, end) is int afterTo && afterTo < end && char.IsAsciiDigit(text[afterTo]))
+            {
+                dash = true;
+                at = afterTo;
+                continue;
+            }
+
+            break;
+        }
+
+        if (pendingAnd && hasNumber)
+        {
+            AddLetter(places, pendingLetter, last);
+        }
+        else if (pendingAnd)
+        {
+            // a lone & line: it belongs to the count before the first number of what follows; placed by the section
+            AddLetter(places, pendingLetter, 0);
+        }
+
+        if (places.Count == 0)
+        {
+            return null;
+        }
+
+        // "1" glued to letters is a word, not a count ("1st")
+        if (labelEnd < end && char.IsLetter(text[labelEnd]) && labelEnd > labelStart && char.IsAsciiDigit(text[labelEnd - 1]) && text[labelEnd] is not ('r' or 'R' or 'l' or 'L'))
+        {
+            int wordEnd = labelEnd;
+            while (wordEnd < end && char.IsLetter(text[wordEnd]))
+            {
+                wordEnd++;
+            }
+
+            if (wordEnd - labelEnd < 2)
+            {
+                return null;
+            }
+        }
+
+        int rest = labelEnd;
+        rest = SkipBlank(text, rest, end);
+        while (rest < end && (text[rest] is ':' or '|' or '=' or '\t' || (text[rest] is '.' && places.Count > 0) || (opened > 0 && text[rest] is ')' or ']')
+            || (text[rest] is '-' or '–' or '—' && rest > labelEnd - 1) || (text[rest] is ')' or ']' && opened == 0)))
+        {
+            if (text[rest] is ')' or ']')
+            {
+                opened--;
+            }
+
+            rest = SkipBlank(text, rest + 1, end);
+        }
+
+        return new CountLabel(places, TextSpan.FromBounds(labelStart, labelEnd), rest);
+    }
+
+    private static (string Letter, int Length)? IsLetterMark(string text, int at, int end, bool hasNumber, int labelStart)
+    {
+        char c = text[at];
+        char next = at + 1 < end ? text[at + 1] : ' ';
+        char previous = at > labelStart ? text[at - 1] : ' ';
+        if (c == '&')
+        {
+            return ("&", 1);
+        }
+
+        if (c == '+' && hasNumber)
+        {
+            return ("&", 1);
+        }
+
+        if (c is 'a' or 'A' or 'e' or 'E')
+        {
+            bool nextIsCount = char.IsAsciiDigit(next) || next == '&';
+            bool previousIsCount = char.IsAsciiDigit(previous) || previous == '&' || previous is 'e' or 'E';
+            if ((nextIsCount && !char.IsLetter(previous)) || (previousIsCount && !char.IsLetter(next)))
+            {
+                return (char.ToLowerInvariant(c).ToString(), 1);
+            }
+
+            int far = SkipBlank(text, at + 1, end);
+            if (hasNumber && char.IsWhiteSpace(previous) && char.IsWhiteSpace(next) && far < end && char.IsAsciiDigit(text[far]))
+            {
+                return (char.ToLowerInvariant(c).ToString(), 1);
+            }
+        }
+
+        if (at + 3 < end && text.AsSpan(at, 3).Equals("and", StringComparison.OrdinalIgnoreCase))
+        {
+            int far = SkipBlank(text, at + 3, end);
+            if (far < end && char.IsAsciiDigit(text[far]) && (hasNumber || at == labelStart) && !IsFractionAt(text, far, end))
+            {
+                return ("&", 3);
+            }
+        }
+
+        return null;
+    }
+
+    private static bool IsFractionAt(string text, int at, int end)
+    {
+        while (at < end && char.IsAsciiDigit(text[at]))
+        {
+            at++;
+        }
+
+        return at < end && text[at] is '/' or '¼' or '½' or '¾';
+    }
+
+    private static void Add(List<LabelPlace> places, int number, bool dash)
+        => places.Add(new LabelPlace(number.ToString(System.Globalization.CultureInfo.InvariantCulture), number, Counts.FromWhole(number - 1), dash));
+
+    private static void AddLetter(List<LabelPlace> places, string letter, int number)
+    {
+        Counts place = Counts.FromWhole(number - 1) + CountGrid.OffsetOf(letter[0])!.Value;
+        places.Add(new LabelPlace(number.ToString(System.Globalization.CultureInfo.InvariantCulture) + letter, number, place, false));
+    }
+
+    private static int SkipBlank(string text, int at, int end)
+    {
+        while (at < end && char.IsWhiteSpace(text[at]))
+        {
+            at++;
+        }
+
+        return at;
+    }
+}

@@ -1,0 +1,324 @@
+using System.Globalization;
+using Scuff.Dances;
+using Scuff.Diagnostics;
+using Scuff.Stance;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>Reads the title and the <c>key: value</c> lines.</summary>
+internal sealed class HeadingReader(ReaderState state)
+{
+    private static readonly Dictionary<string, string> Keys = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["by"] = "by", ["choreographer"] = "by", ["choreographed by"] = "by", ["choreo"] = "by", ["choreography"] = "by", ["choreographers"] = "by",
+        ["level"] = "level",
+        ["counts"] = "counts", ["count"] = "counts",
+        ["walls"] = "walls", ["wall"] = "walls",
+        ["rhythm"] = "rhythm", ["motion"] = "rhythm", ["style of dance"] = "rhythm",
+        ["start"] = "start", ["starts"] = "start", ["starting position"] = "start", ["weight"] = "start",
+        ["restarts"] = "restarts", ["restart"] = "restarts",
+        ["tags"] = "tags", ["tag"] = "tags",
+        ["counted"] = "counted",
+        ["title"] = "title", ["dance"] = "title", ["name"] = "title",
+        ["date"] = "date", ["version"] = "version", ["last changed"] = "changed", ["changed"] = "changed", ["place"] = "place", ["country"] = "country",
+        ["music"] = "music", ["song"] = "music", ["intro"] = "intro", ["introduction"] = "intro", ["contact"] = "contact", ["permission"] = "permission",
+        ["description"] = "description", ["about"] = "description", ["email"] = "contact", ["web"] = "contact", ["copyright"] = "permission", ["other music"] = "music",
+        ["meter"] = "meter", ["time"] = "meter", ["bpm"] = "bpm", ["tempo"] = "bpm", ["for"] = "description", ["source"] = "description", ["type"] = "type",
+    };
+
+    private readonly List<HeaderField> _fields = [];
+    private string _title = "";
+    private TextSpan _titleSpan;
+
+    public bool HasTitle { get; private set; }
+
+    /// <summary>How many characters of the text the title takes, for complaints about the whole text.</summary>
+    public int TitleLength => HasTitle ? _titleSpan.End : 0;
+
+    /// <summary>Where the weight starts, as far as read.</summary>
+    public Weight Start { get; private set; } = Weight.Left;
+
+    private bool StartIsStated { get; set; }
+
+    /// <summary>The first line that is no field is the title.</summary>
+    public bool ReadTitle(TextLine line)
+    {
+        if (FieldOf(line) is not null)
+        {
+            return false;
+        }
+
+        HasTitle = true;
+        _titleSpan = line.Span;
+        _title = state.Text[line.Start..line.End];
+        return true;
+    }
+
+    /// <summary>A <c>key: value</c> line; false when the line is none.</summary>
+    public bool ReadField(TextLine line)
+    {
+        if (FieldOf(line) is not (string key, int valueStart))
+        {
+            return ReadFacts(line);
+        }
+
+        TextLine value = new TextLine(line.Number, valueStart, line.End).Trimmed(state.Text);
+        string words = state.Text[value.Start..value.End];
+        bool known = Keys.TryGetValue(key, out string? canonical);
+        if (!known && key.Length > 30)
+        {
+            return false;
+        }
+
+        HeaderField field = new(known ? canonical! : key, words, value.Span, line.Number, known);
+        if (SplitSeveral(field, value, line))
+        {
+            return true;
+        }
+
+        Take(field);
+        return true;
+    }
+
+    public void KeepEnding(TextLine line) => _fields.Add(new HeaderField("ending", state.Text[line.Start..line.End], line.Span, line.Number));
+
+    public Dance ToDance()
+    {
+        string rhythm = ValueOf("rhythm");
+        Dance dance = new()
+        {
+            Title = _title,
+            TitleSpan = _titleSpan,
+            Header = _fields.ToValueList(),
+            Rhythm = rhythm,
+            BeatsPerBar = rhythm.Contains("waltz", StringComparison.OrdinalIgnoreCase) || ValueOf("meter").Contains("3/4", StringComparison.Ordinal) ? 3 : 4,
+            Start = Start,
+            StartIsStated = StartIsStated,
+            BeatsPerCount = Counted(ValueOf("counted")),
+            ClaimedCounts = NumberOf("counts"),
+            ClaimedWalls = NumberOf("walls"),
+            ClaimedRestarts = NumberOf("restarts"),
+            ClaimedTags = NumberOf("tags"),
+            ClaimedLevel = LevelOf(ValueOf("level")),
+        };
+        return dance;
+    }
+
+    /// <summary>The level named by words, or null when they are the writer's own.</summary>
+    private static Level? LevelOf(string words)
+    {
+        string lower = words.ToLowerInvariant();
+        return lower switch
+        {
+            _ when lower.Contains("absolute", StringComparison.Ordinal) || lower.Contains("ultra", StringComparison.Ordinal) => Level.AbsoluteBeginner,
+            _ when lower.Contains("improver", StringComparison.Ordinal) || lower.Contains("advanced beginner", StringComparison.Ordinal) || lower.Contains("high beginner", StringComparison.Ordinal) => Level.Improver,
+            _ when lower.Contains("intermediate", StringComparison.Ordinal) => Level.Intermediate,
+            _ when lower.Contains("advanced", StringComparison.Ordinal) => Level.Advanced,
+            _ when lower.Contains("beginner", StringComparison.Ordinal) => Level.Beginner,
+            _ => null,
+        };
+    }
+
+    private static Ratio Counted(string words) => words.Contains("half", StringComparison.OrdinalIgnoreCase) ? 2
+        : words.Contains("double", StringComparison.OrdinalIgnoreCase) ? new Ratio(1, 2) : 1;
+
+    private (string Key, int ValueStart)? FieldOf(TextLine line)
+    {
+        int colon = state.Text.IndexOf(':', line.Start, line.End - line.Start);
+        if (colon < 0 || colon - line.Start > 40 || colon == line.Start)
+        {
+            return null;
+        }
+
+        // a clock time or a title with a colon far in is no field
+        if (colon + 1 < line.End && char.IsAsciiDigit(state.Text[colon - 1]) && char.IsAsciiDigit(state.Text[colon + 1]))
+        {
+            return null;
+        }
+
+        string key = state.Text[line.Start..colon].Trim();
+        bool wordy = key.All(c => char.IsLetter(c) || c is ' ' or '-' or '/' or '\'') && key.Length > 0;
+        if (!wordy || (key.Split(' ').Length > 3 && !Keys.ContainsKey(key)))
+        {
+            return null;
+        }
+
+        return (key, colon + 1);
+    }
+
+    /// <summary>"Count: 32  Wall: 4  Level: improver" on one line.</summary>
+    private bool SplitSeveral(HeaderField field, TextLine value, TextLine line)
+    {
+        int colon = state.Text.IndexOf(':', value.Start, value.End - value.Start);
+        if (colon < 0)
+        {
+            return false;
+        }
+
+        int wordStart = colon;
+        while (wordStart > value.Start && (char.IsLetter(state.Text[wordStart - 1]) || (wordStart == colon && state.Text[wordStart - 1] == ' ')))
+        {
+            wordStart--;
+        }
+
+        string key = state.Text[wordStart..colon].Trim();
+        if (wordStart == value.Start || !Keys.ContainsKey(key) || key.Equals("by", StringComparison.OrdinalIgnoreCase))
+        {
+            return false;
+        }
+
+        TextLine first = new TextLine(line.Number, value.Start, wordStart).Trimmed(state.Text);
+        string words = state.Text[first.Start..first.End].TrimEnd(',', ';', '|', '-', ' ');
+        Take(field with { Value = words, Span = new TextSpan(first.Start, words.Length) });
+        ReadField(new TextLine(line.Number, wordStart, line.End));
+        return true;
+    }
+
+    /// <summary>"32 counts, 4 walls, improver" as a line of facts.</summary>
+    private bool ReadFacts(TextLine line)
+    {
+        string words = state.Text[line.Start..line.End];
+        string lower = words.ToLowerInvariant();
+        int count = lower.IndexOf("count", StringComparison.Ordinal);
+        int wall = lower.IndexOf("wall", StringComparison.Ordinal);
+        if (count < 0 || wall < 0 || words.Length > 120 || !lower.Any(char.IsAsciiDigit))
+        {
+            return false;
+        }
+
+        bool any = false;
+        foreach ((string key, int at) in ((string, int)[])[("counts", count), ("walls", wall)])
+        {
+            int stop = at;
+            while (stop > 0 && !char.IsAsciiDigit(lower[stop - 1]) && !char.IsLetter(lower[stop - 1]))
+            {
+                stop--;
+            }
+
+            int start = stop;
+            while (start > 0 && char.IsAsciiDigit(lower[start - 1]))
+            {
+                start--;
+            }
+
+            if (start < stop)
+            {
+                Take(new HeaderField(key, words[start..stop], new TextSpan(line.Start + start, stop - start), line.Number));
+                any = true;
+            }
+        }
+
+        foreach (string level in (ReadOnlySpan<string>)["absolute beginner", "ultra beginner", "high beginner", "easy intermediate", "improver", "intermediate", "advanced", "beginner"])
+        {
+            int at = lower.IndexOf(level, StringComparison.Ordinal);
+            if (any && at >= 0)
+            {
+                Take(new HeaderField("level", words.Substring(at, level.Length), new TextSpan(line.Start + at, level.Length), line.Number));
+                break;
+            }
+        }
+
+        return any;
+    }
+
+    private void Take(HeaderField field)
+    {
+        if (field.Key == "title" && !HasTitle)
+        {
+            HasTitle = true;
+            _title = field.Value;
+            _titleSpan = field.Span;
+        }
+
+        _fields.Add(field);
+        switch (field.Key)
+        {
+            case "counts" or "walls" or "restarts" or "tags" when FirstNumber(field.Value) is null && !IsNone(field.Value):
+                state.Add(ReadingRules.HeaderValue.At(field.Span, ("key", field.Key), ("wanted", "a number"), ("value", field.Value)));
+                break;
+            case "start":
+                ReadStart(field);
+                break;
+        }
+
+        if (!field.IsKnown)
+        {
+            state.Add(ReadingRules.UnknownHeader.At(field.Span, ("key", field.Key)));
+        }
+    }
+
+    private void ReadStart(HeaderField field)
+    {
+        string lower = " " + field.Value.ToLowerInvariant().Replace('.', ' ').Replace(',', ' ') + " ";
+        bool right = lower.Contains(" r ", StringComparison.Ordinal) || lower.Contains("right", StringComparison.Ordinal) || lower.Contains(" rf ", StringComparison.Ordinal);
+        bool left = lower.Contains(" l ", StringComparison.Ordinal) || lower.Contains("left", StringComparison.Ordinal) || lower.Contains(" lf ", StringComparison.Ordinal);
+        bool both = lower.Contains("both", StringComparison.Ordinal) || lower.Contains("shared", StringComparison.Ordinal);
+        bool weight = lower.Contains("weight", StringComparison.Ordinal) || lower.Contains(" wt", StringComparison.Ordinal);
+        if (both)
+        {
+            Start = Weight.Shared;
+            StartIsStated = true;
+        }
+        else if (right != left)
+        {
+            // "weight on L" or "right foot free", "start on right"
+            Start = weight == right ? Weight.Right : Weight.Left;
+            StartIsStated = true;
+        }
+        else if (right && left && weight)
+        {
+            int on = lower.IndexOf("weight", StringComparison.Ordinal);
+            string rest = lower[on..];
+            int r = IndexOrEnd(rest, "right", " r ");
+            int l = IndexOrEnd(rest, "left", " l ");
+            Start = r < l ? Weight.Right : Weight.Left;
+            StartIsStated = true;
+        }
+        else if (weight)
+        {
+            state.Add(ReadingRules.HeaderValue.At(field.Span, ("key", "start"), ("wanted", "where the weight is, for example: weight on L"), ("value", field.Value)));
+        }
+    }
+
+    private static int IndexOrEnd(string words, string a, string b)
+    {
+        int first = words.IndexOf(a, StringComparison.Ordinal);
+        int second = words.IndexOf(b, StringComparison.Ordinal);
+        return first < 0 ? second < 0 ? int.MaxValue : second : second < 0 ? first : Math.Min(first, second);
+    }
+
+    private static bool IsNone(string value) => value.Trim().ToLowerInvariant() is "none" or "no" or "nil" or "-" or "phrased";
+
+    private static int? FirstNumber(string value)
+    {
+        int start = value.AsSpan().IndexOfAnyInRange('0', '9');
+        if (start >= 0)
+        {
+            int stop = start;
+            while (stop < value.Length && char.IsAsciiDigit(value[stop]))
+            {
+                stop++;
+            }
+
+            return int.TryParse(value.AsSpan(start, stop - start), NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : null;
+        }
+
+        string lower = value.ToLowerInvariant();
+        foreach ((string word, int number) in ((string, int)[])[("one", 1), ("two", 2), ("three", 3), ("four", 4), ("eight", 8)])
+        {
+            if (lower.StartsWith(word, StringComparison.Ordinal))
+            {
+                return number;
+            }
+        }
+
+        return IsNone(value) && lower.Trim() != "phrased" ? 0 : null;
+    }
+
+    private string ValueOf(string key) => _fields.Find(f => f.Key == key)?.Value ?? "";
+
+    private NumberClaim? NumberOf(string key) => _fields.Find(f => f.Key == key) is HeaderField field && FirstNumber(field.Value) is int number
+        ? new NumberClaim(number, field.Span)
+        : null;
+}

@@ -1,0 +1,768 @@
+using System.Globalization;
+using Scuff.Dances;
+using Scuff.Diagnostics;
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Steps;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>Reads the words of one count line into moves on counts.</summary>
+internal sealed class LineReader(ReaderState state)
+{
+    // Two readings nearer to each other than this are both meant as likely; a teacher would ask.
+    private const double CloseCall = 0.13;
+
+    /// <summary>Reads the words between two offsets over the given places.</summary>
+    /// <param name="places">Places by the section's own counting.</param>
+    /// <param name="start">First character of the words.</param>
+    /// <param name="end">After the last.</param>
+    /// <param name="line">One-based line number.</param>
+    /// <param name="label">The label as printed, for messages.</param>
+    public LineContent Read(IReadOnlyList<LabelPlace> places, int start, int end, int line, string label)
+    {
+        List<Term> terms = TermReader.Read(state.Text, start, end, state.Lexicon);
+        List<(Facing Facing, TextSpan Span)> clocks = TakeClocks(terms, out Turn bodyAngle);
+        List<Clause> clauses = ClauseBuilder.Build(terms);
+        TextSpan whole = TrimSpan(start, end);
+        if (clauses.Count == 1 && clauses[0].IsRepeat || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null)))
+        {
+            LineContent? repeated = ReadRepeat(clauses, places, whole, line, label, clocks);
+            if (repeated is not null)
+            {
+                return repeated;
+            }
+        }
+
+        ResolveTurnsTo(clauses);
+        (LineReading? best, LineReading? other, List<Clause> danced, List<(Clause Figure, int From, int To)> figures) = Solve(clauses, places);
+        if (best is null || !clauses.Any(c => c.HasContent))
+        {
+            return Unread(places, whole, line, label, clocks);
+        }
+
+        ReportWords(clauses, whole, label, best);
+        if (!best.Fits)
+        {
+            state.Add(ReadingRules.MovesDoNotFit.At(
+                whole,
+                ("counts", label),
+                ("labels", Many(places.Count, "place")),
+                ("actions", Many(best.Actions, "action"))).OnCount(FirstCount(places)));
+        }
+        else if (other is not null)
+        {
+            ReportTwoReadings(best, other, danced, whole, places);
+        }
+
+        List<WrittenMove> moves = BuildMoves(best, danced, places, line, bodyAngle, whole);
+        if (best.Fits)
+        {
+            ReportTurns(best, danced, places);
+            CompareFigures(figures, best, danced);
+        }
+
+        Weight weight = best.Weight;
+        if (!best.Fits)
+        {
+            // what does not fit its counts is not followed any further
+            moves = PutUnknownEnd(moves, places, line, whole);
+            weight = Weight.Unknown;
+        }
+
+        Follow(moves, weight);
+        ValueList<FacingClaim> claims = PlaceClaims(clocks, best, danced, places);
+        return new LineContent(moves.ToValueList(), claims, best.Fits);
+    }
+
+    /// <summary>Reads words that stand without counts (an ending, a changed count): one action a count, as many as it takes.</summary>
+    public LineContent ReadFree(int start, int end, int line, int first, int atMost)
+    {
+        List<Term> terms = TermReader.Read(state.Text, start, end, state.Lexicon);
+        List<(Facing Facing, TextSpan Span)> clocks = TakeClocks(terms, out _);
+        List<Clause> clauses = ClauseBuilder.Build(terms);
+        ResolveTurnsTo(clauses);
+        TextSpan whole = TrimSpan(start, end);
+        LineReading? best = null;
+        List<Clause> danced = [];
+        List<LabelPlace> places = [];
+        for (int n = 1; n <= atMost; n++)
+        {
+            List<LabelPlace> tried = [];
+            for (int i = 0; i < n; i++)
+            {
+                int number = first + i;
+                tried.Add(new LabelPlace(number.ToString(CultureInfo.InvariantCulture), number, Counts.FromWhole(number - 1), i > 0));
+            }
+
+            (LineReading? reading, _, List<Clause> used, _) = Solve(clauses, tried);
+            if (reading is { Fits: true } && (best is null || reading.Cost < best.Cost - 0.001))
+            {
+                best = reading;
+                danced = used;
+                places = tried;
+            }
+        }
+
+        if (best is null)
+        {
+            List<LabelPlace> one = [new LabelPlace(first.ToString(CultureInfo.InvariantCulture), first, Counts.FromWhole(first - 1), false)];
+            return Unread(one, whole, line, one[0].Label, clocks);
+        }
+
+        ReportWords(clauses, whole, places[0].Label, best);
+        List<WrittenMove> moves = BuildMoves(best, danced, places, line, Turn.None, whole);
+        Follow(moves, best.Weight);
+        return new LineContent(moves.ToValueList(), PlaceClaims(clocks, best, danced, places), true);
+    }
+
+    private static string Many(int number, string what) => string.Create(CultureInfo.InvariantCulture, $"{number} {what}{(number == 1 ? "" : "s")}");
+
+    private static string? FirstCount(IReadOnlyList<LabelPlace> places) => places.Count > 0 ? places[0].Label : null;
+
+    private static Counts EndOf(Counts place) => Counts.FromWhole(place.Value.Floor + 1);
+
+    private TextSpan TrimSpan(int start, int end)
+    {
+        while (start < end && char.IsWhiteSpace(state.Text[start]))
+        {
+            start++;
+        }
+
+        while (end > start && char.IsWhiteSpace(state.Text[end - 1]))
+        {
+            end--;
+        }
+
+        return TextSpan.FromBounds(start, end);
+    }
+
+    private static List<(Facing Facing, TextSpan Span)> TakeClocks(List<Term> terms, out Turn bodyAngle)
+    {
+        List<(Facing, TextSpan)> clocks = [];
+        bodyAngle = Turn.None;
+        for (int i = 0; i < terms.Count; i++)
+        {
+            if (terms[i].Kind != TermKind.Clock)
+            {
+                // a wall alone in square brackets: [9]
+                if (terms[i].Kind == TermKind.Number && i > 0 && i + 1 < terms.Count && terms[i - 1].Text == "[" && terms[i + 1].Text == "]" && terms[i].Meaning.Value is 12 or 3 or 6 or 9)
+                {
+                    clocks.Add((Facing.FromClock(terms[i].Meaning.Value, 0)!.Value, terms[i].Span));
+                    terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Clock) { Value = terms[i].Meaning.Value % 12 * 2 / 3 } };
+                }
+
+                continue;
+            }
+
+            bool angle = false;
+            for (int back = i - 1; back >= 0 && back >= i - 5 && terms[back].Kind is not (TermKind.Separator or TermKind.Open); back--)
+            {
+                string word = terms[back].Text;
+                angle |= word.StartsWith("angl", StringComparison.OrdinalIgnoreCase) || word.Equals("body", StringComparison.OrdinalIgnoreCase) || word.Equals("diagonal", StringComparison.OrdinalIgnoreCase)
+                    || word.StartsWith("look", StringComparison.OrdinalIgnoreCase) || word.StartsWith("lean", StringComparison.OrdinalIgnoreCase) || word.Equals("towards", StringComparison.OrdinalIgnoreCase) || word.Equals("toward", StringComparison.OrdinalIgnoreCase);
+            }
+
+            if (angle)
+            {
+                int eighths = terms[i].Meaning.Value;
+                bodyAngle = Turn.FromEighths(eighths > 4 ? eighths - 8 : eighths);
+                continue;
+            }
+
+            clocks.Add((Facing.FromEighths(terms[i].Meaning.Value), terms[i].Span));
+        }
+
+        return clocks;
+    }
+
+    private void ResolveTurnsTo(List<Clause> clauses)
+    {
+        Facing? facing = state.Facing;
+        foreach (Clause clause in clauses)
+        {
+            if (clause.TurnTo is int to && clause.Amount is null && facing is Facing from)
+            {
+                Turn way = Facing.FromEighths(to) - from;
+                int eighths = way.Eighths.Floor;
+                if (clause.TurnSide is Foot side)
+                {
+                    eighths = side == Foot.Right ? (eighths + 8) % 8 : -((8 - eighths) % 8);
+                }
+
+                if (eighths != 0)
+                {
+                    clause.Amount = Math.Abs(eighths);
+                    clause.TurnSide = eighths > 0 ? Foot.Right : Foot.Left;
+                }
+            }
+
+            if (clause.Amount is int amount && clause.TurnSide is Foot turned)
+            {
+                facing += Turn.FromEighths(turned == Foot.Right ? amount : -amount);
+            }
+        }
+    }
+
+    private (LineReading? Best, LineReading? Other, List<Clause> Clauses, List<(Clause Figure, int From, int To)> Figures) Solve(List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    {
+        LineSolver solver = new(state.Lexicon);
+        List<(Clause, int, int)> figures = [];
+        if (clauses.Any(c => c.Detail.Count > 0))
+        {
+            List<Clause> detailed = [];
+            foreach (Clause clause in clauses)
+            {
+                if (clause.Detail.Count == 0)
+                {
+                    detailed.Add(clause);
+                    continue;
+                }
+
+                figures.Add((clause, detailed.Count, detailed.Count + clause.Detail.Count));
+                detailed.AddRange(clause.Detail);
+                if (clause.Amount is not null && !clause.Detail.Any(d => d.Amount is not null))
+                {
+                    // the turn stands with the name only: the figure says where it goes
+                    figures.Clear();
+                    break;
+                }
+            }
+
+            if (figures.Count > 0)
+            {
+                (LineReading? best, LineReading? other) = Best(solver.Solve(detailed, places, state.Weight));
+                bool impossible = best is { Cost: > 2.5 };
+                if (best is { Fits: true } && !(impossible && Best(solver.Solve(clauses, places, state.Weight)).Best is { Fits: true, Cost: < 1 }))
+                {
+                    return (best, other, detailed, figures);
+                }
+
+                if (best is { Fits: true })
+                {
+                    return (best, other, detailed, figures);
+                }
+            }
+
+            figures.Clear();
+        }
+
+        (LineReading? plain, LineReading? second) = Best(solver.Solve(clauses, places, state.Weight));
+        return (plain, second, clauses, figures);
+    }
+
+    private static (LineReading? Best, LineReading? Other) Best(List<LineReading> readings)
+    {
+        if (readings.Count == 0)
+        {
+            return (null, null);
+        }
+
+        LineReading best = readings[0];
+        foreach (LineReading other in readings.Skip(1))
+        {
+            if (other.Cost > best.Cost + CloseCall || !other.Fits)
+            {
+                break;
+            }
+
+            if (!other.DancesLike(best))
+            {
+                return (best, other);
+            }
+        }
+
+        return (best, null);
+    }
+
+    private void ReportWords(List<Clause> clauses, TextSpan whole, string label, LineReading best)
+    {
+        bool style = false;
+        foreach (Clause clause in clauses.Concat(clauses.SelectMany(c => c.Detail)))
+        {
+            foreach (Term corrected in clause.Corrected)
+            {
+                state.Add(ReadingRules.Spelling.At(corrected.Span, ("word", state.Text.Substring(corrected.Span.Start, corrected.Span.Length)), ("meant", corrected.Text))
+                    .WithFixes(new Fix($"write '{corrected.Text}'", new TextRemedy([new TextEdit(corrected.Span, corrected.Text)]), true)));
+            }
+
+            if (clause.Unknown.Count > 0)
+            {
+                TextSpan span = TextSpan.FromBounds(clause.Unknown[0].Span.Start, clause.Unknown[^1].Span.End);
+                state.Add(ReadingRules.UnknownWords.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)));
+            }
+
+            style |= clause.HasStyle && clause.Detail.Count == 0 && clause.WeightNote is null;
+        }
+    }
+
+    private void ReportTwoReadings(LineReading best, LineReading other, List<Clause> danced, TextSpan whole, IReadOnlyList<LabelPlace> places)
+    {
+        string first = Phrasing.Describe(best.Rows);
+        string second = Phrasing.Describe(other.Rows);
+        if (string.Equals(first, second, StringComparison.Ordinal))
+        {
+            return;
+        }
+
+        state.Add(ReadingRules.TwoReadings.At(whole, ("first", first), ("second", second))
+            .OnCount(FirstCount(places))
+            .WithFixes(
+                new Fix("write " + first, new TextRemedy([new TextEdit(whole, first)]), false),
+                new Fix("write " + second, new TextRemedy([new TextEdit(whole, second)]), false)));
+    }
+
+    private void ReportTurns(LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places)
+    {
+        int last = -1;
+        foreach (PlacedRow row in best.Rows)
+        {
+            if (row.MoveIndex == last || row.Variant is null)
+            {
+                continue;
+            }
+
+            last = row.MoveIndex;
+            TextSpan span = danced[row.Clause].Span;
+            if (row.Variant.TurnDirectionMissing)
+            {
+                ReportDirection(danced[row.Clause], row.Label);
+            }
+            else if (row.Variant.TurnAmountMissing)
+            {
+                Turn taken = Turn.None;
+                foreach (VariantRow made in row.Variant.Rows)
+                {
+                    taken += made.Action.Turn;
+                }
+
+                state.Add(ReadingRules.TurnAmountMissing.At(span, ("taken", taken.ToString())).OnCount(row.Label));
+            }
+        }
+
+        // a turn that was attached to a step
+        for (int i = 0; i < danced.Count; i++)
+        {
+            Clause clause = danced[i];
+            if (clause.IsTurnOnly && clause.TurnSide is null && clause.Amount is not null && !best.Rows.Any(r => r.Clause == i))
+            {
+                ReportDirection(clause, FirstCount(places));
+            }
+        }
+    }
+
+    private void ReportDirection(Clause clause, string? count)
+    {
+        TextSpan at = clause.Span;
+        state.Add(ReadingRules.TurnDirectionMissing.At(at).OnCount(count).WithFixes(
+            new Fix("turn right", new TextRemedy([new TextEdit(new TextSpan(at.End, 0), " right")]), false),
+            new Fix("turn left", new TextRemedy([new TextEdit(new TextSpan(at.End, 0), " left")]), false)));
+    }
+
+    /// <summary>Holds the name of a figure against its detail.</summary>
+    private void CompareFigures(List<(Clause Figure, int From, int To)> figures, LineReading best, List<Clause> danced)
+    {
+        foreach ((Clause figure, int from, int to) in figures)
+        {
+            if (figure.Head is not { Figures.Count: > 0 } head)
+            {
+                continue;
+            }
+
+            List<StepAction> detail = best.Rows.Where(r => r.Clause >= from && r.Clause < to && !r.IsWith && r.Action.Kind != ActionKind.Hold).Select(r => r.Action).ToList();
+            Foot? stated = figure.Feet.Count > 0 ? figure.Feet[0].Foot : figure.DirSide;
+            bool anyLike = false;
+            bool anyMirrored = false;
+            foreach (StepDefinition definition in head.Figures)
+            {
+                foreach (StepDefinition form in Forms(definition))
+                {
+                    foreach (Foot named in (ReadOnlySpan<Foot>)[Foot.Right, Foot.Left])
+                    {
+                        if (!Like(form, named, detail))
+                        {
+                            continue;
+                        }
+
+                        bool side = stated is null || form.NamedBy == NamedBy.None || named == stated || figure.Feet.Count > 1;
+                        anyLike |= side;
+                        anyMirrored |= !side;
+                    }
+                }
+            }
+
+            if (anyLike || detail.Count == 0)
+            {
+                continue;
+            }
+
+            string name = state.Text.Substring(figure.Span.Start, Math.Min(figure.Span.Length, Math.Max(0, state.Text.IndexOf('(', figure.Span.Start) is int open and > 0 ? open - figure.Span.Start : figure.Span.Length))).Trim();
+            TextSpan span = figure.Span;
+            if (anyMirrored || FirstFootDiffers(head.Figures, stated, detail))
+            {
+                state.Add(ReadingRules.FigureFootDiffers.At(span, ("name", name)));
+            }
+            else if (!SameFeet(head.Figures, detail))
+            {
+                state.Add(ReadingRules.FigureDetailDiffers.At(span, ("name", name)));
+            }
+        }
+    }
+
+    private static bool FirstFootDiffers(ValueList<StepDefinition> figures, Foot? stated, List<StepAction> detail)
+    {
+        if (stated is null || detail.Count == 0)
+        {
+            return false;
+        }
+
+        foreach (StepDefinition figure in figures)
+        {
+            PatternRow? first = figure.Rows.FirstOrDefault(r => r.Foot is RelativeFoot.Same or RelativeFoot.Other);
+            if (first is not null && figure.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot && detail[0].Foot.ToFoot() is Foot foot && first.For(stated.Value).Foot.ToFoot() != foot)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private IEnumerable<StepDefinition> Forms(StepDefinition definition)
+    {
+        yield return definition;
+        foreach (TurnedForm turned in definition.TurnedForms)
+        {
+            if (state.Lexicon.Catalogue.Find(turned.Id) is StepDefinition form)
+            {
+                yield return form;
+            }
+        }
+    }
+
+    /// <summary>Same feet and places, except that the last action may be a variant of its own.</summary>
+    private static bool Like(StepDefinition definition, Foot named, List<StepAction> detail)
+    {
+        List<StepAction> rows = definition.Rows.Where(r => r.Action.Kind != ActionKind.Hold).Select(r => r.For(named)).ToList();
+        int core = definition.Rows.Count(r => !r.IsFinish && r.Action.Kind != ActionKind.Hold);
+        if (detail.Count != rows.Count && detail.Count != core)
+        {
+            return false;
+        }
+
+        for (int i = 0; i < detail.Count; i++)
+        {
+            bool last = i == detail.Count - 1 && detail.Count > 2;
+            if (detail[i].Foot != rows[i].Foot)
+            {
+                return false;
+            }
+
+            if (!last && !SamePlace(detail[i], rows[i]))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool SamePlace(StepAction a, StepAction b)
+    {
+        Direction first = Family(a.Direction);
+        Direction second = Family(b.Direction);
+        return first == second || first == Direction.Unstated || second == Direction.Unstated || a.Turn.Sign != 0 || b.Turn.Sign != 0;
+    }
+
+    private static Direction Family(Direction direction) => direction switch
+    {
+        Direction.DiagonalForward => Direction.Forward,
+        Direction.DiagonalForwardAcross => Direction.Forward,
+        Direction.DiagonalBack or Direction.DiagonalBackAcross => Direction.Back,
+        Direction.LockBehind or Direction.Behind => Direction.CrossBehind,
+        Direction.LockFront or Direction.Across => Direction.CrossFront,
+        Direction.Home or Direction.In or Direction.Together => Direction.InPlace,
+        Direction.Out => Direction.Side,
+        _ => direction,
+    };
+
+    private static bool SameFeet(ValueList<StepDefinition> figures, List<StepAction> detail)
+    {
+        // a figure whose feet and places all agree but for one is a variant; more is another figure
+        foreach (StepDefinition figure in figures)
+        {
+            foreach (Foot named in (ReadOnlySpan<Foot>)[Foot.Right, Foot.Left])
+            {
+                List<StepAction> rows = figure.Rows.Where(r => r.Action.Kind != ActionKind.Hold).Select(r => r.For(named)).ToList();
+                if (rows.Count < detail.Count || detail.Count < rows.Count - 1)
+                {
+                    continue;
+                }
+
+                int wrong = 0;
+                for (int i = 0; i < detail.Count; i++)
+                {
+                    wrong += detail[i].Foot != rows[i].Foot ? 2 : SamePlace(detail[i], rows[i]) ? 0 : 1;
+                }
+
+                if (wrong <= 1)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private List<WrittenMove> BuildMoves(LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places, int line, Turn bodyAngle, TextSpan whole)
+    {
+        List<WrittenMove> moves = [];
+        Counts lineEnd = places.Count > 0 ? EndOf(places.Max(p => p.Place)) : Counts.One;
+        List<PlacedRow> rows = best.Rows.Where(r => !r.IsWith).ToList();
+        int at = 0;
+        while (at < rows.Count)
+        {
+            int first = at;
+            List<WrittenStep> steps = [];
+            while (at < rows.Count && rows[at].MoveIndex == rows[first].MoveIndex)
+            {
+                PlacedRow row = rows[at];
+                Counts end = at + 1 < rows.Count ? rows[at + 1].Place : lineEnd;
+                if (end < row.Place)
+                {
+                    end = EndOf(row.Place);
+                }
+
+                steps.Add(new WrittenStep(new WrittenCount(row.Label, row.Place), end - row.Place, row.Action, danced[row.Clause].Span, line)
+                {
+                    BodyAngle = bodyAngle,
+                    FootIsNamed = row.FootNamed,
+                    WeightIsStated = row.WeightStated,
+                    With = best.Rows.Where(w => w.IsWith && ReferenceEquals(Owner(w), row)).Select(w => w.Action).ToValueList(),
+                });
+                at++;
+            }
+
+            Variant? variant = rows[first].Variant;
+            Turn? stated = variant?.StatedTurn;
+            Turn sum = Turn.None;
+            foreach (WrittenStep step in steps)
+            {
+                sum += step.Action.Turn;
+            }
+
+            Turn native = variant is null ? Turn.None : variant.Rows.Aggregate(Turn.None, (t, r) => t + r.Action.Turn);
+            if (sum != native)
+            {
+                stated = sum;
+            }
+
+            WrittenMove move = new()
+            {
+                Definition = variant?.Definition,
+                Named = variant?.Named,
+                StatedTurn = stated is { Sign: 0 } ? null : stated,
+                Direction = variant?.Direction ?? Direction.Unstated,
+                Steps = steps.ToValueList(),
+                Span = danced[rows[first].Clause].Span,
+                Words = "",
+            };
+            moves.Add(move with { Words = Phrasing.Describe(move) });
+        }
+
+        return moves;
+    }
+
+    private static PlacedRow? Owner(PlacedRow with)
+    {
+        PlacedRow? row = with.Previous;
+        while (row is { IsWith: true })
+        {
+            row = row.Previous;
+        }
+
+        return row;
+    }
+
+    private static List<WrittenMove> PutUnknownEnd(List<WrittenMove> moves, IReadOnlyList<LabelPlace> places, int line, TextSpan whole)
+    {
+        LabelPlace last = places.Count > 0 ? places[^1] : new LabelPlace("1", 1, Counts.Zero, false);
+        WrittenStep lost = new(new WrittenCount(last.Label, last.Place), EndOf(last.Place) - last.Place, StepAction.Unknown, whole, line);
+        moves.Add(new WrittenMove { Steps = [lost], Span = whole, Words = "" });
+        return moves;
+    }
+
+    private void Follow(List<WrittenMove> moves, Weight weight)
+    {
+        state.Weight = weight;
+        foreach (WrittenMove move in moves)
+        {
+            foreach (WrittenStep step in move.Steps)
+            {
+                state.Facing = step.Action.Kind == ActionKind.Unknown ? null : state.Facing + step.Action.Turn;
+            }
+        }
+    }
+
+    private static ValueList<FacingClaim> PlaceClaims(List<(Facing Facing, TextSpan Span)> clocks, LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places)
+    {
+        List<FacingClaim> claims = [];
+        Counts last = places.Count > 0 ? places.Max(p => p.Place) : Counts.Zero;
+        foreach ((Facing facing, TextSpan span) in clocks)
+        {
+            Counts at = last;
+            bool found = false;
+            foreach (PlacedRow row in best.Rows)
+            {
+                if (danced[row.Clause].Start < span.Start)
+                {
+                    at = row.Place;
+                    found = true;
+                }
+            }
+
+            // a claim after the last move speaks of the end of the line
+            bool isLast = best.Rows.Count > 0 && found && ReferenceEquals(best.Rows[^1], best.Rows.Last(r => danced[r.Clause].Start < span.Start));
+            claims.Add(new FacingClaim(facing, isLast || !found ? last : at, span));
+        }
+
+        return claims.ToValueList();
+    }
+
+    private LineContent Unread(IReadOnlyList<LabelPlace> places, TextSpan whole, int line, string label, List<(Facing Facing, TextSpan Span)> clocks)
+    {
+        string words = state.Text.Substring(whole.Start, whole.Length);
+        state.Add(ReadingRules.UnknownWords.At(whole, ("words", words), ("counts", label)).OnCount(FirstCount(places)));
+        LabelPlace first = places.Count > 0 ? places[0] : new LabelPlace("1", 1, Counts.Zero, false);
+        Counts end = places.Count > 0 ? EndOf(places.Max(p => p.Place)) : Counts.One;
+        WrittenStep lost = new(new WrittenCount(first.Label, first.Place), Counts.Max(Counts.Zero, end - first.Place), StepAction.Unknown, whole, line);
+        state.Weight = Weight.Unknown;
+        state.Facing = null;
+        Counts last = places.Count > 0 ? places.Max(p => p.Place) : Counts.Zero;
+        return new LineContent([new WrittenMove { Steps = [lost], Span = whole, Words = words }], clocks.Select(c => new FacingClaim(c.Facing, last, c.Span)).ToValueList(), false);
+    }
+
+    /// <summary>"Repeat 1-4 on the other foot": the moves of those counts again, mirrored when said or when only that is possible.</summary>
+    private LineContent? ReadRepeat(List<Clause> clauses, IReadOnlyList<LabelPlace> places, TextSpan whole, int line, string label, List<(Facing Facing, TextSpan Span)> clocks)
+    {
+        if (places.Count == 0)
+        {
+            return null;
+        }
+
+        Clause repeat = clauses.First(c => c.IsRepeat);
+        bool mirrored = clauses.Any(c => c.IsMirrored);
+        Foot? leading = clauses.SelectMany(c => c.Feet).Select(f => (Foot?)f.Foot).FirstOrDefault() ?? clauses.Select(c => c.DirSide ?? c.TurnSide).FirstOrDefault(s => s is not null);
+        Counts length = EndOf(places.Max(p => p.Place)) - Counts.FromWhole(places[0].Place.Value.Floor);
+        Counts from;
+        List<WrittenLine> source = state.SectionLines;
+        if (repeat.RepeatCounts is (int first, int lastCount))
+        {
+            from = Counts.FromWhole(first - 1);
+            Counts to = Counts.FromWhole(lastCount);
+            if (to - from != length)
+            {
+                state.Add(ReadingRules.MovesDoNotFit.At(whole, ("counts", label), ("labels", Many(length.Value.Floor, "count")), ("actions", Many((to - from).Value.Floor, "count"))).OnCount(FirstCount(places)));
+                length = Counts.Min(length, to - from);
+            }
+
+            if (first > 8 || source.Count == 0 || !source.Any(l => l.Counts.Start <= from && l.Counts.End > from))
+            {
+                if (state.Sections.Count > 0)
+                {
+                    source = [.. state.Sections[^1].Lines];
+                }
+            }
+        }
+        else
+        {
+            from = Counts.FromWhole(places[0].Place.Value.Floor) - length;
+            if (from < Counts.Zero && state.Sections.Count > 0)
+            {
+                source = [.. state.Sections[^1].Lines];
+                from = Counts.Zero;
+            }
+
+            if (from < Counts.Zero || source.Count == 0)
+            {
+                return null;
+            }
+
+            string taken = string.Create(CultureInfo.InvariantCulture, $"{from.Value.Floor + 1}-{(from + length).Value.Floor}");
+            if (places[0].Place.Value.Floor != length.Value.Floor || from != Counts.Zero)
+            {
+                state.Add(ReadingRules.RepeatWithoutCounts.At(whole, ("taken", taken)).OnCount(FirstCount(places)));
+            }
+            else
+            {
+                state.Add(ReadingRules.RepeatWithoutCounts.At(whole, ("taken", taken)).OnCount(FirstCount(places)) with { Severity = Severity.Hint });
+            }
+        }
+
+        List<WrittenMove> copied = [];
+        Foot? sourceFirst = null;
+        Counts shift = Counts.FromWhole(places[0].Place.Value.Floor) - from;
+        foreach (WrittenLine written in source)
+        {
+            foreach (WrittenMove move in written.Moves)
+            {
+                List<WrittenStep> steps = [];
+                foreach (WrittenStep step in move.Steps)
+                {
+                    Counts place = step.Count.Place;
+                    if (place < from || place >= from + length)
+                    {
+                        continue;
+                    }
+
+                    sourceFirst ??= step.Action.Foot.ToFoot();
+                    Counts moved = place + shift;
+                    steps.Add(step with { Count = new WrittenCount(CountGrid.LabelOf(moved), moved), Span = whole, Line = line });
+                }
+
+                if (steps.Count > 0)
+                {
+                    copied.Add(move with { Steps = steps.ToValueList(), Span = whole });
+                }
+            }
+        }
+
+        if (copied.Count == 0)
+        {
+            return null;
+        }
+
+        bool flip = mirrored;
+        if (!mirrored && leading is Foot lead && sourceFirst is Foot sf)
+        {
+            flip = lead != sf;
+        }
+        else if (!mirrored && sourceFirst is Foot source1 && state.Weight.FreeFoot() is Foot free && free != source1)
+        {
+            flip = true;
+        }
+
+        if (flip)
+        {
+            copied = copied.Select(m => m with
+            {
+                Named = m.Named?.Other(),
+                StatedTurn = m.StatedTurn is Turn t ? -t : null,
+                Steps = m.Steps.Select(s => s with { Action = s.Action.Mirrored() }).ToValueList(),
+            }).ToList();
+        }
+
+        copied = copied.Select(m => m with { Words = Phrasing.Describe(m) }).ToList();
+        Weight weight = state.Weight;
+        foreach (WrittenStep step in copied.SelectMany(m => m.Steps))
+        {
+            weight = step.Action.WeightAfter(weight);
+        }
+
+        Follow(copied, weight);
+        Counts end = places.Max(p => p.Place);
+        return new LineContent(copied.ToValueList(), clocks.Select(c => new FacingClaim(c.Facing, end, c.Span)).ToValueList(), true);
+    }
+}

@@ -1,0 +1,401 @@
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Steps;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>
+/// Shares the counts of a line out to its moves. Every way the words can be meant is tried in order of cost with a bounded
+/// beam; the cheapest that comes out even wins, and a close second that dances differently makes a question.
+/// </summary>
+internal sealed class LineSolver(Lexicon lexicon)
+{
+    private const int BeamWidth = 48;
+
+    // A line of more moves than this is no line of a sheet; the rest is kept as unknown words by the caller.
+    private const int MaximumClauses = 48;
+
+    private readonly VariantMaker _maker = new(lexicon);
+
+    private sealed record State(PlacedRow? Last, int Label, Weight Weight, double Cost, Ratio? PendingTurn, bool PendingHard, int Overflow, int Actions, int Moves);
+
+    /// <summary>The readings of the clauses over the places, best first; empty when no clause could be read.</summary>
+    public List<LineReading> Solve(List<Clause> clauses, IReadOnlyList<LabelPlace> places, Weight weight)
+    {
+        List<State> beam = [new State(null, 0, weight, 0, null, false, 0, 0, 0)];
+        int count = Math.Min(clauses.Count, MaximumClauses);
+        for (int i = 0; i < count; i++)
+        {
+            List<State> next = [];
+            foreach (State state in beam)
+            {
+                Extend(next, state, clauses, i, places);
+            }
+
+            if (next.Count == 0)
+            {
+                // a clause that means nothing by itself is passed over; the caller asks about it
+                continue;
+            }
+
+            beam = Prune(next);
+        }
+
+        List<LineReading> readings = [];
+        foreach (State state in beam)
+        {
+            State done = state;
+            if (done.PendingTurn is Ratio turn)
+            {
+                done = AttachBack(done, turn, 0.1) ?? done;
+            }
+
+            int left = places.Count - done.Label;
+            bool fits = left == 0 && done.Overflow == 0;
+            double cost = done.Cost + (fits ? 0 : 10 + Math.Abs(left) + done.Overflow);
+            readings.Add(new LineReading(Unchain(done.Last), cost, fits, done.Actions, done.Weight));
+        }
+
+        readings.Sort((a, b) => a.Cost.CompareTo(b.Cost));
+        return readings;
+    }
+
+    private static List<PlacedRow> Unchain(PlacedRow? last)
+    {
+        List<PlacedRow> rows = [];
+        for (PlacedRow? row = last; row is not null; row = row.Previous)
+        {
+            rows.Add(row);
+        }
+
+        rows.Reverse();
+        return rows;
+    }
+
+    private static List<State> Prune(List<State> states)
+    {
+        states.Sort((a, b) => a.Cost.CompareTo(b.Cost));
+        if (states.Count <= BeamWidth)
+        {
+            return states;
+        }
+
+        return states.GetRange(0, BeamWidth);
+    }
+
+    private void Extend(List<State> next, State state, List<Clause> clauses, int index, IReadOnlyList<LabelPlace> places)
+    {
+        Clause clause = clauses[index];
+        if (clause.IsAmp)
+        {
+            ExtendAmp(next, state, clauses, index, places);
+            return;
+        }
+
+        if (clause.IsTurnOnly)
+        {
+            ExtendTurn(next, state, clauses, index, places);
+            return;
+        }
+
+        Clause? previous = index > 0 ? clauses[index - 1] : null;
+        if (previous is { IsAmp: true })
+        {
+            previous = index > 1 ? clauses[index - 2] : null;
+        }
+
+        foreach (Variant variant in _maker.Make(clause, previous, new Situation(state.Weight, state.Last)))
+        {
+            if (variant.Accompanies)
+            {
+                Accompany(next, state, variant, index);
+                continue;
+            }
+
+            Place(next, state, variant, index, places);
+        }
+    }
+
+    private static void Accompany(List<State> next, State state, Variant variant, int index)
+    {
+        if (state.Last is null)
+        {
+            return;
+        }
+
+        PlacedRow on = state.Last;
+        PlacedRow row = new(on, variant.Rows[0].Action, on.Label, on.Place, index, state.Moves, variant, true, true, true) { LastLabel = on.LastLabel };
+        next.Add(state with { Last = row, Cost = state.Cost + variant.Cost, Moves = state.Moves + 1 });
+    }
+
+    /// <summary>An &amp; sign: nothing, or a quick step together on an &amp; count.</summary>
+    private void ExtendAmp(List<State> next, State state, List<Clause> clauses, int index, IReadOnlyList<LabelPlace> places)
+    {
+        next.Add(state);
+        bool onLetter = state.Label < places.Count && !places[state.Label].Place.IsWhole;
+        bool afterGesture = state.Last is { Action.Effect: WeightEffect.Keeps };
+        if (onLetter && state.Weight.FreeFoot() is Foot free && afterGesture)
+        {
+            StepAction step = new(ActionKind.Step, free.ToActingFoot(), Direction.Together, Contact.Ball, WeightEffect.Takes);
+            Variant together = new() { Definition = lexicon.Catalogue.Find("step_together") ?? lexicon.Verbs.Definition(ActionKind.Step), Named = free, Rows = [new VariantRow(step, Counts.Zero, false)], Cost = 0.2 };
+            Place(next, state, together, index, places);
+        }
+    }
+
+    private void ExtendTurn(List<State> next, State state, List<Clause> clauses, int index, IReadOnlyList<LabelPlace> places)
+    {
+        Clause clause = clauses[index];
+        bool missing = clause.TurnSide is null;
+        int amount = clause.Amount ?? 0;
+        Foot side = clause.TurnSide ?? Foot.Right;
+        Ratio eighths = side == Foot.Right ? amount : -amount;
+        bool softBefore = clause.Link is Link.None or Link.Soft && index > 0;
+        bool softAfter = clause.LinkAfter is Link.None && index + 1 < clauses.Count;
+        double unsure = missing || clause.Amount is null ? 0.01 : 0;
+
+        // with the move before
+        if (state.Last is not null && state.PendingTurn is null && AttachBack(state, eighths, softBefore ? 0 : index + 1 < clauses.Count ? 0.5 : 0.15) is State back)
+        {
+            next.Add(back with { Cost = back.Cost + unsure });
+        }
+
+        // with the move after
+        if (index + 1 < clauses.Count && !softBefore)
+        {
+            next.Add(state with { PendingTurn = (state.PendingTurn ?? 0) + eighths, PendingHard = !softAfter, Cost = state.Cost + unsure + (softAfter ? 0 : 0.05) });
+        }
+        else if (index + 1 < clauses.Count)
+        {
+            next.Add(state with { PendingTurn = (state.PendingTurn ?? 0) + eighths, PendingHard = true, Cost = state.Cost + unsure + 0.45 });
+        }
+
+        // on a count of its own
+        Foot? standing = state.Weight.StandingFoot();
+        Foot? on = clause.WeightFoot;
+        Turn turn = Turn.FromEighths(eighths);
+        bool steppedForward = state.Last is { Action: { Effect: WeightEffect.Takes, Direction: Direction.Forward or Direction.Unstated, Kind: ActionKind.Step or ActionKind.Rock } };
+        bool away = standing is Foot s && (s == Foot.Right ? eighths.Sign < 0 : eighths.Sign > 0);
+        if (steppedForward && away && amount is 1 or 2 or 3 or 4 or 6 && (on is null || on == standing!.Value.Other()))
+        {
+            StepAction pivot = new(ActionKind.Pivot, standing!.Value.Other().ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn);
+            Place(next, state, TurnVariant(pivot, 0.2, missing, "pivot", on is not null), index, places);
+        }
+
+        ActingFoot acting = standing?.ToActingFoot() ?? ActingFoot.None;
+        StepAction inPlace = new(ActionKind.Turn, acting, Direction.InPlace, Contact.Ball, WeightEffect.Keeps, turn);
+        if (on is Foot weighted && weighted != standing)
+        {
+            inPlace = inPlace with { Foot = weighted.ToActingFoot(), Effect = WeightEffect.Takes };
+        }
+
+        Place(next, state, TurnVariant(inPlace, steppedForward && away ? 0.5 : 0.3, missing, "turn_in_place", on is not null), index, places);
+    }
+
+    private Variant TurnVariant(StepAction action, double cost, bool missing, string entry, bool stated) => new()
+    {
+        Definition = lexicon.Catalogue.Find(entry),
+        Named = null,
+        Rows = [new VariantRow(action, Counts.Zero, action.Kind == ActionKind.Turn)],
+        Cost = cost,
+        FootNamed = true,
+        StatedTurn = action.Turn,
+        TurnDirectionMissing = missing,
+        WeightStated = stated,
+    };
+
+    private static State? AttachBack(State state, Ratio eighths, double cost)
+    {
+        PlacedRow? target = state.Last;
+        List<PlacedRow> above = [];
+        while (target is { IsWith: true } || target is { Action.Kind: ActionKind.Hold })
+        {
+            above.Add(target);
+            target = target.Previous;
+        }
+
+        if (target is null)
+        {
+            return null;
+        }
+
+        double extra = target.Action.Turn.Sign != 0 ? 0.3 : 0;
+        PlacedRow turned = target with { Action = target.Action with { Turn = target.Action.Turn + Turn.FromEighths(eighths) } };
+        for (int i = above.Count - 1; i >= 0; i--)
+        {
+            turned = above[i] with { Previous = turned };
+        }
+
+        return state with { Last = turned, Cost = state.Cost + cost + extra, PendingTurn = null };
+    }
+
+    /// <summary>Puts the rows of a variant on the next labels.</summary>
+    private static void Place(List<State> next, State state, Variant variant, int index, IReadOnlyList<LabelPlace> places)
+    {
+        double cost = state.Cost + variant.Cost;
+        List<VariantRow> rows = variant.Rows;
+        Ratio? pending = state.PendingTurn;
+
+        // one row a label
+        State labelled = state;
+        double rhythm = RhythmCost(rows, places, state.Label);
+        for (int i = 0; i < rows.Count; i++)
+        {
+            labelled = Put(labelled, variant, rows[i], i == 0 ? pending : null, index, places);
+        }
+
+        labelled = labelled with { Cost = cost + rhythm, PendingTurn = null, Moves = state.Moves + 1 };
+        next.Add(labelled);
+        Stretch(next, labelled, rows, variant, places);
+        if (rows.Count > 1)
+        {
+            StretchInside(next, state, variant, index, places, pending, cost);
+        }
+
+        // its own quick counts inside a range: "1-4 shuffle, rock, recover"
+        if (rows.Count > 1 && Native(state, variant, index, places, pending) is State native)
+        {
+            State own = native with { Cost = cost + (rhythm > 0 ? 0.05 : 0.25), PendingTurn = null, Moves = state.Moves + 1 };
+            next.Add(own);
+            Stretch(next, own, rows, variant, places);
+        }
+    }
+
+    /// <summary>A row in the middle of a figure that stretches (the sweep of a step, sweep).</summary>
+    private static void StretchInside(List<State> next, State state, Variant variant, int index, IReadOnlyList<LabelPlace> places, Ratio? pending, double cost)
+    {
+        int spare = places.Count - state.Label - variant.Rows.Count;
+        if (spare <= 0 || spare > 6)
+        {
+            return;
+        }
+
+        for (int stretched = 0; stretched < variant.Rows.Count - 1; stretched++)
+        {
+            if (!variant.Rows[stretched].Stretches)
+            {
+                continue;
+            }
+
+            State placed = state;
+            for (int i = 0; i < variant.Rows.Count; i++)
+            {
+                placed = Put(placed, variant, variant.Rows[i], i == 0 ? pending : null, index, places);
+                if (i == stretched)
+                {
+                    placed = placed with { Label = placed.Label + spare, Last = placed.Last! with { LastLabel = placed.Label + spare - 1 } };
+                }
+            }
+
+            next.Add(placed with { Cost = cost + 0.2 + (0.05 * spare), PendingTurn = null, Moves = state.Moves + 1 });
+        }
+    }
+
+    private static void Stretch(List<State> next, State state, List<VariantRow> rows, Variant variant, IReadOnlyList<LabelPlace> places)
+    {
+        if (rows.Count == 0 || !rows[^1].Stretches || state.Last is null || state.Overflow > 0)
+        {
+            return;
+        }
+
+        for (int more = 1; state.Label + more <= places.Count && more <= 8; more++)
+        {
+            next.Add(state with
+            {
+                Label = state.Label + more,
+                Cost = state.Cost + (0.02 * more),
+                Last = state.Last with { LastLabel = state.Label + more - 1 },
+            });
+        }
+    }
+
+    private static State Put(State state, Variant variant, VariantRow row, Ratio? pending, int index, IReadOnlyList<LabelPlace> places)
+    {
+        StepAction action = pending is Ratio turn ? row.Action with { Turn = row.Action.Turn + Turn.FromEighths(turn) } : row.Action;
+        bool over = state.Label >= places.Count;
+        (string label, Counts place) = over
+            ? (places.Count > 0 ? places[^1].Label : "1", places.Count > 0 ? places[^1].Place : Counts.Zero)
+            : (places[state.Label].Label, places[state.Label].Place);
+        PlacedRow placed = new(state.Last, action, label, place, index, state.Moves, variant, variant.FootNamed, variant.WeightStated, false) { LastLabel = state.Label };
+        return state with
+        {
+            Last = placed,
+            Label = over ? state.Label : state.Label + 1,
+            Weight = action.WeightAfter(state.Weight),
+            Overflow = state.Overflow + (over ? 1 : 0),
+            Actions = state.Actions + 1,
+        };
+    }
+
+    private static State? Native(State state, Variant variant, int index, IReadOnlyList<LabelPlace> places, Ratio? pending)
+    {
+        if (state.Label >= places.Count || !places[state.Label].Place.IsWhole || variant.Rows[0].At < Counts.Zero)
+        {
+            return null;
+        }
+
+        Counts start = places[state.Label].Place;
+        State placed = state;
+        bool inserted = false;
+        for (int i = 0; i < variant.Rows.Count; i++)
+        {
+            VariantRow row = variant.Rows[i];
+            Counts at = start + row.At;
+            StepAction action = i == 0 && pending is Ratio turn ? row.Action with { Turn = row.Action.Turn + Turn.FromEighths(turn) } : row.Action;
+            if (at.IsWhole)
+            {
+                if (placed.Label >= places.Count || places[placed.Label].Place != at)
+                {
+                    return null;
+                }
+
+                placed = Put(placed, variant, row with { Action = action }, null, index, places);
+                continue;
+            }
+
+            // an unprinted & needs a range around it
+            if (placed.Label < places.Count && places[placed.Label].Place < at)
+            {
+                return null;
+            }
+
+            if (placed.Label < places.Count && places[placed.Label].Place == at)
+            {
+                return null;
+            }
+
+            bool range = placed.Label < places.Count ? places[placed.Label].AfterDash : placed.Label > 0 && places[placed.Label - 1].AfterDash;
+            if (!range)
+            {
+                return null;
+            }
+
+            inserted = true;
+            PlacedRow free = new(placed.Last, action, CountGrid.LabelOf(at), at, index, placed.Moves, variant, variant.FootNamed, variant.WeightStated, false) { LastLabel = placed.Label - 1 };
+            placed = placed with { Last = free, Weight = action.WeightAfter(placed.Weight), Actions = placed.Actions + 1 };
+        }
+
+        return inserted ? placed : null;
+    }
+
+    /// <summary>How much the labels differ from the figure's own rhythm.</summary>
+    private static double RhythmCost(List<VariantRow> rows, IReadOnlyList<LabelPlace> places, int label)
+    {
+        if (rows.Count < 2 || label + rows.Count > places.Count)
+        {
+            return 0;
+        }
+
+        bool same = true;
+        bool whole = true;
+        Counts start = places[label].Place;
+        for (int i = 0; i < rows.Count; i++)
+        {
+            Counts offset = places[label + i].Place - start;
+            same &= offset == rows[i].At - rows[0].At;
+            whole &= places[label + i].Place.IsWhole;
+        }
+
+        return same ? 0 : whole ? 0.15 : 0.2;
+    }
+}

@@ -1,0 +1,30 @@
+using Scuff.Dances;
+using Scuff.Diagnostics;
+using Scuff.Prose.Words;
+using Scuff.Stance;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>What is known while a text is read from top to bottom.</summary>
+internal sealed class ReaderState(string text, Lexicon lexicon)
+{
+    public string Text { get; } = text;
+
+    public Lexicon Lexicon { get; set; } = lexicon;
+
+    public Weight Weight { get; set; } = Weight.Left;
+
+    /// <summary>Null once words could not be read.</summary>
+    public Facing? Facing { get; set; } = Stance.Facing.Front;
+
+    /// <summary>Complaints so far.</summary>
+    public List<Diagnostic> Complaints { get; } = [];
+
+    /// <summary>Lines of the section that is being read, for "repeat".</summary>
+    public List<WrittenLine> SectionLines { get; } = [];
+
+    /// <summary>Lines of the section before, for "repeat section 1".</summary>
+    public List<Section> Sections { get; } = [];
+
+    public void Add(Diagnostic diagnostic) => Complaints.Add(diagnostic);
+}

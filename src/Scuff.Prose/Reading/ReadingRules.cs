@@ -1,0 +1,116 @@
+using Scuff.Diagnostics;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>What the reader itself complains about.</summary>
+public static class ReadingRules
+{
+    private const string Good = "Small Pier\n\ncounts: 8\nwalls: 1\n\nsection 1\n1-2   step R to side, touch L together\n3-4   step L to side, touch R together\n5-6   step R forward, touch L together\n7-8   step L back, touch R together\n";
+
+    /// <summary>Words that are not understood.</summary>
+    public static Rule UnknownWords { get; } = new("reading/unknown-words", Severity.Question,
+        "I do not know the words '{words}'. What is danced on {counts}?",
+        "The words are kept as they are and their counts are held, but weight and facing cannot be followed past them.",
+        Good.Replace("step R forward, touch L together", "glimber R, touch L together", StringComparison.Ordinal), Good, "ours");
+
+    /// <summary>Words that have two readings.</summary>
+    public static Rule TwoReadings { get; } = new("reading/two-readings", Severity.Question,
+        "This can be read in two ways: {first}, or {second}. The first is taken.",
+        "A dancer would have to guess, and half the floor would guess the other way.",
+        Good.Replace("1-2   step R to side, touch L together\n3-4   step L to side, touch R together", "1-2   step R to side, touch L together\n3-4   touch L to side, together", StringComparison.Ordinal), Good, "ours");
+
+    /// <summary>A slip of the fingers was mended.</summary>
+    public static Rule Spelling { get; } = new("reading/spelling", Severity.Hint,
+        "'{word}' is read as '{meant}'.",
+        "A word with a slip in it stops a machine translator and a learner alike.",
+        Good.Replace("touch R together\n5", "tuoch R together\n5", StringComparison.Ordinal), Good, "ours");
+
+    /// <summary>More or fewer actions than counts.</summary>
+    public static Rule MovesDoNotFit { get; } = new("count/moves-do-not-fit", Severity.Error,
+        "The counts {counts} hold {labels}, but the words make {actions}.",
+        "Every count needs an action (or a hold), and every action a count; else the floor stops together but not in time.",
+        Good.Replace("5-6   step R forward, touch L together", "5&6   shuffle R forward, L", StringComparison.Ordinal), Good, "trade rule R08");
+
+    /// <summary>A turn without direction.</summary>
+    public static Rule TurnDirectionMissing { get; } = new("turn/direction-missing", Severity.Error,
+        "This turn does not say whether it goes right or left.",
+        "Half the floor will turn the other way.",
+        Good.Replace("5-6   step R forward, touch L together", "5-6   step R forward turning 1/4, touch L together", StringComparison.Ordinal), Good, "trade rule R13");
+
+    /// <summary>A turn without amount.</summary>
+    public static Rule TurnAmountMissing { get; } = new("turn/amount-missing", Severity.Question,
+        "This turn does not say how far it goes; {taken} is taken.",
+        "A quarter and a half end on different walls.",
+        Good.Replace("5-6   step R forward, touch L together", "5-6   step R forward, pivot left", StringComparison.Ordinal),
+        Good.Replace("5-6   step R forward, touch L together", "5-6   step R forward, step L forward", StringComparison.Ordinal), "trade rule R13");
+
+    /// <summary>Foot in the name and foot in the detail differ.</summary>
+    public static Rule FigureFootDiffers { get; } = new("figure/foot-differs", Severity.Error,
+        "The name says {name}, but its detail starts with the other foot; the detail is taken.",
+        "Those who know the figure go by its name and will start on the wrong foot.",
+        Good.Replace("5-6   step R forward, touch L together", "5&6   left coaster step (R back, L together, R forward)", StringComparison.Ordinal),
+        Good.Replace("5-6   step R forward, touch L together", "5&6   right coaster step (R back, L together, R forward)", StringComparison.Ordinal), "trade rule R16");
+
+    /// <summary>The detail is not the figure of that name.</summary>
+    public static Rule FigureDetailDiffers { get; } = new("figure/detail-differs", Severity.Warning,
+        "The detail is not what is usually called {name}; the detail is taken.",
+        "A reader who knows the name dances the usual form.",
+        Good.Replace("5-6   step R forward, touch L together", "5&6   right coaster step (R forward, L back, R back)", StringComparison.Ordinal),
+        Good.Replace("5-6   step R forward, touch L together", "5&6   right coaster step (R back, L together, R forward)", StringComparison.Ordinal), "trade rule R17");
+
+    /// <summary>Repeat without the counts.</summary>
+    public static Rule RepeatWithoutCounts { get; } = new("reading/repeat-without-counts", Severity.Question,
+        "'Repeat' does not say which counts; {taken} is taken.",
+        "The reader must know what to do again and with which foot.",
+        Good.Replace("5-6   step R forward, touch L together\n7-8   step L back, touch R together", "5-8   repeat", StringComparison.Ordinal),
+        Good.Replace("5-6   step R forward, touch L together\n7-8   step L back, touch R together", "5-8   repeat 1-4", StringComparison.Ordinal), "trade rule R35");
+
+    /// <summary>Styling in the footwork line.</summary>
+    public static Rule StylingMixed { get; } = new("sheet/styling-mixed", Severity.Hint,
+        "Styling stands in the footwork line; on the sheet it reads better on a line of its own.",
+        "Footwork that is kept apart is found at a glance on the floor.",
+        Good.Replace("5-6   step R forward, touch L together", "5-6   step R forward, touch L together with attitude", StringComparison.Ordinal), Good, "trade rule R39");
+
+    /// <summary>A heading key that is not known.</summary>
+    public static Rule UnknownHeader { get; } = new("reading/unknown-heading", Severity.Hint,
+        "The heading '{key}' means nothing to Scuff; it is kept and printed.",
+        "Perhaps a slip: the headings that are checked are counts, walls, level, restarts and tags.",
+        Good.Replace("walls: 1", "walls: 1\nmood: sunny", StringComparison.Ordinal), Good, "ours");
+
+    /// <summary>A heading value that cannot be read.</summary>
+    public static Rule HeaderValue { get; } = new("reading/heading-value", Severity.Question,
+        "The heading '{key}' should be {wanted}; '{value}' is not.",
+        "What cannot be read cannot be checked.",
+        Good.Replace("walls: 1", "walls: many", StringComparison.Ordinal), Good, "ours");
+
+    /// <summary>A line that is neither heading, count line nor sentence.</summary>
+    public static Rule UnknownLine { get; } = new("reading/unknown-line", Severity.Question,
+        "I do not know what this line is: '{words}'. It is kept as it is.",
+        "A count line starts with its counts, a heading with a word and a colon.",
+        Good + "mumble over the railing\n", Good, "ours");
+
+    /// <summary>A sentence on tags, restarts or endings that is not understood.</summary>
+    public static Rule UnknownSentence { get; } = new("reading/unknown-sentence", Severity.Question,
+        "I do not understand this sentence about the pattern: '{words}'. It is kept as it is.",
+        "What happens where the music breaks the pattern must be said with wall and count.",
+        Good + "\nwall 3: whistle twice\n", Good, "ours");
+
+    /// <summary>A name that is used twice.</summary>
+    public static Rule NameTwice { get; } = new("reading/name-twice", Severity.Error,
+        "'{name}' is the name of two {things}.",
+        "Nobody can tell which of them is meant.",
+        Good + "\ntag \"Bell\" 2 counts\n1-2 sway R, sway L\n\ntag \"Bell\" 2 counts\n1-2 sway R, sway L\n",
+        Good + "\ntag \"Bell\" 2 counts\n1-2 sway R, sway L\n\ntag \"Buoy\" 2 counts\n1-2 sway R, sway L\n", "ours");
+
+    /// <summary>No steps at all.</summary>
+    public static Rule NoSteps { get; } = new("reading/no-steps", Severity.Question,
+        "There is no count line in this text.",
+        "A dance is written as counts and moves, for example: 1-2 step R to side, touch L together.",
+        "Empty Quay\n\nby: Scuff demo\n", Good, "ours");
+
+    /// <summary>A figure name that the trade reads in two ways.</summary>
+    public static Rule NameHasOtherReading { get; } = new("figure/name-has-two-uses", Severity.Hint,
+        "'{name}' is also used for something else: {other}. The usual reading is taken.",
+        "Sources of the trade differ on this name; the detail in brackets would settle it.",
+        Good.Replace("5-6   step R forward, touch L together\n7-8   step L back, touch R together", "5-8   charleston R", StringComparison.Ordinal), Good, "ours");
+}

@@ -1,0 +1,1085 @@
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Steps;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>Makes the ways a clause can be danced, cheapest meaning first. Possible feet are preferred to impossible ones.</summary>
+internal sealed class VariantMaker(Lexicon lexicon)
+{
+    // What a reading costs when the foot it needs is not free: it is taken only when nothing else is possible.
+    private const double ImpossibleFoot = 3;
+
+    /// <summary>All variants of one clause in a situation.</summary>
+    public List<Variant> Make(Clause clause, Clause? previous, Situation situation)
+    {
+        List<Variant> variants = [];
+        if (clause.Head is { Figures.Count: > 0 } figure)
+        {
+            foreach (StepDefinition definition in figure.Figures)
+            {
+                AddFigure(variants, clause, definition, situation);
+            }
+        }
+
+        if (clause.Head?.Verb is ActionKind verb)
+        {
+            AddVerb(variants, clause, previous, verb, situation);
+        }
+
+        if (clause.Head is null)
+        {
+            AddVerbless(variants, clause, previous, situation);
+        }
+
+        return variants;
+    }
+
+    /// <summary>The signed turn a clause states, in eighths, or null; and whether its direction is missing.</summary>
+    private static (Ratio? Eighths, bool DirectionMissing) StatedTurn(Clause clause, Foot? fallback)
+    {
+        if (clause.Amount is not int amount)
+        {
+            return (null, false);
+        }
+
+        if (clause.TurnSide is Foot side)
+        {
+            return (side == Foot.Right ? amount : -amount, false);
+        }
+
+        if (fallback is Foot other)
+        {
+            return (other == Foot.Right ? amount : -amount, false);
+        }
+
+        return (null, true);
+    }
+
+    private static double FootCost(Weight weight, ActingFoot foot, FootRule rule) => rule switch
+    {
+        FootRule.Free when foot.ToFoot() is Foot f && weight == f.ToWeight() => ImpossibleFoot,
+        FootRule.Standing when foot.ToFoot() is Foot f && weight == f.Other().ToWeight() => ImpossibleFoot,
+        _ => 0,
+    };
+
+    private static Contact ContactOf(string part, Contact usual) => part switch
+    {
+        "heel" => Contact.Heel,
+        "toe" => Contact.Toe,
+        "ball" => Contact.Ball,
+        "flat" => Contact.Flat,
+        _ => usual,
+    };
+
+    /// <summary>The free foot, or a guess from the foot that acted last when the weight is shared; null when unknown.</summary>
+    private static Foot? NextFoot(Situation situation)
+    {
+        if (situation.Weight.FreeFoot() is Foot free)
+        {
+            return free;
+        }
+
+        if (situation.Weight == Weight.Shared)
+        {
+            return situation.Last?.Action.Foot.ToFoot()?.Other() ?? Foot.Right;
+        }
+
+        return null;
+    }
+
+    private static Direction DirectionOf(Clause clause, Foot? acting, Direction usual, ActionKind kind)
+    {
+        bool weightless = kind is ActionKind.Touch or ActionKind.Point or ActionKind.Tap or ActionKind.Kick or ActionKind.Flick or ActionKind.Hook
+            or ActionKind.Hitch or ActionKind.Dig or ActionKind.Scuff or ActionKind.Brush or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide;
+        bool across = clause.DirSide is Foot side && acting is Foot foot && side != foot;
+        if (clause.Diagonal)
+        {
+            bool back = clause.Dir?.Direction is Direction.Back or Direction.CrossBehind;
+            return (back, across || clause.Dir?.Direction is Direction.CrossFront) switch
+            {
+                (false, false) => Direction.DiagonalForward,
+                (false, true) => Direction.DiagonalForwardAcross,
+                (true, false) => Direction.DiagonalBack,
+                (true, true) => Direction.DiagonalBackAcross,
+            };
+        }
+
+        if (clause.Dir is null)
+        {
+            return usual;
+        }
+
+        Direction direction = clause.Dir.Direction;
+        if (direction == Direction.Side && across)
+        {
+            return Direction.Across;
+        }
+
+        if (weightless && direction == Direction.CrossFront)
+        {
+            return Direction.CrossFront;
+        }
+
+        return direction;
+    }
+
+    private static StepSize SizeOf(Clause clause) => clause.Size switch { < 0 => StepSize.Small, > 0 => StepSize.Large, _ => StepSize.Usual };
+
+    private static WeightEffect EffectOf(Clause clause, ActingFoot foot, WeightEffect usual, out bool stated)
+    {
+        stated = clause.WeightNote is not null;
+        switch (clause.WeightNote)
+        {
+            case TermKind.WeightNone:
+                return WeightEffect.Keeps;
+            case TermKind.WeightTakes:
+                return WeightEffect.Takes;
+            case TermKind.WeightBoth:
+                return WeightEffect.Shares;
+            case TermKind.WeightOn when clause.WeightFoot is Foot on && foot.ToFoot() is Foot acting:
+                return on == acting ? WeightEffect.Takes : WeightEffect.Keeps;
+            default:
+                return usual;
+        }
+    }
+
+    private void AddVerb(List<Variant> variants, Clause clause, Clause? previous, ActionKind verb, Situation situation)
+    {
+        bool upStomp = clause.Head!.VerbKeepsWeight;
+        switch (verb)
+        {
+            case ActionKind.Pivot:
+                AddPivot(variants, clause, situation);
+                return;
+            case ActionKind.Unwind:
+                AddUnwind(variants, clause, situation);
+                return;
+            case ActionKind.Hold:
+                variants.Add(Body(clause, StepAction.Hold, 0, stretches: true));
+                return;
+            case ActionKind.Clap or ActionKind.Snap or ActionKind.Slap:
+                AddAccompaniment(variants, clause, verb);
+                return;
+        }
+
+        StepAction usual = lexicon.Verbs.Usual(verb);
+        FootRule rule = ActionTraits.Of(verb).FootRule;
+        bool ofBoth = verb is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist or ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.Bounce or ActionKind.Click
+            || (verb is ActionKind.Jump && clause.Feet.Count == 0);
+        bool ofBody = verb is ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.Dip or ActionKind.PopShoulder;
+        if (ofBoth || ofBody || clause.BothFeet)
+        {
+            AddBodyMove(variants, clause, verb, usual, clause.BothFeet || ofBoth);
+            return;
+        }
+
+        if (upStomp)
+        {
+            usual = usual with { Effect = WeightEffect.Keeps };
+        }
+
+        string special = clause.Head.Special;
+        if (special is "walk" or "run")
+        {
+            usual = usual with { Direction = Direction.Forward };
+        }
+
+        if (verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Press && clause.Part == "heel" && clause.Head.Verb is not ActionKind.Press)
+        {
+            verb = ActionKind.Dig;
+            usual = usual with { Kind = ActionKind.Dig, Contact = Contact.Heel, Direction = clause.Dir is null ? Direction.Forward : usual.Direction };
+        }
+
+        if (verb is ActionKind.Drop && clause.Part.Length == 0 && clause.Dir is not null)
+        {
+            usual = usual with { Direction = Direction.InPlace };
+        }
+
+        List<(Foot Foot, bool Named)> feet = FeetOf(clause, rule, situation, verb);
+        AddFootMoves(variants, clause, usual, rule, feet, situation, 0);
+
+        // "rock R forward" on two counts is a rock and a recover
+        if (verb == ActionKind.Rock && feet.Count == 1)
+        {
+            AddRockRecover(variants, clause, usual, feet[0], situation);
+        }
+    }
+
+    private void AddRockRecover(List<Variant> variants, Clause clause, StepAction usual, (Foot Foot, bool Named) foot, Situation situation)
+    {
+        List<Variant> single = [];
+        AddFootMoves(single, clause, usual, FootRule.Free, [foot], situation, 0);
+        foreach (Variant one in single)
+        {
+            if (one.Rows.Count != 1)
+            {
+                continue;
+            }
+
+            Foot rocking = one.Rows[0].Action.Foot.ToFoot() ?? foot.Foot;
+            StepAction recover = new(ActionKind.Recover, rocking.Other().ToActingFoot(), Direction.InPlace, Contact.Flat, WeightEffect.Takes, one.Rows[0].Action.Turn);
+            variants.Add(new Variant
+            {
+                Definition = lexicon.Catalogue.Find(RockEntry(one.Rows[0].Action.Direction)) ?? one.Definition,
+                Named = rocking,
+                Rows = [one.Rows[0] with { Action = one.Rows[0].Action with { Turn = Turn.None } }, new VariantRow(recover, Counts.One, false)],
+                Cost = one.Cost + 0.3,
+                FootNamed = one.FootNamed,
+                StatedTurn = one.StatedTurn,
+                Direction = one.Direction,
+            });
+        }
+    }
+
+    private static string RockEntry(Direction direction) => direction switch
+    {
+        Direction.Back => "rock_recover_back",
+        Direction.Side => "rock_recover_side",
+        Direction.CrossFront => "cross_rock",
+        Direction.CrossBehind => "back_cross_rock",
+        _ => "rock_recover_forward",
+    };
+
+    private static List<(Foot Foot, bool Named)> FeetOf(Clause clause, FootRule rule, Situation situation, ActionKind verb)
+    {
+        List<(Foot, bool)> feet = [];
+        foreach (FootWord word in clause.Feet)
+        {
+            feet.Add((word.Foot, true));
+        }
+
+        if (feet.Count == 0 && clause.DirSide is Foot side && !clause.Diagonal && rule == FootRule.Free)
+        {
+            // "step to the right": the foot of that side if it is free
+            if (situation.Weight.FreeFoot() is null || situation.Weight.FreeFoot() == side)
+            {
+                feet.Add((side, false));
+            }
+        }
+
+        if (feet.Count == 0 && verb == ActionKind.Sway && clause.DirSide is Foot swaySide)
+        {
+            feet.Add((swaySide, true));
+        }
+
+        if (feet.Count == 1 && clause.Feet.Count == 1 && clause.Feet[0].MayBeReference && rule == FootRule.Free && situation.Weight.StandingFoot() == feet[0].Item1)
+        {
+            // "cross over left" with the weight on the left: the right crosses over it
+            feet[0] = (feet[0].Item1.Other(), false);
+        }
+
+        return feet;
+    }
+
+    private void AddFootMoves(List<Variant> variants, Clause clause, StepAction usual, FootRule rule, List<(Foot Foot, bool Named)> feet, Situation situation, double cost)
+    {
+        int times = Math.Max(1, clause.Times);
+        if (feet.Count > 1 && times > 1 && clause.TimesStated)
+        {
+            List<(Foot, bool)> more = [];
+            for (int i = 0; i < times; i++)
+            {
+                more.AddRange(feet);
+            }
+
+            feet = more;
+            times = 1;
+        }
+        else if (feet.Count > 1)
+        {
+            times = 1;
+        }
+
+        if (feet.Count == 0)
+        {
+            Foot? next = rule switch
+            {
+                FootRule.Standing => situation.Weight.StandingFoot(),
+                FootRule.Any when usual.Kind is ActionKind.FanToe or ActionKind.FanHeel or ActionKind.RollKnee or ActionKind.PopKnee => NextFoot(situation),
+                _ => NextFoot(situation),
+            };
+            if (next is null)
+            {
+                StepAction lost = usual with { Foot = ActingFoot.None, Effect = usual.Effect == WeightEffect.Keeps ? WeightEffect.Keeps : WeightEffect.Unknown, Direction = DirectionOf(clause, null, usual.Direction, usual.Kind) };
+                variants.Add(Finish(clause, lexicon.Verbs.Definition(usual.Kind), null, [new VariantRow(WithTurn(clause, lost, out bool noDirection), Counts.Zero, lost.Traits.Stretches)], cost, false, false, noDirection));
+                return;
+            }
+
+            feet = [(next.Value, false)];
+        }
+
+        List<VariantRow> rows = [];
+        Weight weight = situation.Weight;
+        bool named = true;
+        bool missing = false;
+        bool weightStated = false;
+        double total = cost;
+        for (int i = 0; i < Math.Max(feet.Count, times); i++)
+        {
+            (Foot foot, bool isNamed) = i < feet.Count ? feet[i] : (feet[^1].Foot, false);
+            if (i >= feet.Count && usual.Effect == WeightEffect.Takes)
+            {
+                // "two walks", "step x2": the feet alternate
+                foot = rows[^1].Action.Foot.ToFoot()!.Value.Other();
+            }
+
+            named &= isNamed;
+            StepAction action = usual with { Foot = foot.ToActingFoot() };
+            Direction direction = DirectionOf(clause, foot, usual.Direction, usual.Kind);
+            action = action with
+            {
+                Direction = foot == Foot.Right ? direction : clause.Dir is null ? direction.Mirrored() : direction,
+                Contact = ContactOf(clause.Part, usual.Contact),
+                Size = SizeOf(clause),
+                Effect = EffectOf(clause, foot.ToActingFoot(), usual.Effect, out weightStated),
+            };
+            if (clause.WeightNote == TermKind.WeightOn && Math.Max(feet.Count, times) > 1)
+            {
+                action = action with { Effect = usual.Effect };
+            }
+
+            if (i == 0)
+            {
+                action = WithTurn(clause, action, out missing);
+            }
+
+            double footCost = FootCost(weight, action.Foot, rule);
+            total += isNamed ? footCost * 0.5 : footCost;
+            weight = action.WeightAfter(weight);
+            rows.Add(new VariantRow(action, Counts.FromWhole(i), action.Traits.Stretches || clause.Lasts is not null));
+        }
+
+        variants.Add(Finish(clause, lexicon.Verbs.Definition(usual.Kind), feet[0].Foot, rows, total, named, weightStated, missing));
+    }
+
+    private static StepAction WithTurn(Clause clause, StepAction action, out bool directionMissing)
+    {
+        (Ratio? eighths, directionMissing) = StatedTurn(clause, null);
+        return eighths is Ratio turn ? action with { Turn = Turn.FromEighths(turn) } : action;
+    }
+
+    private static Variant Finish(Clause clause, StepDefinition? definition, Foot? named, List<VariantRow> rows, double cost, bool footNamed, bool weightStated, bool directionMissing)
+    {
+        Turn? stated = clause.Amount is null || rows.Count == 0 ? null : rows[0].Action.Turn;
+        return new Variant
+        {
+            Definition = definition,
+            Named = named,
+            Rows = rows,
+            Cost = cost,
+            FootNamed = footNamed,
+            StatedTurn = stated is { Sign: not 0 } ? stated : null,
+            TurnDirectionMissing = directionMissing,
+            WeightStated = weightStated,
+            Direction = clause.Dir?.Direction ?? Direction.Unstated,
+        };
+    }
+
+    private static Variant Body(Clause clause, StepAction action, double cost, bool stretches) => new()
+    {
+        Definition = null,
+        Named = null,
+        Rows = Enumerable.Range(0, Math.Max(1, clause.Times)).Select(i => new VariantRow(action, Counts.FromWhole(i), stretches)).ToList(),
+        Cost = cost,
+    };
+
+    private void AddAccompaniment(List<Variant> variants, Clause clause, ActionKind kind)
+    {
+        StepAction action = new(kind, ActingFoot.None, Direction.Unstated, Contact.Air, WeightEffect.Keeps);
+        Variant own = Body(clause, action, clause.Link is Link.Hard ? 0.1 : 0.4, stretches: false);
+        variants.Add(Named(own, lexicon.Verbs.Definition(kind)));
+        variants.Add(new Variant { Definition = lexicon.Verbs.Definition(kind), Named = null, Rows = [new VariantRow(action, Counts.Zero, false)], Cost = clause.Link is Link.Hard ? 0.3 : 0.1, Accompanies = true });
+    }
+
+    private static Variant Named(Variant variant, StepDefinition? definition) => new()
+    {
+        Definition = definition,
+        Named = variant.Named,
+        Rows = variant.Rows,
+        Cost = variant.Cost,
+        FootNamed = variant.FootNamed,
+    };
+
+    private void AddBodyMove(List<Variant> variants, Clause clause, ActionKind verb, StepAction usual, bool both)
+    {
+        // hips, heels and the like: right and left are ways to go
+        List<Direction> ways = [];
+        foreach (FootWord word in clause.Feet)
+        {
+            ways.Add(word.Foot == Foot.Right ? Direction.Right : Direction.Left);
+        }
+
+        if (ways.Count == 0 && clause.TurnSide is Foot turnSide && clause.Amount is null)
+        {
+            ways.Add(turnSide == Foot.Right ? Direction.Right : Direction.Left);
+        }
+
+        if (ways.Count == 0)
+        {
+            ways.Add(clause.DirSide is Foot side ? (side == Foot.Right ? Direction.Right : Direction.Left) : clause.Dir?.Direction ?? (usual.Direction is Direction.Right ? Direction.Unstated : usual.Direction));
+        }
+
+        int times = ways.Count > 1 ? 1 : Math.Max(1, clause.Times);
+        List<VariantRow> rows = [];
+        bool missing = false;
+        WeightEffect effect = clause.WeightNote switch
+        {
+            TermKind.WeightBoth => WeightEffect.Shares,
+            TermKind.WeightOn => WeightEffect.Takes,
+            _ => both ? (usual.Effect == WeightEffect.Takes ? WeightEffect.Shares : usual.Effect) : usual.Effect,
+        };
+        if (both && effect == WeightEffect.Keeps && verb is ActionKind.Jump or ActionKind.Stomp or ActionKind.Step)
+        {
+            effect = WeightEffect.Shares;
+        }
+
+        for (int i = 0; i < Math.Max(ways.Count, times); i++)
+        {
+            Direction way = ways[Math.Min(i, ways.Count - 1)];
+            ActingFoot foot = both ? ActingFoot.Both : ActingFoot.None;
+            StepAction action = usual with { Foot = foot, Direction = way, Effect = effect };
+            bool last = i == Math.Max(ways.Count, times) - 1;
+            if (clause.WeightNote == TermKind.WeightOn && clause.WeightFoot is Foot weighted)
+            {
+                action = last ? action with { Effect = WeightEffect.Takes, Foot = weighted.ToActingFoot() } : action with { Effect = both ? WeightEffect.Shares : WeightEffect.Keeps };
+            }
+
+            if (i == 0)
+            {
+                action = WithTurn(clause, action, out missing);
+            }
+
+            rows.Add(new VariantRow(action, Counts.FromWhole(i), action.Traits.Stretches || clause.Lasts is not null));
+        }
+
+        variants.Add(new Variant
+        {
+            Definition = lexicon.Verbs.Definition(verb),
+            Named = null,
+            Rows = rows,
+            Cost = 0,
+            FootNamed = true,
+            WeightStated = clause.WeightNote is not null,
+            TurnDirectionMissing = missing,
+            StatedTurn = rows[0].Action.Turn.Sign == 0 ? null : rows[0].Action.Turn,
+        });
+    }
+
+    private void AddPivot(List<Variant> variants, Clause clause, Situation situation)
+    {
+        Foot? standing = situation.Weight.StandingFoot();
+        Foot? named = clause.Feet.Count > 0 ? clause.Feet[^1].Foot : null;
+        bool onStanding = named is Foot on && on == standing && clause.WeightNote is null;
+        Foot? side = clause.TurnSide;
+        (Ratio? eighths, bool missing) = StatedTurn(clause, null);
+        bool amountMissing = clause.Amount is null;
+        StepDefinition? definition = lexicon.Catalogue.Find("pivot");
+        bool afterStep = situation.Last is { Action.Effect: WeightEffect.Takes } && situation.Last.Action.Kind is not (ActionKind.Pivot or ActionKind.Unwind);
+
+        if (onStanding)
+        {
+            Turn turn = Turn.FromEighths(eighths ?? 0);
+            StepAction spin = new(ActionKind.Pivot, standing!.Value.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Keeps, turn);
+            variants.Add(new Variant { Definition = definition, Named = standing, Rows = [new VariantRow(spin, Counts.Zero, false)], Cost = 0.05, FootNamed = true, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing, WeightStated = true });
+        }
+
+        if (standing is Foot from)
+        {
+            Ratio amount = eighths ?? ((clause.Amount ?? 4) * (side is Foot s ? (s == Foot.Right ? 1 : -1) : from == Foot.Right ? -1 : 1));
+            Turn turn = Turn.FromEighths(amount);
+            StepAction switchTurn = new(ActionKind.Pivot, from.Other().ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn);
+            bool keeps = clause.WeightNote == TermKind.WeightOn && clause.WeightFoot == from;
+            if (keeps)
+            {
+                switchTurn = switchTurn with { Foot = from.ToActingFoot(), Effect = WeightEffect.Keeps };
+            }
+
+            bool stated = clause.WeightNote is not null || (named is Foot n && n == from.Other());
+            double cost = afterStep ? 0 : keeps || stated ? 0.1 : 0.25;
+            if (onStanding)
+            {
+                cost += 0.5;
+            }
+
+            variants.Add(new Variant { Definition = definition, Named = null, Rows = [new VariantRow(switchTurn, Counts.Zero, false)], Cost = cost, FootNamed = true, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing, WeightStated = stated });
+            if (!afterStep && !keeps && !stated && !onStanding)
+            {
+                // after a touch a pivot may stay on the standing foot as well: two readings
+                StepAction stay = switchTurn with { Foot = from.ToActingFoot(), Effect = WeightEffect.Keeps };
+                variants.Add(new Variant { Definition = definition, Named = null, Rows = [new VariantRow(stay, Counts.Zero, false)], Cost = 0.3, FootNamed = true, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing, Words = "turning on the standing foot" });
+            }
+        }
+        else
+        {
+            Turn turn = Turn.FromEighths(eighths ?? 0);
+            StepAction lost = new(ActionKind.Pivot, ActingFoot.None, Direction.InPlace, Contact.Ball, clause.WeightFoot is not null ? WeightEffect.Takes : WeightEffect.Unknown, turn);
+            if (clause.WeightFoot is Foot w || named is not null && (w = named.Value) == named.Value)
+            {
+                lost = lost with { Foot = (clause.WeightFoot ?? named)!.Value.ToActingFoot(), Effect = WeightEffect.Takes };
+            }
+
+            variants.Add(new Variant { Definition = definition, Named = null, Rows = [new VariantRow(lost, Counts.Zero, false)], Cost = 0.2, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing });
+        }
+
+    }
+
+    private void AddUnwind(List<Variant> variants, Clause clause, Situation situation)
+    {
+        Foot? crossing = null;
+        bool behind = false;
+        for (PlacedRow? row = situation.Last; row is not null; row = row.Previous)
+        {
+            if (row.Action.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Across or Direction.Behind or Direction.LockBehind or Direction.LockFront)
+            {
+                crossing = row.Action.Foot.ToFoot();
+                behind = row.Action.Direction is Direction.CrossBehind or Direction.Behind or Direction.LockBehind;
+                break;
+            }
+
+            if (row.Action.Foot is ActingFoot.Left or ActingFoot.Right)
+            {
+                break;
+            }
+        }
+
+        (Ratio? eighths, bool missing) = StatedTurn(clause, null);
+        if (missing && crossing is Foot c)
+        {
+            // the feet allow only one way round
+            bool toRight = behind ? c == Foot.Right : c == Foot.Left;
+            eighths = toRight ? clause.Amount!.Value : -clause.Amount!.Value;
+        }
+
+        bool amountMissing = clause.Amount is null;
+        if (amountMissing)
+        {
+            bool toRight = clause.TurnSide is Foot side ? side == Foot.Right : crossing is Foot f && (behind ? f == Foot.Right : f == Foot.Left);
+            eighths = toRight ? 4 : -4;
+        }
+
+        Turn turn = Turn.FromEighths(eighths ?? 0);
+        bool stated = clause.WeightNote is not null || clause.Feet.Count > 0;
+        Foot? end = clause.WeightFoot ?? (clause.Feet.Count > 0 ? clause.Feet[^1].Foot : crossing?.Other() ?? situation.Weight.FreeFoot());
+        StepAction action = clause.WeightNote == TermKind.WeightBoth
+            ? new StepAction(ActionKind.Unwind, ActingFoot.Both, Direction.InPlace, Contact.Ball, WeightEffect.Shares, turn)
+            : end is Foot foot
+                ? new StepAction(ActionKind.Unwind, foot.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn)
+                : new StepAction(ActionKind.Unwind, ActingFoot.Both, Direction.InPlace, Contact.Ball, WeightEffect.Unknown, turn);
+        variants.Add(new Variant
+        {
+            Definition = lexicon.Catalogue.Find("unwind"),
+            Named = null,
+            Rows = [new VariantRow(action, Counts.Zero, true)],
+            FootNamed = true,
+            StatedTurn = turn,
+            TurnDirectionMissing = missing && crossing is null,
+            TurnAmountMissing = amountMissing,
+            WeightStated = stated,
+        });
+    }
+
+    private void AddVerbless(List<Variant> variants, Clause clause, Clause? previous, Situation situation)
+    {
+        if (clause.Part == "knee")
+        {
+            StepAction hitch = lexicon.Verbs.Usual(ActionKind.Hitch);
+            AddFootMoves(variants, clause, hitch, FootRule.Free, FeetOf(clause, FootRule.Free, situation, ActionKind.Hitch), situation, 0.1);
+            return;
+        }
+
+        if (clause.BothFeet && clause.Part.Length == 0 && clause.Dir is { Direction: Direction.Out or Direction.In or Direction.Together })
+        {
+            AddBodyMove(variants, clause, ActionKind.Jump, lexicon.Verbs.Usual(ActionKind.Jump), true);
+            return;
+        }
+
+        ActionKind? inherited = previous?.Head?.Verb;
+        bool previousGesture = inherited is ActionKind.Touch or ActionKind.Point or ActionKind.Kick or ActionKind.Tap or ActionKind.Dig
+            || (inherited is null && previous is { Head: null, Part: "heel" or "toe" });
+        List<(Foot, bool)> feet = FeetOf(clause, FootRule.Free, situation, ActionKind.Step);
+        if (clause.Part is "heel" or "toe" && clause.Dir?.Direction is not Direction.Down)
+        {
+            StepAction usual = lexicon.Verbs.Usual(clause.Part == "heel" ? ActionKind.Dig : ActionKind.Touch);
+            usual = usual with { Contact = clause.Part == "heel" ? Contact.Heel : Contact.Toe };
+            AddFootMoves(variants, clause, usual, FootRule.Free, feet, situation, 0);
+            return;
+        }
+
+        if (clause.Part is "heel" or "toe" && clause.Dir?.Direction is Direction.Down)
+        {
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Drop), FootRule.Free, feet, situation, 0);
+            return;
+        }
+
+        if (clause.Dir is null && clause.Feet.Count == 0 && clause.Part.Length == 0 && !clause.Diagonal)
+        {
+            return;
+        }
+
+        Direction? direction = clause.Dir?.Direction;
+        bool sameFoot = clause.Feet.Count == 0 || (previous is { Feet.Count: > 0 } && clause.Feet[0].Foot == previous.Feet[^1].Foot);
+        StepAction step = lexicon.Verbs.Usual(ActionKind.Step);
+        if (clause.Part == "ball" && clause.Dir is null)
+        {
+            step = step with { Direction = Direction.Together };
+        }
+
+        if (clause.Dir is { Special: "lock" })
+        {
+            bool goingBack = situation.Last?.Action.Direction is Direction.Back or Direction.DiagonalBack;
+            Clause locked = clause;
+            locked.Dir = clause.Dir with { Direction = clause.Dir.Direction == Direction.LockFront || goingBack ? Direction.LockFront : Direction.LockBehind };
+        }
+
+        if (previousGesture && sameFoot && clause.Feet.Count == 0 && inherited is ActionKind gesture && direction is Direction.Side or Direction.Forward or Direction.Back or Direction.In or Direction.Out)
+        {
+            StepAction usual = lexicon.Verbs.Usual(gesture);
+            AddFootMoves(variants, clause, usual, FootRule.Free, feet, situation, 0);
+            return;
+        }
+
+        bool unclear = previousGesture && sameFoot && clause.Feet.Count == 0 && inherited is ActionKind.Touch or ActionKind.Tap && direction is Direction.Together or Direction.Home;
+        AddFootMoves(variants, clause, step, FootRule.Free, feet, situation, 0);
+        if (inherited is ActionKind.Rock && clause.Feet.Count <= 1 && direction is Direction.Forward or Direction.Back or Direction.Side)
+        {
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Rock), FootRule.Free, feet, situation, -0.05);
+        }
+
+        if (unclear)
+        {
+            int before = variants.Count;
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Touch), FootRule.Free, feet, situation, 0.05);
+            for (int i = before; i < variants.Count; i++)
+            {
+                variants[i].Words = "a touch";
+            }
+        }
+    }
+
+    private void AddFigure(List<Variant> variants, Clause clause, StepDefinition original, Situation situation)
+    {
+        double cost = 0;
+        Direction stated = clause.Dir?.Direction ?? Direction.Unstated;
+        if (clause.Head!.Figures.Count > 1)
+        {
+            bool cued = CueMatches(original, clause, stated);
+            bool anyCued = clause.Head.Figures.Any(f => CueMatches(f, clause, stated));
+            if (anyCued ? !cued : !(original.IsDefaultOfName || original.Cues.Count == 0))
+            {
+                cost += anyCued ? 0.8 : 0.5;
+            }
+        }
+
+        // right and left
+        List<(Foot Side, bool Certain)> sides = [];
+        foreach (FootWord word in clause.Feet)
+        {
+            sides.Add((word.Foot, word.IsCertain));
+        }
+
+        Foot? travel = clause.DirSide;
+        Foot? turnSide = clause.TurnSide;
+        List<(Foot? Named, double Cost, bool IsNamed, bool AsFeetList)> choices = [];
+        bool mirrorless = original.NamedBy == NamedBy.None && original.Rows.All(r => r.Foot is RelativeFoot.None or RelativeFoot.Both);
+        if (mirrorless)
+        {
+            choices.Add((Foot.Right, 0, true, false));
+        }
+        else if (original.NamedBy is NamedBy.Travel or NamedBy.Turn)
+        {
+            Foot? way = travel ?? (original.NamedBy == NamedBy.Turn && turnSide is not null ? turnSide : sides.Count == 1 ? sides[0].Side : null);
+            if (way is null && sides.Count > 1 && FeetFit(original, sides) is Foot fit)
+            {
+                way = fit;
+            }
+
+            if (way is Foot named)
+            {
+                choices.Add((named, 0, true, false));
+            }
+        }
+        else if (sides.Count >= 1)
+        {
+            if (sides.Count > 1 && FeetFit(original, sides) is Foot fit)
+            {
+                choices.Add((fit, 0, true, false));
+            }
+            else
+            {
+                choices.Add((sides[0].Side, 0, true, false));
+            }
+        }
+        else if (travel is Foot way)
+        {
+            // "shuffle to the right": the foot of that side, if it is free
+            Foot? free = situation.Weight.FreeFoot();
+            choices.Add((free is null || FirstActing(original) == RelativeFoot.Same ? (free ?? way) : way, 0, free is null, false));
+        }
+
+        if (choices.Count == 0)
+        {
+            Foot? next = NextFoot(situation);
+            Foot named = next ?? Foot.Right;
+            bool first = FirstActing(original) != RelativeFoot.Other;
+            bool standing = FirstRule(original) == FootRule.Standing;
+            Foot sideOfFirst = standing ? named.Other() : named;
+            choices.Add((first ? sideOfFirst : sideOfFirst.Other(), next is null ? 0.05 : 0, false, false));
+
+            // a turn's side alone may tell: "pivot 1/2 left" is a step of the right
+            if (original.NamedBy == NamedBy.FirstFoot && turnSide is Foot toSide && next is null && original.TotalTurn.Sign != 0)
+            {
+                bool away = original.TotalTurn.Sign < 0;
+                choices[0] = (away ? toSide.Other() : toSide, 0, true, false);
+            }
+        }
+
+        foreach ((Foot? named, double extra, bool isNamed, _) in choices)
+        {
+            AddFigureNamed(variants, clause, original, named!.Value, cost + extra, isNamed, situation);
+        }
+
+        // several feet, each with the figure: "toe strut R, L"
+        if (sides.Count > 1 && original.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot && FeetFit(original, sides) is null)
+        {
+            AddEachFoot(variants, clause, original, sides, cost, situation);
+        }
+        else if (original.NamedBy is NamedBy.Travel && sides.Count > 1 && FeetFit(original, sides) is null)
+        {
+            AddEachFoot(variants, clause, original, sides, cost, situation);
+        }
+    }
+
+    private static bool CueMatches(StepDefinition definition, Clause clause, Direction stated)
+    {
+        foreach (string cue in definition.Cues)
+        {
+            bool match = cue switch
+            {
+                "forward" => stated == Direction.Forward,
+                "back" => stated == Direction.Back,
+                "side" => stated == Direction.Side || clause.DirSide is not null,
+                "cross" => stated == Direction.CrossFront,
+                "behind" => stated == Direction.CrossBehind,
+                "in place" or "in-place" => stated is Direction.InPlace or Direction.Together,
+                "diagonal" => clause.Diagonal,
+                _ => false,
+            };
+            if (match)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static RelativeFoot FirstActing(StepDefinition definition)
+    {
+        foreach (PatternRow row in definition.Rows)
+        {
+            if (row.Foot is RelativeFoot.Same or RelativeFoot.Other)
+            {
+                return row.Foot;
+            }
+        }
+
+        return RelativeFoot.Same;
+    }
+
+    private static FootRule FirstRule(StepDefinition definition) => definition.Rows.Count > 0 ? definition.Rows[0].Action.Traits.FootRule : FootRule.Free;
+
+    /// <summary>The named foot under which the listed feet are the feet of the rows; null when they are not.</summary>
+    private static Foot? FeetFit(StepDefinition definition, List<(Foot Side, bool Certain)> sides)
+    {
+        foreach (Foot named in (ReadOnlySpan<Foot>)[Foot.Right, Foot.Left])
+        {
+            List<Foot> all = [];
+            List<Foot> weighted = [];
+            List<Foot> core = [];
+            foreach (PatternRow row in definition.Rows)
+            {
+                if (row.For(named).Foot.ToFoot() is Foot foot)
+                {
+                    all.Add(foot);
+                    if (row.Action.Effect == WeightEffect.Takes)
+                    {
+                        weighted.Add(foot);
+                    }
+
+                    if (!row.IsFinish)
+                    {
+                        core.Add(foot);
+                    }
+                }
+            }
+
+            IEnumerable<Foot> given = sides.Select(s => s.Side);
+            if (given.SequenceEqual(all) || given.SequenceEqual(weighted) || given.SequenceEqual(core) || given.Skip(1).SequenceEqual(all) && sides[0].Side == named && sides.Count > 2)
+            {
+                return named;
+            }
+        }
+
+        return null;
+    }
+
+    private void AddEachFoot(List<Variant> variants, Clause clause, StepDefinition definition, List<(Foot Side, bool Certain)> sides, double cost, Situation situation)
+    {
+        List<VariantRow> rows = [];
+        Counts at = Counts.Zero;
+        Weight weight = situation.Weight;
+        double total = cost + 0.1;
+        foreach ((Foot side, _) in sides)
+        {
+            foreach (PatternRow row in definition.Rows)
+            {
+                StepAction action = row.For(side);
+                total += FootCost(weight, action.Foot, action.Traits.FootRule) * 0.5;
+                weight = action.WeightAfter(weight);
+                rows.Add(new VariantRow(action, at + row.At, row.Stretches));
+            }
+
+            at += definition.Length;
+        }
+
+        variants.Add(new Variant { Definition = definition, Named = sides[0].Side, Rows = rows, Cost = total, FootNamed = true });
+    }
+
+    private void AddFigureNamed(List<Variant> variants, Clause clause, StepDefinition original, Foot named, double cost, bool isNamed, Situation situation)
+    {
+        // the stated turn
+        Foot? impliedSide = null;
+        if (clause.Amount is not null && clause.TurnSide is null)
+        {
+            int sign = original.TotalTurn.Sign != 0 ? original.TotalTurn.Sign
+                : TurnedSign(original, clause.Amount.Value);
+            bool towards = sign > 0;
+            if (sign != 0 && (original.TotalTurn.Sign != 0 || original.NamedBy is NamedBy.Travel))
+            {
+                impliedSide = towards ? named : named.Other();
+            }
+        }
+
+        (Ratio? eighths, bool missing) = StatedTurn(clause, impliedSide);
+        if (clause.Amount is null && clause.TurnSide is Foot wayRound && original.TotalTurn.Sign != 0)
+        {
+            Ratio native = original.TotalTurn.Amount;
+            eighths = wayRound == Foot.Right ? native : -native;
+        }
+
+        StepDefinition definition = original;
+        if (eighths is Ratio turn && turn.Sign != 0)
+        {
+            Ratio relative = named == Foot.Right ? turn : -turn;
+            foreach (TurnedForm form in original.TurnedForms)
+            {
+                bool match = form.Eighths is null || (relative.IsWhole && relative.Numerator == form.Eighths);
+                if (match && lexicon.Catalogue.Find(form.Id) is StepDefinition turned && turned.Rows.Count > 0)
+                {
+                    definition = turned;
+                    break;
+                }
+            }
+        }
+
+        bool amountMissing = clause.Amount is null && definition.TotalTurn.Sign != 0 && definition.Amounts.Count >= 2 && !clause.Head!.NamesAmount;
+        List<VariantRow> rows = RowsOf(definition, named, eighths, clause);
+        Weight weight = situation.Weight;
+        double footCost = 0;
+        foreach (VariantRow row in rows)
+        {
+            footCost += FootCost(weight, row.Action.Foot, row.Action.Traits.FootRule);
+            weight = row.Action.WeightAfter(weight);
+        }
+
+        if (footCost > 0 && !isNamed)
+        {
+            footCost += 0.5;
+        }
+
+        int times = Math.Max(1, clause.Times);
+        Variant whole = new()
+        {
+            Definition = definition,
+            Named = named,
+            Rows = rows,
+            Cost = cost + footCost,
+            FootNamed = isNamed,
+            StatedTurn = eighths is Ratio e && clause.Amount is not null ? Turn.FromEighths(e) : null,
+            TurnDirectionMissing = missing,
+            TurnAmountMissing = amountMissing,
+            WeightStated = clause.WeightNote is not null,
+            Direction = clause.Dir?.Direction ?? Direction.Unstated,
+        };
+        if (times > 1)
+        {
+            AddRepeated(variants, whole, definition, times, clause, situation, eighths);
+            return;
+        }
+
+        variants.Add(whole);
+
+        // the customary last row gives way to an explicit move
+        int finish = definition.Rows.Count;
+        while (finish > 1 && definition.Rows[finish - 1].IsFinish)
+        {
+            finish--;
+        }
+
+        if (finish < definition.Rows.Count)
+        {
+            variants.Add(Cut(whole, finish, 0.02));
+        }
+
+        // a rock whose recover is written out
+        if (definition.Rows.Count == 2 && definition.Rows[0].Action.Kind == ActionKind.Rock && definition.Rows[1].Action.Kind == ActionKind.Recover)
+        {
+            variants.Add(Cut(whole, 1, 0.05));
+        }
+    }
+
+    private static Variant Cut(Variant whole, int rows, double cost) => new()
+    {
+        Definition = whole.Definition,
+        Named = whole.Named,
+        Rows = whole.Rows.Take(rows).ToList(),
+        Cost = whole.Cost + cost,
+        FootNamed = whole.FootNamed,
+        StatedTurn = whole.StatedTurn,
+        TurnDirectionMissing = whole.TurnDirectionMissing,
+        TurnAmountMissing = whole.TurnAmountMissing,
+        WeightStated = whole.WeightStated,
+        Direction = whole.Direction,
+    };
+
+    private void AddRepeated(List<Variant> variants, Variant first, StepDefinition definition, int times, Clause clause, Situation situation, Ratio? eighths)
+    {
+        // each time with the foot that is then free
+        List<VariantRow> rows = [];
+        Weight weight = situation.Weight;
+        Foot named = first.Named ?? Foot.Right;
+        Counts at = Counts.Zero;
+        double cost = first.Cost;
+        for (int i = 0; i < times; i++)
+        {
+            if (i > 0 && weight.FreeFoot() is Foot free && definition.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot or NamedBy.Travel or NamedBy.Turn)
+            {
+                bool same = FirstActing(definition) != RelativeFoot.Other;
+                named = same ? free : free.Other();
+            }
+
+            foreach (VariantRow row in RowsOf(definition, named, eighths, clause))
+            {
+                weight = row.Action.WeightAfter(weight);
+                rows.Add(row with { At = row.At + at });
+            }
+
+            at += definition.Length;
+        }
+
+        variants.Add(new Variant { Definition = definition, Named = first.Named, Rows = rows, Cost = cost, FootNamed = first.FootNamed, StatedTurn = first.StatedTurn, TurnDirectionMissing = first.TurnDirectionMissing, TurnAmountMissing = first.TurnAmountMissing, Direction = first.Direction });
+    }
+
+    private int TurnedSign(StepDefinition definition, int amount)
+    {
+        foreach (TurnedForm form in definition.TurnedForms)
+        {
+            if (form.Eighths is null || Math.Abs(form.Eighths.Value) == amount)
+            {
+                StepDefinition? turned = lexicon.Catalogue.Find(form.Id);
+                return form.Eighths is int eighths ? Math.Sign(eighths) : turned?.TotalTurn.Sign ?? 0;
+            }
+        }
+
+        return definition.Amounts.Count > 0 && definition.Amounts.All(a => a > 0) ? 1 : definition.Amounts.Count > 0 && definition.Amounts.All(a => a < 0) ? -1 : 0;
+    }
+
+    private static List<VariantRow> RowsOf(StepDefinition definition, Foot named, Ratio? eighths, Clause clause)
+    {
+        List<VariantRow> rows = new(definition.Rows.Count);
+        Turn native = named == Foot.Right ? definition.TotalTurn : -definition.TotalTurn;
+        bool respread = eighths is Ratio stated && stated != native.Eighths;
+        foreach (PatternRow row in definition.Rows)
+        {
+            StepAction action = row.For(named);
+            if (clause.Size != 0 && rows.Count == 0)
+            {
+                action = action with { Size = SizeOf(clause) };
+            }
+
+            rows.Add(new VariantRow(respread ? action with { Turn = Turn.None } : action, row.At, row.Stretches));
+        }
+
+        if (respread && rows.Count > 0)
+        {
+            Spread(rows, definition, eighths!.Value);
+        }
+
+        if (definition.Rows.Count == 1 && clause.Dir is not null && rows[0].Action.Foot.ToFoot() is Foot acting)
+        {
+            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = DirectionOf(clause, acting, rows[0].Action.Direction, rows[0].Action.Kind) } };
+        }
+
+        if (clause.WeightNote is not null && rows.Count > 0)
+        {
+            ApplyWeightNote(rows, clause);
+        }
+
+        return rows;
+    }
+
+    private static void ApplyWeightNote(List<VariantRow> rows, Clause clause)
+    {
+        VariantRow last = rows[^1];
+        StepAction action = last.Action;
+        StepAction? changed = clause.WeightNote switch
+        {
+            TermKind.WeightBoth => action with { Effect = WeightEffect.Shares },
+            TermKind.WeightNone => action with { Effect = WeightEffect.Keeps },
+            TermKind.WeightTakes when action.Foot.ToFoot() is not null => action with { Effect = WeightEffect.Takes },
+            TermKind.WeightOn when clause.WeightFoot is Foot foot && (action.Foot.ToFoot() is null || action.Foot.ToFoot() == foot) => action with { Foot = foot.ToActingFoot(), Effect = WeightEffect.Takes },
+            TermKind.WeightOn when clause.WeightFoot is Foot foot && action.Foot.ToFoot() == foot.Other() && action.Effect != WeightEffect.Takes => action,
+            _ => null,
+        };
+        if (changed is not null)
+        {
+            rows[^1] = last with { Action = changed };
+        }
+    }
+
+    private static void Spread(List<VariantRow> rows, StepDefinition definition, Ratio eighths)
+    {
+        int total = 0;
+        foreach (TurnShare share in definition.Spread)
+        {
+            total += share.Share;
+        }
+
+        if (total == 0)
+        {
+            rows[0] = rows[0] with { Action = rows[0].Action with { Turn = Turn.FromEighths(eighths) } };
+            return;
+        }
+
+        bool placed = false;
+        foreach (TurnShare share in definition.Spread)
+        {
+            for (int i = 0; i < definition.Rows.Count; i++)
+            {
+                if (string.Equals(definition.Rows[i].Label, share.Label, StringComparison.Ordinal))
+                {
+                    rows[i] = rows[i] with { Action = rows[i].Action with { Turn = rows[i].Action.Turn + Turn.FromEighths(eighths * share.Share / total) } };
+                    placed = true;
+                    break;
+                }
+            }
+        }
+
+        if (!placed)
+        {
+            rows[0] = rows[0] with { Action = rows[0].Action with { Turn = Turn.FromEighths(eighths) } };
+        }
+    }
+}

@@ -1,0 +1,372 @@
+using Scuff.Stance;
+using Scuff.Steps;
+
+namespace Scuff.Prose.Words;
+
+/// <summary>
+/// Every phrase the reader knows: the words of the language file and the names of the catalogue, in one tree of words.
+/// Immutable once made, except for the moves a dance defines itself, which make a lexicon of their own.
+/// </summary>
+internal sealed class Lexicon
+{
+    private static readonly Lazy<Lexicon> LazyDefault = new(() => new Lexicon(StepCatalogue.Default));
+
+    private readonly Node _root = new();
+    private readonly Dictionary<string, byte> _words = new(StringComparer.Ordinal);
+    private readonly Lexicon? _base;
+
+    public Lexicon(StepCatalogue catalogue)
+    {
+        Catalogue = catalogue;
+        foreach ((string kind, string value, string forms) in LanguageFile.Entries("english.words"))
+        {
+            AddEntry(kind, value, forms);
+        }
+
+        foreach (StepDefinition definition in catalogue.Definitions)
+        {
+            AddDefinition(definition);
+        }
+
+        Verbs = VerbTable.From(catalogue);
+    }
+
+    private Lexicon(Lexicon original, IEnumerable<StepDefinition> own)
+    {
+        _base = original;
+        Catalogue = original.Catalogue;
+        Verbs = original.Verbs;
+        foreach (StepDefinition definition in own)
+        {
+            AddDefinition(definition);
+        }
+    }
+
+    public static Lexicon Default => LazyDefault.Value;
+
+    public StepCatalogue Catalogue { get; }
+
+    public VerbTable Verbs { get; }
+
+    /// <summary>The same words and some moves of the dance's own.</summary>
+    public Lexicon With(IEnumerable<StepDefinition> own) => new(this, own);
+
+    /// <summary>The longest phrase that starts at a token; hyphens between words are passed over.</summary>
+    /// <returns>Meaning and number of tokens used, or null.</returns>
+    public (Meaning Meaning, int Tokens)? Longest(List<WordToken> tokens, int at)
+    {
+        (Meaning Meaning, int Tokens)? own = LongestHere(tokens, at);
+        if (_base is not null)
+        {
+            (Meaning Meaning, int Tokens)? other = _base.Longest(tokens, at);
+            return own is null || (other is not null && other.Value.Tokens > own.Value.Tokens) ? other : own;
+        }
+
+        return own;
+    }
+
+    /// <summary>The meaning of a single word, or null.</summary>
+    public Meaning? Word(string word) => _root.Next(word)?.Meaning ?? _base?.Word(word);
+
+    /// <summary>
+    /// A known word that differs from this one by one slip of the fingers (a letter missing, doubled, wrong or two exchanged),
+    /// when it is the only one; null otherwise. Short words are never guessed at.
+    /// </summary>
+    public string? Corrected(string word)
+    {
+        if (word.Length < 4)
+        {
+            return null;
+        }
+
+        string? found = null;
+        foreach (string candidate in Slips.Of(word))
+        {
+            if (KnowsWord(candidate) && !string.Equals(candidate, found, StringComparison.Ordinal))
+            {
+                if (found is not null && !SameMeaning(candidate, found))
+                {
+                    return null;
+                }
+
+                found ??= candidate;
+            }
+        }
+
+        return found;
+    }
+
+    private bool KnowsWord(string word) => word.Length >= 3 && (_words.ContainsKey(word) || (_base?.KnowsWord(word) ?? false));
+
+    private bool SameMeaning(string a, string b)
+    {
+        Meaning? first = Word(a);
+        Meaning? second = Word(b);
+        return first is not null && second is not null && (first with { IsIng = false }) == (second with { IsIng = false });
+    }
+
+    private (Meaning Meaning, int Tokens)? LongestHere(List<WordToken> tokens, int at)
+    {
+        Node node = _root;
+        (Meaning, int)? best = null;
+        for (int i = at; i < tokens.Count; i++)
+        {
+            WordToken token = tokens[i];
+            if (token.Kind == WordTokenKind.Mark)
+            {
+                bool glued = i > at && token.Text is "-" or "/" or "'" && !token.SpaceBefore && i + 1 < tokens.Count && !tokens[i + 1].SpaceBefore;
+                bool stop = i > at && token.Text is "." && !token.SpaceBefore;
+                if (glued)
+                {
+                    continue;
+                }
+
+                if (!stop && token.Text is not ("&" or "+"))
+                {
+                    break;
+                }
+
+                if (stop)
+                {
+                    break;
+                }
+            }
+
+            Node? next = node.Next(token.Text);
+            if (next is null)
+            {
+                break;
+            }
+
+            node = next;
+            if (node.Meaning is not null)
+            {
+                best = (node.Meaning, i - at + 1);
+            }
+        }
+
+        return best;
+    }
+
+    private void AddEntry(string kind, string value, string forms)
+    {
+        foreach (string raw in forms.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        {
+            string form = raw.ToLowerInvariant();
+            switch (kind)
+            {
+                case "verb":
+                    bool up = value == "stomp-up";
+                    bool walking = value is "walk" or "run";
+                    ActionKind verb = up ? ActionKind.Stomp : walking ? ActionKind.Step : ActionTraits.FromWord(value)!.Kind;
+                    Meaning move = new(TermKind.Move) { Verb = verb, VerbKeepsWeight = up, Special = value };
+                    foreach ((string inflected, bool ing) in Inflections.OfPhrase(form))
+                    {
+                        Add(inflected, move with { IsIng = ing });
+                    }
+
+                    break;
+                case "turn":
+                    Add(form, new Meaning(TermKind.Turn) { IsIng = form.EndsWith("ing", StringComparison.Ordinal) });
+                    foreach ((string inflected, bool ing) in Inflections.OfPhrase(form))
+                    {
+                        Add(inflected, new Meaning(TermKind.Turn) { IsIng = ing });
+                    }
+
+                    break;
+                case "foot":
+                    Add(form, new Meaning(TermKind.Foot) { Side = SideOf(value) });
+                    break;
+                case "side":
+                    Add(form, new Meaning(TermKind.Side) { Side = SideOf(value) });
+                    break;
+                case "feet":
+                    Add(form, new Meaning(value == "both" ? TermKind.BothFeet : TermKind.Filler));
+                    break;
+                case "part":
+                    Add(form, new Meaning(TermKind.Part) { Part = value });
+                    break;
+                case "dir":
+                    Add(form, DirectionMeaning(value));
+                    break;
+                case "amount":
+                    Add(form, new Meaning(TermKind.Amount) { Value = int.Parse(value, System.Globalization.CultureInfo.InvariantCulture) });
+                    break;
+                case "size":
+                    Add(form, new Meaning(TermKind.Size) { Value = value == "small" ? -1 : 1 });
+                    break;
+                case "join":
+                    Add(form, new Meaning(value switch { "amp" => TermKind.Amp, "then" => TermKind.Then, "with" => TermKind.With, _ => TermKind.Join }));
+                    break;
+                case "weight":
+                    Add(form, new Meaning(value switch { "on" => TermKind.WeightOn, "none" => TermKind.WeightNone, "both" => TermKind.WeightBoth, _ => TermKind.WeightTakes }));
+                    break;
+                case "times":
+                    Add(form, new Meaning(TermKind.Times) { Value = int.Parse(value, System.Globalization.CultureInfo.InvariantCulture) });
+                    break;
+                case "repeat":
+                    Add(form, new Meaning(value == "mirrored" ? TermKind.RepeatMirrored : TermKind.Repeat));
+                    break;
+                case "number":
+                    Add(form, new Meaning(TermKind.Number) { Value = int.Parse(value, System.Globalization.CultureInfo.InvariantCulture) });
+                    break;
+                case "style":
+                    Add(form, new Meaning(TermKind.Style));
+                    break;
+                case "filler":
+                    Add(form, new Meaning(TermKind.Filler));
+                    break;
+                default:
+                    throw new InvalidDataException($"The word file has an unknown kind of entry: {kind}.");
+            }
+        }
+    }
+
+    private static Foot SideOf(string value) => value == "right" ? Foot.Right : Foot.Left;
+
+    private static Meaning DirectionMeaning(string value)
+    {
+        (string word, Foot? side) = value.EndsWith("-right", StringComparison.Ordinal) ? (value[..^6], Foot.Right)
+            : value.EndsWith("-left", StringComparison.Ordinal) ? (value[..^5], (Foot?)Foot.Left)
+            : (value, null);
+        Direction direction = word switch
+        {
+            "forward" => Direction.Forward,
+            "back" => Direction.Back,
+            "side" => Direction.Side,
+            "together" => Direction.Together,
+            "in-place" => Direction.InPlace,
+            "cross-front" => Direction.CrossFront,
+            "cross-behind" => Direction.CrossBehind,
+            "lock" or "lock-behind" => Direction.LockBehind,
+            "lock-front" => Direction.LockFront,
+            "diag" => Direction.DiagonalForward,
+            "out" => Direction.Out,
+            "in" => Direction.In,
+            "home" => Direction.Home,
+            "centre" => Direction.Centre,
+            "up" => Direction.Up,
+            "down" => Direction.Down,
+            "clockwise" => Direction.Clockwise,
+            "anticlockwise" => Direction.Anticlockwise,
+            "shoulder" => Direction.Unstated,
+            _ => throw new InvalidDataException($"The word file has an unknown direction: {value}."),
+        };
+        string special = word is "lock" or "diag" or "shoulder" ? word : "";
+        return new Meaning(TermKind.Dir) { Direction = direction, Side = side, Special = special };
+    }
+
+    private void AddDefinition(StepDefinition definition)
+    {
+        HashSet<string> names = new(StringComparer.Ordinal);
+        foreach (string name in definition.Aliases.Prepend(definition.Name))
+        {
+            string form = NormaliseName(name);
+            if (form.Length > 0)
+            {
+                names.Add(form);
+            }
+        }
+
+        foreach (string name in names)
+        {
+            bool amount = name.Contains("quarter", StringComparison.Ordinal) || name.Contains("half", StringComparison.Ordinal)
+                || name.Contains("full", StringComparison.Ordinal) || name.Contains("1/", StringComparison.Ordinal) || name.Contains("3/4", StringComparison.Ordinal);
+            Meaning meaning = new(TermKind.Move) { Figures = [definition], NamesAmount = amount };
+            Add(name, meaning);
+            foreach (string other in Inflections.OfName(name))
+            {
+                if (!names.Contains(other))
+                {
+                    Add(other, meaning);
+                }
+            }
+        }
+    }
+
+    private static string NormaliseName(string name)
+    {
+        System.Text.StringBuilder words = new(name.Length);
+        foreach (char c in name.ToLowerInvariant())
+        {
+            words.Append(char.IsLetterOrDigit(c) || c is '/' or '&' ? c : ' ');
+        }
+
+        return string.Join(' ', words.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries));
+    }
+
+    private void Add(string form, Meaning meaning)
+    {
+        Node node = _root;
+        foreach (WordToken token in WordScanner.Scan(form, 0, form.Length))
+        {
+            if (token.Kind == WordTokenKind.Mark && token.Text is "-" or "/" or "'" or ".")
+            {
+                continue;
+            }
+
+            if (token.Kind == WordTokenKind.Word)
+            {
+                _words.TryAdd(token.Text, 0);
+            }
+
+            node = node.Make(token.Text);
+        }
+
+        if (node == _root)
+        {
+            return;
+        }
+
+        Meaning? present = node.Meaning ?? _base?.Word(form);
+        if (present is null)
+        {
+            node.Meaning = meaning;
+        }
+        else if (present.Kind == TermKind.Move && meaning.Kind == TermKind.Move)
+        {
+            // a single-row entry of the same primitive adds nothing to the verb
+            bool same = present.Verb is ActionKind verb && meaning.Figures.Count == 1
+                && meaning.Figures[0].Rows.Count == 1 && meaning.Figures[0].Rows[0].Action.Kind == verb;
+            if (!same)
+            {
+                node.Meaning = present with
+                {
+                    Verb = present.Verb ?? meaning.Verb,
+                    Figures = present.Figures.Concat(meaning.Figures).Distinct().ToValueList(),
+                    NamesAmount = present.NamesAmount || meaning.NamesAmount,
+                };
+            }
+        }
+        else if (meaning.Kind == TermKind.Move && meaning.Figures.Count > 0 && present.Kind is TermKind.Filler or TermKind.Style or TermKind.Unknown)
+        {
+            node.Meaning = meaning;
+        }
+        else
+        {
+            // the first meaning stands: the word file is in order of importance
+            node.Meaning = present;
+        }
+    }
+
+    private sealed class Node
+    {
+        private Dictionary<string, Node>? _next;
+
+        public Meaning? Meaning { get; set; }
+
+        public Node? Next(string word) => _next?.GetValueOrDefault(word);
+
+        public Node Make(string word)
+        {
+            _next ??= new Dictionary<string, Node>(StringComparer.Ordinal);
+            if (!_next.TryGetValue(word, out Node? node))
+            {
+                node = new Node();
+                _next.Add(word, node);
+            }
+
+            return node;
+        }
+    }
+}

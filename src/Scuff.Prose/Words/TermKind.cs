@@ -1,0 +1,35 @@
+namespace Scuff.Prose.Words;
+
+/// <summary>What a word or phrase is for.</summary>
+internal enum TermKind
+{
+    Unknown,
+    Move,
+    Turn,
+    Foot,
+    Side,
+    BothFeet,
+    Part,
+    Dir,
+    Amount,
+    Size,
+    Join,
+    Amp,
+    Then,
+    With,
+    WeightOn,
+    WeightNone,
+    WeightTakes,
+    WeightBoth,
+    Times,
+    Repeat,
+    RepeatMirrored,
+    Filler,
+    Style,
+    Number,
+    Clock,
+    Separator,
+    Dash,
+    Open,
+    Close,
+}

@@ -1,0 +1,151 @@
+using Scuff.Diagnostics;
+
+namespace Scuff.Prose.Words;
+
+/// <summary>Puts meanings to the words of a line: the longest known phrase first, slips of the fingers mended.</summary>
+internal static class TermReader
+{
+    private static readonly Meaning UnknownMeaning = new(TermKind.Unknown);
+    private static readonly Meaning SeparatorMeaning = new(TermKind.Separator);
+    private static readonly Meaning DashMeaning = new(TermKind.Dash);
+    private static readonly Meaning OpenMeaning = new(TermKind.Open);
+    private static readonly Meaning CloseMeaning = new(TermKind.Close);
+    private static readonly Meaning FillerMeaning = new(TermKind.Filler);
+    private static readonly Meaning AmpMeaning = new(TermKind.Amp);
+
+    /// <summary>The terms of a stretch of text.</summary>
+    public static List<Term> Read(string text, int start, int end, Lexicon lexicon)
+    {
+        List<WordToken> tokens = WordScanner.Scan(text, start, end);
+        List<Term> terms = new(tokens.Count);
+        int at = 0;
+        while (at < tokens.Count)
+        {
+            WordToken token = tokens[at];
+            if (token.Kind == WordTokenKind.Clock)
+            {
+                terms.Add(new Term(new Meaning(TermKind.Clock) { Value = token.Value }, token.Span, token.Text));
+                at++;
+                continue;
+            }
+
+            if (lexicon.Longest(tokens, at) is (Meaning meaning, int used))
+            {
+                // a number inside a figure's name is a name; a plain number is not
+                TextSpan span = TextSpan.FromBounds(token.Span.Start, tokens[at + used - 1].Span.End);
+                terms.Add(new Term(meaning, span, text[span.Start..span.End]));
+                at += used;
+                continue;
+            }
+
+            at += ReadOther(text, tokens, at, lexicon, terms);
+        }
+
+        return terms;
+    }
+
+    private static int ReadOther(string text, List<WordToken> tokens, int at, Lexicon lexicon, List<Term> terms)
+    {
+        WordToken token = tokens[at];
+        switch (token.Kind)
+        {
+            case WordTokenKind.Fraction:
+                terms.Add(new Term(new Meaning(TermKind.Amount) { Value = token.Value }, token.Span, token.Text));
+                return 1;
+            case WordTokenKind.Number when at + 1 < tokens.Count && tokens[at + 1].Text is "oclock" or "o'clock" or "h" && token.Value is >= 1 and <= 12:
+                TextSpan clock = TextSpan.FromBounds(token.Span.Start, tokens[at + 1].Span.End);
+                terms.Add(new Term(new Meaning(TermKind.Clock) { Value = token.Value % 12 * 2 / 3 }, clock, text[clock.Start..clock.End]));
+                return 2;
+            case WordTokenKind.Number when at + 2 < tokens.Count && tokens[at + 1].Text == "o" && tokens[at + 2].Text == "clock":
+                TextSpan far = TextSpan.FromBounds(token.Span.Start, tokens[at + 2].Span.End);
+                terms.Add(new Term(new Meaning(TermKind.Clock) { Value = token.Value % 12 * 2 / 3 }, far, text[far.Start..far.End]));
+                return 3;
+            case WordTokenKind.Number:
+                terms.Add(new Term(new Meaning(TermKind.Number) { Value = token.Value }, token.Span, token.Text));
+                return 1;
+            case WordTokenKind.Mark:
+                terms.Add(new Term(MarkMeaning(tokens, at), token.Span, token.Text));
+                return 1;
+            default:
+                return ReadWord(text, token, lexicon, terms);
+        }
+    }
+
+    private static Meaning MarkMeaning(List<WordToken> tokens, int at)
+    {
+        WordToken token = tokens[at];
+        bool spaceAfter = at + 1 >= tokens.Count || tokens[at + 1].SpaceBefore;
+        return token.Text switch
+        {
+            "," or ";" or ":" or "|" or ">" => SeparatorMeaning,
+            "." => spaceAfter ? SeparatorMeaning : FillerMeaning,
+            "/" => token.SpaceBefore || spaceAfter ? SeparatorMeaning : DashMeaning,
+            "-" => token.SpaceBefore || spaceAfter ? SeparatorMeaning : DashMeaning,
+            "(" => OpenMeaning,
+            ")" => CloseMeaning,
+            "&" or "+" => AmpMeaning,
+            "°" or "\"" or "'" or "*" or "!" or "~" or "…" or "_" or "#" or "=" or "\\" or "•" or "·" => FillerMeaning,
+            _ => UnknownMeaning,
+        };
+    }
+
+    private static int ReadWord(string text, WordToken token, Lexicon lexicon, List<Term> terms)
+    {
+        string word = token.Text;
+
+        // RLR, LRL: feet in a row
+        if (word.Length is >= 2 and <= 8 && word.All(c => c is 'r' or 'l'))
+        {
+            for (int i = 0; i < word.Length; i++)
+            {
+                Meaning foot = new(TermKind.Side) { Side = word[i] == 'r' ? Stance.Foot.Right : Stance.Foot.Left };
+                terms.Add(new Term(foot, new TextSpan(token.Span.Start + i, 1), word[i].ToString()));
+            }
+
+            return 1;
+        }
+
+        // a foot stuck to the word after it: "Rshuffle", "Lcoaster"; a word run together with the next
+        if (Split(word, lexicon) is (string first, string second))
+        {
+            TextSpan head = new(token.Span.Start, Math.Min(first.Length, token.Span.Length));
+            TextSpan tail = TextSpan.FromBounds(head.End, token.Span.End);
+            terms.Add(new Term(lexicon.Word(first)!, head, first, true));
+            terms.Add(new Term(lexicon.Word(second)!, tail, second, true));
+            return 1;
+        }
+
+        if (lexicon.Corrected(word) is string corrected && lexicon.Word(corrected) is Meaning meaning)
+        {
+            terms.Add(new Term(meaning, token.Span, corrected, true));
+            return 1;
+        }
+
+        bool manner = word.Length > 4 && word.EndsWith("ly", StringComparison.Ordinal);
+        terms.Add(new Term(manner ? new Meaning(TermKind.Style) : UnknownMeaning, token.Span, text[token.Span.Start..token.Span.End]));
+        return 1;
+    }
+
+    private static (string First, string Second)? Split(string word, Lexicon lexicon)
+    {
+        if (word.Length < 5)
+        {
+            return null;
+        }
+
+        for (int i = 1; i < word.Length - 2; i++)
+        {
+            string first = word[..i];
+            string second = word[i..];
+            bool firstIsFoot = i == 1 && first is "r" or "l";
+            if ((firstIsFoot || i >= 4 || first is "rf" or "lf") && second.Length >= 4 && lexicon.Word(first) is Meaning a && lexicon.Word(second) is Meaning b
+                && a.Kind is TermKind.Move or TermKind.Side or TermKind.Foot or TermKind.Dir or TermKind.Turn
+                && b.Kind is TermKind.Move or TermKind.Dir or TermKind.Side)
+            {
+                return (first, second);
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,246 @@
+using System.Globalization;
+
+namespace Scuff.Sheets.Formats;
+
+/// <summary>Plain text for a printer, a message or a terminal: 80 columns, counts to the left, facing to the right.</summary>
+public sealed class TextSheetFormat : ISheetFormat
+{
+    private const int Width = 80;
+
+    // 10:30 and a space before it.
+    private const int FacingWidth = 6;
+    private const int LeastCountsWidth = 7;
+    private const int MostCountsWidth = 14;
+
+    public string Name => "text";
+
+    public string Extension => ".txt";
+
+    public string MediaType => "text/plain; charset=utf-8";
+
+    public void Write(SheetModel sheet, TextWriter writer) => new Page(writer).Draw(sheet);
+
+    private sealed class Page(TextWriter writer)
+    {
+        public void Draw(SheetModel sheet)
+        {
+            foreach (string line in Wrap(sheet.Title, Width))
+            {
+                Line(line);
+            }
+
+            Line(new string('=', Math.Clamp(Length(sheet.Title), 1, Width)));
+            if (sheet.Author.Length > 0)
+            {
+                Paragraph("by " + sheet.Author, 0);
+            }
+
+            Line("");
+            Paragraph(string.Join(' ', sheet.Facts), 0);
+            foreach (SheetNote particular in sheet.Particulars)
+            {
+                Paragraph(SheetWords.Capital(particular.Kind) + ": " + particular.Words, 0);
+            }
+
+            if (sheet.Key.Length > 0)
+            {
+                Line("");
+                Paragraph(sheet.Key, 0);
+            }
+
+            foreach (SheetTrack track in sheet.Tracks)
+            {
+                Line("");
+                Draw(track);
+            }
+
+            foreach (SheetPart part in sheet.Parts)
+            {
+                if (part.Heading.Length > 0)
+                {
+                    Line("");
+                    Heading(part.Heading, '=');
+                }
+
+                foreach (SheetSection section in part.Sections)
+                {
+                    Draw(section);
+                }
+            }
+
+            foreach (SheetSection tag in sheet.Tags)
+            {
+                Draw(tag);
+            }
+
+            if (sheet.Sequence.Count > 0)
+            {
+                Line("");
+                Heading("Order of the parts", '-');
+                Paragraph(string.Join("  ", sheet.Sequence), 0);
+            }
+
+            if (sheet.Breaks.Count > 0)
+            {
+                Line("");
+                Heading("Where the pattern breaks", '-');
+                Draw(sheet.Breaks, 0);
+            }
+
+            if (sheet.Ending is { } ending)
+            {
+                Line("");
+                Heading("Ending", '-');
+                Draw([ending], 0);
+            }
+
+            foreach (SheetSection move in sheet.Moves)
+            {
+                Draw(move);
+            }
+
+            foreach (SheetNote note in sheet.Notes)
+            {
+                Line("");
+                Draw(note, 0);
+            }
+        }
+
+        private void Draw(SheetTrack track)
+        {
+            Paragraph("Music: " + track.Name, 0);
+            if (track.Facts.Length > 0)
+            {
+                Paragraph(track.Facts, 2);
+            }
+
+            if (track.Sequence.Count > 0)
+            {
+                Paragraph("Order: " + string.Join("  ", track.Sequence), 2);
+            }
+
+            Draw(track.Breaks, 2);
+            if (track.Ending is { } ending)
+            {
+                Paragraph($"Ending: {ending.Where}: {ending.What}", 2, 4);
+            }
+
+            foreach (SheetNote note in track.Notes)
+            {
+                Draw(note, 2);
+            }
+        }
+
+        private void Draw(ValueList<SheetBreak> breaks, int indent)
+        {
+            foreach (SheetBreak pause in breaks)
+            {
+                Paragraph($"{pause.Where}: {pause.What}", indent, indent + 2);
+            }
+        }
+
+        private void Draw(SheetSection section)
+        {
+            Line("");
+            Heading(section.Heading, '-');
+            int counts = Math.Clamp(section.Lines.Select(l => Length(l.Counts)).DefaultIfEmpty(0).Max() + 2, LeastCountsWidth, MostCountsWidth);
+            foreach (SheetLine line in section.Lines)
+            {
+                Draw(line, counts);
+            }
+
+            foreach (SheetNote note in section.Notes)
+            {
+                Draw(note, counts);
+            }
+        }
+
+        private void Draw(SheetLine line, int counts)
+        {
+            int room = Width - counts - FacingWidth;
+            List<string> words = [.. Wrap(line.Words, room)];
+            string label = line.Counts;
+            if (Length(label) > counts - 1)
+            {
+                // counts too many for their column have a line of their own
+                Line(label);
+                label = "";
+            }
+
+            for (int i = 0; i < words.Count; i++)
+            {
+                string left = Pad(i == 0 ? label : "", counts) + words[i];
+                bool isLast = i == words.Count - 1;
+                Line(isLast && line.Facing is { } facing
+                    ? Pad(left, Width - Length(facing)) + facing
+                    : left);
+            }
+
+            foreach (SheetNote note in line.Notes)
+            {
+                Draw(note, counts);
+            }
+
+            foreach (SheetOption option in line.Options)
+            {
+                Paragraph($"{SheetWords.Capital(option.Name)}, {option.Counts}: {option.Words}", counts, counts + 2);
+            }
+        }
+
+        private void Draw(SheetNote note, int indent)
+            => Paragraph($"{SheetWords.Capital(note.Kind)}: {note.Words}", indent, indent + 2);
+
+        private void Heading(string words, char rule)
+        {
+            Paragraph(words, 0);
+            Line(new string(rule, Math.Clamp(Length(words), 1, Width)));
+        }
+
+        private void Paragraph(string words, int indent) => Paragraph(words, indent, indent);
+
+        private void Paragraph(string words, int first, int next)
+        {
+            int indent = first;
+            foreach (string line in Wrap(words, Width - Math.Max(first, next)))
+            {
+                Line(new string(' ', indent) + line);
+                indent = next;
+            }
+        }
+
+        private void Line(string words)
+        {
+            writer.Write(words.TrimEnd());
+            writer.Write('\n');
+        }
+
+        // Characters as a reader counts them: an accent put on afterwards takes no column.
+        private static int Length(string words) => new StringInfo(words).LengthInTextElements;
+
+        private static string Pad(string words, int width) => words + new string(' ', Math.Max(0, width - Length(words)));
+
+        private static IEnumerable<string> Wrap(string words, int width)
+        {
+            string line = "";
+            foreach (string word in words.Split([' ', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries))
+            {
+                if (line.Length > 0 && Length(line) + 1 + Length(word) > width)
+                {
+                    yield return line;
+                    line = "";
+                }
+
+                line = line.Length == 0 ? word : line + " " + word;
+                while (Length(line) > width)
+                {
+                    // a word longer than the room is cut rather than lost
+                    int cut = new StringInfo(line).SubstringByTextElements(0, width).Length;
+                    yield return line[..cut];
+                    line = line[cut..];
+                }
+            }
+
+            yield return line;
+        }
+    }
+}

@@ -1,0 +1,23 @@
+namespace Scuff.Sheets;
+
+/// <summary>One line of a section.</summary>
+public sealed record SheetLine
+{
+    /// <summary>The counts as printed (<c>3&amp;4</c>).</summary>
+    public required string Counts { get; init; }
+
+    /// <summary>What is danced.</summary>
+    public required string Words { get; init; }
+
+    /// <summary>Where the dance faces after it (<c>9:00</c>), or null when that is unknown or has no meaning here.</summary>
+    public string? Facing { get; init; }
+
+    /// <summary>Whether the dance faces elsewhere than before it.</summary>
+    public bool Turns { get; init; }
+
+    /// <summary>Styling, arms and other notes.</summary>
+    public ValueList<SheetNote> Notes { get; init; }
+
+    /// <summary>What may be danced instead.</summary>
+    public ValueList<SheetOption> Options { get; init; }
+}

@@ -1,0 +1,44 @@
+namespace Scuff.Sheets;
+
+/// <summary>A finished sheet: everything that is printed, in the words it is printed in. Formats only draw it. Equal by value.</summary>
+public sealed record SheetModel
+{
+    /// <summary>The title, or a stand-in when the dance has none.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Who made it, or empty.</summary>
+    public string Author { get; init; } = "";
+
+    /// <summary>What kind of dance it is, in sentences as a teacher would say them.</summary>
+    public ValueList<string> Facts { get; init; }
+
+    /// <summary>What else the heading says (version, date), as written.</summary>
+    public ValueList<SheetNote> Particulars { get; init; }
+
+    /// <summary>What the abbreviations of this sheet mean, in one sentence.</summary>
+    public string Key { get; init; } = "";
+
+    /// <summary>The parts; an ordinary dance has one without a name.</summary>
+    public ValueList<SheetPart> Parts { get; init; }
+
+    /// <summary>Tags and bridges.</summary>
+    public ValueList<SheetSection> Tags { get; init; }
+
+    /// <summary>Order of the parts of a phrased dance; empty for an ordinary one.</summary>
+    public ValueList<string> Sequence { get; init; }
+
+    /// <summary>Where the pattern breaks whatever the track.</summary>
+    public ValueList<SheetBreak> Breaks { get; init; }
+
+    /// <summary>How it ends, or null.</summary>
+    public SheetBreak? Ending { get; init; }
+
+    /// <summary>The music, with what is special on each track.</summary>
+    public ValueList<SheetTrack> Tracks { get; init; }
+
+    /// <summary>Moves that the dance defines itself.</summary>
+    public ValueList<SheetSection> Moves { get; init; }
+
+    /// <summary>Notes that belong to no line.</summary>
+    public ValueList<SheetNote> Notes { get; init; }
+}

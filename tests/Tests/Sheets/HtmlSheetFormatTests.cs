@@ -1,0 +1,93 @@
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
+using Scuff.Sheets;
+using Scuff.Sheets.Formats;
+
+namespace Tests.Sheets;
+
+public sealed class HtmlSheetFormatTests
+{
+    private const string Evil = "<script>alert('x')</script> & \" onload=\"x\" </style></title> ]]>";
+
+    [Fact]
+    public void Nothing_that_is_written_can_become_markup()
+    {
+        string html = SheetSamples.Draw(SheetSamples.FullOf(Evil), "html");
+
+        Assert.DoesNotContain("<script", html, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("alert('x')", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("onload=\"", html, StringComparison.Ordinal);
+        XDocument page = Parse(html);
+        Assert.Equal(Evil, page.Descendants("h1").Single().Value);
+        Assert.Equal(Evil, page.Descendants("title").Single().Value);
+
+        // every place that shows a harmless word shows these words too, whole and as text
+        XDocument harmless = Parse(SheetSamples.Draw(SheetSamples.FullOf("lantern"), "html"));
+        Assert.Equal(Regex.Count(harmless.Root!.Value, "[lL]antern"), Regex.Count(page.Root!.Value, Regex.Escape(Evil)));
+    }
+
+    [Fact]
+    public void Control_characters_and_broken_pairs_do_not_reach_the_page()
+    {
+        string html = SheetSamples.Draw(SheetSamples.FullOf("a\0b\u0007c\uD83Dd\u001Be 🎵"), "html");
+
+        Assert.Equal("abcde 🎵", Parse(html).Descendants("h1").Single().Value);
+    }
+
+    [Fact]
+    public void The_page_stands_alone_and_says_its_language()
+    {
+        string html = SheetSamples.Draw(SheetSamples.FullOf("lantern"), "html");
+        XElement root = Parse(html).Root!;
+
+        Assert.StartsWith("<!DOCTYPE html>\n", html, StringComparison.Ordinal);
+        Assert.Equal("en", root.Attribute("lang")!.Value);
+        Assert.DoesNotContain("://", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("url(", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("@import", html, StringComparison.Ordinal);
+        Assert.DoesNotContain(root.DescendantsAndSelf().Attributes(), a => a.Name.LocalName is "src" or "href");
+        Assert.Contains("@media print", html, StringComparison.Ordinal);
+        Assert.Contains("\"Atkinson Hyperlegible Next\"", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_section_is_a_table_with_a_caption_and_heads_with_a_scope()
+    {
+        SheetModel sheet = SheetSamples.FullOf("lantern");
+        XElement root = Parse(SheetSamples.Draw(sheet, "html")).Root!;
+
+        XElement[] tables = [.. root.Descendants("table")];
+        Assert.Equal(sheet.Parts[0].Sections.Count + sheet.Tags.Count + sheet.Moves.Count, tables.Length);
+        foreach (XElement table in tables)
+        {
+            Assert.NotEqual("", table.Element("caption")!.Value);
+            Assert.All(table.Element("thead")!.Descendants("th"), th => Assert.Equal("col", th.Attribute("scope")!.Value));
+            int columns = table.Element("thead")!.Descendants("th").Count();
+            foreach (XElement row in table.Element("tbody")!.Elements("tr"))
+            {
+                Assert.Equal("row", row.Element("th")!.Attribute("scope")!.Value);
+                Assert.Equal(columns, row.Elements().Count());
+            }
+        }
+
+        Assert.All(root.Descendants("svg"), svg => Assert.Equal("true", svg.Attribute("aria-hidden")!.Value));
+    }
+
+    [Fact]
+    public void Only_colours_of_the_look_are_used_on_the_screen()
+    {
+        string html = SheetSamples.Draw(SheetSamples.FullOf("lantern"), "html");
+        string screen = html[..html.IndexOf("@media print", StringComparison.Ordinal)];
+
+        string[] known = [.. ((Look[])[Look.Light, Look.Dark]).SelectMany(l => (string[])[l.Paper, l.Floor, l.Ink, l.Soft, l.Line, l.Lamp, l.Buoy, l.Tide])];
+        Assert.All(Regex.Matches(screen, "#[0-9A-Fa-f]{6}"), m => Assert.Contains(m.Value, known));
+    }
+
+    // The page is written so that it is well-formed XML too, which proves every element closed and every sign escaped.
+    private static XDocument Parse(string html) => XDocument.Parse(
+        html.Replace("<!DOCTYPE html>", "", StringComparison.Ordinal)
+            .Replace("<meta charset=\"utf-8\">", "", StringComparison.Ordinal)
+            .Replace("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">", "", StringComparison.Ordinal)
+            .Replace("<br>", " ", StringComparison.Ordinal),
+        LoadOptions.PreserveWhitespace);
+}

@@ -1,0 +1,100 @@
+using Scuff.Sheets;
+using Scuff.Sheets.Formats;
+using Tests.Golden;
+
+namespace Tests.Sheets;
+
+public sealed class SheetBuilderTests
+{
+    [Theory]
+    [InlineData("tin-lantern", SheetSamples.Lantern)]
+    [InlineData("two-piers", SheetSamples.Phrased)]
+    public void Whole_sheets_look_as_they_were_last_read_and_approved(string name, string text)
+    {
+        SheetModel sheet = SheetSamples.Build(text);
+
+        foreach (ISheetFormat format in SheetFormats.All)
+        {
+            GoldenFile.Matches(name + format.Extension, SheetSamples.Draw(sheet, format.Name));
+        }
+    }
+
+    [Fact]
+    public void The_heading_is_told_as_a_teacher_would()
+    {
+        SheetModel sheet = SheetSamples.Build(SheetSamples.Lantern);
+
+        Assert.Equal("Scuff demo", sheet.Author);
+        Assert.Equal(
+            [
+                "An improver cha cha: 32 counts, 4 walls.",
+                "Each wall starts a quarter turn to the left of the last.",
+                "Start with the weight on the left foot.",
+            ],
+            sheet.Facts);
+        Assert.Equal([new SheetNote("version", "2")], sheet.Particulars);
+    }
+
+    [Fact]
+    public void Facing_is_that_after_the_line_and_a_turning_line_is_marked()
+    {
+        SheetModel sheet = SheetSamples.Build(SheetSamples.Lantern);
+        SheetSection second = sheet.Parts[0].Sections[1];
+
+        Assert.Equal(["12:00", "9:00", "9:00", "9:00"], second.Lines.Select(l => l.Facing));
+        Assert.Equal([false, true, false, false], second.Lines.Select(l => l.Turns));
+    }
+
+    // Walls of the track: 12, 9 | tag, 6, 3 | restart after 16 at 12:00 (the quarter is in section 2), 12, 9, 6 | cut after 24 at 3:00 ...
+    [Fact]
+    public void Breaks_are_told_by_wall_count_and_facing()
+    {
+        SheetTrack track = Assert.Single(SheetSamples.Build(SheetSamples.Lantern).Tracks.ToArray());
+
+        Assert.Equal("“Harbour Lights Out” by The Demo Band", track.Name);
+        Assert.Equal("112 bpm, intro 32 counts (about 17.1 seconds).", track.Facts);
+        Assert.Equal(
+            [
+                "Wall 2 (starts at 9:00), after its last count, facing 6:00: tag “Lamps”",
+                "Wall 4 (starts at 3:00), after 16 counts, facing 12:00: restart, with count 8 as touch R together",
+                "Wall 5 (starts at 12:00), after 8 counts, facing 12:00: tag “Lamps”, then go on",
+                "Wall 7 (starts at 6:00), after 24 counts, facing 3:00: tag “Lamps”, then section 1 counts 1-2, then restart",
+            ],
+            track.Breaks.Select(b => $"{b.Where}: {b.What}"));
+    }
+
+    [Fact]
+    public void Styling_and_options_stay_apart_from_the_footwork()
+    {
+        SheetModel sheet = SheetSamples.Build(SheetSamples.Lantern);
+        SheetLine styled = sheet.Parts[0].Sections[0].Lines[3];
+        SheetLine eased = sheet.Parts[0].Sections[1].Lines[3];
+
+        Assert.Equal([new SheetNote("style", "small steps; let the hip settle on the closing foot")], styled.Notes);
+        SheetOption option = Assert.Single(eased.Options.ToArray());
+        Assert.Equal(("easier", "7&8"), (option.Name, option.Counts));
+        Assert.DoesNotContain("easier", eased.Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_phrased_dance_is_told_by_its_parts_and_their_order()
+    {
+        SheetModel sheet = SheetSamples.Build(SheetSamples.Phrased);
+
+        Assert.Equal("A phrased intermediate dance: part A 16 counts and part B 16 counts.", sheet.Facts[0]);
+        Assert.Equal(["Part A, 16 counts", "Part B, 16 counts"], sheet.Parts.Select(p => p.Heading));
+        Assert.Equal(["A", "A", "B", "A", "tag “Gangway”", "B"], sheet.Sequence);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("only a title")]
+    [InlineData("section 1\n1-2 wibble wobble\ntrack:\nwall x: y\nending:\nsequence: Q\ntag\n")]
+    public void A_sheet_is_made_of_anything(string text)
+    {
+        SheetModel sheet = SheetSamples.Build(text);
+
+        Assert.NotEqual("", sheet.Title);
+        Assert.All(SheetFormats.All, f => Assert.NotEqual("", SheetSamples.Draw(sheet, f.Name)));
+    }
+}
