@@ -52,7 +52,35 @@ public static class Phrasing
             words.Append(" on ").Append(foot);
         }
 
+        if (WeightWords(action, foot) is string weight)
+        {
+            words.Append(" (").Append(weight).Append(')');
+        }
+
         return words.ToString();
+    }
+
+    /// <summary>What has to be said of the weight because the verb does not say it.</summary>
+    private static string? WeightWords(StepAction action, string? foot)
+    {
+        switch (action.Effect)
+        {
+            case WeightEffect.ToLeft:
+                return "weight on L";
+            case WeightEffect.ToRight:
+                return "weight on R";
+        }
+
+        bool usuallyTakes = action.Kind is ActionKind.Step or ActionKind.Rock or ActionKind.Recover or ActionKind.Lunge or ActionKind.Leap or ActionKind.Drop or ActionKind.Shift or ActionKind.Sway or ActionKind.Grind;
+        bool usuallyKeeps = action.Kind is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick or ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick or ActionKind.Scuff or ActionKind.Brush or ActionKind.Drag or ActionKind.Slide or ActionKind.Press or ActionKind.Sweep or ActionKind.Ronde;
+        return action.Effect switch
+        {
+            WeightEffect.Keeps when usuallyTakes => "no weight",
+            WeightEffect.Takes when usuallyKeeps => "with weight",
+            WeightEffect.Takes when action.Kind is ActionKind.Unwind or ActionKind.Turn && foot is not null => "weight on " + foot,
+            WeightEffect.Shares when action.Foot is ActingFoot.Left or ActingFoot.Right => "weight on both",
+            _ => null,
+        };
     }
 
     /// <summary>A move: the figure's name with foot, turn and direction, or its actions.</summary>

@@ -65,15 +65,45 @@ public sealed class CheckContext
         : Dance.Parts.Count == 1 ? Dance.Parts[0] : null;
 
     /// <summary>The actions of a section.</summary>
-    internal IEnumerable<WalkedStep> StepsOf(Section section) =>
-        from line in section.Lines
-        let isDoubtful = IsDoubtful(line.Span)
-        from move in line.Moves
-        from step in move.Steps
-        select new WalkedStep(step, move, section, isDoubtful);
+    /// <param name="section">The section.</param>
+    /// <param name="isAfterGap">Whether counts are missing just before it.</param>
+    internal IEnumerable<WalkedStep> StepsOf(Section section, bool isAfterGap = false)
+    {
+        HashSet<int> missing = [.. MissingCounts.Gaps(section)];
+        foreach (WrittenLine line in section.Lines)
+        {
+            bool isDoubtful = IsDoubtful(line.Span);
+            isAfterGap |= missing.Contains(line.Counts.Start.Value.Floor);
+            foreach (WrittenMove move in line.Moves)
+            {
+                foreach (WrittenStep step in move.Steps)
+                {
+                    yield return new WalkedStep(step, move, section, isDoubtful) { IsAfterGap = isAfterGap };
+                    isAfterGap = false;
+                }
+            }
+        }
+    }
 
     /// <summary>The actions of a part.</summary>
-    internal IEnumerable<WalkedStep> StepsOf(Part part) => part.Sections.SelectMany(StepsOf);
+    internal IEnumerable<WalkedStep> StepsOf(Part part)
+    {
+        bool isOpen = false;
+        foreach (Section section in part.Sections)
+        {
+            foreach (WalkedStep step in StepsOf(section, isOpen))
+            {
+                yield return step;
+            }
+
+            isOpen = EndsOpen(part, section);
+        }
+    }
+
+    /// <summary>Whether counts are missing (or too many) at a section's end, so that nobody knows which foot it should end on.</summary>
+    private bool EndsOpen(Part part, Section section) => SectionShape.MissingTail(Dance, part, section).Any()
+        || (section.ClaimedLength is { } claimed && claimed != section.Length)
+        || (section.ClaimedLength is null && Dance.BeatsPerBar == 3 && section.Length.Value.Floor % 3 != 0);
 
     /// <summary>The actions danced instead of others in a section.</summary>
     internal IEnumerable<WalkedStep> StepsOf(ValueList<WrittenMove> moves, Section section, TextSpan span)
@@ -101,7 +131,7 @@ public sealed class CheckContext
             Part part = Dance.Parts[i];
             bool isFirst = first.Length == 0 ? i == 0 : string.Equals(part.Name, first, StringComparison.OrdinalIgnoreCase);
             List<WalkedStep> steps = [.. StepsOf(part)];
-            WeightWalk walk = WeightWalk.Over(steps, isFirst ? StartOf(steps) : Weight.Unknown, repeats: !Dance.IsPhrased);
+            WeightWalk walk = WeightWalk.Over(steps, isFirst ? StartOf(steps) : Weight.Unknown, Repeats(part));
             found.AddRange(walk.Findings);
             foreach (Section section in part.Sections)
             {
@@ -125,6 +155,9 @@ public sealed class CheckContext
 
         return found;
     }
+
+    /// <summary>Whether the last count of the part leads into its first, and is there.</summary>
+    private bool Repeats(Part part) => !Dance.IsPhrased && part.Sections.Count > 0 && !EndsOpen(part, part.Sections[^1]);
 
     /// <summary>Troubles within a piece whose start is judged elsewhere.</summary>
     private static IReadOnlyList<WeightFinding> Inside(IEnumerable<WalkedStep> steps)

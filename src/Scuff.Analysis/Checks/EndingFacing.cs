@@ -73,9 +73,10 @@ public sealed class EndingFacing : ICheck
         }
     }
 
+    // a turn to the front ends there, whatever its amount;
     // without a wall, its facing or a track of known length nobody can tell which wall is the last; in a one-wall dance it does not matter
     private static bool IsPlaced(CheckContext context, Ending ending, Track? track)
-        => ending.Body is not null
+        => ending is { Body: not null, SaysFront: false }
         && ending.Body.Steps.All(step => step.Action.Kind != ActionKind.Unknown)
         && (ending.Wall is not null || ending.WallFacing is not null || context.Walls == 1 || IsMeasured(track));
 

@@ -3,8 +3,8 @@ using Scuff.Diagnostics;
 namespace Scuff.Analysis.Checks;
 
 /// <summary>
-/// One thing to look for. A check is one class in one file, with its rule as a static property; it is found by this
-/// interface and needs no other registration. It has no state and never throws on any dance.
+/// One thing to look for. A check is one class in one file, with its rule as a static property, and a line in
+/// <see cref="AllChecks"/>, which a test asks for. It has no state and never throws on any dance.
 /// </summary>
 public interface ICheck
 {

@@ -18,7 +18,7 @@ public sealed class ImpossibleCross : ICheck
         Knot
 
         section 1
-        1-2  touch R locked behind L, lock R in front of L
+        1-2  touch R lock behind L, cross R over L
         3-4  step L back, touch R together
         5-6  step R to side, touch L together
         7-8  step L to side, touch R together
@@ -27,7 +27,7 @@ public sealed class ImpossibleCross : ICheck
         Knot
 
         section 1
-        1-2  touch R locked behind L, step R to side
+        1-2  touch R lock behind L, step R to side
         3-4  step L back, touch R together
         5-6  step R to side, touch L together
         7-8  step L to side, touch R together
@@ -77,7 +77,7 @@ public sealed class ImpossibleCross : ICheck
         && before.Action.Effect == WeightEffect.Takes
         && before.Action.Direction is Direction.LockFront or Direction.LockBehind or Direction.CrossFront or Direction.CrossBehind
         && step.Action.Effect == WeightEffect.Takes
-        && step.Action.Direction == (crossed == Foot.Right ? Direction.Right : Direction.Left);
+        && (step.Action.Direction == Direction.Across || step.Action.Direction == (crossed == Foot.Right ? Direction.Right : Direction.Left));
 
     private static string What(WalkedStep step)
     {
@@ -87,6 +87,7 @@ public sealed class ImpossibleCross : ICheck
             Direction.LockFront => " locked in front",
             Direction.Right => " to the right",
             Direction.Left => " to the left",
+            Direction.Across => " across",
             _ => "",
         };
         return Words.Of(step.Action) + where;

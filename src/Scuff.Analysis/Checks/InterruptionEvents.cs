@@ -11,4 +11,8 @@ internal static class InterruptionEvents
     /// </summary>
     public static IEnumerable<Interruption> Of(Dance dance) => dance.Interruptions
         .Concat(dance.Tracks.FirstOrDefault(track => track.Interruptions.Count > 0)?.Interruptions ?? default);
+
+    /// <summary>Whether every sentence about the pattern was understood; else nothing is known about their number.</summary>
+    public static bool AreAllRead(CheckContext context)
+        => !context.Draft.Report.Complaints.Any(complaint => complaint.Rule.Id == "reading/unknown-sentence");
 }

@@ -21,7 +21,7 @@ public sealed class MissingCounts : ICheck
         1-2  step R to side, step L together
         3&4  shuffle R forward
         5-6  rock L forward, recover
-        8    touch L together
+        8    step L together
         """,
         """
         Gap

@@ -49,7 +49,7 @@ public sealed class RestartCount : ICheck
     /// <inheritdoc/>
     public IEnumerable<Diagnostic> Check(CheckContext context)
     {
-        if (context.Dance.ClaimedRestarts is not { } claim)
+        if (context.Dance.ClaimedRestarts is not { } claim || !InterruptionEvents.AreAllRead(context))
         {
             yield break;
         }

@@ -20,7 +20,7 @@ public sealed class SwitchNeedsStep : ICheck
         Heels
 
         section 1
-        1-2  touch R heel forward, touch L heel forward
+        1-2  R heel forward, L heel forward
         3-4  step L together, touch R together
         5-6  step R to side, touch L together
         7-8  step L to side, touch R together
@@ -29,7 +29,7 @@ public sealed class SwitchNeedsStep : ICheck
         Heels
 
         section 1
-        1&2  touch R heel forward, step R together, touch L heel forward
+        1&2  R heel forward, step R together, L heel forward
         3-4  step L together, touch R together
         5-6  step R to side, touch L together
         7-8  step L to side, touch R together

@@ -54,7 +54,7 @@ public sealed class TagCount : ICheck
     public IEnumerable<Diagnostic> Check(CheckContext context)
     {
         Dance dance = context.Dance;
-        if (dance.ClaimedTags is not { } claim)
+        if (dance.ClaimedTags is not { } claim || !InterruptionEvents.AreAllRead(context))
         {
             yield break;
         }

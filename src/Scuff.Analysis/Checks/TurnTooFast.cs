@@ -24,9 +24,9 @@ public sealed class TurnTooFast : ICheck
         level: improver
 
         section 1
-        1-2  step R forward, turn 3/4 left on R
-        3-4  step L forward, touch R together
-        5-6  step R to side, touch L together
+        1-2  step R forward, pivot 3/4 left
+        3-4  step R to side, touch L together
+        5-6  step L to side, step R together
         7-8  step L to side, touch R together
         """,
         """
@@ -35,9 +35,9 @@ public sealed class TurnTooFast : ICheck
         level: improver
 
         section 1
-        1-2  step R forward, turn 1/4 left on R
-        3-4  step L forward, touch R together
-        5-6  step R to side, touch L together
+        1-2  step R forward, pivot 1/2 left
+        3-4  step R to side, touch L together
+        5-6  step L to side, step R together
         7-8  step L to side, touch R together
         """,
         "sheet rule R32");

@@ -178,7 +178,7 @@ internal sealed class CompletionScript(Command scuff)
 
     // Brackets and colons mean something to zsh, quotes to every shell; descriptions do without them.
     private static string Plainly(string? words)
-        => new([.. (words ?? "").Select(c => c switch { '[' or ']' or ':' or '\'' or '"' or '`' or '$' or '\\' => ' ', _ => c })]);
+        => new([.. (words ?? "").Select(c => c switch { ':' => ',', '[' or ']' or '\'' or '"' or '`' or '$' or '\\' => ' ', _ => c })]);
 
     private static string Quoted(string words) => "'" + words + "'";
 }

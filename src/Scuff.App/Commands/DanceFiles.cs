@@ -18,7 +18,7 @@ internal static class DanceFiles
     {
         if (names is { Length: > 0 })
         {
-            return InputReader.Read(names, terminal);
+            return Options.AreKnown(names, terminal) ? InputReader.Read(names, terminal) : null;
         }
 
         if (terminal.InputIsPiped)

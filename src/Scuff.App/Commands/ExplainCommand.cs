@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
 using Scuff.Analysis;
 using Scuff.App.Complaints;
 using Scuff.App.Explaining;
@@ -25,14 +27,12 @@ internal sealed class ExplainCommand : IProgramCommand
     {
         Argument<string[]> files = DanceFiles.CreateArgument();
         Option<bool> json = new("--json") { Description = "Answer in JSON: an array with one object per file." };
-        Option<int?> wall = new("--wall") { Description = "Only this wall (repetition), from 1." };
-        wall.Validators.Add(result =>
+        Option<int?> wall = new("--wall")
         {
-            if (result.GetValueOrDefault<int?>() is < 1)
-            {
-                result.AddError("--wall counts from 1.");
-            }
-        });
+            Description = "Only this wall (repetition), from 1.",
+            HelpName = "number",
+            CustomParser = ReadWall,
+        };
         Option<string?> track = new("--track") { Description = "As danced on this track (its number, or words of its title); none for plain walls.", HelpName = "track" };
         Option<bool> all = new("--all") { Description = "Show every wall in full, also what was shown before." };
         Command command = new(Name, "Dance the text count by count: foot, weight, facing and place.") { files, json, wall, track, all };
@@ -41,6 +41,19 @@ internal sealed class ExplainCommand : IProgramCommand
             new Wish(parsed.GetValue(json), parsed.GetValue(wall), parsed.GetValue(track), parsed.GetValue(all)),
             terminal));
         return command;
+    }
+
+    // In words of our own: the parser's name the type it wanted.
+    private static int? ReadWall(ArgumentResult result)
+    {
+        string word = result.Tokens[0].Value;
+        if (int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out int wall) && wall >= 1)
+        {
+            return wall;
+        }
+
+        result.AddError($"--wall takes the number of a wall, from 1, and not {word}.");
+        return null;
     }
 
     private static int Run(string[]? names, Wish wish, Terminal terminal)

@@ -32,6 +32,11 @@ internal sealed class StepsCommand : IProgramCommand
 
     private static int Run(string[] words, bool asJson, Terminal terminal)
     {
+        if (!Options.AreKnown(words, terminal))
+        {
+            return ExitCode.Trouble;
+        }
+
         StepCatalogue catalogue = StepCatalogue.Default;
         IReadOnlyList<StepDefinition> found = CatalogueSearch.Find(catalogue, words);
         if (asJson)

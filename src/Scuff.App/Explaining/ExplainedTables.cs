@@ -1,5 +1,4 @@
 using Scuff.Dances;
-using Scuff.Prose;
 using Scuff.Timelines;
 
 namespace Scuff.App.Explaining;
@@ -79,6 +78,6 @@ internal sealed class ExplainedTables(TextWriter writer, Paint paint)
         StanceWords.Of(step.Action.Foot),
         StanceWords.Of(step.WeightAfter),
         step.FacingAfter?.ToString() ?? "?",
-        Plain.Line(Phrasing.Describe(step.Action)),
+        Plain.Line(DancedWords.Of(step)),
     ];
 }

@@ -1,7 +1,6 @@
 using System.Text.Json.Serialization;
 using Scuff.App.Explaining;
 using Scuff.App.Files;
-using Scuff.Prose;
 using Scuff.Timelines;
 
 namespace Scuff.App.Json;
@@ -35,7 +34,7 @@ internal sealed record ExplainedFile
                     DancedPlace.Of(s, timeline),
                     s.CountLabel,
                     StanceWords.Of(s.Action.Foot),
-                    Phrasing.Describe(s.Action),
+                    DancedWords.Of(s),
                     StanceWords.Of(s.WeightAfter),
                     s.FacingAfter?.ToString(),
                     s.Written.Line)),

@@ -32,7 +32,13 @@ internal sealed class Clause
 
     public Meaning? Dir { get; set; }
 
+    /// <summary>The word of the direction as written.</summary>
+    public string DirText { get; set; } = "";
+
     public bool DirFirst { get; set; }
+
+    /// <summary>Whether the part (heels, toes) came before any foot word.</summary>
+    public bool PartFirst { get; set; }
 
     public bool Diagonal { get; set; }
 

@@ -16,6 +16,7 @@ internal sealed class ClauseBuilder
     private Clause _current = new();
     private Link _pending = Link.Hard;
     private bool _styling;
+    private bool _with;
 
     private ClauseBuilder(List<Term> terms, int end)
     {
@@ -61,9 +62,11 @@ internal sealed class ClauseBuilder
                     break;
                 case TermKind.Join:
                     _pending = Link.Soft;
+                    _with = false;
                     break;
                 case TermKind.With:
                     _pending = Link.Soft;
+                    _with = true;
                     break;
                 case TermKind.Amp:
                     Amp(term);
@@ -209,6 +212,13 @@ internal sealed class ClauseBuilder
                 return;
             }
 
+            if (_with && kind is TermKind.Foot or TermKind.Side && _current.Feet.Count == 0)
+            {
+                // "step to the side with the right"
+                _pending = Link.None;
+                return;
+            }
+
             bool feetGoOn = kind is TermKind.Foot or TermKind.Side && _current.Feet.Count > 0 && NextContent(at + 1) is TermKind.Foot or TermKind.Side or null;
             if (feetGoOn)
             {
@@ -299,10 +309,20 @@ internal sealed class ClauseBuilder
     {
         string part = term.Meaning.Part;
         StartIfPending(TermKind.Part, at);
-        if (_current.Head is null && _current.Part.Length > 0 && (_current.Feet.Count > 0 || _current.Dir is not null) && part is "heel" or "toe")
+        bool places = _current.Dir is { Direction: Direction.Together or Direction.CrossFront or Direction.CrossBehind } && _current.Reference is not null;
+        if (places)
+        {
+            // "up to R heel": a place, not a move
+            Widen(term);
+            return;
+        }
+
+        if (_current.Head is null && _current.Part.Length > 0 && (_current.Feet.Count > 0 || _current.Dir is not null) && part is "heel" or "toe" or "heels" or "toes")
         {
             Close(Link.None);
         }
+
+        _current.PartFirst = _current.Feet.Count == 0;
 
         if (part is "knee" && _current.Head is null)
         {
@@ -378,7 +398,7 @@ internal sealed class ClauseBuilder
         int previous = PreviousIndex(at - 1);
 
         // right foot, right heel, right toe, right knee, right hip
-        if (next >= 0 && _terms[next].Kind == TermKind.Part && _terms[next].Meaning.Part is "heel" or "toe" or "ball" && next == at + 1)
+        if (next >= 0 && _terms[next].Kind == TermKind.Part && _terms[next].Meaning.Part is "heel" or "toe" or "ball" or "heels" or "toes" && next == at + 1)
         {
             FootTerm(term, at, true);
             return;
@@ -504,6 +524,7 @@ internal sealed class ClauseBuilder
         {
             // a turn word with an amount, then a direction: "turn 1/4 left forward": the direction starts a step
             _current.Dir = dir;
+            _current.DirText = term.Text;
             _current.DirSide ??= dir.Side;
             _current.DirFirst = _current.Head is null && _current.Feet.Count == 0;
             Widen(term);
@@ -516,6 +537,35 @@ internal sealed class ClauseBuilder
         if ((present, coming) is (Direction.CrossFront, Direction.CrossBehind))
         {
             _current.Dir = dir;
+            Widen(term);
+            return;
+        }
+
+        bool placing = coming is Direction.CrossFront or Direction.CrossBehind or Direction.Together or Direction.LockFront or Direction.LockBehind;
+        bool aside = coming == Direction.Side && dir.Side is not null;
+        int following = NextIndex(at + 1);
+        bool referenceAfter = placing && following >= 0 && _terms[following].Kind is TermKind.Side or TermKind.Foot && _current.Feet.Count > 0 && _terms[following].Meaning.Side != _current.Feet[^1].Foot;
+        bool said = !string.Equals(term.Text, _current.DirText, StringComparison.OrdinalIgnoreCase);
+        if (present == Direction.Together && aside && _current.Feet.Count > 0 && _current.Feet[^1].Foot != dir.Side && _pending is Link.None)
+        {
+            // "close left to right"
+            _current.Reference = dir.Side;
+            Widen(term);
+            return;
+        }
+
+        if (_pending is Link.None && placing && said && (referenceAfter || _current.Feet.Count == 0 || following < 0) && (present == coming || (present, coming) is (Direction.LockBehind, Direction.CrossBehind) or (Direction.LockBehind, Direction.CrossFront) or (Direction.Back, Direction.CrossBehind) or (Direction.Back, Direction.CrossFront) or (Direction.Forward, Direction.CrossFront) or (Direction.CrossFront, Direction.CrossBehind) or (Direction.Back, Direction.Together) or (Direction.In, Direction.Together) or (Direction.Up, Direction.Together)))
+        {
+            // "cross R over L", "lock L behind R", "close L beside R", "rock L back behind R"
+            if (present is not (Direction.LockBehind or Direction.LockFront))
+            {
+                _current.Dir = dir;
+            }
+            else if (coming == Direction.CrossFront)
+            {
+                _current.Dir = _current.Dir with { Direction = Direction.LockFront };
+            }
+
             Widen(term);
             return;
         }
@@ -562,6 +612,7 @@ internal sealed class ClauseBuilder
 
         Close(Link.None);
         _current.Dir = dir;
+        _current.DirText = term.Text;
         _current.DirSide = dir.Side;
         _current.DirFirst = true;
         Widen(term);
@@ -569,7 +620,8 @@ internal sealed class ClauseBuilder
 
     private void AmountTerm(Term term, int at)
     {
-        bool stepLike = _current.HasContent && !_current.IsTurnOnly && !_current.IsFigure && !IsTurnVerb(_current.Head) && !_current.HasTurnWord && _current.TurnSide is null;
+        bool stepLike = _current.HasContent && !_current.IsTurnOnly && !_current.IsFigure && !IsTurnVerb(_current.Head) && !_current.HasTurnWord && _current.TurnSide is null
+            && !(_current.Amount is null && _current.Feet.Count > 0 && _current.Dir is null && _pending is Link.None);
         if (_pending is Link.Soft && _current.HasContent && !_current.IsFigure && !IsTurnVerb(_current.Head))
         {
             Close(Link.Soft);
@@ -607,6 +659,13 @@ internal sealed class ClauseBuilder
                 Widen(term);
                 return;
             }
+        }
+
+        if (_current is { Amount: null, Dir: null, Feet.Count: > 0 } && _pending is Link.None)
+        {
+            _current.HasTurnWord = true;
+            Widen(term);
+            return;
         }
 
         if (_current.HasContent)
@@ -811,11 +870,7 @@ internal sealed class ClauseBuilder
         Clause owner = Last();
         List<Clause> moves = inner.Where(c => c.HasContent && !c.IsAmp).ToList();
         bool hasClock = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind == TermKind.Clock);
-        foreach (Clause note in inner)
-        {
-            owner.WeightNote ??= note.WeightNote;
-            owner.WeightFoot ??= note.WeightFoot;
-        }
+        TakeWeightNote(owner, contentStart, close);
 
         if (moves.Count > 0 && !hasClock)
         {
@@ -870,10 +925,48 @@ internal sealed class ClauseBuilder
         _pending = _current.HasContent ? _pending : Link.Hard;
     }
 
+    /// <summary>A note on the weight in brackets: "(no weight)", "(weight on L)".</summary>
+    private void TakeWeightNote(Clause owner, int start, int end)
+    {
+        for (int i = start; i < end; i++)
+        {
+            TermKind kind = _terms[i].Kind;
+            if (kind is TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth)
+            {
+                owner.WeightNote = kind;
+            }
+            else if (kind is TermKind.WeightOn)
+            {
+                for (int next = i + 1; next < end; next++)
+                {
+                    if (_terms[next].Meaning.Side is Foot foot)
+                    {
+                        owner.WeightNote = kind;
+                        owner.WeightFoot = foot;
+                        break;
+                    }
+
+                    if (_terms[next].Kind == TermKind.BothFeet)
+                    {
+                        owner.WeightNote = TermKind.WeightBoth;
+                        break;
+                    }
+                }
+            }
+        }
+    }
+
     /// <summary>A colon or dash after a figure: the rest of the clause list is its detail, if it is one.</summary>
     private bool TryDetail(ref int at, int end)
     {
-        if (!_current.HasContent || !_current.IsFigure)
+        Clause owner = _current;
+        if (!_current.IsFigure && _clauses.Count > 0 && _clauses[^1].IsFigure && _current.Head is null && _current.Feet.Count == 0)
+        {
+            // "rumba box, first half: ..."
+            owner = _clauses[^1];
+        }
+
+        if (!owner.IsFigure)
         {
             return false;
         }
@@ -884,7 +977,7 @@ internal sealed class ClauseBuilder
         {
             if (moves.Count == 1 && moves[0].IsFeetOnly)
             {
-                _current.Feet.AddRange(moves[0].Feet);
+                owner.Feet.AddRange(moves[0].Feet);
                 at = end - 1;
                 return true;
             }
@@ -892,14 +985,37 @@ internal sealed class ClauseBuilder
             return false;
         }
 
-        _current.Detail.AddRange(rest);
-        _current.Cover(_terms[end - 1].Span);
+        if (!ReferenceEquals(owner, _current))
+        {
+            _current = new Clause { Link = Link.Hard };
+        }
+
+        owner.Detail.AddRange(rest);
+        owner.Cover(_terms[end - 1].Span);
         at = end - 1;
         return true;
     }
 
     private void Tidy()
     {
+        // "monterey turn, 1/4 right": the amount belongs to the figure
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            Clause turn = _clauses[i];
+            Clause figure = _clauses[i - 1];
+            if (turn.IsTurnOnly && turn.Amount is not null && figure is { IsFigure: true, Amount: null, Detail.Count: 0 } && IsTurnVerb(figure.Head))
+            {
+                figure.Amount = turn.Amount;
+                figure.TurnSide ??= turn.TurnSide;
+                figure.Cover(turn.Span);
+                figure.LinkAfter = turn.LinkAfter;
+                figure.WeightNote ??= turn.WeightNote;
+                figure.WeightFoot ??= turn.WeightFoot;
+                _clauses.RemoveAt(i);
+                i--;
+            }
+        }
+
         // feet that stand alone after a comma go on with the move before: "walk R, L, R"
         for (int i = 1; i < _clauses.Count; i++)
         {

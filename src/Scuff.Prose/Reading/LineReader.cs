@@ -73,7 +73,39 @@ internal sealed class LineReader(ReaderState state)
 
         Follow(moves, weight);
         ValueList<FacingClaim> claims = PlaceClaims(clocks, best, danced, places);
-        return new LineContent(moves.ToValueList(), claims, best.Fits);
+        return new LineContent(moves.ToValueList(), claims, best.Fits) { Notes = Styling(terms) };
+    }
+
+    /// <summary>Styling words among the footwork are kept as notes, and hinted at.</summary>
+    private ValueList<Note> Styling(List<Term> terms)
+    {
+        List<Note> notes = [];
+        int depth = 0;
+        for (int i = 0; i < terms.Count; i++)
+        {
+            depth += terms[i].Kind switch { TermKind.Open => 1, TermKind.Close => -1, _ => 0 };
+            bool starts = terms[i].Kind == TermKind.Style || (terms[i].Kind == TermKind.Unknown && depth > 0);
+            if (!starts)
+            {
+                continue;
+            }
+
+            int last = i;
+            for (int next = i + 1; next < terms.Count && terms[next].Kind is TermKind.Style or TermKind.Filler or TermKind.Unknown or TermKind.Join; next++)
+            {
+                if (terms[next].Kind is TermKind.Style or TermKind.Unknown)
+                {
+                    last = next;
+                }
+            }
+
+            TextSpan span = TextSpan.FromBounds(terms[i].Span.Start, terms[last].Span.End);
+            notes.Add(new Note("style", state.Text.Substring(span.Start, span.Length), span));
+            state.Add(ReadingRules.StylingMixed.At(span));
+            i = last;
+        }
+
+        return notes.ToValueList();
     }
 
     /// <summary>Reads words that stand without counts (an ending, a changed count): one action a count, as many as it takes.</summary>

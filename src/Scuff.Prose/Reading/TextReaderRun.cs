@@ -673,6 +673,7 @@ internal sealed class TextReaderRun
             Counts = new CountSpan(Counts.Min(start, end), end),
             Moves = content.Moves,
             Claims = content.Claims,
+            Notes = content.Notes,
             Span = line.Span,
             LabelSpan = label.Span,
             Places = places.Select(p => new WrittenCount(p.Label, p.Place)).ToValueList(),

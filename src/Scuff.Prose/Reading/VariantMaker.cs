@@ -20,6 +20,14 @@ internal sealed class VariantMaker(Lexicon lexicon)
             foreach (StepDefinition definition in figure.Figures)
             {
                 AddFigure(variants, clause, definition, situation);
+                if (IsStepAndPivot(definition) && clause.Head.Verb is null)
+                {
+                    // "step R forward, half pivot left": the step is written out already
+                    int? stated = clause.Amount;
+                    clause.Amount ??= definition.TotalTurn.Amount.Floor;
+                    AddPivot(variants, clause, situation);
+                    clause.Amount = stated;
+                }
             }
         }
 
@@ -66,8 +74,8 @@ internal sealed class VariantMaker(Lexicon lexicon)
 
     private static Contact ContactOf(string part, Contact usual) => part switch
     {
-        "heel" => Contact.Heel,
-        "toe" => Contact.Toe,
+        "heel" or "heels" => Contact.Heel,
+        "toe" or "toes" => Contact.Toe,
         "ball" => Contact.Ball,
         "flat" => Contact.Flat,
         _ => usual,
@@ -112,6 +120,11 @@ internal sealed class VariantMaker(Lexicon lexicon)
         }
 
         Direction direction = clause.Dir.Direction;
+        if (direction == Direction.Side && across && kind is ActionKind.Drag or ActionKind.Slide)
+        {
+            return Direction.Together;
+        }
+
         if (direction == Direction.Side && across)
         {
             return Direction.Across;
@@ -145,6 +158,9 @@ internal sealed class VariantMaker(Lexicon lexicon)
         }
     }
 
+    private static bool IsStepAndPivot(StepDefinition definition) => definition.Rows.Count == 2 && definition.Rows[0].Action.Turn.Sign == 0 && definition.Rows[0].Action.Effect == WeightEffect.Takes
+        && definition.Rows[1].Action.Turn.Sign != 0 && definition.Rows[1].Action.Kind is ActionKind.Recover or ActionKind.Pivot;
+
     private void AddVerb(List<Variant> variants, Clause clause, Clause? previous, ActionKind verb, Situation situation)
     {
         bool upStomp = clause.Head!.VerbKeepsWeight;
@@ -175,7 +191,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
             return;
         }
 
-        if (upStomp)
+        if (upStomp || (verb == ActionKind.Stomp && clause.Dir?.Direction == Direction.Up))
         {
             usual = usual with { Effect = WeightEffect.Keeps };
         }
@@ -186,7 +202,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
             usual = usual with { Direction = Direction.Forward };
         }
 
-        if (verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Press && clause.Part == "heel" && clause.Head.Verb is not ActionKind.Press)
+        if (verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Press && clause.Part is "heel" or "heels" && clause.Head.Verb is not ActionKind.Press)
         {
             verb = ActionKind.Dig;
             usual = usual with { Kind = ActionKind.Dig, Contact = Contact.Heel, Direction = clause.Dir is null ? Direction.Forward : usual.Direction };
@@ -352,6 +368,13 @@ internal sealed class VariantMaker(Lexicon lexicon)
         }
 
         variants.Add(Finish(clause, lexicon.Verbs.Definition(usual.Kind), feet[0].Foot, rows, total, named, weightStated, missing));
+        if (rows.Count == 1 && rows[0].Action is { Turn.Sign: not 0, Effect: WeightEffect.Takes, Kind: ActionKind.Step } turned && clause.Dir?.Direction is null or Direction.Forward && turned.Foot.ToFoot() is Foot stepping)
+        {
+            // "step R turn 1/2 left" on two counts
+            VariantRow step = rows[0] with { Action = turned with { Turn = Turn.None, Direction = Direction.Forward } };
+            StepAction pivot = new(ActionKind.Pivot, stepping.Other().ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turned.Turn);
+            variants.Add(Finish(clause, lexicon.Verbs.Definition(usual.Kind), stepping, [step, new VariantRow(pivot, Counts.One, false)], total + 0.3, named, weightStated, missing));
+        }
     }
 
     private static StepAction WithTurn(Clause clause, StepAction action, out bool directionMissing)
@@ -427,7 +450,6 @@ internal sealed class VariantMaker(Lexicon lexicon)
         WeightEffect effect = clause.WeightNote switch
         {
             TermKind.WeightBoth => WeightEffect.Shares,
-            TermKind.WeightOn => WeightEffect.Takes,
             _ => both ? (usual.Effect == WeightEffect.Takes ? WeightEffect.Shares : usual.Effect) : usual.Effect,
         };
         if (both && effect == WeightEffect.Keeps && verb is ActionKind.Jump or ActionKind.Stomp or ActionKind.Step)
@@ -443,7 +465,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
             bool last = i == Math.Max(ways.Count, times) - 1;
             if (clause.WeightNote == TermKind.WeightOn && clause.WeightFoot is Foot weighted)
             {
-                action = last ? action with { Effect = WeightEffect.Takes, Foot = weighted.ToActingFoot() } : action with { Effect = both ? WeightEffect.Shares : WeightEffect.Keeps };
+                action = action with { Effect = last ? (weighted == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight) : both ? WeightEffect.Shares : WeightEffect.Keeps };
             }
 
             if (i == 0)
@@ -589,6 +611,28 @@ internal sealed class VariantMaker(Lexicon lexicon)
             return;
         }
 
+        if (clause.Part is "heels" or "toes" && (clause.PartFirst || clause.BothFeet))
+        {
+            bool heels = clause.Part == "heels";
+            bool split = clause.Dir?.Direction is Direction.Out or Direction.In;
+            ActionKind kind = (heels, split) switch
+            {
+                (true, true) => ActionKind.SplitHeels,
+                (true, false) => ActionKind.SwivelHeels,
+                (false, true) => ActionKind.SplitToes,
+                _ => ActionKind.SwivelToes,
+            };
+            AddBodyMove(variants, clause, kind, lexicon.Verbs.Usual(kind), true);
+            return;
+        }
+
+        if (clause.Part is "heels" or "toes" && clause.Dir?.Direction is Direction.Out or Direction.In)
+        {
+            ActionKind fan = clause.Part == "heels" ? ActionKind.FanHeel : ActionKind.FanToe;
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(fan), FootRule.Any, FeetOf(clause, FootRule.Any, situation, fan), situation, 0);
+            return;
+        }
+
         if (clause.BothFeet && clause.Part.Length == 0 && clause.Dir is { Direction: Direction.Out or Direction.In or Direction.Together })
         {
             AddBodyMove(variants, clause, ActionKind.Jump, lexicon.Verbs.Usual(ActionKind.Jump), true);
@@ -599,15 +643,15 @@ internal sealed class VariantMaker(Lexicon lexicon)
         bool previousGesture = inherited is ActionKind.Touch or ActionKind.Point or ActionKind.Kick or ActionKind.Tap or ActionKind.Dig
             || (inherited is null && previous is { Head: null, Part: "heel" or "toe" });
         List<(Foot, bool)> feet = FeetOf(clause, FootRule.Free, situation, ActionKind.Step);
-        if (clause.Part is "heel" or "toe" && clause.Dir?.Direction is not Direction.Down)
+        if (clause.Part is "heel" or "toe" or "heels" or "toes" && clause.Dir?.Direction is not Direction.Down)
         {
-            StepAction usual = lexicon.Verbs.Usual(clause.Part == "heel" ? ActionKind.Dig : ActionKind.Touch);
-            usual = usual with { Contact = clause.Part == "heel" ? Contact.Heel : Contact.Toe };
+            StepAction usual = lexicon.Verbs.Usual(clause.Part is "heel" or "heels" ? ActionKind.Dig : ActionKind.Touch);
+            usual = usual with { Contact = clause.Part is "heel" or "heels" ? Contact.Heel : Contact.Toe };
             AddFootMoves(variants, clause, usual, FootRule.Free, feet, situation, 0);
             return;
         }
 
-        if (clause.Part is "heel" or "toe" && clause.Dir?.Direction is Direction.Down)
+        if (clause.Part is "heel" or "toe" or "heels" or "toes" && clause.Dir?.Direction is Direction.Down)
         {
             AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Drop), FootRule.Free, feet, situation, 0);
             return;

@@ -13,6 +13,7 @@ internal sealed class Lexicon
 
     private readonly Node _root = new();
     private readonly Dictionary<string, byte> _words = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string[]> _aliases = new(StringComparer.Ordinal);
     private readonly Lexicon? _base;
 
     public Lexicon(StepCatalogue catalogue)
@@ -20,6 +21,12 @@ internal sealed class Lexicon
         Catalogue = catalogue;
         foreach ((string kind, string value, string forms) in LanguageFile.Entries("english.words"))
         {
+            if (kind == "alias")
+            {
+                AddAlias(value, forms);
+                continue;
+            }
+
             AddEntry(kind, value, forms);
         }
 
@@ -64,6 +71,9 @@ internal sealed class Lexicon
 
         return own;
     }
+
+    /// <summary>The words that a short form stands for, or null.</summary>
+    public IReadOnlyList<string>? StandsFor(string word) => _aliases.GetValueOrDefault(word) ?? _base?.StandsFor(word);
 
     /// <summary>The meaning of a single word, or null.</summary>
     public Meaning? Word(string word) => _root.Next(word)?.Meaning ?? _base?.Word(word);
@@ -146,6 +156,17 @@ internal sealed class Lexicon
         }
 
         return best;
+    }
+
+    private void AddAlias(string words, string forms)
+    {
+        foreach (string form in forms.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (!form.Contains(' ', StringComparison.Ordinal) && !form.Contains('/', StringComparison.Ordinal))
+            {
+                _aliases[form] = words.Split(' ');
+            }
+        }
     }
 
     private void AddEntry(string kind, string value, string forms)

@@ -16,7 +16,7 @@ internal static class TermReader
     /// <summary>The terms of a stretch of text.</summary>
     public static List<Term> Read(string text, int start, int end, Lexicon lexicon)
     {
-        List<WordToken> tokens = WordScanner.Scan(text, start, end);
+        List<WordToken> tokens = Expand(WordScanner.Scan(text, start, end), lexicon);
         List<Term> terms = new(tokens.Count);
         int at = 0;
         while (at < tokens.Count)
@@ -42,6 +42,25 @@ internal static class TermReader
         }
 
         return terms;
+    }
+
+    /// <summary>Puts the words in place of the short forms that stand for them.</summary>
+    private static List<WordToken> Expand(List<WordToken> tokens, Lexicon lexicon)
+    {
+        for (int i = tokens.Count - 1; i >= 0; i--)
+        {
+            if (tokens[i].Kind == WordTokenKind.Word && lexicon.StandsFor(tokens[i].Text) is IReadOnlyList<string> words)
+            {
+                WordToken token = tokens[i];
+                tokens.RemoveAt(i);
+                for (int k = words.Count - 1; k >= 0; k--)
+                {
+                    tokens.Insert(i, token with { Text = words[k], SpaceBefore = k > 0 || token.SpaceBefore });
+                }
+            }
+        }
+
+        return tokens;
     }
 
     private static int ReadOther(string text, List<WordToken> tokens, int at, Lexicon lexicon, List<Term> terms)

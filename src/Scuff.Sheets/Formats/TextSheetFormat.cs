@@ -163,7 +163,7 @@ public sealed class TextSheetFormat : ISheetFormat
             if (Length(label) > counts - 1)
             {
                 // counts too many for their column have a line of their own
-                Line(label);
+                Paragraph(label, 0);
                 label = "";
             }
 

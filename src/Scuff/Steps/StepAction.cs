@@ -33,6 +33,8 @@ public sealed record StepAction(
     {
         WeightEffect.Keeps => before,
         WeightEffect.Shares => Weight.Shared,
+        WeightEffect.ToLeft => Weight.Left,
+        WeightEffect.ToRight => Weight.Right,
         WeightEffect.Takes when Foot is ActingFoot.Left => Weight.Left,
         WeightEffect.Takes when Foot is ActingFoot.Right => Weight.Right,
         WeightEffect.Takes when Foot is ActingFoot.Both => Weight.Shared,
@@ -40,5 +42,16 @@ public sealed record StepAction(
     };
 
     /// <summary>The same action in the mirror: left and right exchanged.</summary>
-    public StepAction Mirrored() => this with { Foot = Foot.Mirrored(), Direction = Direction.Mirrored(), Turn = -Turn };
+    public StepAction Mirrored() => this with
+    {
+        Foot = Foot.Mirrored(),
+        Direction = Direction.Mirrored(),
+        Turn = -Turn,
+        Effect = Effect switch
+        {
+            WeightEffect.ToLeft => WeightEffect.ToRight,
+            WeightEffect.ToRight => WeightEffect.ToLeft,
+            _ => Effect,
+        },
+    };
 }

@@ -12,6 +12,12 @@ public enum WeightEffect
     /// <summary>The weight is on both feet afterwards.</summary>
     Shares,
 
+    /// <summary>All the weight is on the left foot afterwards, whatever foot acts (a swivel of both feet that ends on the left).</summary>
+    ToLeft,
+
+    /// <summary>All the weight is on the right foot afterwards, whatever foot acts.</summary>
+    ToRight,
+
     /// <summary>Not known.</summary>
     Unknown,
 }

@@ -12,6 +12,9 @@ namespace Scuff.Analysis.Checks.Walks;
 /// <param name="IsDoubtful">Whether the reader already complained about its line, so that its weight proves nothing.</param>
 internal sealed record WalkedStep(WrittenStep Written, WrittenMove Move, Section Section, bool IsDoubtful)
 {
+    /// <summary>Whether counts are missing just before it, so that the weight there is anybody's guess.</summary>
+    public bool IsAfterGap { get; init; }
+
     public StepAction Action => Written.Action;
 
     /// <summary>The single foot that acts, or null.</summary>

@@ -21,6 +21,7 @@ internal sealed class WeightWalk
     private WalkedStep? _pending;
     private bool _told;
     private bool _afterDoubt;
+    private bool _skipsEffect;
 
     private WeightWalk(Weight start) => _weight = start;
 
@@ -83,7 +84,7 @@ internal sealed class WeightWalk
 
     private void Take(WalkedStep step, bool again)
     {
-        if (_afterDoubt && !step.IsDoubtful)
+        if (step.IsAfterGap || (_afterDoubt && !step.IsDoubtful))
         {
             Forget();
         }
@@ -104,7 +105,12 @@ internal sealed class WeightWalk
             Judge(step, again);
         }
 
-        Apply(step);
+        if (!_skipsEffect)
+        {
+            Apply(step);
+        }
+
+        _skipsEffect = false;
     }
 
     /// <summary>The first action of the next repetition: only judged.</summary>
@@ -128,6 +134,11 @@ internal sealed class WeightWalk
             if (_weight.FreeFoot() == foot)
             {
                 Note(WeightTrouble.FootNotStanding, step, foot);
+
+                // a hop by the other foot, or a leap onto this one: what follows fits one of them
+                _weight = Weight.Unknown;
+                _giver = null;
+                _skipsEffect = true;
             }
 
             return;

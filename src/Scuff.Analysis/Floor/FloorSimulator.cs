@@ -1,0 +1,112 @@
+using Scuff.Dances;
+using Scuff.Stance;
+using Scuff.Timelines;
+using Scuff.Timing;
+
+namespace Scuff.Analysis.Floor;
+
+/// <summary>Dances a timeline on a floor.</summary>
+public static class FloorSimulator
+{
+    // A wall leaves the feet where it leaves them wherever they began, save for feet that it never sets down: two rounds settle those.
+    private const int SettlingRounds = 3;
+
+    /// <summary>
+    /// The dancer's way. The dance begins with the feet as its first full wall leaves them, so that every wall is danced alike and
+    /// the last leads smoothly into the first; the origin is the point below the hips at the start. An empty timeline gives a dancer who stands.
+    /// </summary>
+    public static FloorPath Simulate(Timeline timeline, DancerSize size)
+    {
+        Weight weight = timeline.Stretches.Count == 0 ? Weight.Left : timeline.Stretches[0].Weight;
+        Dancer dancer = Settled(timeline, size, weight);
+        FloorKey start = dancer.ToKey(0, 0, Turn.None);
+        FloorKey[] keys = new FloorKey[timeline.Steps.Count];
+        for (int i = 0; i < keys.Length; i++)
+        {
+            TimedStep step = timeline.Steps[i];
+            if (BeginsWall(timeline, i))
+            {
+                dancer.RememberHome();
+            }
+
+            dancer.Dance(step.Action, !step.Written.Count.Place.IsWhole, step.WeightAfter);
+            keys[i] = dancer.ToKey(step.At.Value.ToDouble(), Arrival(timeline, i), step.Written.BodyAngle);
+        }
+
+        return new FloorPath(size, start, keys.ToValueList());
+    }
+
+    private static bool BeginsWall(Timeline timeline, int index)
+    {
+        int stretch = timeline.Steps[index].Stretch;
+        return timeline.Stretches[stretch].Plan.StartsWall && (index == 0 || timeline.Steps[index - 1].Stretch != stretch);
+    }
+
+    // What lasts several counts arrives with the last of them, but not after the next action begins.
+    private static double Arrival(Timeline timeline, int index)
+    {
+        TimedStep step = timeline.Steps[index];
+        Counts at = step.At;
+        if (step.Action.Traits.Stretches && step.Part.Length > Counts.One)
+        {
+            at += step.Part.Length - Counts.One;
+            if (index + 1 < timeline.Steps.Count)
+            {
+                at = Counts.Min(at, timeline.Steps[index + 1].At);
+            }
+        }
+
+        return at.Value.ToDouble();
+    }
+
+    private static Dancer Settled(Timeline timeline, DancerSize size, Weight weight)
+    {
+        Dancer dancer = new(size, weight);
+        int wall = FirstFullWall(timeline);
+        if (wall < 0 || timeline.Stretches[wall].WeightAfter != timeline.Stretches[wall].Weight)
+        {
+            return dancer;
+        }
+
+        for (int round = 0; round < SettlingRounds; round++)
+        {
+            dancer.RememberHome();
+            foreach (TimedStep step in timeline.Steps)
+            {
+                if (step.Stretch == wall)
+                {
+                    dancer.Dance(step.Action, !step.Written.Count.Place.IsWhole, step.WeightAfter);
+                }
+                else if (step.Stretch > wall + 1)
+                {
+                    break;
+                }
+            }
+
+            dancer.StandAtOrigin();
+        }
+
+        return dancer;
+    }
+
+    private static int FirstFullWall(Timeline timeline)
+    {
+        for (int i = 0; i < timeline.Stretches.Count; i++)
+        {
+            PlanStretch plan = timeline.Stretches[i].Plan;
+            if (plan.Kind == StretchKind.Wall && plan.StartsWall)
+            {
+                Counts length = Counts.Zero;
+                foreach (Section section in plan.Sections)
+                {
+                    length += section.Length;
+                }
+
+                // only the first wall decides: the dancer has no foreknowledge of what a later one changes
+                return plan.Counts.Start == Counts.Zero && plan.Counts.End == length && plan.Changes.Count == 0 ? i : -1;
+            }
+        }
+
+        return -1;
+    }
+}

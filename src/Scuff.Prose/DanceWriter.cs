@@ -1,0 +1,222 @@
+using System.Globalization;
+using System.Text;
+using Scuff.Dances;
+using Scuff.Prose.Reading;
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Steps;
+using Scuff.Timing;
+
+namespace Scuff.Prose;
+
+/// <summary>Writes a dance back as canonical text. Words that were not understood stay as they are.</summary>
+public static class DanceWriter
+{
+    private const int LabelWidth = 6;
+    private const int FacingColumn = 48;
+
+    /// <summary>
+    /// The text in canonical order and words. A line is rewritten only when reading the new words gives the same dance;
+    /// otherwise it stays as she wrote it. Tidying twice changes nothing more.
+    /// </summary>
+    public static string Tidy(Draft draft)
+    {
+        Dictionary<int, List<WrittenLine>> byLine = [];
+        foreach (WrittenLine line in draft.Dance.Sections.Concat(draft.Dance.Tags.Select(t => t.Body)).SelectMany(s => s.Lines))
+        {
+            if (!byLine.TryGetValue(line.Number, out List<WrittenLine>? lines))
+            {
+                byLine.Add(line.Number, lines = []);
+            }
+
+            lines.Add(line);
+        }
+
+        Dictionary<int, Section> headings = [];
+        foreach (Section section in draft.Dance.Sections)
+        {
+            headings.TryAdd(section.LineNumber, section);
+        }
+
+        HashSet<int> asked = [.. draft.Report.Complaints.Where(c => c.Severity >= Diagnostics.Severity.Question || c.Rule == ReadingRules.FigureDetailDiffers).Select(c => LineOf(draft.Text, c.Span.Start))];
+        Lexicon lexicon = Lexicon.Default.With(draft.Dance.OwnMoves);
+        StringBuilder text = new(draft.Text.Length + 64);
+        bool blank = false;
+        foreach (TextLine raw in TextLine.Of(draft.Text))
+        {
+            TextLine line = raw.Trimmed(draft.Text);
+            if (line.Start == line.End)
+            {
+                blank = text.Length > 0;
+                continue;
+            }
+
+            if (blank)
+            {
+                text.Append('\n');
+                blank = false;
+            }
+
+            if (byLine.TryGetValue(raw.Number, out List<WrittenLine>? written) && !asked.Contains(raw.Number))
+            {
+                WriteLines(text, draft, line, written, lexicon);
+                continue;
+            }
+
+            string words = draft.Text[raw.Start..raw.End].TrimEnd();
+            text.Append(headings.TryGetValue(raw.Number, out Section? heading) && Heading(draft.Text[line.Start..line.End], heading) is string canonical ? canonical : words).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>One line of moves with its counts and facings, without the line break.</summary>
+    public static string Line(WrittenLine line)
+    {
+        StringBuilder words = new(CountWriter.Label([.. line.Places.Select(p => p.Place)]).PadRight(LabelWidth - 1));
+        words.Append(' ');
+        List<FacingClaim> claims = [.. line.Claims];
+        bool first = true;
+        foreach (WrittenMove move in line.Moves)
+        {
+            words.Append(first ? "" : ", ").Append(Phrasing.Describe(move));
+            first = false;
+            bool last = move == line.Moves[^1];
+            foreach (FacingClaim claim in claims.ToList())
+            {
+                if (!last && move.Steps.Count > 0 && move.Steps[^1].Count.Place >= claim.At)
+                {
+                    words.Append(" [").Append(claim.Facing).Append(']');
+                    claims.Remove(claim);
+                }
+            }
+        }
+
+        foreach (FacingClaim claim in claims)
+        {
+            while (words.Length < FacingColumn - 1)
+            {
+                words.Append(' ');
+            }
+
+            words.Append(" [").Append(claim.Facing).Append(']');
+        }
+
+        return words.ToString();
+    }
+
+    private static int LineOf(string text, int offset)
+    {
+        int number = 1;
+        for (int i = 0; i < offset && i < text.Length; i++)
+        {
+            if (text[i] is '\n' or '\u2028' or '\u0085' || (text[i] == '\r' && !(i + 1 < text.Length && text[i + 1] == '\n')))
+            {
+                number++;
+            }
+        }
+
+        return number;
+    }
+
+    private static string? Heading(string words, Section section)
+    {
+        if (!words.StartsWith('s') && !words.StartsWith('S') && !words.StartsWith('['))
+        {
+            return null;
+        }
+
+        string title = section.Title.Length > 0 ? ": " + section.Title : "";
+        string length = section.ClaimedLength is Counts claimed && !words.StartsWith('[') ? string.Create(CultureInfo.InvariantCulture, $" ({claimed} counts)") : "";
+        return string.Create(CultureInfo.InvariantCulture, $"section {section.Number}{title}{length}");
+    }
+
+    private static void WriteLines(StringBuilder text, Draft draft, TextLine line, List<WrittenLine> written, Lexicon lexicon)
+    {
+        StringBuilder made = new();
+        foreach (WrittenLine one in written)
+        {
+            string canonical = Line(one);
+            if (!ReadsBack(one, canonical, lexicon))
+            {
+                text.Append(draft.Text[line.Start..line.End]).Append('\n');
+                return;
+            }
+
+            made.Append(canonical).Append('\n');
+            foreach (Note note in one.Notes.Where(n => n.Span.Start >= line.Start && n.Span.End <= line.End))
+            {
+                made.Append("      ").Append(note.Kind).Append(": ").Append(note.Words).Append('\n');
+            }
+        }
+
+        text.Append(made);
+    }
+
+    /// <summary>Whether the canonical words mean the same moves on the same counts.</summary>
+    private static bool ReadsBack(WrittenLine line, string canonical, Lexicon lexicon)
+    {
+        foreach (WrittenMove move in line.Moves)
+        {
+            if (move.Steps.Any(s => s.Action.Kind == ActionKind.Unknown))
+            {
+                return false;
+            }
+        }
+
+        foreach (Weight before in (ReadOnlySpan<Weight>)[Weight.Left, Weight.Right, Weight.Shared])
+        {
+            if (!CouldStart(line, before))
+            {
+                continue;
+            }
+
+            ReaderState state = new(canonical, lexicon) { Weight = before };
+            CountLabel? label = CountLabel.Read(canonical, 0, canonical.Length);
+            if (label is null || label.Places.Count != line.Places.Count)
+            {
+                return false;
+            }
+
+            LineContent content = new LineReader(state).Read([.. line.Places.Select((p, i) => new LabelPlace(p.Label, p.Place.Value.Floor + 1, p.Place, label.Places[i].AfterDash))], label.End, canonical.Length, 1, line.Label);
+            List<WrittenStep> old = [.. line.Steps];
+            List<WrittenStep> read = [.. content.Moves.SelectMany(m => m.Steps)];
+            if (old.Count != read.Count || state.Complaints.Exists(c => c.Severity >= Diagnostics.Severity.Question))
+            {
+                return false;
+            }
+
+            for (int i = 0; i < old.Count; i++)
+            {
+                StepAction a = old[i].Action;
+                StepAction b = read[i].Action;
+                if (old[i].Count.Place != read[i].Count.Place || a.Kind != b.Kind || a.Foot != b.Foot || a.Effect != b.Effect || a.Turn != b.Turn || a.Direction != b.Direction || old[i].With != read[i].With)
+                {
+                    return false;
+                }
+            }
+
+            return true;
+        }
+
+        return false;
+    }
+
+    private static bool CouldStart(WrittenLine line, Weight before)
+    {
+        foreach (WrittenStep step in line.Steps)
+        {
+            if (step.Action.Foot.ToFoot() is Foot foot)
+            {
+                return step.Action.Traits.FootRule switch
+                {
+                    FootRule.Free => before != foot.ToWeight(),
+                    FootRule.Standing => before == foot.ToWeight(),
+                    _ => true,
+                };
+            }
+        }
+
+        return true;
+    }
+}
