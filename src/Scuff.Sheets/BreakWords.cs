@@ -22,7 +22,7 @@ internal static class BreakWords
             {
                 Meeting meeting = Meeting.Find(dance, interruption, wall, timeline);
                 Counts place = interruption.AfterCounts ?? meeting.Length ?? Counts.FromWhole(int.MaxValue / 4);
-                told.Add((meeting.Wall ?? wall, place, new SheetBreak(Where(interruption, wall, meeting), What(dance, interruption))));
+                told.Add((meeting.Wall ?? wall, place, new SheetBreak(Where(interruption, wall, meeting), What(dance, interruption, meeting))));
             }
         }
 
@@ -59,9 +59,11 @@ internal static class BreakWords
         return which + start + after + facing;
     }
 
-    private static string What(Dance dance, Interruption interruption)
+    private static string What(Dance dance, Interruption interruption, Meeting meeting)
     {
-        List<string> acts = [.. interruption.Acts.Select(a => Act(dance, a))];
+        // extra counts inside a wall that then goes on are a bridge, whatever they are called where they are written
+        bool isInside = !interruption.Restarts && interruption.AfterCounts is { } after && after < meeting.Length;
+        List<string> acts = [.. interruption.Acts.Select(a => Act(dance, a, isInside))];
         string words = acts.Count == 0 ? interruption.Verbatim : string.Join(", then ", acts);
         foreach (ChangedCounts change in interruption.Changes)
         {
@@ -83,9 +85,9 @@ internal static class BreakWords
         };
     }
 
-    private static string Act(Dance dance, InterruptionAct act) => act switch
+    private static string Act(Dance dance, InterruptionAct act, bool isInside) => act switch
     {
-        InterruptionAct.PlayTag play => PlayTag(dance, play),
+        InterruptionAct.PlayTag play => PlayTag(dance, play, isInside),
         InterruptionAct.Quote quote => (quote.PartName.Length > 0 ? $"part {quote.PartName} " : "")
             + $"section {quote.SectionNumber} {CountWord(quote.Counts)} {SheetWords.Label(quote.Counts)}",
         InterruptionAct.Wait wait => $"wait {SheetWords.Counts(wait.Length)}",
@@ -95,10 +97,10 @@ internal static class BreakWords
         _ => throw new ArgumentOutOfRangeException(nameof(act)),
     };
 
-    private static string PlayTag(Dance dance, InterruptionAct.PlayTag play)
+    private static string PlayTag(Dance dance, InterruptionAct.PlayTag play, bool isInside)
     {
         Tag? tag = dance.FindTag(play.Name);
-        string kind = tag?.IsBridge == true ? "bridge" : "tag";
+        string kind = isInside || tag?.IsBridge == true ? "bridge" : "tag";
         string name = tag?.Name ?? play.Name;
         string times = play.Times switch
         {

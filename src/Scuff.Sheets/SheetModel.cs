@@ -36,6 +36,13 @@ public sealed record SheetModel
     /// <summary>The music, with what is special on each track.</summary>
     public ValueList<SheetTrack> Tracks { get; init; }
 
+    /// <summary>All endings: the dance's own, then those of single tracks, which name their track.</summary>
+    public ValueList<SheetBreak> Endings =>
+    [
+        .. Ending is { } own ? (ReadOnlySpan<SheetBreak>)[own] : [],
+        .. Tracks.Where(t => t.Ending is not null).Select(t => t.Ending! with { Where = $"On {t.Name}: {t.Ending!.Where}" }),
+    ];
+
     /// <summary>Moves that the dance defines itself.</summary>
     public ValueList<SheetSection> Moves { get; init; }
 

@@ -44,7 +44,7 @@ public sealed class AndTwice : ICheck
         5-6    step L to side, touch R together
         7-8    step R to side, step L together
         """,
-        "sheet rule R10");
+        "trade rule R10");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

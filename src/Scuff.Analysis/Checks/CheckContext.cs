@@ -116,11 +116,13 @@ public sealed class CheckContext
     internal Weight WeightBefore(Section section, Counts place)
     {
         _ = Weights;
-        return _walks.TryGetValue(section, out WeightWalk? walk)
-            && section.Steps.FirstOrDefault(step => step.Count.Place >= place) is { } step
-            ? walk.Before(step)
-            : Weight.Unknown;
+        return WalkedWeight(section, place);
     }
+
+    private Weight WalkedWeight(Section section, Counts place) => _walks.TryGetValue(section, out WeightWalk? walk)
+        && section.Steps.FirstOrDefault(step => step.Count.Place >= place) is { } step
+        ? walk.Before(step)
+        : Weight.Unknown;
 
     private IEnumerable<WeightFinding> FindWeights()
     {
@@ -148,9 +150,15 @@ public sealed class CheckContext
         }
 
         foreach (Section body in Dance.Tags.Select(tag => tag.Body)
-            .Concat(Interruptions.SelectMany(i => i.Acts).OfType<InterruptionAct.Dance>().Select(act => act.Body)))
+            .Concat(Interruptions.SelectMany(i => i.Acts).OfType<InterruptionAct.Dance>().Select(act => act.Body))
+            .Concat(Dance.Tracks.Select(track => track.Ending).Append(Dance.Ending).Select(ending => ending?.Body).OfType<Section>()))
         {
             found.AddRange(Inside(StepsOf(body)));
+        }
+
+        foreach (Interruption interruption in Interruptions)
+        {
+            found.AddRange(interruption.Changes.SelectMany(change => InChange(interruption, change)));
         }
 
         return found;
@@ -158,6 +166,24 @@ public sealed class CheckContext
 
     /// <summary>Whether the last count of the part leads into its first, and is there.</summary>
     private bool Repeats(Part part) => !Dance.IsPhrased && part.Sections.Count > 0 && !EndsOpen(part, part.Sections[^1]);
+
+    /// <summary>Troubles within counts that are danced differently before a restart or tag.</summary>
+    private IReadOnlyList<WeightFinding> InChange(Interruption interruption, ChangedCounts change)
+    {
+        Counts start = Counts.Zero;
+        foreach (Section section in PartOf(interruption)?.Sections ?? default)
+        {
+            if (change.Replaces.Start < start + section.Length)
+            {
+                Weight before = WalkedWeight(section, change.Replaces.Start - start);
+                return WeightWalk.Over([.. StepsOf(change.Moves, section, interruption.Span)], before, repeats: false).Findings;
+            }
+
+            start += section.Length;
+        }
+
+        return [];
+    }
 
     /// <summary>Troubles within a piece whose start is judged elsewhere.</summary>
     private static IReadOnlyList<WeightFinding> Inside(IEnumerable<WalkedStep> steps)

@@ -30,7 +30,7 @@ public sealed class DanceRepeats : ICheck
         5-6  step L to side, step R together
         7-8  step L to side, touch R together
         """,
-        "sheet rule R07");
+        "trade rule R07");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -31,7 +31,7 @@ public sealed class EndWeightUnstated : ICheck
         5-6  step R to side, step L together
         7-8  cross R over L, unwind 1/2 left (weight on L)
         """,
-        "sheet rule R19");
+        "trade rule R19");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

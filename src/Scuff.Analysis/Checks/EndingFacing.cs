@@ -37,7 +37,7 @@ public sealed class EndingFacing : ICheck
         5-6  step R to side, touch L together
         7-8  step L to side, touch R together
         """,
-        "sheet rule R40");
+        "trade rule R40");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -33,7 +33,7 @@ public sealed class FacingClaims : ICheck
         5-6  step L to side, step R together
         7-8  turn 1/4 left step L forward, touch R together  [9:00]
         """,
-        "sheet rule R11");
+        "trade rule R11");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -30,7 +30,7 @@ public sealed class FootNotFree : ICheck
         5-6  step R to side, step L together
         7-8  step R to side, step L together
         """,
-        "sheet rule R04");
+        "trade rule R04");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

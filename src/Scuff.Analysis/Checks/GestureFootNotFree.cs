@@ -18,7 +18,7 @@ public sealed class GestureFootNotFree : ICheck
 
         section 1
         1-2  step R to side, touch L together
-        3-4  kick R forward, kick R forward
+        3-4  kick R forward, hold
         5-6  step L to side, touch R together
         7-8  step R to side, step L together
         """,
@@ -27,18 +27,29 @@ public sealed class GestureFootNotFree : ICheck
 
         section 1
         1-2  step R to side, touch L together
-        3-4  kick L forward, kick L forward
+        3-4  kick L forward, hold
         5-6  step L to side, touch R together
         7-8  step R to side, step L together
         """,
-        "sheet rule R05");
+        "trade rule R05");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;
 
     /// <inheritdoc/>
-    public IEnumerable<Diagnostic> Check(CheckContext context) => context.Weights
-        .Where(finding => finding.Trouble == WeightTrouble.GestureNotFree)
-        .Select(finding => WeightComplaint.Of(TheRule, finding).WithFixes(
-            WeightComplaint.Replace(finding.Step, finding.Step.Action with { Foot = finding.Foot.Other().ToActingFoot() })));
+    public IEnumerable<Diagnostic> Check(CheckContext context)
+    {
+        foreach (WeightFinding finding in context.Weights.Where(f => f.Trouble == WeightTrouble.GestureNotFree))
+        {
+            Diagnostic complaint = WeightComplaint.Of(TheRule, finding).WithFixes(WeightComplaint.Replace(
+                finding.Step, finding.Step.Action with { Foot = finding.Foot.Other().ToActingFoot() }));
+            foreach (WalkedStep follower in finding.Followers)
+            {
+                // one change of foot would not mend several gestures
+                complaint = complaint.WithRelated(follower.Written.Span, "and here").WithFixes();
+            }
+
+            yield return complaint;
+        }
+    }
 }

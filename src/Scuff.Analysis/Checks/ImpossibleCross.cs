@@ -32,7 +32,7 @@ public sealed class ImpossibleCross : ICheck
         5-6  step R to side, touch L together
         7-8  step L to side, touch R together
         """,
-        "sheet rule R31");
+        "trade rule R31");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

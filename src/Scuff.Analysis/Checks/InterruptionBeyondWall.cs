@@ -35,7 +35,7 @@ public sealed class InterruptionBeyondWall : ICheck
 
         wall 2: after 4 restart
         """,
-        "sheet rule R20");
+        "trade rule R20");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -36,7 +36,7 @@ public sealed class InterruptionCutsFigure : ICheck
 
         wall 2: after 4 restart, with count 4: touch R forward
         """,
-        "sheet rule R22");
+        "trade rule R22");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -37,7 +37,7 @@ public sealed class InterruptionFacing : ICheck
 
         wall 2: after 4 restart (facing 6:00)
         """,
-        "sheet rule R20");
+        "trade rule R20");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -38,7 +38,7 @@ public sealed class InterruptionFoot : ICheck
 
         wall 2: after 4 restart, with count 4: touch R together
         """,
-        "sheet rule R21");
+        "trade rule R21");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

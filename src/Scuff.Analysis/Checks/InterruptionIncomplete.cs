@@ -34,7 +34,7 @@ public sealed class InterruptionIncomplete : ICheck
 
         wall 2: after 4 restart, with count 4: step L together
         """,
-        "sheet rule R20");
+        "trade rule R20");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -35,7 +35,7 @@ public sealed class InterruptionOddPlace : ICheck
 
         wall 2: after 4 restart
         """,
-        "sheet rule R23");
+        "trade rule R23");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -41,7 +41,7 @@ public sealed class InterruptionUnknownTag : ICheck
 
         wall 2: after 8 tag "Buoys"
         """,
-        "sheet rule R20");
+        "trade rule R20");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

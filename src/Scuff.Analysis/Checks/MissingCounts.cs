@@ -32,7 +32,7 @@ public sealed class MissingCounts : ICheck
         5-6  rock L forward, recover
         7-8  step L together, hold
         """,
-        "sheet rule R01");
+        "trade rule R01");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -34,7 +34,7 @@ public sealed class OptionDiffers : ICheck
         5-6  step L to side, step R together
         7-8  step L to side, touch R together
         """,
-        "sheet rule R38");
+        "trade rule R38");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -31,7 +31,7 @@ public sealed class OutOfOrderCounts : ICheck
         5-6  step L to side, step R together
         7-8  step L to side, touch R together
         """,
-        "sheet rule R01");
+        "trade rule R01");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -33,7 +33,7 @@ public sealed class PivotDirection : ICheck
         5-6  step R to side, touch L together
         7-8  step L to side, touch R together
         """,
-        "sheet rule R14");
+        "trade rule R14");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -41,7 +41,7 @@ public sealed class RestartCount : ICheck
         wall 3: after 4 restart
         wall 6: after 4 restart
         """,
-        "sheet rule R25");
+        "trade rule R25");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -42,7 +42,7 @@ public sealed class SectionHandOver : ICheck
         5-6  step L forward, touch R together
         7-8  step R back, step L together
         """,
-        "sheet rule R06");
+        "trade rule R06");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

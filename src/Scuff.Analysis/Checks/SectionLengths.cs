@@ -32,7 +32,7 @@ public sealed class SectionLengths : ICheck
         1-2-3  step R forward, step L together, step R together
         4-5-6  step L back, step R together, step L together
         """,
-        "sheet rule R02");
+        "trade rule R02");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

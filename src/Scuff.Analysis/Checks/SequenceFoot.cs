@@ -52,7 +52,7 @@ public sealed class SequenceFoot : ICheck
         5-6  step R forward, touch L together
         7-8  step L back, touch R together
         """,
-        "sheet rule R06");
+        "trade rule R06");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

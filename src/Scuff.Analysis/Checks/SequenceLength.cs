@@ -57,7 +57,7 @@ public sealed class SequenceLength : ICheck
         1-2  step R to side, touch L together
         3-4  step L to side, touch R together
         """,
-        "sheet rule R30");
+        "trade rule R30");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

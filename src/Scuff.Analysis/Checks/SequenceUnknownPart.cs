@@ -51,7 +51,7 @@ public sealed class SequenceUnknownPart : ICheck
         5-6  step R forward, touch L together
         7-8  step L back, touch R together
         """,
-        "sheet rule R30");
+        "trade rule R30");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

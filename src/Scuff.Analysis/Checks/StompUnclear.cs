@@ -31,7 +31,7 @@ public sealed class StompUnclear : ICheck
         5-6  step L to side, step R together
         7-8  step L to side, touch R together
         """,
-        "sheet rule R18");
+        "trade rule R18");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

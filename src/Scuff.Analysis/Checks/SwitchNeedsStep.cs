@@ -34,7 +34,7 @@ public sealed class SwitchNeedsStep : ICheck
         5-6  step R to side, touch L together
         7-8  step L to side, touch R together
         """,
-        "sheet rule R09");
+        "trade rule R09");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

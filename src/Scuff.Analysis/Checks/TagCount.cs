@@ -45,7 +45,7 @@ public sealed class TagCount : ICheck
 
         wall 2: after 8 tag "Buoys"
         """,
-        "sheet rule R25");
+        "trade rule R25");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

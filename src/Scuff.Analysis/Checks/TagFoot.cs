@@ -46,7 +46,7 @@ public sealed class TagFoot : ICheck
 
         wall 2: after 8 tag "Buoys"
         """,
-        "sheet rule R24");
+        "trade rule R24");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -41,7 +41,7 @@ public sealed class TagLength : ICheck
 
         wall 2: after 8 tag "Buoys"
         """,
-        "sheet rule R24");
+        "trade rule R24");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

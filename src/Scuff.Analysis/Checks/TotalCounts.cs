@@ -35,7 +35,7 @@ public sealed class TotalCounts : ICheck
         5-6  step L to side, step R together
         7-8  step L to side, touch R together
         """,
-        "sheet rule R03");
+        "trade rule R03");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -31,7 +31,7 @@ public sealed class TurnAwayFromName : ICheck
         5-6  step R to side, touch L together
         7-8  step L to side, touch R together
         """,
-        "sheet rule R15");
+        "trade rule R15");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -40,7 +40,7 @@ public sealed class TurnTooFast : ICheck
         5-6  step L to side, step R together
         7-8  step L to side, touch R together
         """,
-        "sheet rule R32");
+        "trade rule R32");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;

@@ -12,7 +12,7 @@ public sealed class WallCount : ICheck
     public static Rule TheRule { get; } = new(
         "facing/walls-differ",
         Severity.Error,
-        "The heading says {claimed}, but one repetition turns {turn} in all, which makes {walls}.",
+        "The heading says {claimed}, but the turns of one repetition add up to {turn}, which makes {walls}.",
         "The net turn decides the walls: none makes one wall, a half two, a quarter four, an eighth eight. A wrong number usually means a turn that was not meant.",
         """
         Walls
@@ -36,7 +36,7 @@ public sealed class WallCount : ICheck
         5-6  turn 1/4 right step L to side, touch R together
         7-8  step R to side, step L together
         """,
-        "sheet rule R12");
+        "trade rule R12");
 
     /// <inheritdoc/>
     public Rule Rule => TheRule;
@@ -61,7 +61,7 @@ public sealed class WallCount : ICheck
 
         string value = Words.Of(walls);
         yield return TheRule
-            .At(claim.Span, ("claimed", Walls(claim.Value)), ("turn", turn == Turn.None ? "not at all" : turn.ToString()), ("walls", Walls(walls)))
+            .At(claim.Span, ("claimed", Walls(claim.Value)), ("turn", turn == Turn.None ? "nothing" : turn.ToString()), ("walls", Walls(walls)))
             .WithFixes(new Fix("write walls: " + value, new DanceEdit.SetHeader("walls", value), IsSafe: true));
     }
 

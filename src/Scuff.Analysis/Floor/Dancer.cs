@@ -19,6 +19,7 @@ internal sealed class Dancer
     private Weight _weight;
     private double _facing;
     private bool _isCertain = true;
+    private Opening _opening;
 
     /// <summary>A dancer who stands at the origin, feet together, facing 12:00.</summary>
     public Dancer(DancerSize size, Weight weight)
@@ -84,9 +85,11 @@ internal sealed class Dancer
     /// <param name="action">The action.</param>
     /// <param name="isOffBeat">Whether it stands between two counts: its steps are smaller.</param>
     /// <param name="weightAfter">Where the weight is afterwards.</param>
-    public void Dance(StepAction action, bool isOffBeat, Weight weightAfter)
+    /// <param name="opening">Whether it opens the feet together with its neighbour.</param>
+    public void Dance(StepAction action, bool isOffBeat, Weight weightAfter, Opening opening)
     {
         Array.Clear(_motions);
+        _opening = opening;
         if (action.Kind == ActionKind.Unknown)
         {
             _isCertain = false;
@@ -106,7 +109,7 @@ internal sealed class Dancer
             }
         }
 
-        if (Distance() <= 1.5 * Proportions.Stance * _size.Height)
+        if (IsTogether())
         {
             _feet.CopyTo(_homes, 0);
         }
@@ -305,8 +308,12 @@ internal sealed class Dancer
         double length = LengthOf(action, direction, isOffBeat);
         double open = Distance() / _size.Height;
         bool isRight = foot == Foot.Right;
+        double opened = (stance + Proportions.Apart) / 2;
         return direction switch
         {
+            Direction.DiagonalForward or Direction.DiagonalBack when _opening == Opening.Second => (Proportions.Apart, 0),
+            Direction.DiagonalForward when _opening == Opening.First => (opened, Proportions.Side * diagonal),
+            Direction.DiagonalBack when _opening == Opening.First => (opened, -Proportions.Side * diagonal),
             Direction.Forward => (stance, length),
             Direction.Back => (stance, -length),
             Direction.Side => (Math.Max(length, stance), 0),
@@ -320,8 +327,8 @@ internal sealed class Dancer
             Direction.LockBehind => (-Proportions.LockPast, -Proportions.LockAlong),
 
             // the first foot out, or in, goes half the way: the other half is left for the second
-            Direction.Out => (open < Proportions.Apart * 0.7 ? (stance + Proportions.Apart) / 2 : Proportions.Apart, 0),
-            Direction.In => (open > Proportions.Apart * 0.85 ? (stance + Proportions.Apart) / 2 : stance, 0),
+            Direction.Out => (open < Proportions.Apart * 0.7 ? opened : Proportions.Apart, 0),
+            Direction.In => (open > Proportions.Apart * 0.85 ? opened : stance, 0),
             Direction.Left or Direction.Right => isRight == (direction == Direction.Right)
                 ? (Math.Max(length, stance), 0)
                 : (-Proportions.CrossPast, Proportions.CrossAlong),
@@ -515,6 +522,12 @@ internal sealed class Dancer
 
     private FloorPoint Beside(Foot foot)
         => _feet[(int)foot.Other()].Place + new FloorPoint(Sign(foot) * Proportions.Stance * _size.Height, 0).Turned(_facing);
+
+    private bool IsTogether()
+    {
+        FloorPoint apart = (_feet[1].Place - _feet[0].Place).Turned(-_facing) * (1 / _size.Height);
+        return Math.Abs(apart.X - Proportions.Stance) < 0.5 * Proportions.Stance && Math.Abs(apart.Y) < 0.5 * Proportions.Stance;
+    }
 
     private double Distance() => (_feet[1].Place - _feet[0].Place).Length;
 

@@ -54,7 +54,7 @@ public sealed class FloorPath
     }
 
     /// <summary>One foot at a count (counted from zero, like every place of a timeline).</summary>
-    public FootPose At(Foot foot, Ratio count) => At(foot, count.ToDouble());
+    public FootPose At(Foot foot, Counts count) => At(foot, count.Value.ToDouble());
 
     /// <summary>One foot at a count (counted from zero, like every place of a timeline).</summary>
     public FootPose At(Foot foot, double count)

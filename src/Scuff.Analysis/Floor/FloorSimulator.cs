@@ -1,5 +1,6 @@
 using Scuff.Dances;
 using Scuff.Stance;
+using Scuff.Steps;
 using Scuff.Timelines;
 using Scuff.Timing;
 
@@ -29,7 +30,7 @@ public static class FloorSimulator
                 dancer.RememberHome();
             }
 
-            dancer.Dance(step.Action, !step.Written.Count.Place.IsWhole, step.WeightAfter);
+            Dance(dancer, timeline, i);
             keys[i] = dancer.ToKey(step.At.Value.ToDouble(), Arrival(timeline, i), step.Written.BodyAngle);
         }
 
@@ -40,6 +41,55 @@ public static class FloorSimulator
     {
         int stretch = timeline.Steps[index].Stretch;
         return timeline.Stretches[stretch].Plan.StartsWall && (index == 0 || timeline.Steps[index - 1].Stretch != stretch);
+    }
+
+    private static void Dance(Dancer dancer, Timeline timeline, int index)
+    {
+        TimedStep step = timeline.Steps[index];
+        Opening opening = Opens(timeline, index)
+            ? Opening.First
+            : Opens(timeline, index - 1) ? Opening.Second : Opening.None;
+        dancer.Dance(step.Action, !step.Written.Count.Place.IsWhole, step.WeightAfter, opening);
+    }
+
+    // Two diagonal steps by different feet open the feet if they come at once, or if the first foot then goes home again.
+    private static bool Opens(Timeline timeline, int index)
+    {
+        if (index < 0 || index + 1 >= timeline.Steps.Count)
+        {
+            return false;
+        }
+
+        TimedStep first = timeline.Steps[index];
+        TimedStep second = timeline.Steps[index + 1];
+        return first.Stretch == second.Stretch
+            && first.Action.Direction is Direction.DiagonalForward or Direction.DiagonalBack
+            && second.Action.Direction == first.Action.Direction
+            && first.Action.Effect == WeightEffect.Takes
+            && second.Action.Effect == WeightEffect.Takes
+            && first.Action.Foot != second.Action.Foot
+            && (JumpsApart(timeline, index) || GoesHome(timeline, index));
+    }
+
+    private static bool JumpsApart(Timeline timeline, int index)
+    {
+        TimedStep first = timeline.Steps[index];
+
+        // after a lock the & leads on, as in a running lock
+        bool leadsOn = index > 0 && timeline.Steps[index - 1].Action.Direction is (Direction.LockBehind or Direction.LockFront);
+        return !leadsOn && !first.Written.Count.Place.IsWhole && timeline.Steps[index + 1].At - first.At <= Counts.Half;
+    }
+
+    private static bool GoesHome(Timeline timeline, int index)
+    {
+        if (index + 2 >= timeline.Steps.Count)
+        {
+            return false;
+        }
+
+        TimedStep first = timeline.Steps[index];
+        TimedStep third = timeline.Steps[index + 2];
+        return third.Stretch == first.Stretch && third.Action.Direction == Direction.Home && third.Action.Foot == first.Action.Foot;
     }
 
     // What lasts several counts arrives with the last of them, but not after the next action begins.
@@ -71,15 +121,11 @@ public static class FloorSimulator
         for (int round = 0; round < SettlingRounds; round++)
         {
             dancer.RememberHome();
-            foreach (TimedStep step in timeline.Steps)
+            for (int i = 0; i < timeline.Steps.Count && timeline.Steps[i].Stretch <= wall + 1; i++)
             {
-                if (step.Stretch == wall)
+                if (timeline.Steps[i].Stretch == wall)
                 {
-                    dancer.Dance(step.Action, !step.Written.Count.Place.IsWhole, step.WeightAfter);
-                }
-                else if (step.Stretch > wall + 1)
-                {
-                    break;
+                    Dance(dancer, timeline, i);
                 }
             }
 

@@ -77,7 +77,8 @@ internal sealed class ExplainCommand : IProgramCommand
             }
 
             DanceAnalysis analysis = DanceAnalysis.Of(DanceReader.Read(input.Text));
-            Timeline? timeline = TimelineChoice.Of(analysis, wish.Track);
+            TimelineChoice? choice = TimelineChoice.Of(analysis, wish.Track);
+            Timeline? timeline = choice?.Timeline;
             string? trouble = timeline is null
                 ? $"{input.Spoken} names no track {wish.Track}."
                 : wish.Wall > timeline.Walls ? $"{input.Spoken} is danced for {Summary.Number(timeline.Walls, "wall")} here; there is no wall {wish.Wall}." : null;
@@ -96,8 +97,9 @@ internal sealed class ExplainCommand : IProgramCommand
             }
             else
             {
-                string title = analysis.Dance.Title;
-                tables.Show(title.Length > 0 ? title : input.Spoken, timeline, wish.Wall, wish.All);
+                string title = analysis.Dance.Title.Length > 0 ? analysis.Dance.Title : input.Spoken;
+                string to = choice!.TrackTitle.Length > 0 ? $", danced to “{choice.TrackTitle}”" : "";
+                tables.Show(title + to, timeline, wish.Wall, wish.All);
             }
         }
 

@@ -31,7 +31,7 @@ internal static class DancedPlace
         {
             StretchKind.Wall => plan.StartsWall ? $"{part}, starts at {facing}" : $"{part} goes on, facing {facing}",
             StretchKind.Tag => $"Tag{name}, facing {facing}",
-            StretchKind.Quote => $"{(plan.Name.Length > 0 ? $"Part {plan.Name} " : "")}section {plan.Sections[0].Number} once more, facing {facing}",
+            StretchKind.Quote => $"{(plan.Name.Length > 0 ? $"Part {plan.Name} section" : "Section")} {plan.Sections[0].Number} once more, facing {facing}",
             StretchKind.Wait => $"Wait {plan.Counts.Length} counts, facing {facing}",
             StretchKind.Ending => $"Ending, facing {facing}",
             _ => throw new ArgumentOutOfRangeException(nameof(stretch)),

@@ -32,7 +32,7 @@ internal sealed class ExplainedTables(TextWriter writer, Paint paint)
             if (!isNew && wall is null && !all)
             {
                 hasLeftOut = true;
-                string cut = stretch.Plan.IsCutByRestart ? $", {stretch.Plan.Counts.Length} counts, then restart" : "";
+                string cut = stretch.Plan.IsCutByRestart ? $", {stretch.Plan.Counts.Length} counts" : "";
                 writer.WriteLine(Plain.Line(words + cut));
                 continue;
             }

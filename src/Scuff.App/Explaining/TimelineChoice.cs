@@ -6,7 +6,9 @@ using Scuff.Timelines;
 namespace Scuff.App.Explaining;
 
 /// <summary>Which dancing of a dance is explained.</summary>
-internal static class TimelineChoice
+/// <param name="Timeline">The dance as danced.</param>
+/// <param name="TrackTitle">The track it is danced to, or empty.</param>
+internal sealed record TimelineChoice(Timeline Timeline, string TrackTitle)
 {
     /// <summary>The word for plain repetitions.</summary>
     public const string Plain = "none";
@@ -15,17 +17,17 @@ internal static class TimelineChoice
     /// Not asked: as the sheet has it danced, with its tags and restarts (on the first track that has any), or plain repetitions
     /// when nothing breaks the pattern. Asked: the track of a number or of words of its title.
     /// </summary>
-    /// <returns>The timeline, or null when there is no such track.</returns>
-    public static Timeline? Of(DanceAnalysis analysis, string? asked)
+    /// <returns>The choice, or null when there is no such track.</returns>
+    public static TimelineChoice? Of(DanceAnalysis analysis, string? asked)
     {
         if (asked is null)
         {
-            return analysis.TrackTimelines.Count > 0 ? analysis.TrackTimelines[0].Timeline : analysis.PlainTimeline;
+            return analysis.TrackTimelines.Count > 0 ? From(analysis.TrackTimelines[0]) : new TimelineChoice(analysis.PlainTimeline, "");
         }
 
         if (string.Equals(asked, Plain, StringComparison.OrdinalIgnoreCase))
         {
-            return analysis.PlainTimeline;
+            return new TimelineChoice(analysis.PlainTimeline, "");
         }
 
         Track? track = Find(analysis.Dance.Tracks, asked);
@@ -37,8 +39,10 @@ internal static class TimelineChoice
         // a track without breaks of its own is danced as every track is
         TrackTimeline? own = analysis.TrackTimelines.FirstOrDefault(t => ReferenceEquals(t.Track, track))
             ?? analysis.TrackTimelines.FirstOrDefault(t => t.Track is null);
-        return own?.Timeline ?? analysis.PlainTimeline;
+        return new TimelineChoice(own?.Timeline ?? analysis.PlainTimeline, track.Title);
     }
+
+    private static TimelineChoice From(TrackTimeline danced) => new(danced.Timeline, danced.Track?.Title ?? "");
 
     private static Track? Find(ValueList<Track> tracks, string asked)
         => int.TryParse(asked, NumberStyles.None, CultureInfo.InvariantCulture, out int number)

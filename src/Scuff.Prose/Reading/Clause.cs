@@ -97,6 +97,27 @@ internal sealed class Clause
 
     public bool IsFeetOnly => Head is null && !HasTurnWord && Amount is null && Dir is null && Part.Length == 0 && !IsRepeat && Feet.Count > 0 && Size == 0;
 
+    /// <summary>A copy, with left and right exchanged if wanted.</summary>
+    public Clause Copy(bool mirrored)
+    {
+        Clause copy = new()
+        {
+            Link = Link, LinkAfter = LinkAfter, Start = Start, End = End, Head = Head, HeadText = HeadText, HasTurnWord = HasTurnWord, BothFeet = BothFeet,
+            Reference = Turned(Reference), Dir = Dir, DirText = DirText, DirFirst = DirFirst, PartFirst = PartFirst, Diagonal = Diagonal, DirSide = Turned(DirSide), Amount = Amount,
+            TurnSide = Turned(TurnSide), TurnTo = TurnTo, Part = Part, Size = Size, WeightNote = WeightNote, WeightFoot = Turned(WeightFoot), Times = Times,
+            TimesStated = TimesStated, Lasts = Lasts, IsRepeat = IsRepeat, IsMirrored = IsMirrored, RepeatCounts = RepeatCounts, HasStyle = HasStyle, Detail = [.. Detail.Select(d => d.Copy(mirrored))], IsAmp = IsAmp,
+        };
+        foreach (FootWord word in Feet)
+        {
+            copy.Feet.Add(mirrored ? word with { Foot = word.Foot.Other() } : word);
+        }
+
+        copy.Unknown.AddRange(Unknown);
+        return copy;
+
+        Foot? Turned(Foot? foot) => mirrored ? foot?.Other() : foot;
+    }
+
     public void Cover(TextSpan span)
     {
         Start = Start < 0 ? span.Start : Math.Min(Start, span.Start);

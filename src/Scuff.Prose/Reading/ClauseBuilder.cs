@@ -219,6 +219,13 @@ internal sealed class ClauseBuilder
                 return;
             }
 
+            if (_with && kind is TermKind.Part && _current.Head is not null && _current.Part.Length == 0)
+            {
+                // "touch with the heel"
+                _pending = Link.None;
+                return;
+            }
+
             bool feetGoOn = kind is TermKind.Foot or TermKind.Side && _current.Feet.Count > 0 && NextContent(at + 1) is TermKind.Foot or TermKind.Side or null;
             if (feetGoOn)
             {
@@ -352,6 +359,42 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        bool toFoot = at > 0 && _terms[at - 1].Kind == TermKind.Filler && _terms[at - 1].Text is "to" or "by" or "at" or "towards" && _current.Feet.Count > 0 && _current.Feet[^1].Foot != foot && _pending is not (Link.Soft or Link.Amp) && _current.Dir is null or { Direction: Direction.Together or Direction.Up or Direction.In };
+        if (toFoot)
+        {
+            // "touch L to R", "drag LF to RF"
+            _current.Reference = foot;
+            _current.Dir ??= new Meaning(TermKind.Dir) { Direction = Direction.Together };
+            Widen(term);
+            return;
+        }
+
+        if (_current.IsTurnOnly && _pending is Link.None && term.Text.StartsWith("on", StringComparison.OrdinalIgnoreCase) && (_current.TurnSide is not null || _current.Amount is not null))
+        {
+            // "turn 1/4 left on L"
+            _current.WeightNote = TermKind.WeightOn;
+            _current.WeightFoot = foot;
+            Widen(term);
+            return;
+        }
+
+        bool sideOfFoot = !certain && _current is { Feet.Count: 1, Dir: null, Reference: null } && _current.Feet[0].IsCertain && _current.Feet[0].Foot == foot && _current.Head?.Verb is not null && !_current.IsFigure && _pending is Link.None;
+        if (sideOfFoot)
+        {
+            // "RF step right": the foot is named already, so this is where it goes
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = foot };
+            _current.DirSide = foot;
+            Widen(term);
+            return;
+        }
+
+        if (_current.Diagonal && at > 0 && _terms[at - 1].Meaning.Special == "diag" && _current.DirSide is null && _current.Feet.Count > 0)
+        {
+            _current.DirSide = foot;
+            Widen(term);
+            return;
+        }
+
         StartIfPending(certain ? TermKind.Foot : TermKind.Side, at);
         if (_current.Feet.Count > 0 && (_current.Dir is not null || _current.Part.Length > 0 || _current.Amount is not null) && !IsListContinued(at) && !(_current.IsFigure && _current.Feet[^1].Foot != foot && AllFeetUpTo(at)))
         {
@@ -379,6 +422,11 @@ internal sealed class ClauseBuilder
         // "cross R over L side R": L is the standing foot; "cross R over, L side": a comma stands there.
         // "step R together L side": L begins the next move when a direction follows and no other foot comes before it
         int next = NextIndex(at + 1);
+        if (_current.Head is null && next >= 0 && _terms[next].Kind is TermKind.Dir && _terms[next].Meaning.Direction is not (Direction.Together or Direction.InPlace))
+        {
+            return true;
+        }
+
         return _current.Dir is { Direction: Direction.Together } && _terms[PreviousIndex(at - 1)].Text.StartsWith("tog", StringComparison.OrdinalIgnoreCase)
             && next >= 0 && _terms[next].Kind is TermKind.Dir;
     }
@@ -405,6 +453,7 @@ internal sealed class ClauseBuilder
         }
 
         bool turnBefore = previous >= 0 && (_terms[previous].Kind is TermKind.Amount || (_terms[previous].Kind is TermKind.Turn && !IsStepAfter(at)) || (_terms[previous].Kind is TermKind.Move && IsTurnVerb(_terms[previous].Meaning) && _terms[previous].Meaning.Verb is ActionKind.Pivot or ActionKind.Unwind));
+        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantMaker.IsStepAndPivot) && _current.Feet.Count == 0;
         if (turnBefore && (_current.TurnSide is null) && _pending is not (Link.Soft or Link.Amp))
         {
             _current.TurnSide = side;
@@ -643,7 +692,7 @@ internal sealed class ClauseBuilder
 
     private void TurnTerm(Term term, int at)
     {
-        if (_current.Amount is not null && !_current.HasTurnWord && _pending is Link.None)
+        if (_current.Amount is not null && (!_current.HasTurnWord || (_current.TurnSide is null && _current.IsTurnOnly)) && _pending is Link.None)
         {
             _current.HasTurnWord = true;
             Widen(term);
@@ -689,9 +738,9 @@ internal sealed class ClauseBuilder
         // "turn 1/4 left stepping R forward": the turn goes with the step
         if (_current.HasContent)
         {
-            bool turnOnly = _current.IsTurnOnly;
-            bool modifier = _current.Head is null && !turnOnly && _pending is Link.None or Link.Hard && !HasOwnFootAfter(at) && !(_current.HasTurnWord && _current.Feet.Count > 0 && _current.Dir is not null);
-            if (_current.Head is null && _pending is Link.None or Link.Hard && _current.Feet.Count == 0 && !turnOnly)
+            bool turnGoesOn = _current.IsTurnOnly && _current.Amount is not null && _pending is Link.None && _current.WeightNote is null;
+            bool modifier = turnGoesOn || (_current.Head is null && !_current.IsTurnOnly && _current.Reference is null && _pending is Link.None or Link.Hard && !HasOwnFootAfter(at)) && !(_current.HasTurnWord && _current.Feet.Count > 0 && _current.Dir is not null);
+            if (_current.Head is null && _pending is Link.None or Link.Hard && _current.Feet.Count == 0 && !_current.IsTurnOnly)
             {
                 // only a direction or a part so far: it belongs to the verb ("cross rock", "side touch", "heel grind")
                 modifier = true;

@@ -37,6 +37,19 @@ internal sealed class LineReader(ReaderState state)
 
         ResolveTurnsTo(clauses);
         (LineReading? best, LineReading? other, List<Clause> danced, List<(Clause Figure, int From, int To)> figures) = Solve(clauses, places);
+        if (terms.Exists(t => t.Meaning.IsComposable))
+        {
+            // the same words as plain detail: "touch L, R back, touch L" holds no "back touch"
+            List<Term> plainTerms = TermReader.Read(state.Text, start, end, state.Lexicon, plain: true);
+            _ = TakeClocks(plainTerms, out _);
+            List<Clause> plain = ClauseBuilder.Build(plainTerms);
+            ResolveTurnsTo(plain);
+            (LineReading? plainBest, LineReading? plainOther, List<Clause> plainDanced, List<(Clause Figure, int From, int To)> plainFigures) = Solve(plain, places);
+            if (plainBest is not null && (best is null || Badness(plainBest, plain) < Badness(best, clauses) - 0.05))
+            {
+                (best, other, danced, figures, clauses) = (plainBest, plainOther, plainDanced, plainFigures, plain);
+            }
+        }
         if (best is null || !clauses.Any(c => c.HasContent))
         {
             return Unread(places, whole, line, label, clocks);
@@ -281,6 +294,15 @@ internal sealed class LineReader(ReaderState state)
         }
 
         (LineReading? plain, LineReading? second) = Best(solver.Solve(clauses, places, state.Weight));
+        foreach (List<Clause> repeated in LineRepeats.Of(clauses))
+        {
+            (LineReading? again, LineReading? third) = Best(solver.Solve(repeated, places, state.Weight));
+            if (again is not null && (plain is null || again.Cost < plain.Cost))
+            {
+                (plain, second, clauses) = (again, third, repeated);
+            }
+        }
+
         return (plain, second, clauses, figures);
     }
 
@@ -307,6 +329,8 @@ internal sealed class LineReader(ReaderState state)
 
         return (best, null);
     }
+
+    private static double Badness(LineReading reading, List<Clause> clauses) => reading.Cost + clauses.Sum(c => c.Unknown.Count);
 
     private void ReportWords(List<Clause> clauses, TextSpan whole, string label, LineReading best)
     {
@@ -424,7 +448,7 @@ internal sealed class LineReader(ReaderState state)
                 }
             }
 
-            if (anyLike || detail.Count == 0)
+            if (anyLike || detail.Count == 0 || head.Figures.All(f => f.Rows.Count < 2))
             {
                 continue;
             }
@@ -480,7 +504,15 @@ internal sealed class LineReader(ReaderState state)
         int core = definition.Rows.Count(r => !r.IsFinish && r.Action.Kind != ActionKind.Hold);
         if (detail.Count != rows.Count && detail.Count != core)
         {
-            return false;
+            // half of a figure under its name: "rumba box, first half"
+            bool half = detail.Count >= 3 && detail.Count <= (rows.Count / 2) + 1 && rows.Count >= 6;
+            if (!half)
+            {
+                return false;
+            }
+
+            bool second = detail.Count > 0 && detail[0].Foot != rows[0].Foot;
+            rows = second ? rows.Skip(rows.Count - detail.Count).ToList() : rows.Take(detail.Count).ToList();
         }
 
         for (int i = 0; i < detail.Count; i++)

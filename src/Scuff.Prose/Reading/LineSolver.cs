@@ -255,7 +255,7 @@ internal sealed class LineSolver(Lexicon lexicon)
         // its own quick counts inside a range: "1-4 shuffle, rock, recover"
         if (rows.Count > 1 && Native(state, variant, index, places, pending) is State native)
         {
-            State own = native with { Cost = cost + (rhythm > 0 ? 0.05 : 0.25), PendingTurn = null, Moves = state.Moves + 1 };
+            State own = native with { Cost = cost + (rhythm > 0 ? 0.2 : 0.25), PendingTurn = null, Moves = state.Moves + 1 };
             next.Add(own);
             Stretch(next, own, rows, variant, places);
         }

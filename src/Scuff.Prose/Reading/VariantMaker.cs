@@ -158,7 +158,8 @@ internal sealed class VariantMaker(Lexicon lexicon)
         }
     }
 
-    private static bool IsStepAndPivot(StepDefinition definition) => definition.Rows.Count == 2 && definition.Rows[0].Action.Turn.Sign == 0 && definition.Rows[0].Action.Effect == WeightEffect.Takes
+    /// <summary>Whether a figure is a step and a turn on both feet, whose turn is named by its direction.</summary>
+    public static bool IsStepAndPivot(StepDefinition definition) => definition.Rows.Count == 2 && definition.Rows[0].Action.Turn.Sign == 0 && definition.Rows[0].Action.Effect == WeightEffect.Takes
         && definition.Rows[1].Action.Turn.Sign != 0 && definition.Rows[1].Action.Kind is ActionKind.Recover or ActionKind.Pivot;
 
     private void AddVerb(List<Variant> variants, Clause clause, Clause? previous, ActionKind verb, Situation situation)
@@ -206,6 +207,11 @@ internal sealed class VariantMaker(Lexicon lexicon)
         {
             verb = ActionKind.Dig;
             usual = usual with { Kind = ActionKind.Dig, Contact = Contact.Heel, Direction = clause.Dir is null ? Direction.Forward : usual.Direction };
+        }
+
+        if (verb is ActionKind.Drop)
+        {
+            usual = usual with { Effect = WeightEffect.Takes, Contact = Contact.Flat };
         }
 
         if (verb is ActionKind.Drop && clause.Part.Length == 0 && clause.Dir is not null)
@@ -526,6 +532,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
             }
 
             variants.Add(new Variant { Definition = definition, Named = null, Rows = [new VariantRow(switchTurn, Counts.Zero, false)], Cost = cost, FootNamed = true, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing, WeightStated = stated });
+            AddStepPivot(variants, clause, situation, from, turn, missing, amountMissing, afterStep);
             if (!afterStep && !keeps && !stated && !onStanding)
             {
                 // after a touch a pivot may stay on the standing foot as well: two readings
@@ -545,6 +552,26 @@ internal sealed class VariantMaker(Lexicon lexicon)
             variants.Add(new Variant { Definition = definition, Named = null, Rows = [new VariantRow(lost, Counts.Zero, false)], Cost = 0.2, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing });
         }
 
+    }
+
+    /// <summary>"pivot 1/2 left" on two counts: a step of the free foot and the turn.</summary>
+    private void AddStepPivot(List<Variant> variants, Clause clause, Situation situation, Foot from, Turn turn, bool missing, bool amountMissing, bool afterStep)
+    {
+        Foot stepping = from.Other();
+        if (clause.TurnSide is null && clause.Amount is not null)
+        {
+            turn = Turn.FromEighths(stepping == Foot.Right ? -clause.Amount.Value : clause.Amount.Value);
+        }
+
+        List<VariantRow> rows = [];
+        for (int i = 0; i < Math.Max(1, clause.Times); i++)
+        {
+            rows.Add(new VariantRow(new StepAction(ActionKind.Step, stepping.ToActingFoot(), Direction.Forward, Contact.Ball, WeightEffect.Takes), Counts.FromWhole(2 * i), false));
+            rows.Add(new VariantRow(new StepAction(ActionKind.Pivot, from.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn), Counts.FromWhole((2 * i) + 1), false));
+        }
+
+        string entry = turn.Amount == 2 ? "pivot_quarter" : turn.Amount == 6 ? "pivot_three_quarter" : "pivot_half";
+        variants.Add(new Variant { Definition = lexicon.Catalogue.Find(entry), Named = stepping, Rows = rows, Cost = afterStep ? 0.4 : 0.1, FootNamed = clause.Feet.Count > 0, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing });
     }
 
     private void AddUnwind(List<Variant> variants, Clause clause, Situation situation)

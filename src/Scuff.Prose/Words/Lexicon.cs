@@ -59,13 +59,16 @@ internal sealed class Lexicon
     public Lexicon With(IEnumerable<StepDefinition> own) => new(this, own);
 
     /// <summary>The longest phrase that starts at a token; hyphens between words are passed over.</summary>
+    /// <param name="tokens">The line's tokens.</param>
+    /// <param name="at">Where to start.</param>
+    /// <param name="plain">Leave out names that may as well be detail ("back touch").</param>
     /// <returns>Meaning and number of tokens used, or null.</returns>
-    public (Meaning Meaning, int Tokens)? Longest(List<WordToken> tokens, int at)
+    public (Meaning Meaning, int Tokens)? Longest(List<WordToken> tokens, int at, bool plain = false)
     {
-        (Meaning Meaning, int Tokens)? own = LongestHere(tokens, at);
+        (Meaning Meaning, int Tokens)? own = LongestHere(tokens, at, plain);
         if (_base is not null)
         {
-            (Meaning Meaning, int Tokens)? other = _base.Longest(tokens, at);
+            (Meaning Meaning, int Tokens)? other = _base.Longest(tokens, at, plain);
             return own is null || (other is not null && other.Value.Tokens > own.Value.Tokens) ? other : own;
         }
 
@@ -115,7 +118,7 @@ internal sealed class Lexicon
         return first is not null && second is not null && (first with { IsIng = false }) == (second with { IsIng = false });
     }
 
-    private (Meaning Meaning, int Tokens)? LongestHere(List<WordToken> tokens, int at)
+    private (Meaning Meaning, int Tokens)? LongestHere(List<WordToken> tokens, int at, bool plain)
     {
         Node node = _root;
         (Meaning, int)? best = null;
@@ -149,7 +152,7 @@ internal sealed class Lexicon
             }
 
             node = next;
-            if (node.Meaning is not null)
+            if (node.Meaning is not null && !(plain && node.Meaning.IsComposable && node.Meaning.Verb is null))
             {
                 best = (node.Meaning, i - at + 1);
             }
@@ -293,7 +296,8 @@ internal sealed class Lexicon
         {
             bool amount = name.Contains("quarter", StringComparison.Ordinal) || name.Contains("half", StringComparison.Ordinal)
                 || name.Contains("full", StringComparison.Ordinal) || name.Contains("1/", StringComparison.Ordinal) || name.Contains("3/4", StringComparison.Ordinal);
-            Meaning meaning = new(TermKind.Move) { Figures = [definition], NamesAmount = amount };
+            bool composable = name.Contains(' ', StringComparison.Ordinal) && name.Split(' ').All(w => Word(w) is { Kind: not (TermKind.Style or TermKind.Filler) } or { Kind: TermKind.Style } && Word(w) is not { Kind: TermKind.Move, Verb: null });
+            Meaning meaning = new(TermKind.Move) { Figures = [definition], NamesAmount = amount, IsComposable = composable };
             Add(name, meaning);
             foreach (string other in Inflections.OfName(name))
             {
@@ -356,6 +360,7 @@ internal sealed class Lexicon
                     Verb = present.Verb ?? meaning.Verb,
                     Figures = present.Figures.Concat(meaning.Figures).Distinct().ToValueList(),
                     NamesAmount = present.NamesAmount || meaning.NamesAmount,
+                    IsComposable = present.IsComposable || meaning.IsComposable,
                 };
             }
         }

@@ -35,4 +35,7 @@ internal sealed record Meaning(TermKind Kind)
 
     /// <summary>Whether the phrase itself says how far to turn.</summary>
     public bool NamesAmount { get; init; }
+
+    /// <summary>Whether every word of the phrase means something by itself, so that it may be detail rather than a name.</summary>
+    public bool IsComposable { get; init; }
 }

@@ -14,7 +14,7 @@ internal static class TermReader
     private static readonly Meaning AmpMeaning = new(TermKind.Amp);
 
     /// <summary>The terms of a stretch of text.</summary>
-    public static List<Term> Read(string text, int start, int end, Lexicon lexicon)
+    public static List<Term> Read(string text, int start, int end, Lexicon lexicon, bool plain = false)
     {
         List<WordToken> tokens = Expand(WordScanner.Scan(text, start, end), lexicon);
         List<Term> terms = new(tokens.Count);
@@ -29,7 +29,7 @@ internal static class TermReader
                 continue;
             }
 
-            if (lexicon.Longest(tokens, at) is (Meaning meaning, int used))
+            if (lexicon.Longest(tokens, at, plain) is (Meaning meaning, int used))
             {
                 // a number inside a figure's name is a name; a plain number is not
                 TextSpan span = TextSpan.FromBounds(token.Span.Start, tokens[at + used - 1].Span.End);

@@ -47,6 +47,7 @@ public sealed class HtmlSheetFormat : ISheetFormat
         td.facing svg { width: 1.25rem; height: 1.25rem; vertical-align: -0.25rem; margin-right: 0.375rem; }
         td p { margin: 0.125rem 0 0; }
         .option b, .note b { font-weight: bold; }
+        @media (max-width: 34rem) { tbody th { width: 4rem; padding-right: 0.5rem; } th.facing, td.facing { width: 4rem; } td.facing svg { display: none; } h1 { font-size: 1.9375rem; } }
         ul { margin: 0.5rem 0; padding: 0; list-style: none; max-width: 44rem; }
         li { margin: 0.375rem 0; }
         @media print {
@@ -117,9 +118,14 @@ public sealed class HtmlSheetFormat : ISheetFormat
                 Block("Where the pattern breaks", () => Breaks(sheet.Breaks));
             }
 
-            if (sheet.Ending is { } ending)
+            foreach (SheetTrack track in sheet.Tracks.Where(t => t.Breaks.Count > 0))
             {
-                Block("Ending", () => Breaks([ending]));
+                Block("On " + track.Name, () => Breaks(track.Breaks));
+            }
+
+            if (sheet.Endings is { Count: > 0 } endings)
+            {
+                Block("Ending", () => Breaks(endings));
             }
 
             foreach (SheetSection move in sheet.Moves)
@@ -175,16 +181,6 @@ public sealed class HtmlSheetFormat : ISheetFormat
                     if (track.Sequence.Count > 0)
                     {
                         Paragraph("", "Order: " + string.Join("  ", track.Sequence));
-                    }
-
-                    if (track.Breaks.Count > 0)
-                    {
-                        Breaks(track.Breaks);
-                    }
-
-                    if (track.Ending is { } ending)
-                    {
-                        Breaks([ending with { Where = "Ending: " + ending.Where }]);
                     }
 
                     Notes(track.Notes);

@@ -87,13 +87,14 @@ public sealed class TextSheetFormat : ISheetFormat
                 Draw(sheet.Breaks, 0);
             }
 
-            if (sheet.Ending is { } ending)
+            foreach (SheetTrack track in sheet.Tracks.Where(t => t.Breaks.Count > 0))
             {
                 Line("");
-                Heading("Ending", '-');
-                Draw([ending], 0);
+                Heading("On " + track.Name, '-');
+                Draw(track.Breaks, 0);
             }
 
+            Endings(sheet);
             foreach (SheetSection move in sheet.Moves)
             {
                 Draw(move);
@@ -119,15 +120,20 @@ public sealed class TextSheetFormat : ISheetFormat
                 Paragraph("Order: " + string.Join("  ", track.Sequence), 2);
             }
 
-            Draw(track.Breaks, 2);
-            if (track.Ending is { } ending)
-            {
-                Paragraph($"Ending: {ending.Where}: {ending.What}", 2, 4);
-            }
-
             foreach (SheetNote note in track.Notes)
             {
                 Draw(note, 2);
+            }
+        }
+
+        private void Endings(SheetModel sheet)
+        {
+            ValueList<SheetBreak> endings = sheet.Endings;
+            if (endings.Count > 0)
+            {
+                Line("");
+                Heading("Ending", '-');
+                Draw(endings, 0);
             }
         }
 

@@ -57,7 +57,7 @@ public sealed class SheetBuilderTests
             [
                 "Wall 2 (starts at 9:00), after its last count, facing 6:00: tag “Lamps”",
                 "Wall 4 (starts at 3:00), after 16 counts, facing 12:00: restart, with count 8 as touch R together",
-                "Wall 5 (starts at 12:00), after 8 counts, facing 12:00: tag “Lamps”, then go on",
+                "Wall 5 (starts at 12:00), after 8 counts, facing 12:00: bridge “Lamps”, then go on",
                 "Wall 7 (starts at 6:00), after 24 counts, facing 3:00: tag “Lamps”, then section 1 counts 1-2, then restart",
             ],
             track.Breaks.Select(b => $"{b.Where}: {b.What}"));

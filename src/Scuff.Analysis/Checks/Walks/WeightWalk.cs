@@ -277,6 +277,10 @@ internal sealed class WeightWalk
             Note(trouble, step, foot);
             _told = true;
         }
+        else
+        {
+            _findings[^1].Followers.Add(step);
+        }
     }
 
     /// <summary>

@@ -109,7 +109,7 @@ public sealed class FacingChecksTests
     {
         Diagnostic complaint = new DanceBuilder().Walls(4).Section(
             "1-2: R step forward, L pivot takes -4", "3-4: R step side +2, L step together", "5-6: R step side +2, L step together", "7-8: R step side, L step together").Only();
-        Assert.Equal("The heading says 4 walls, but one repetition turns not at all in all, which makes 1 wall.", complaint.Message);
+        Assert.Equal("The heading says 4 walls, but the turns of one repetition add up to nothing, which makes 1 wall.", complaint.Message);
         Assert.Equal(new DanceEdit.SetHeader("walls", "1"), Assert.Single(complaint.Fixes).Remedy);
     }
 

@@ -34,6 +34,25 @@ public sealed class InterruptionChecksTests
     public void A_restart_on_the_right_foot_has_no_complaint()
         => Assert.Empty(new DanceBuilder().Section(Free).Break(3, 4, new InterruptionAct.Restart()).Ids());
 
+    [Theory]
+    [InlineData("4: R touch together")]
+    [InlineData("4: L touch together", "weight/gesture-not-free")]
+    public void A_step_change_is_danced_by_the_free_foot(string change, params string[] ids)
+    {
+        Dance other = new DanceBuilder().Section(change).Dance();
+        DanceBuilder dance = new DanceBuilder()
+            .Section("1-2: R step side, L touch together", "3-4: L step forward, R step together", "5-6: L step side, R touch together", "7-8: R step side, L step together")
+            .Break(3, 4, new InterruptionAct.Restart())
+            .With(d => d with
+            {
+                Interruptions = [d.Interruptions[0] with
+                {
+                    Changes = [new ChangedCounts(new CountSpan(Counts.FromWhole(3), Counts.FromWhole(4)), other.Parts[0].Sections[0].Lines[0].Moves)],
+                }],
+            });
+        Assert.Equal(ids, dance.Ids());
+    }
+
     [Fact]
     public void A_restart_that_cuts_a_figure_is_told_just_that()
         => Assert.Equal(["interruption/cuts-figure"], new DanceBuilder()

@@ -1,0 +1,65 @@
+using Scuff.Stance;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>"x2", "twice" and "repeat with L" at the end of a line may speak of the whole line, with the same or the other foot.</summary>
+internal static class LineRepeats
+{
+    /// <summary>The clauses written out, once with the same feet and once with the feet exchanged each time; none when nothing is repeated.</summary>
+    public static IEnumerable<List<Clause>> Of(List<Clause> clauses)
+    {
+        if (clauses.Count < 2)
+        {
+            yield break;
+        }
+
+        Clause last = clauses[^1];
+        List<Clause> body;
+        int times;
+        bool? mirrored = null;
+        if (last.IsRepeat)
+        {
+            body = clauses.GetRange(0, clauses.Count - 1);
+            times = Math.Max(2, last.Times);
+            Foot? lead = last.Feet.Count > 0 ? last.Feet[0].Foot : last.DirSide ?? last.TurnSide;
+            Foot? first = body.SelectMany(c => c.Feet).Select(f => (Foot?)f.Foot).FirstOrDefault();
+            mirrored = last.IsMirrored ? true : lead is null || first is null ? null : lead != first;
+        }
+        else if (last.TimesStated && last.Times > 1)
+        {
+            Clause once = last.Copy(mirrored: false);
+            once.Times = 1;
+            once.TimesStated = false;
+            body = [.. clauses.GetRange(0, clauses.Count - 1), once];
+            times = last.Times;
+        }
+        else
+        {
+            yield break;
+        }
+
+        if (mirrored != true)
+        {
+            yield return Written(body, times, false);
+        }
+
+        if (mirrored != false)
+        {
+            yield return Written(body, times, true);
+        }
+    }
+
+    private static List<Clause> Written(List<Clause> body, int times, bool mirrored)
+    {
+        List<Clause> all = [];
+        for (int i = 0; i < times; i++)
+        {
+            foreach (Clause clause in body)
+            {
+                all.Add(clause.Copy(mirrored && i % 2 == 1));
+            }
+        }
+
+        return all;
+    }
+}
