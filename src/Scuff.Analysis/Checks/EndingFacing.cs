@@ -63,7 +63,7 @@ public sealed class EndingFacing : ICheck
             {
                 Turn way = meant - facing;
                 string claimed = ending.Claim is null ? "" : ", but the sheet prints " + meant.ToString();
-                string mend = "a turn of " + way.ToString() + " more ends at " + meant.ToString()
+                string mend = "a turn of " + Walks.Words.Of(way) + " more ends at " + meant.ToString()
                     + (ending.Claim is null ? ", or print " + facing.ToString() + " if it is meant" : "");
                 Diagnostic complaint = TheRule.At(ending.Claim?.Span ?? ending.Span, ("computed", facing.ToString()), ("claimed", claimed), ("mend", mend));
                 yield return ending.Claim is { } claim

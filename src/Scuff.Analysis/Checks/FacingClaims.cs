@@ -79,7 +79,7 @@ public sealed class FacingClaims : ICheck
         bool isAlone = trouble.Followers.Count == 0;
         string more = isAlone
             ? ""
-            : "; the facings after it are off by the same " + (-trouble.Offset).ToString() + ", so perhaps a turn before it is not as meant";
+            : "; the facings after it are off by the same " + Words.Of(-trouble.Offset) + ", so perhaps a turn before it is not as meant";
         Diagnostic complaint = TheRule
             .At(trouble.Claim.Span, ("claimed", trouble.Claim.Facing.ToString()), ("computed", computed), ("more", more))
             .OnCount(trouble.Count);

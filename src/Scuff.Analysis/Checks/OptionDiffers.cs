@@ -123,5 +123,5 @@ public sealed class OptionDiffers : ICheck
 
     private static Turn Sum(List<WrittenStep> steps) => steps.Aggregate(Turn.None, (turn, step) => turn + step.Action.Turn);
 
-    private static string Say(Turn turn) => turn == Turn.None ? "not at all" : turn.ToString();
+    private static string Say(Turn turn) => turn == Turn.None ? "not at all" : Words.Of(turn);
 }

@@ -51,14 +51,14 @@ public sealed class PivotDirection : ICheck
                     && (step.Foot is null || step.Foot != before.Foot || !step.Written.WeightIsStated))
                 {
                     StepAction other = step.Action with { Turn = -step.Action.Turn };
-                    string usual = Amount(other.Turn);
+                    string usual = Words.Of(other.Turn);
                     yield return TheRule
                         .At(
                             step.Written.Span,
                             ("count", step.Label),
                             ("step", Words.Of(before.Action)),
                             ("usual", usual),
-                            ("written", Amount(step.Action.Turn)),
+                            ("written", Words.Of(step.Action.Turn)),
                             ("foot", Words.Of(before.Foot.Value)))
                         .OnCount(step.Label)
                         .WithRelated(before.Written.Span, "the foot that stepped")
@@ -78,6 +78,4 @@ public sealed class PivotDirection : ICheck
         && before.Action is { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Direction: Direction.Forward or Direction.DiagonalForward };
 
     private static int Side(Foot foot) => foot == Foot.Right ? 1 : -1;
-
-    private static string Amount(Turn turn) => turn.ToString();
 }

@@ -55,7 +55,7 @@ public sealed class TurnAwayFromName : ICheck
                         ("count", count),
                         ("figure", figure.Name),
                         ("side", named == Foot.Right ? "right" : "left"),
-                        ("written", turn.ToString()))
+                        ("written", Walks.Words.Of(turn)))
                     .OnCount(count);
             }
         }

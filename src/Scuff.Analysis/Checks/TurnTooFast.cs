@@ -114,7 +114,7 @@ public sealed class TurnTooFast : ICheck
         }
 
         return TheRule
-            .At(step.Written.Span, ("count", step.Label), ("turn", turn.ToString()), ("within", within), ("speed", speed))
+            .At(step.Written.Span, ("count", step.Label), ("turn", Words.Of(turn)), ("within", within), ("speed", speed))
             .OnCount(step.Label);
     }
 }

@@ -61,7 +61,7 @@ public sealed class WallCount : ICheck
 
         string value = Words.Of(walls);
         yield return TheRule
-            .At(claim.Span, ("claimed", Walls(claim.Value)), ("turn", turn == Turn.None ? "nothing" : turn.ToString()), ("walls", Walls(walls)))
+            .At(claim.Span, ("claimed", Walls(claim.Value)), ("turn", turn == Turn.None ? "nothing" : Words.Of(turn)), ("walls", Walls(walls)))
             .WithFixes(new Fix("write walls: " + value, new DanceEdit.SetHeader("walls", value), IsSafe: true));
     }
 

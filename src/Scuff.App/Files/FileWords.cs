@@ -32,5 +32,11 @@ internal static class FileWords
 
     private static bool IsFull(Exception trouble) => FullCodes.Contains(trouble.HResult & 0xFFFF);
 
-    private static string Tail(Exception trouble) => char.ToLowerInvariant(trouble.Message[0]) + trouble.Message[1..].TrimEnd('.') + ".";
+    // The system's own words, without the path that it adds after a colon.
+    private static string Tail(Exception trouble)
+    {
+        int path = trouble.Message.IndexOf(" : '", StringComparison.Ordinal);
+        string words = path > 0 ? trouble.Message[..path] : trouble.Message;
+        return char.ToLowerInvariant(words[0]) + words[1..].TrimEnd('.') + ".";
+    }
 }

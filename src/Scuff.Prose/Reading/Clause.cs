@@ -76,6 +76,9 @@ internal sealed class Clause
 
     public bool HasStyle { get; set; }
 
+    /// <summary>A word for lifting stands in it.</summary>
+    public bool HasLift { get; set; }
+
     public List<Term> Corrected { get; } = [];
 
     /// <summary>The detail in brackets or after a colon.</summary>
@@ -105,7 +108,7 @@ internal sealed class Clause
             Link = Link, LinkAfter = LinkAfter, Start = Start, End = End, Head = Head, HeadText = HeadText, HasTurnWord = HasTurnWord, BothFeet = BothFeet,
             Reference = Turned(Reference), Dir = Dir, DirText = DirText, DirFirst = DirFirst, PartFirst = PartFirst, Diagonal = Diagonal, DirSide = Turned(DirSide), Amount = Amount,
             TurnSide = Turned(TurnSide), TurnTo = TurnTo, Part = Part, Size = Size, WeightNote = WeightNote, WeightFoot = Turned(WeightFoot), Times = Times,
-            TimesStated = TimesStated, Lasts = Lasts, IsRepeat = IsRepeat, IsMirrored = IsMirrored, RepeatCounts = RepeatCounts, HasStyle = HasStyle, Detail = [.. Detail.Select(d => d.Copy(mirrored))], IsAmp = IsAmp,
+            TimesStated = TimesStated, Lasts = Lasts, IsRepeat = IsRepeat, HasLift = HasLift, IsMirrored = IsMirrored, RepeatCounts = RepeatCounts, HasStyle = HasStyle, Detail = [.. Detail.Select(d => d.Copy(mirrored))], IsAmp = IsAmp,
         };
         foreach (FootWord word in Feet)
         {

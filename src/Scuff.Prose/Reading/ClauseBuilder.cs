@@ -83,7 +83,11 @@ internal sealed class ClauseBuilder
                     break;
                 case TermKind.Style:
                     _current.HasStyle = true;
+                    _current.HasLift |= term.Text.StartsWith("lift", StringComparison.OrdinalIgnoreCase) || term.Text.StartsWith("rais", StringComparison.OrdinalIgnoreCase);
                     Widen(term);
+                    break;
+                case TermKind.Lead:
+                    Lead(term);
                     break;
                 case TermKind.Size:
                     StartIfPending(TermKind.Size, i);
@@ -158,6 +162,9 @@ internal sealed class ClauseBuilder
         Tidy();
         return _clauses;
     }
+
+    /// <summary>Whether the writer names the move before the foot ("kick left"), by the first words of the line.</summary>
+    private bool VerbFirst => _terms.Find(t => t.Kind is TermKind.Move or TermKind.Side or TermKind.Foot or TermKind.Dir or TermKind.Turn or TermKind.Amount).Meaning is { Kind: TermKind.Move };
 
     private static bool IsContent(TermKind kind) => kind is TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Amount
         or TermKind.Turn or TermKind.Part or TermKind.BothFeet or TermKind.Repeat or TermKind.RepeatMirrored;
@@ -297,6 +304,24 @@ internal sealed class ClauseBuilder
         return -1;
     }
 
+    /// <summary>"Starting with the right foot": names the foot of the move it stands by.</summary>
+    private void Lead(Term term)
+    {
+        Clause owner = _current.HasContent ? _current : _clauses.Count > 0 ? _clauses[^1] : _current;
+        if (owner.Feet.Count == 0)
+        {
+            owner.Feet.Add(new FootWord(term.Meaning.Side!.Value, true, false));
+        }
+        else if (owner.IsRepeat)
+        {
+            owner.Feet.Add(new FootWord(term.Meaning.Side!.Value, true, false));
+        }
+
+        owner.Cover(term.Span);
+    }
+
+    private static bool IsArm(Term term) => term.Kind == TermKind.Style && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger" or "fingers" or "shoulder" or "shoulders" or "palm" or "palms" or "head" or "eyes" or "look" or "looking" or "fist";
+
     private void Amp(Term term)
     {
         // an & sign is a join, or a step of its own on an & count: the solver decides
@@ -400,7 +425,7 @@ internal sealed class ClauseBuilder
         {
             Close(Link.None);
         }
-        else if (_current.Feet.Count > 0 && _current.HasVerb && !_current.IsFigure && NextIndex(at + 1) is int following and >= 0 && _terms[following].Kind is TermKind.Dir or TermKind.Move or TermKind.Part && _current.Feet[^1].Foot != foot)
+        else if (_current.Feet.Count > 0 && _current.HasVerb && !_current.IsFigure && NextIndex(at + 1) is int following and >= 0 && (_terms[following].Kind is TermKind.Dir or TermKind.Part || (_terms[following].Kind is TermKind.Move && !VerbFirst)) && _current.Feet[^1].Foot != foot)
         {
             // "step right left behind": the second foot begins its own move when something follows it
             Close(Link.None);
@@ -444,6 +469,13 @@ internal sealed class ClauseBuilder
         Foot side = term.Meaning.Side!.Value;
         int next = NextIndex(at + 1);
         int previous = PreviousIndex(at - 1);
+        if ((at + 1 < _end && IsArm(_terms[at + 1])) || (at > 0 && IsArm(_terms[at - 1])))
+        {
+            // "right arm", "look left": not a foot
+            _current.HasStyle = true;
+            Widen(term);
+            return;
+        }
 
         // right foot, right heel, right toe, right knee, right hip
         if (next >= 0 && _terms[next].Kind == TermKind.Part && _terms[next].Meaning.Part is "heel" or "toe" or "ball" or "heels" or "toes" && next == at + 1)
@@ -452,7 +484,7 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        bool turnBefore = previous >= 0 && (_terms[previous].Kind is TermKind.Amount || (_terms[previous].Kind is TermKind.Turn && !IsStepAfter(at)) || (_terms[previous].Kind is TermKind.Move && IsTurnVerb(_terms[previous].Meaning) && _terms[previous].Meaning.Verb is ActionKind.Pivot or ActionKind.Unwind));
+        bool turnBefore = previous >= 0 && (_terms[previous].Kind is TermKind.Amount || (_terms[previous].Kind is TermKind.Turn && (_current.Amount is not null || !IsStepAfter(at))) || (_terms[previous].Kind is TermKind.Move && IsTurnVerb(_terms[previous].Meaning) && _terms[previous].Meaning.Verb is ActionKind.Pivot or ActionKind.Unwind));
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantMaker.IsStepAndPivot) && _current.Feet.Count == 0;
         if (turnBefore && (_current.TurnSide is null) && _pending is not (Link.Soft or Link.Amp))
         {
@@ -533,6 +565,14 @@ internal sealed class ClauseBuilder
                 _current.TurnSide = dir.Side;
             }
 
+            Widen(term);
+            return;
+        }
+
+        bool ofArms = at > 0 && IsArm(_terms[at - 1]) && dir.Direction is Direction.Up or Direction.Down or Direction.Out or Direction.Forward or Direction.Back or Direction.Side or Direction.In;
+        bool ofNumber = term.Text.Equals("over", StringComparison.OrdinalIgnoreCase) && at + 1 < _end && _terms[at + 1].Kind == TermKind.Number;
+        if (ofArms || ofNumber)
+        {
             Widen(term);
             return;
         }
@@ -692,7 +732,7 @@ internal sealed class ClauseBuilder
 
     private void TurnTerm(Term term, int at)
     {
-        if (_current.Amount is not null && (!_current.HasTurnWord || (_current.TurnSide is null && _current.IsTurnOnly)) && _pending is Link.None)
+        if (_current.Amount is not null && (!_current.HasTurnWord || _current.TurnSide is null) && _pending is Link.None)
         {
             _current.HasTurnWord = true;
             Widen(term);
@@ -809,6 +849,13 @@ internal sealed class ClauseBuilder
     {
         int number = term.Meaning.Value;
         int next = at + 1;
+        if (at > 0 && _terms[at - 1].Kind == TermKind.Filler && _terms[at - 1].Text.Contains("count", StringComparison.OrdinalIgnoreCase))
+        {
+            // "on count eight": says again what the label says
+            Widen(term);
+            return;
+        }
+
         bool countsWord = next < _end && _terms[next].Kind == TermKind.Filler && _terms[next].Text.StartsWith("count", StringComparison.OrdinalIgnoreCase);
         if (countsWord || (next < _end && _terms[next].Text.StartsWith("beat", StringComparison.OrdinalIgnoreCase)))
         {

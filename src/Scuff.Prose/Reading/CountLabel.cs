@@ -74,6 +74,8 @@ internal sealed class CountLabel
 
                 bool glued = at > labelStart && !char.IsWhiteSpace(text[at - 1]);
                 bool isFraction = stop < end && text[stop] is '/' or '¼' or '½' or '¾' or '⁄' && !(text[stop] == '/' && stop + 1 < end && text[stop + 1] is '/' or ' ');
+                bool pair = isFraction && !hasNumber && number is 5 or 7 && stop + 2 < end && text[stop] == '/' && text[stop + 1] - '0' == number + 1 && !char.IsAsciiDigit(text[stop + 2]) && !char.IsLetter(text[stop + 2]);
+                isFraction &= !pair;
                 bool isTimes = stop < end && text[stop] is 'x' or 'X' && (stop + 1 >= end || !char.IsLetter(text[stop + 1]));
                 bool isClock = stop + 1 < end && text[stop] == ':' && char.IsAsciiDigit(text[stop + 1]);
                 bool isOrdinal = stop + 1 < end && char.IsLetter(text[stop]) && text.AsSpan(stop, Math.Min(2, end - stop)) is "st" or "nd" or "rd" or "th" && (stop + 2 >= end || !char.IsLetter(text[stop + 2]));
@@ -147,6 +149,11 @@ internal sealed class CountLabel
             if (hasNumber && c is ',' or '.' or '/' or ';')
             {
                 int next = SkipBlank(text, at + 1, end);
+                while (next < end && text[next] == '.')
+                {
+                    next = SkipBlank(text, next + 1, end);
+                }
+
                 if (next < end && (char.IsAsciiDigit(text[next]) || text[next] == '&'))
                 {
                     comma = true;

@@ -303,6 +303,28 @@ internal sealed class LineReader(ReaderState state)
             }
         }
 
+        if (plain is not { Fits: true } && clauses.Count is > 1 and < 24)
+        {
+            // the same thing said twice: "R back, L together, R forward, which is a coaster step"
+            for (int cut = 1; cut < clauses.Count; cut++)
+            {
+                (LineReading? first, LineReading? firstOther) = Best(solver.Solve(clauses.GetRange(0, cut), places, state.Weight));
+                if (first is not { Fits: true, Cost: < 2 })
+                {
+                    continue;
+                }
+
+                (LineReading? rest, LineReading? restOther) = Best(solver.Solve(clauses.GetRange(cut, clauses.Count - cut), places, state.Weight));
+                if (rest is { Fits: true, Cost: < 2 } && first.SameFeet(rest))
+                {
+                    bool detailLast = cut < clauses.Count - cut;
+                    return detailLast && !first.Turns || rest.Turns && !first.Turns
+                        ? (rest, restOther, clauses.GetRange(cut, clauses.Count - cut), figures)
+                        : (first, firstOther, clauses.GetRange(0, cut), figures);
+                }
+            }
+        }
+
         return (plain, second, clauses, figures);
     }
 
@@ -339,8 +361,14 @@ internal sealed class LineReader(ReaderState state)
         {
             foreach (Term corrected in clause.Corrected)
             {
-                state.Add(ReadingRules.Spelling.At(corrected.Span, ("word", state.Text.Substring(corrected.Span.Start, corrected.Span.Length)), ("meant", corrected.Text))
-                    .WithFixes(new Fix($"write '{corrected.Text}'", new TextRemedy([new TextEdit(corrected.Span, corrected.Text)]), true)));
+                TextSpan slip = corrected.SlipWord.Length > 0 ? corrected.SlipSpan : corrected.Span;
+                string meant = corrected.SlipWord.Length > 0 ? corrected.SlipWord : corrected.Text;
+                string had = state.Text.Substring(slip.Start, slip.Length);
+                if (!string.Equals(had, meant, StringComparison.OrdinalIgnoreCase) && corrected.SlipWord.Length > 0)
+                {
+                    state.Add(ReadingRules.Spelling.At(slip, ("word", had), ("meant", meant))
+                        .WithFixes(new Fix($"write '{meant}'", new TextRemedy([new TextEdit(slip, meant)]), true)));
+                }
             }
 
             if (clause.Unknown.Count > 0)
@@ -505,7 +533,7 @@ internal sealed class LineReader(ReaderState state)
         if (detail.Count != rows.Count && detail.Count != core)
         {
             // half of a figure under its name: "rumba box, first half"
-            bool half = detail.Count >= 3 && detail.Count <= (rows.Count / 2) + 1 && rows.Count >= 6;
+            bool half = detail.Count >= 2 && detail.Count <= (rows.Count / 2) + 1 && rows.Count >= 4;
             if (!half)
             {
                 return false;

@@ -31,4 +31,15 @@ internal sealed record LineReading(List<PlacedRow> Rows, double Cost, bool Fits,
 
         return true;
     }
+
+    /// <summary>Whether the body turns anywhere.</summary>
+    public bool Turns => Rows.Exists(r => r.Action.Turn.Sign != 0);
+
+    /// <summary>Whether another reading has the same feet and weight on the same counts, whatever the turns.</summary>
+    public bool SameFeet(LineReading other)
+    {
+        List<PlacedRow> mine = Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).ToList();
+        List<PlacedRow> theirs = other.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).ToList();
+        return mine.Count == theirs.Count && Weight == other.Weight && mine.Zip(theirs).All(p => p.First.Place == p.Second.Place && p.First.Action.Foot == p.Second.Action.Foot && p.First.Action.Effect == p.Second.Action.Effect);
+    }
 }

@@ -25,7 +25,7 @@ internal static class LineRepeats
             Foot? first = body.SelectMany(c => c.Feet).Select(f => (Foot?)f.Foot).FirstOrDefault();
             mirrored = last.IsMirrored ? true : lead is null || first is null ? null : lead != first;
         }
-        else if (last.TimesStated && last.Times > 1)
+        else if (last.TimesStated && last.Times > 1 && last.Head?.Verb is not (Steps.ActionKind.Clap or Steps.ActionKind.Snap or Steps.ActionKind.Bump or Steps.ActionKind.Slap))
         {
             Clause once = last.Copy(mirrored: false);
             once.Times = 1;

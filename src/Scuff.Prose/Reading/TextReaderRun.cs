@@ -578,6 +578,11 @@ internal sealed class TextReaderRun
             char c = _text[i];
             depth += c is '(' or '[' ? 1 : c is ')' or ']' ? -1 : 0;
             bool starts = (char.IsAsciiDigit(c) || c == '&' || c is '(' or '[') && i > label.End && (char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is ',' or ';' or '|' or '/' or '.' or ')' or ']' or ':');
+            if (starts && _text[i - 1] == '/' && i >= 2 && char.IsAsciiDigit(_text[i - 2]))
+            {
+                continue;
+            }
+
             if (!starts || (depth > 0 && c is not ('(' or '[')))
             {
                 continue;

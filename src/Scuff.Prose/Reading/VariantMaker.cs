@@ -41,7 +41,27 @@ internal sealed class VariantMaker(Lexicon lexicon)
             AddVerbless(variants, clause, previous, situation);
         }
 
+        AddBeside(variants, clause);
         return variants;
+    }
+
+    /// <summary>Arms, hips and the like may be made beside a step and take no count of their own.</summary>
+    private static void AddBeside(List<Variant> variants, Clause clause)
+    {
+        Variant? body = variants.Find(v => v.Rows.Count > 0 && !v.Accompanies && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee && r.Action.Effect == WeightEffect.Keeps));
+        if (body is null)
+        {
+            return;
+        }
+
+        bool arms = body.Rows[0].Action.Kind == ActionKind.Arms;
+        double cost = arms ? 0.05 : clause.Link is Link.Hard ? 0.6 : 0.2;
+        if (arms)
+        {
+            body.Cost += 0.2;
+        }
+
+        variants.Add(new Variant { Definition = body.Definition, Named = null, Rows = [body.Rows[0]], Cost = cost, Accompanies = true });
     }
 
     /// <summary>The signed turn a clause states, in eighths, or null; and whether its direction is missing.</summary>
@@ -198,6 +218,14 @@ internal sealed class VariantMaker(Lexicon lexicon)
         }
 
         string special = clause.Head.Special;
+        bool placed = verb == ActionKind.Step && special == "step" && clause.HeadText.Length > 2 && clause.HeadText[..3].ToLowerInvariant() is "put" or "pla" or "bri" or "set" or "pos";
+        if (placed && clause.Part is "heel" or "heels" or "toe" or "toes" && clause.Dir?.Direction is not (Direction.Together or Direction.Home or Direction.Down or Direction.InPlace))
+        {
+            // "put the right heel forward" is a touch of the heel
+            AddVerbless(variants, clause, previous, situation);
+            return;
+        }
+
         if (special is "walk" or "run")
         {
             usual = usual with { Direction = Direction.Forward };
@@ -631,6 +659,11 @@ internal sealed class VariantMaker(Lexicon lexicon)
 
     private void AddVerbless(List<Variant> variants, Clause clause, Clause? previous, Situation situation)
     {
+        if (clause.Part == "knee" && !clause.HasLift && clause.Dir?.Direction is not Direction.Up)
+        {
+            return;
+        }
+
         if (clause.Part == "knee")
         {
             StepAction hitch = lexicon.Verbs.Usual(ActionKind.Hitch);

@@ -87,9 +87,35 @@ internal sealed class Lexicon
     /// </summary>
     public string? Corrected(string word)
     {
-        if (word.Length < 4)
+        if (word.Length < 3)
         {
             return null;
+        }
+
+        // two neighbours exchanged is the commonest slip, and the only one believed of a short word
+        string? exchanged = null;
+        for (int i = 0; i + 1 < word.Length; i++)
+        {
+            if (word[i] == word[i + 1])
+            {
+                continue;
+            }
+
+            string candidate = word[..i] + word[i + 1] + word[i] + word[(i + 2)..];
+            if (KnowsWord(candidate))
+            {
+                if (exchanged is not null)
+                {
+                    return null;
+                }
+
+                exchanged = candidate;
+            }
+        }
+
+        if (exchanged is not null || word.Length < 4)
+        {
+            return exchanged;
         }
 
         string? found = null;
@@ -109,7 +135,8 @@ internal sealed class Lexicon
         return found;
     }
 
-    private bool KnowsWord(string word) => word.Length >= 3 && (_words.ContainsKey(word) || (_base?.KnowsWord(word) ?? false));
+    /// <summary>Whether the word stands in any known phrase.</summary>
+    public bool KnowsWord(string word) => word.Length >= 3 && (_words.ContainsKey(word) || (_base?.KnowsWord(word) ?? false));
 
     private bool SameMeaning(string a, string b)
     {
@@ -200,6 +227,9 @@ internal sealed class Lexicon
                     break;
                 case "foot":
                     Add(form, new Meaning(TermKind.Foot) { Side = SideOf(value) });
+                    break;
+                case "lead":
+                    Add(form, new Meaning(TermKind.Lead) { Side = SideOf(value) });
                     break;
                 case "side":
                     Add(form, new Meaning(TermKind.Side) { Side = SideOf(value) });

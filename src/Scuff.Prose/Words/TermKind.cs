@@ -7,6 +7,7 @@ internal enum TermKind
     Move,
     Turn,
     Foot,
+    Lead,
     Side,
     BothFeet,
     Part,

@@ -16,7 +16,7 @@ internal static class TermReader
     /// <summary>The terms of a stretch of text.</summary>
     public static List<Term> Read(string text, int start, int end, Lexicon lexicon, bool plain = false)
     {
-        List<WordToken> tokens = Expand(WordScanner.Scan(text, start, end), lexicon);
+        List<WordToken> tokens = Expand(text, WordScanner.Scan(text, start, end), lexicon);
         List<Term> terms = new(tokens.Count);
         int at = 0;
         while (at < tokens.Count)
@@ -33,7 +33,10 @@ internal static class TermReader
             {
                 // a number inside a figure's name is a name; a plain number is not
                 TextSpan span = TextSpan.FromBounds(token.Span.Start, tokens[at + used - 1].Span.End);
-                terms.Add(new Term(meaning, span, text[span.Start..span.End]));
+                WordToken slip = tokens.GetRange(at, used).Find(t => t.IsCorrected);
+                terms.Add(slip.IsCorrected
+                    ? new Term(meaning, span, text[span.Start..span.End], true) { SlipSpan = slip.Span, SlipWord = slip.Text }
+                    : new Term(meaning, span, text[span.Start..span.End]));
                 at += used;
                 continue;
             }
@@ -45,7 +48,7 @@ internal static class TermReader
     }
 
     /// <summary>Puts the words in place of the short forms that stand for them.</summary>
-    private static List<WordToken> Expand(List<WordToken> tokens, Lexicon lexicon)
+    private static List<WordToken> Expand(string text, List<WordToken> tokens, Lexicon lexicon)
     {
         for (int i = tokens.Count - 1; i >= 0; i--)
         {
@@ -58,9 +61,35 @@ internal static class TermReader
                     tokens.Insert(i, token with { Text = words[k], SpaceBefore = k > 0 || token.SpaceBefore });
                 }
             }
+            else if (tokens[i].Kind == WordTokenKind.Word && !lexicon.KnowsWord(tokens[i].Text) && !IsFeet(tokens[i].Text) && tokens[i].Text.Length > 2)
+            {
+                WordToken token = tokens[i];
+                if (FootAtEnd(text, token, lexicon) is (string head, string foot))
+                {
+                    int split = token.Span.End - 1;
+                    tokens[i] = token with { Text = head, Span = TextSpan.FromBounds(token.Span.Start, split) };
+                    tokens.Insert(i + 1, token with { Text = foot, Span = new TextSpan(split, 1), SpaceBefore = true });
+                }
+                else if (Split(token.Text, lexicon) is null && lexicon.Corrected(token.Text) is string corrected)
+                {
+                    tokens[i] = token with { Text = corrected, IsCorrected = true };
+                }
+            }
         }
 
         return tokens;
+    }
+
+    private static bool IsFeet(string word) => word.Length is >= 2 and <= 8 && word.All(c => c is 'r' or 'l');
+
+    /// <summary>A foot stuck to the end of a word: "overL".</summary>
+    private static (string Head, string Foot)? FootAtEnd(string text, WordToken token, Lexicon lexicon)
+    {
+        char last = text[token.Span.End - 1];
+        string head = token.Text[..^1];
+        return last is 'R' or 'L' && token.Span.Length > 3 && char.IsLower(text[token.Span.End - 2]) && lexicon.KnowsWord(head)
+            ? (head, char.ToLowerInvariant(last).ToString())
+            : null;
     }
 
     private static int ReadOther(string text, List<WordToken> tokens, int at, Lexicon lexicon, List<Term> terms)
@@ -113,7 +142,7 @@ internal static class TermReader
         string word = token.Text;
 
         // RLR, LRL: feet in a row
-        if (word.Length is >= 2 and <= 8 && word.All(c => c is 'r' or 'l'))
+        if (IsFeet(word))
         {
             for (int i = 0; i < word.Length; i++)
             {
@@ -131,12 +160,6 @@ internal static class TermReader
             TextSpan tail = TextSpan.FromBounds(head.End, token.Span.End);
             terms.Add(new Term(lexicon.Word(first)!, head, first, true));
             terms.Add(new Term(lexicon.Word(second)!, tail, second, true));
-            return 1;
-        }
-
-        if (lexicon.Corrected(word) is string corrected && lexicon.Word(corrected) is Meaning meaning)
-        {
-            terms.Add(new Term(meaning, token.Span, corrected, true));
             return 1;
         }
 

@@ -39,6 +39,22 @@ internal static class Words
     /// <summary>A length: <c>8 counts</c>, <c>1 count</c>.</summary>
     public static string Of(Counts length) => length == Counts.One ? "1 count" : length.ToString() + " counts";
 
+    /// <summary>A turn: <c>1/4 left</c>, <c>full turn right</c>, <c>1 1/4 right</c>.</summary>
+    public static string Of(Turn turn)
+    {
+        Ratio amount = turn.Amount / 8;
+        Ratio rest = amount - amount.Floor;
+        string side = turn.Sign > 0 ? " right" : " left";
+        return (amount.Floor, rest.Sign) switch
+        {
+            (0, 0) => "no turn",
+            (1, 0) => "full turn" + side,
+            (var whole, 0) => Of(whole) + " full turns" + side,
+            (0, _) => rest.ToString() + side,
+            (var whole, _) => Of(whole) + " " + rest.ToString() + side,
+        };
+    }
+
     /// <summary>A whole number.</summary>
     public static string Of(int number) => number.ToString(CultureInfo.InvariantCulture);
 
