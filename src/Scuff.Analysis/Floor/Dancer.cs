@@ -168,6 +168,7 @@ internal sealed class Dancer
         {
             TurnOnBoth(turn);
             Twist(action.Kind, action.Direction, foot);
+            Meet(foot, action.Contact);
         }
         else if (stands && action.Kind is ActionKind.Hop or ActionKind.Scoot)
         {
@@ -204,6 +205,8 @@ internal sealed class Dancer
         {
             TurnOnBoth(turn);
             Twist(action.Kind, action.Direction, null);
+            Meet(Foot.Left, action.Contact);
+            Meet(Foot.Right, action.Contact);
         }
         else if (action.Kind == ActionKind.Unwind)
         {
@@ -499,12 +502,17 @@ internal sealed class Dancer
         _motions[(int)foot] = FootMotion.OnHeel;
     }
 
+    // The part of the foot that an action names meets the floor, also when the foot was in the air before.
     private void Meet(Foot foot, Contact contact)
     {
-        if (contact != Contact.Air && _feet[(int)foot].Height == 0)
+        if (contact == Contact.Air)
         {
-            _feet[(int)foot] = _feet[(int)foot] with { Contact = contact };
+            return;
         }
+
+        FootPose pose = _feet[(int)foot];
+        _motions[(int)foot] = pose.Height > 0 ? FootMotion.Travel : _motions[(int)foot];
+        _feet[(int)foot] = pose with { Contact = contact, Height = 0 };
     }
 
     private void SetDown(Foot foot)

@@ -68,7 +68,7 @@ public sealed class FloorPath
     {
         (FloorKey from, FloorKey to, double way) = Find(count);
         double share = Ease(way);
-        FloorPoint body = FloorPoint.Between(from.Body, to.Body, share);
+        FloorPoint body = BodyPlace(from, to, share);
         double hips = HipsOver(body, Between(from, to, Foot.Left, way), Between(from, to, Foot.Right, way));
         return new BodyPose(
             body.X,
@@ -159,8 +159,7 @@ public sealed class FloorPath
 
         if (motion == FootMotion.OnHeel)
         {
-            FloorPoint ball = a.Heel(Size) + new FloorPoint(0, Size.HeelToBall).Turned(angle);
-            return (a with { Angle = angle, Contact = Contact.Heel }).At(ball);
+            return (a with { Angle = angle, Contact = Contact.Heel }).At(BallOnHeel(a, b, share));
         }
 
         double height = Mix(a.Height, b.Height, share) + (LiftOf(motion, a, b) * Hump(way));
@@ -170,8 +169,29 @@ public sealed class FloorPath
             _ when height > 0 => Contact.Air,
             _ => b.Contact == Contact.Air ? a.Contact : b.Contact,
         };
-        FloorPoint body = FloorPoint.Between(from.Body, to.Body, share);
+        FloorPoint body = BodyPlace(from, to, share);
         return new FootPose(0, 0, angle, contact, height).At(Within(body, PlaceOf(from, to, foot, share)));
+    }
+
+    // The heel stays, unless the body turns at the same time and takes the foot round on its ball.
+    private FloorPoint BallOnHeel(FootPose from, FootPose to, double share)
+        => FloorPoint.Between(from.Heel(Size), to.Heel(Size), share)
+            + new FloorPoint(0, Size.HeelToBall).Turned(Mix(from.Angle, to.Angle, share));
+
+    // Straight from key to key, where both legs reach; a ball that swings round its heel may draw the hips a little along.
+    private FloorPoint BodyPlace(FloorKey from, FloorKey to, double share)
+    {
+        FloorPoint body = FloorPoint.Between(from.Body, to.Body, share);
+        foreach (Foot foot in (ReadOnlySpan<Foot>)[Foot.Left, Foot.Right])
+        {
+            if (to.MotionOf(foot) == FootMotion.OnHeel)
+            {
+                FloorPoint away = BallOnHeel(from.Of(foot), to.Of(foot), share) - body;
+                body += away * Math.Max(0, 1 - (Size.Reach / Math.Max(away.Length, Size.Reach)));
+            }
+        }
+
+        return body;
     }
 
     // The way is drawn relative to the turning body, so that a foot that is carried round keeps its distance from the standing one.

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using Scuff.Analysis;
 using Scuff.App.Files;
 using Scuff.Prose;
@@ -23,7 +24,17 @@ internal sealed class SheetCommand : IProgramCommand
     {
         Argument<string[]> files = DanceFiles.CreateArgument();
         Option<string?> format = new("--format") { Description = "How to draw it; text on the screen and html into a folder when not said." };
-        format.AcceptOnlyFromAmong([.. SheetFormats.All.Select(f => f.Name)]);
+
+        // Asked only when the option is there: finding the formats would cost every start of every command.
+        format.Validators.Add(result =>
+        {
+            string? name = result.GetValueOrDefault<string?>();
+            if (name is not null && SheetFormats.Find(name) is null)
+            {
+                result.AddError($"There is no format {name}. The formats are {string.Join(", ", SheetFormats.All.Select(f => f.Name))}.");
+            }
+        });
+        format.CompletionSources.Add(_ => SheetFormats.All.Select(f => new CompletionItem(f.Name)));
         Option<string?> output = new("--output", "-o") { Description = "Write a file for each dance into this folder, which is made if needed.", HelpName = "folder" };
         Command command = new(Name, "Print dances as step sheets.") { files, format, output };
         command.SetAction(parsed => Run(parsed.GetValue(files), parsed.GetValue(format), parsed.GetValue(output), terminal));

@@ -18,17 +18,22 @@ internal sealed class ClauseBuilder
     private bool _styling;
     private bool _with;
 
-    private ClauseBuilder(List<Term> terms, int end)
+    private readonly bool _placesStart;
+
+    private ClauseBuilder(List<Term> terms, int end, bool placesStart)
     {
         _terms = terms;
         _end = end;
+        _placesStart = placesStart;
     }
 
-    /// <summary>The clauses of a line, or of a bracket in it.</summary>
-    public static List<Clause> Build(List<Term> terms) => new ClauseBuilder(terms, terms.Count).Run(0);
+    /// <summary>The clauses of a line.</summary>
+    /// <param name="terms">Its terms.</param>
+    /// <param name="placesStart">Whether a place before a foot starts a move ("kick left back left": back left is a step).</param>
+    public static List<Clause> Build(List<Term> terms, bool placesStart = false) => new ClauseBuilder(terms, terms.Count, placesStart).Run(0);
 
     /// <summary>The clauses from one term up to another.</summary>
-    private static List<Clause> Build(List<Term> terms, int start, int end) => new ClauseBuilder(terms, end).Run(start);
+    private List<Clause> Build(int start, int end) => new ClauseBuilder(_terms, end, _placesStart).Run(start);
 
     private List<Clause> Run(int start)
     {
@@ -439,7 +444,7 @@ internal sealed class ClauseBuilder
     private bool AllFeetUpTo(int at)
     {
         int next = NextIndex(at + 1);
-        return next < 0 || _terms[next].Kind is TermKind.Side or TermKind.Foot;
+        return next < 0 || _terms[next].Kind is TermKind.Side or TermKind.Foot || (_terms[next].Kind is TermKind.Move && VerbFirst);
     }
 
     private bool NextSuitsNewClause(int at)
@@ -596,6 +601,21 @@ internal sealed class ClauseBuilder
         }
 
         StartIfPending(TermKind.Dir, at);
+        bool footFollows = NextIndex(at + 1) is int afterDir and >= 0 && _terms[afterDir].Kind is TermKind.Side or TermKind.Foot;
+        if (_placesStart && _pending is Link.None && footFollows && _current is { Head: not null, Feet.Count: > 0, Dir: null } && !_current.IsFigure && dir.Side is null && dir.Direction is Direction.Back or Direction.Forward or Direction.Side or Direction.LockBehind or Direction.CrossBehind)
+        {
+            Close(Link.None);
+        }
+
+        if (dir.Special == "diag" && dir.Side is Foot bare && term.Text.Length > 0 && char.ToLowerInvariant(term.Text[0]) is 'r' or 'l' && _current.Feet.Count == 0 && dir.Side is not null)
+        {
+            // "R diag forward": the foot, and the diagonal on its side
+            _current.Feet.Add(new FootWord(bare, false, false));
+            _current.Diagonal = true;
+            Widen(term);
+            return;
+        }
+
         if (dir.Special == "diag")
         {
             if (_current.Dir is not null && _current.Dir.Direction is not (Direction.Forward or Direction.Back or Direction.Side) && _current.Diagonal)
@@ -711,7 +731,7 @@ internal sealed class ClauseBuilder
     {
         bool stepLike = _current.HasContent && !_current.IsTurnOnly && !_current.IsFigure && !IsTurnVerb(_current.Head) && !_current.HasTurnWord && _current.TurnSide is null
             && !(_current.Amount is null && _current.Feet.Count > 0 && _current.Dir is null && _pending is Link.None);
-        if (_pending is Link.Soft && _current.HasContent && !_current.IsFigure && !IsTurnVerb(_current.Head))
+        if (_pending is Link.Soft && _current.HasContent && !_current.IsFigure && !IsTurnVerb(_current.Head) && !(_with && _current.IsFeetOnly))
         {
             Close(Link.Soft);
         }
@@ -774,6 +794,15 @@ internal sealed class ClauseBuilder
     private void MoveTerm(Term term, int at)
     {
         Meaning move = term.Meaning;
+        if (AmountOfTurn(term.Text) is int amount && _current is { Amount: null } && (_current.HasTurnWord || IsTurnVerb(_current.Head)))
+        {
+            // "unwind full turn left"
+            _current.Amount = amount;
+            _current.HasTurnWord = true;
+            _pending = Link.None;
+            Widen(term);
+            return;
+        }
 
         // "turn 1/4 left stepping R forward": the turn goes with the step
         if (_current.HasContent)
@@ -797,6 +826,15 @@ internal sealed class ClauseBuilder
         _current.HeadText = term.Text;
         Widen(term);
     }
+
+    private static int? AmountOfTurn(string text) => text.ToLowerInvariant() switch
+    {
+        "full turn" => 8,
+        "half turn" => 4,
+        "quarter turn" => 2,
+        "three quarter turn" => 6,
+        _ => null,
+    };
 
     private bool HasOwnFootAfter(int at)
     {
@@ -836,7 +874,8 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        if (!_current.HasContent)
+        bool speaksOfStart = next < _end && _terms[next].Kind is TermKind.Part;
+        if (!_current.HasContent && !speaksOfStart)
         {
             _current.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Recover, Special = "recover" };
             _current.HeadText = term.Text;
@@ -860,6 +899,15 @@ internal sealed class ClauseBuilder
         if (countsWord || (next < _end && _terms[next].Text.StartsWith("beat", StringComparison.OrdinalIgnoreCase)))
         {
             Last().Lasts = number;
+            at = next;
+            Widen(term);
+            return;
+        }
+
+        if (next < _end && _terms[next].Text.Equals("steps", StringComparison.OrdinalIgnoreCase) && _current.Head is not null && number is >= 2 and <= 8)
+        {
+            // "walk forward three steps"
+            _current.Times = number;
             at = next;
             Widen(term);
             return;
@@ -962,7 +1010,7 @@ internal sealed class ClauseBuilder
         }
 
         int contentStart = at + 1;
-        List<Clause> inner = Build(_terms, contentStart, close);
+        List<Clause> inner = Build(contentStart, close);
         Clause owner = Last();
         List<Clause> moves = inner.Where(c => c.HasContent && !c.IsAmp).ToList();
         bool hasClock = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind == TermKind.Clock);
@@ -1067,7 +1115,7 @@ internal sealed class ClauseBuilder
             return false;
         }
 
-        List<Clause> rest = Build(_terms, at + 1, end);
+        List<Clause> rest = Build(at + 1, end);
         List<Clause> moves = rest.Where(c => c.HasContent && !c.IsAmp).ToList();
         if (moves.Count < 2)
         {

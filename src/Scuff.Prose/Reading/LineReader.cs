@@ -50,6 +50,18 @@ internal sealed class LineReader(ReaderState state)
                 (best, other, danced, figures, clauses) = (plainBest, plainOther, plainDanced, plainFigures, plain);
             }
         }
+        if (best is not { Fits: true, Cost: < 2 })
+        {
+            // the same words with every place starting a move
+            List<Clause> placed = ClauseBuilder.Build(terms, placesStart: true);
+            ResolveTurnsTo(placed);
+            (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) = Solve(placed, places);
+            if (again is not null && (best is null || Badness(again, placed) < Badness(best, clauses) - 0.05))
+            {
+                (best, other, danced, figures, clauses) = (again, againOther, againDanced, againFigures, placed);
+            }
+        }
+
         if (best is null || !clauses.Any(c => c.HasContent))
         {
             return Unread(places, whole, line, label, clocks);

@@ -35,7 +35,7 @@ public static class ReadingRules
     public static Rule TurnDirectionMissing { get; } = new("turn/direction-missing", Severity.Error,
         "This turn does not say whether it goes right or left.",
         "Half the floor will turn the other way.",
-        Good.Replace("5-6   step R forward, touch L together", "5-6   step R forward turning 1/4, touch L together", StringComparison.Ordinal), Good, "trade rule R13");
+        Good.Replace("walls: 1\n", "", StringComparison.Ordinal).Replace("5-6   step R forward, touch L together", "5-6   step R forward turning 1/4, touch L together", StringComparison.Ordinal), Good, "trade rule R13");
 
     /// <summary>A turn without amount.</summary>
     public static Rule TurnAmountMissing { get; } = new("turn/amount-missing", Severity.Question,

@@ -50,18 +50,10 @@ internal sealed class SentenceReader(ReaderState state, Dance dance, Func<int, C
             acts[acts.IndexOf(play)] = play with { Name = name };
         }
 
-        if (acts.Count == 0 || walls.Count == 0)
+        if (acts.Count == 0 || (walls.Count == 0 && !Has(words, "restart") && !Has(words, "tag") && !Has(words, "bridge")))
         {
-            bool wholeDance = acts.Count > 0 && walls.Count == 0 && acts.TrueForAll(a => a is InterruptionAct.PlayTag) && Has(words, "every wall");
             string kept = words.Length > 100 ? words[..100] + "..." : words;
             state.Add(ReadingRules.UnknownSentence.At(line.Span, ("words", kept)));
-            _ = wholeDance;
-            return null;
-        }
-
-        if (acts.Exists(a => a is InterruptionAct.Restart) && after is null && acts.Count == 1)
-        {
-            state.Add(ReadingRules.UnknownSentence.At(line.Span, ("words", words)));
             return null;
         }
 

@@ -190,6 +190,9 @@ internal sealed class VariantMaker(Lexicon lexicon)
             case ActionKind.Pivot:
                 AddPivot(variants, clause, situation);
                 return;
+            case ActionKind.Swivel or ActionKind.Twist when clause.Amount is not null:
+                AddPivot(variants, clause, situation);
+                return;
             case ActionKind.Unwind:
                 AddUnwind(variants, clause, situation);
                 return;
@@ -208,7 +211,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
         bool ofBody = verb is ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.Dip or ActionKind.PopShoulder;
         if (ofBoth || ofBody || clause.BothFeet)
         {
-            AddBodyMove(variants, clause, verb, usual, clause.BothFeet || ofBoth);
+            AddBodyMove(variants, clause, verb, usual, clause.BothFeet || ofBoth, situation);
             return;
         }
 
@@ -377,7 +380,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
 
             named &= isNamed;
             StepAction action = usual with { Foot = foot.ToActingFoot() };
-            Direction direction = DirectionOf(clause, foot, usual.Direction, usual.Kind);
+            Direction direction = usual.Kind is ActionKind.Recover or ActionKind.Shift ? Direction.InPlace : DirectionOf(clause, foot, usual.Direction, usual.Kind);
             action = action with
             {
                 Direction = foot == Foot.Right ? direction : clause.Dir is null ? direction.Mirrored() : direction,
@@ -459,7 +462,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
         FootNamed = variant.FootNamed,
     };
 
-    private void AddBodyMove(List<Variant> variants, Clause clause, ActionKind verb, StepAction usual, bool both)
+    private void AddBodyMove(List<Variant> variants, Clause clause, ActionKind verb, StepAction usual, bool both, Situation situation)
     {
         // hips, heels and the like: right and left are ways to go
         List<Direction> ways = [];
@@ -484,7 +487,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
         WeightEffect effect = clause.WeightNote switch
         {
             TermKind.WeightBoth => WeightEffect.Shares,
-            _ => both ? (usual.Effect == WeightEffect.Takes ? WeightEffect.Shares : usual.Effect) : usual.Effect,
+            _ => both ? (usual.Effect == WeightEffect.Takes ? WeightEffect.Shares : usual.Effect) : WeightEffect.Keeps,
         };
         if (both && effect == WeightEffect.Keeps && verb is ActionKind.Jump or ActionKind.Stomp or ActionKind.Step)
         {
@@ -497,7 +500,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
             ActingFoot foot = both ? ActingFoot.Both : ActingFoot.None;
             StepAction action = usual with { Foot = foot, Direction = way, Effect = effect };
             bool last = i == Math.Max(ways.Count, times) - 1;
-            if (clause.WeightNote == TermKind.WeightOn && clause.WeightFoot is Foot weighted)
+            if (clause.WeightNote == TermKind.WeightOn && clause.WeightFoot is Foot weighted && (both || situation.Weight != weighted.ToWeight()))
             {
                 action = action with { Effect = last ? (weighted == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight) : both ? WeightEffect.Shares : WeightEffect.Keeps };
             }
@@ -682,7 +685,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
                 (false, true) => ActionKind.SplitToes,
                 _ => ActionKind.SwivelToes,
             };
-            AddBodyMove(variants, clause, kind, lexicon.Verbs.Usual(kind), true);
+            AddBodyMove(variants, clause, kind, lexicon.Verbs.Usual(kind), true, situation);
             return;
         }
 
@@ -695,7 +698,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
 
         if (clause.BothFeet && clause.Part.Length == 0 && clause.Dir is { Direction: Direction.Out or Direction.In or Direction.Together })
         {
-            AddBodyMove(variants, clause, ActionKind.Jump, lexicon.Verbs.Usual(ActionKind.Jump), true);
+            AddBodyMove(variants, clause, ActionKind.Jump, lexicon.Verbs.Usual(ActionKind.Jump), true, situation);
             return;
         }
 
@@ -791,6 +794,12 @@ internal sealed class VariantMaker(Lexicon lexicon)
         {
             choices.Add((Foot.Right, 0, true, false));
         }
+        else if (sides.Count == 2 && sides[0].Side != sides[1].Side && original.Rows.Count > 2 && original.Rows.All(r => r.Foot is RelativeFoot.None or RelativeFoot.Both))
+        {
+            // "applejacks R, L": the figure itself goes to both sides
+            choices.Add((sides[0].Side, 0, true, false));
+            sides.RemoveAt(1);
+        }
         else if (original.NamedBy is NamedBy.Travel or NamedBy.Turn)
         {
             Foot? way = travel ?? (original.NamedBy == NamedBy.Turn && turnSide is not null ? turnSide : sides.Count == 1 ? sides[0].Side : null);
@@ -810,9 +819,15 @@ internal sealed class VariantMaker(Lexicon lexicon)
             {
                 choices.Add((fit, 0, true, false));
             }
-            else
+            else if (sides.Count == 1 || sides.All(s => s.Side == sides[0].Side))
             {
                 choices.Add((sides[0].Side, 0, true, false));
+            }
+            else
+            {
+                // "shuffle forward R, L" is two shuffles
+                AddEachFoot(variants, clause, original, sides, cost, situation);
+                return;
             }
         }
         else if (travel is Foot way)
@@ -844,12 +859,8 @@ internal sealed class VariantMaker(Lexicon lexicon)
             AddFigureNamed(variants, clause, original, named!.Value, cost + extra, isNamed, situation);
         }
 
-        // several feet, each with the figure: "toe strut R, L"
-        if (sides.Count > 1 && original.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot && FeetFit(original, sides) is null)
-        {
-            AddEachFoot(variants, clause, original, sides, cost, situation);
-        }
-        else if (original.NamedBy is NamedBy.Travel && sides.Count > 1 && FeetFit(original, sides) is null)
+        // several ways, each with the figure: "vine R, L"
+        if (original.NamedBy is NamedBy.Travel && sides.Count > 1 && FeetFit(original, sides) is null)
         {
             AddEachFoot(variants, clause, original, sides, cost, situation);
         }

@@ -175,6 +175,12 @@ internal sealed class Lexicon
             Node? next = node.Next(token.Text);
             if (next is null)
             {
+                // "lower the heel", "on the ball of your left foot"
+                if (i > at && token.Text is "the" or "your" or "a" or "an" or "my" or "its")
+                {
+                    continue;
+                }
+
                 break;
             }
 

@@ -120,6 +120,7 @@ public sealed class BadInputTests
     [InlineData(new[] { "explain", "--wall", "0", "x" }, "from 1, and not 0")]
     [InlineData(new[] { "explain", "--wall", "two", "x" }, "from 1, and not two")]
     [InlineData(new[] { "steps", "--jsn" }, "There is no option --jsn")]
+    [InlineData(new[] { "explain", "--height", "175", "x" }, "metres between 0.5 and 2.5")]
     [InlineData(new[] { "completion" }, "shell")]
     [InlineData(new[] { "help", "dance" }, "There is no command dance")]
     public void Wrong_usage_ends_with_2_and_says_what_is_wrong(string[] args, string words)

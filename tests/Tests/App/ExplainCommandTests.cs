@@ -84,6 +84,26 @@ public sealed class ExplainCommandTests
     }
 
     [Fact]
+    public void A_taller_dancer_takes_longer_steps()
+    {
+        using ProgramRun run = new();
+
+        Assert.Equal(0, run.RunWithInput(ProgramRun.CleanDance, "explain", "--height", "1.5"));
+        int small = PlaceOfFirstStep(run.Out);
+        run.RunWithInput(ProgramRun.CleanDance, "explain", "--height", "2");
+        int tall = PlaceOfFirstStep(run.Out);
+
+        Assert.True(small > 0 && tall > small, $"{small} and {tall}");
+        Assert.Contains("for a dancer of 2.00 m", run.Out, StringComparison.Ordinal);
+    }
+
+    private static int PlaceOfFirstStep(string table)
+    {
+        string row = table.Split('\n').First(l => l.EndsWith("step R to side", StringComparison.Ordinal));
+        return int.Parse(row.Split(' ', StringSplitOptions.RemoveEmptyEntries)[4], System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
     public void A_file_that_cannot_be_read_is_an_object_with_an_error()
     {
         using ProgramRun run = new();

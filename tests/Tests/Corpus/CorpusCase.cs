@@ -1,4 +1,3 @@
-using Scuff;
 using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Prose;
