@@ -27,7 +27,7 @@ public static class SheetBuilder
             Author = SheetFacts.AuthorOf(dance),
             Facts = SheetFacts.Of(analysis).ToValueList(),
             Particulars = SheetFacts.ParticularsOf(dance).ToValueList(),
-            Key = KeyWords(parts, tags),
+            Key = KeyWords(dance, parts, tags),
             Parts = parts,
             Tags = tags,
             Sequence = Sequence(dance.Sequence),
@@ -35,7 +35,8 @@ public static class SheetBuilder
             Ending = dance.Ending is { } ending ? BreakWords.Of(analysis, ending, null) : null,
             Tracks = dance.Tracks.Select(t => ToTrack(analysis, t)).ToValueList(),
             Moves = dance.OwnMoves.Select(ToSection).ToValueList(),
-            Notes = Notes(dance.Notes),
+            // a move of her own is shown as a table of its own
+            Notes = dance.Notes.Where(n => n.Kind != "move").Select(n => new SheetNote(n.Kind, n.Words)).ToValueList(),
         };
     }
 
@@ -127,7 +128,7 @@ public static class SheetBuilder
     private static ValueList<SheetNote> Notes(ValueList<Note> notes) => notes.Select(n => new SheetNote(n.Kind, n.Words)).ToValueList();
 
     // Only what stands on this sheet is explained.
-    private static string KeyWords(ValueList<SheetPart> parts, ValueList<SheetSection> tags)
+    private static string KeyWords(Dance dance, ValueList<SheetPart> parts, ValueList<SheetSection> tags)
     {
         List<SheetLine> lines = [.. parts.SelectMany(p => p.Sections).Concat(tags).SelectMany(s => s.Lines)];
         List<string> key = [];
@@ -141,7 +142,9 @@ public static class SheetBuilder
         AddCount(key, lines, 'a', "a is three quarters of a count");
         if (lines.Exists(l => l.Facing is not null))
         {
-            key.Add("the clock is the wall you face, 12:00 where the dance starts");
+            key.Add(dance.IsPhrased
+                ? "the clock is the wall you face the first time that part is danced, 12:00 where the dance starts"
+                : "the clock is the wall you face, 12:00 where the dance starts");
         }
 
         return key.Count == 0 ? "" : SheetWords.Capital(string.Join("; ", key)) + ".";

@@ -1,6 +1,8 @@
 using Scuff.Analysis;
 using Scuff.Dances;
 using Scuff.Stance;
+using Scuff.Steps;
+using Scuff.Timelines;
 using Scuff.Timing;
 
 namespace Scuff.Sheets;
@@ -31,7 +33,7 @@ internal static class SheetFacts
             yield return progress;
         }
 
-        yield return dance.Start switch
+        yield return StartOf(analysis) switch
         {
             Weight.Left => "Start with the weight on the left foot.",
             Weight.Right => "Start with the weight on the right foot.",
@@ -45,6 +47,30 @@ internal static class SheetFacts
                     ? "Counted in double time: two counts to one beat of the music."
                     : $"One count takes {SheetWords.Amount(dance.BeatsPerCount)} beats of the music.";
         }
+    }
+
+    // Where the heading does not say it, the foot that dances count 1 does.
+    private static Weight StartOf(DanceAnalysis analysis)
+    {
+        if (analysis.Dance.StartIsStated)
+        {
+            return analysis.Dance.Start;
+        }
+
+        foreach (TimedStep step in analysis.PlainTimeline.Steps)
+        {
+            if (step.Action.Kind == ActionKind.Unknown)
+            {
+                break;
+            }
+
+            if (step.Action.Traits.FootRule == FootRule.Free && step.Action.Foot.ToFoot() is { } first)
+            {
+                return first.Other().ToWeight();
+            }
+        }
+
+        return analysis.Dance.Start;
     }
 
     private static string Kind(Dance dance)

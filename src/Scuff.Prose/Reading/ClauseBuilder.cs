@@ -1164,6 +1164,21 @@ internal sealed class ClauseBuilder
         for (int i = 1; i < _clauses.Count; i++)
         {
             Clause clause = _clauses[i];
+            bool lastOfList = clause is { Head: null, Amount: not null, Dir: null, Feet.Count: > 0, Part.Length: 0 } && _clauses[i - 1] is { IsFigure: true, Amount: null, Feet.Count: > 1 };
+            if (lastOfList)
+            {
+                // "triple in place L, R, L making a 1/2 turn left"
+                Clause figure = _clauses[i - 1];
+                figure.Feet.AddRange(clause.Feet);
+                figure.Amount = clause.Amount;
+                figure.TurnSide ??= clause.TurnSide;
+                figure.Cover(clause.Span);
+                figure.LinkAfter = clause.LinkAfter;
+                _clauses.RemoveAt(i);
+                i--;
+                continue;
+            }
+
             if (!clause.IsFeetOnly || clause.WeightNote is not null)
             {
                 continue;

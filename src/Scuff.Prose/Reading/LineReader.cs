@@ -237,8 +237,20 @@ internal sealed class LineReader(ReaderState state)
     private void ResolveTurnsTo(List<Clause> clauses)
     {
         Facing? facing = state.Facing;
+        Foot? lastTurn = null;
         foreach (Clause clause in clauses)
         {
+            if (clause.Amount is not null && clause.TurnSide is null && lastTurn is Foot sameWay && clause.Start >= 0 && clause.End <= state.Text.Length)
+            {
+                // "quarter right ..., quarter again": the same way round
+                string words = state.Text.Substring(clause.Start, clause.End - clause.Start);
+                if (words.Contains("again", StringComparison.OrdinalIgnoreCase) || words.Contains("another", StringComparison.OrdinalIgnoreCase))
+                {
+                    clause.TurnSide = sameWay;
+                }
+            }
+
+            lastTurn = clause.TurnSide ?? lastTurn;
             if (clause.TurnTo is int to && clause.Amount is null && facing is Facing from)
             {
                 Turn way = Facing.FromEighths(to) - from;
@@ -315,6 +327,11 @@ internal sealed class LineReader(ReaderState state)
             }
         }
 
+        if (plain is not { Fits: true } && clauses.Count is > 1 and < 24 && WithoutRemarks(solver, clauses, places) is (LineReading clear, var clearOther, List<Clause> kept))
+        {
+            return (clear, clearOther, kept, figures);
+        }
+
         if (plain is not { Fits: true } && clauses.Count is > 1 and < 24)
         {
             // the same thing said twice: "R back, L together, R forward, which is a coaster step"
@@ -338,6 +355,75 @@ internal sealed class LineReader(ReaderState state)
         }
 
         return (plain, second, clauses, figures);
+    }
+
+    /// <summary>
+    /// When there are more moves than counts: the reading without one or two remarks ("and put your weight on it", "feet apart").
+    /// A remark on the weight must agree with where the weight is then.
+    /// </summary>
+    private (LineReading Best, LineReading? Other, List<Clause> Clauses)? WithoutRemarks(LineSolver solver, List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    {
+        List<int> weak = Enumerable.Range(0, clauses.Count).Where(i => clauses[i].IsWeak).ToList();
+        (LineReading Best, LineReading? Other, List<Clause> Clauses)? found = null;
+        int tries = 0;
+        for (int size = 1; size <= 3 && found is null; size++)
+        {
+            foreach (List<int> dropped in Choose(weak, size))
+            {
+                if (++tries > 60)
+                {
+                    return found;
+                }
+
+                List<Clause> kept = [];
+                bool agrees = true;
+                for (int i = 0; i < clauses.Count; i++)
+                {
+                    if (!dropped.Contains(i))
+                    {
+                        kept.Add(clauses[i]);
+                        continue;
+                    }
+
+                    Clause remark = clauses[i];
+                    if (remark.Head?.Verb == ActionKind.Shift && remark.Feet.Count > 0 && kept.Count > 0)
+                    {
+                        // the weight is then on that foot: the move before must bring it there
+                        Clause owner = kept[^1].Copy(mirrored: false);
+                        owner.WeightNote ??= TermKind.WeightOn;
+                        owner.WeightFoot ??= remark.Feet[^1].Foot;
+                        kept[^1] = owner;
+                    }
+
+                    agrees &= remark.Unknown.Count == 0;
+                }
+
+                (LineReading? best, LineReading? other) = Best(solver.Solve(kept, places, state.Weight));
+                if (agrees && best is { Fits: true, Cost: < 1.5 } && (found is null || best.Cost < found.Value.Best.Cost - 0.001))
+                {
+                    found = (best, other, kept);
+                }
+            }
+        }
+
+        return found;
+    }
+
+    private static IEnumerable<List<int>> Choose(List<int> items, int size, int from = 0)
+    {
+        if (size == 0)
+        {
+            yield return [];
+            yield break;
+        }
+
+        for (int i = from; i < items.Count; i++)
+        {
+            foreach (List<int> rest in Choose(items, size - 1, i + 1))
+            {
+                yield return [items[i], .. rest];
+            }
+        }
     }
 
     private static (LineReading? Best, LineReading? Other) Best(List<LineReading> readings)

@@ -24,7 +24,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
                 {
                     // "step R forward, half pivot left": the step is written out already
                     int? stated = clause.Amount;
-                    clause.Amount ??= definition.TotalTurn.Amount.Floor;
+                    clause.Amount ??= definition.Rows.Count == 2 ? definition.TotalTurn.Amount.Floor : 4;
                     AddPivot(variants, clause, situation);
                     clause.Amount = stated;
                 }
@@ -139,6 +139,11 @@ internal sealed class VariantMaker(Lexicon lexicon)
             return usual;
         }
 
+        if (clause.Dir.Direction == Direction.Up && kind == ActionKind.Step)
+        {
+            return Direction.Forward;
+        }
+
         Direction direction = clause.Dir.Direction;
         if (direction == Direction.Side && across && kind is ActionKind.Drag or ActionKind.Slide)
         {
@@ -180,7 +185,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
 
     /// <summary>Whether a figure is a step and a turn on both feet, whose turn is named by its direction.</summary>
     public static bool IsStepAndPivot(StepDefinition definition) => definition.Rows.Count == 2 && definition.Rows[0].Action.Turn.Sign == 0 && definition.Rows[0].Action.Effect == WeightEffect.Takes
-        && definition.Rows[1].Action.Turn.Sign != 0 && definition.Rows[1].Action.Kind is ActionKind.Recover or ActionKind.Pivot;
+        && definition.Rows[1].Action.Turn.Sign != 0 && definition.Rows[1].Action.Kind is ActionKind.Recover or ActionKind.Pivot || definition.Id == "military_turn";
 
     private void AddVerb(List<Variant> variants, Clause clause, Clause? previous, ActionKind verb, Situation situation)
     {
@@ -702,7 +707,24 @@ internal sealed class VariantMaker(Lexicon lexicon)
             return;
         }
 
-        ActionKind? inherited = previous?.Head?.Verb;
+        ActionKind? inherited = previous?.Head?.Verb ?? previous?.Inherited;
+        if (inherited is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Bump or ActionKind.Twist or ActionKind.Sway or ActionKind.Swivel && clause.Part.Length == 0
+            && (clause.IsFeetOnly || clause.Dir?.Direction is Direction.Centre or Direction.Home || (clause.Feet.Count == 0 && clause.DirSide is not null)))
+        {
+            // "swivel heels right, centre, right, centre"
+            clause.Inherited = inherited;
+            if (inherited == ActionKind.Sway)
+            {
+                AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Sway), FootRule.Any, FeetOf(clause, FootRule.Any, situation, ActionKind.Sway), situation, 0);
+            }
+            else
+            {
+                AddBodyMove(variants, clause, inherited.Value, lexicon.Verbs.Usual(inherited.Value), inherited != ActionKind.Bump, situation);
+            }
+
+            return;
+        }
+
         bool previousGesture = inherited is ActionKind.Touch or ActionKind.Point or ActionKind.Kick or ActionKind.Tap or ActionKind.Dig
             || (inherited is null && previous is { Head: null, Part: "heel" or "toe" });
         List<(Foot, bool)> feet = FeetOf(clause, FootRule.Free, situation, ActionKind.Step);

@@ -29,6 +29,14 @@ internal static class TermReader
                 continue;
             }
 
+            if (NoWeight(tokens, at) is int refused)
+            {
+                TextSpan none = TextSpan.FromBounds(token.Span.Start, tokens[at + refused - 1].Span.End);
+                terms.Add(new Term(new Meaning(TermKind.WeightNone), none, text[none.Start..none.End]));
+                at += refused;
+                continue;
+            }
+
             if (lexicon.Longest(tokens, at, plain) is (Meaning meaning, int used))
             {
                 // a number inside a figure's name is a name; a plain number is not
@@ -47,9 +55,44 @@ internal static class TermReader
         return terms;
     }
 
+    /// <summary>Short forms with a stroke: o/ for over, w/ for with, i/p for in place, g/vine.</summary>
+    private static void JoinSlashed(List<WordToken> tokens)
+    {
+        for (int i = 0; i + 1 < tokens.Count; i++)
+        {
+            if (tokens[i].Kind != WordTokenKind.Word || tokens[i].Text.Length > 1 || tokens[i + 1].Text != "/" || tokens[i + 1].SpaceBefore)
+            {
+                continue;
+            }
+
+            bool glued = i + 2 < tokens.Count && !tokens[i + 2].SpaceBefore && tokens[i + 2].Kind == WordTokenKind.Word;
+            string? meant = (tokens[i].Text, glued ? tokens[i + 2].Text : "") switch
+            {
+                ("o", "") => "over",
+                ("w", "o") => "without",
+                ("w", _) => "with",
+                ("b", "") => "behind",
+                ("i", "p") => "inplace",
+                ("g", "vine") or ("g", "v") => "grapevine",
+                ("x", "o") => "cross",
+                _ => null,
+            };
+            if (meant is null)
+            {
+                continue;
+            }
+
+            bool whole = glued && meant is "inplace" or "grapevine" or "without" or "cross";
+            int used = whole ? 3 : 2;
+            tokens[i] = tokens[i] with { Text = meant, Span = TextSpan.FromBounds(tokens[i].Span.Start, tokens[i + used - 1].Span.End) };
+            tokens.RemoveRange(i + 1, used - 1);
+        }
+    }
+
     /// <summary>Puts the words in place of the short forms that stand for them.</summary>
     private static List<WordToken> Expand(string text, List<WordToken> tokens, Lexicon lexicon)
     {
+        JoinSlashed(tokens);
         for (int i = tokens.Count - 1; i >= 0; i--)
         {
             if (tokens[i].Kind == WordTokenKind.Word && lexicon.StandsFor(tokens[i].Text) is IReadOnlyList<string> words)
@@ -78,6 +121,36 @@ internal static class TermReader
         }
 
         return tokens;
+    }
+
+    /// <summary>"Without putting any weight on it", "do not transfer the weight", "no weight change": how many tokens, or null.</summary>
+    private static int? NoWeight(List<WordToken> tokens, int at)
+    {
+        if (tokens[at].Text is not ("no" or "not" or "without" or "dont" or "never" or "doesnt"))
+        {
+            return null;
+        }
+
+        for (int i = at + 1; i < tokens.Count && i < at + 6; i++)
+        {
+            if (tokens[i].Kind != WordTokenKind.Word)
+            {
+                return null;
+            }
+
+            if (tokens[i].Text is "weight" or "wt")
+            {
+                int end = i + 1;
+                while (end < tokens.Count && end < i + 4 && tokens[end].Text is "on" or "it" or "change" or "onto" or "to" or "yet" or "transfer" or "the" or "at" or "this" or "time" or "that" or "down")
+                {
+                    end++;
+                }
+
+                return end - at;
+            }
+        }
+
+        return null;
     }
 
     private static bool IsFeet(string word) => word.Length is >= 2 and <= 8 && word.All(c => c is 'r' or 'l');

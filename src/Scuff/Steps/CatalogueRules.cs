@@ -230,10 +230,26 @@ public static class CatalogueRules
         Good + "  cue default forward\n\n" + Good.Replace("lantern_step", "lantern_two", StringComparison.Ordinal) + "  cue default back\n",
         Good + "  cue default forward\n\n" + Good.Replace("lantern_step", "lantern_two", StringComparison.Ordinal) + "  cue back\n");
 
+    /// <summary>A shared name, and none of the entries is the one meant without a cue.</summary>
+    public static Rule NoDefault { get; } = Make(
+        "catalogue/no-default",
+        "“{name}” means {first} or {second}, but neither is the default.",
+        "The name alone could not be read.",
+        Good + "  cue forward\n\n" + Good.Replace("lantern_step", "lantern_two", StringComparison.Ordinal) + "  cue back\n",
+        Good + "  cue forward\n\n" + Good.Replace("lantern_step", "lantern_two", StringComparison.Ordinal) + "  cue default back\n");
+
+    /// <summary>A shared name, and nothing that would pick this entry.</summary>
+    public static Rule NoCue { get; } = Make(
+        "catalogue/no-cue",
+        "{entry} shares the name “{name}” with another entry and has no cue that would pick it.",
+        "It could never be read from that name.",
+        Good + "  cue default forward\n\n" + Good.Replace("lantern_step", "lantern_two", StringComparison.Ordinal),
+        Good + "  cue default forward\n\n" + Good.Replace("lantern_step", "lantern_two", StringComparison.Ordinal) + "  cue back\n");
+
     /// <summary>All rules, in order of their ids.</summary>
     public static IReadOnlyList<Rule> All { get; } =
     [
-        BadId, BadLabel, BadNumber, LabelOrder, EmptyField, FootNotFree, Indentation, MissingField, RepeatedField, RepeatedId,
+        BadId, BadLabel, BadNumber, LabelOrder, EmptyField, FootNotFree, Indentation, MissingField, NoCue, NoDefault, RepeatedField, RepeatedId,
         RhythmLength, ShortRow, SpreadLabel, TwoDefaults, UnknownAction, UnknownContact, UnknownDirection, UnknownEntry,
         UnknownField, UnknownFoot, UnknownId, UnknownRowWord, UnknownSource, UnknownValue, UnknownWeight, WeightDiffers,
         WeightWithoutFoot,

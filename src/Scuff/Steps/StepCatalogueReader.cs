@@ -85,7 +85,7 @@ internal sealed class StepCatalogueReader
             }
         }
 
-        FindTwoDefaults();
+        JudgeSharedNames();
         return (new StepCatalogue(_definitions.ToValueList(), _sources), _complaints.ToValueList());
     }
 
@@ -784,28 +784,63 @@ internal sealed class StepCatalogueReader
         }
     }
 
-    private void FindTwoDefaults()
+    // A name that several entries have must lead to one of them, with a cue and without.
+    private void JudgeSharedNames()
     {
-        Dictionary<(string Name, int? Meter), StepDefinition> defaults = [];
+        Dictionary<string, List<StepDefinition>> byName = new(StringComparer.Ordinal);
         foreach (StepDefinition definition in _definitions)
         {
-            if (!definition.IsDefaultOfName)
+            AddName(byName, definition.Name, definition);
+            foreach (string alias in definition.Aliases)
             {
-                continue;
+                AddName(byName, alias, definition);
+            }
+        }
+
+        foreach ((string name, List<StepDefinition> sharing) in byName)
+        {
+            if (sharing.Count > 1)
+            {
+                JudgeSharedName(name, sharing);
+            }
+        }
+    }
+
+    private static void AddName(Dictionary<string, List<StepDefinition>> byName, string name, StepDefinition definition)
+    {
+        if (!byName.TryGetValue(name, out List<StepDefinition>? sharing))
+        {
+            byName[name] = sharing = [];
+        }
+
+        if (sharing.Count == 0 || sharing[^1] != definition)
+        {
+            sharing.Add(definition);
+        }
+    }
+
+    private void JudgeSharedName(string name, List<StepDefinition> sharing)
+    {
+        StepDefinition? meant = null;
+        foreach (StepDefinition definition in sharing)
+        {
+            Place place = _places[definition.Id];
+            if (definition.Cues.Count == 0)
+            {
+                Complain(place, CatalogueRules.NoCue, ("entry", definition.Id), ("name", name));
             }
 
-            foreach (string name in definition.Aliases.Prepend(definition.Name))
+            if (definition.IsDefaultOfName && meant is not null)
             {
-                if (!defaults.TryAdd((name, definition.Meter), definition) && defaults[(name, definition.Meter)] is { } first && first != definition)
-                {
-                    Complain(
-                        _places[definition.Id],
-                        CatalogueRules.TwoDefaults,
-                        ("name", name),
-                        ("first", first.Id),
-                        ("second", definition.Id));
-                }
+                Complain(place, CatalogueRules.TwoDefaults, ("name", name), ("first", meant.Id), ("second", definition.Id));
             }
+
+            meant = definition.IsDefaultOfName ? definition : meant;
+        }
+
+        if (meant is null)
+        {
+            Complain(_places[sharing[^1].Id], CatalogueRules.NoDefault, ("name", name), ("first", sharing[0].Id), ("second", sharing[^1].Id));
         }
     }
 

@@ -86,6 +86,33 @@ public sealed class SheetBuilderTests
         Assert.Equal(["A", "A", "B", "A", "tag “Gangway”", "B"], sheet.Sequence);
     }
 
+    [Fact]
+    public void A_dance_that_begins_with_the_left_foot_starts_on_the_right()
+    {
+        SheetModel sheet = SheetSamples.Build("Left First\n\nsection 1\n1-4  vine left, touch R\n5-8  vine right, touch L\n");
+
+        Assert.Contains("Start with the weight on the right foot.", sheet.Facts);
+    }
+
+    [Fact]
+    public void A_move_of_her_own_is_shown_count_by_count_and_not_twice()
+    {
+        SheetModel sheet = SheetSamples.Build("""
+            Twist
+
+            move "lantern twist" 1&2: step R to side, step L together, touch R together
+
+            section 1
+            1&2  lantern twist R
+            3-8  hold
+            """);
+
+        SheetSection move = Assert.Single(sheet.Moves.ToArray());
+        Assert.Equal("Lantern twist, 2 counts", move.Heading);
+        Assert.Equal(["step R to side", "step L together", "touch R together"], move.Lines.Select(l => l.Words));
+        Assert.Empty(sheet.Notes);
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("only a title")]

@@ -129,5 +129,11 @@ public sealed class StepCatalogueReaderTests
     }
 
     [Fact]
-    public void The_catalogue_that_comes_with_scuff_has_no_fault() => Assert.Empty(StepCatalogue.DefaultComplaints);
+    public void The_catalogue_that_comes_with_scuff_has_no_fault()
+    {
+        Assert.Empty(StepCatalogue.DefaultComplaints);
+        Assert.True(StepCatalogue.Default.Definitions.Count > 200);
+        Assert.NotNull(StepCatalogue.Default.Find("coaster_back"));
+        Assert.True(StepCatalogue.Default.Sources.ContainsKey("ours"));
+    }
 }

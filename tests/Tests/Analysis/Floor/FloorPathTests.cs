@@ -50,7 +50,23 @@ public sealed class FloorPathTests
     });
 
     [Fact]
-    public void Between_keys_the_body_keeps_the_laws() => Danceable.Sample(dance => AssertLawful(Simulate(dance)));
+    public void Between_keys_the_body_keeps_the_laws() => Danceable.Sample(
+        dance => AssertLawful(FloorSimulator.Simulate(Unroller.Unroll(dance, PlanBuilder.OneWall(dance)), Size)),
+        iter: 60);
+
+    [Fact]
+    public void The_mirrored_dance_goes_the_mirrored_way() => Danceable.Sample(dance =>
+    {
+        FloorPath here = Simulate(dance);
+        FloorPath there = Simulate(DanceMirror.Mirror(dance));
+        for (int i = 0; i < here.Keys.Count; i++)
+        {
+            Assert.Equal(-here.Keys[i].Left.X, there.Keys[i].Right.X, 9);
+            Assert.Equal(here.Keys[i].Left.Y, there.Keys[i].Right.Y, 9);
+            Assert.Equal(-here.Keys[i].Right.Angle, there.Keys[i].Left.Angle, 9);
+            Assert.Equal(here.Keys[i].Right.Height, there.Keys[i].Left.Height, 9);
+        }
+    });
 
     [Theory]
     [MemberData(nameof(StepIds))]
@@ -130,7 +146,7 @@ public sealed class FloorPathTests
             return;
         }
 
-        double end = path.Keys[path.Keys.Count - 1].Arrives;
+        double end = path.End().Arrives;
         Dictionary<Foot, FootPose> before = [];
         for (double count = path.Keys[0].At - 1; count <= end; count += Tick)
         {
@@ -147,7 +163,7 @@ public sealed class FloorPathTests
                 FootPose pose = path.At(foot, count);
                 Assert.True(pose.Height >= 0, "a foot is below the floor");
                 Assert.True(pose.Height == 0 || pose.Contact == Contact.Air, "a foot off the floor does not meet it");
-                AssertLeg(body, pose, $"{count} {foot} {from} {to}");
+                AssertLeg(body, pose, count);
                 bool stands = from.Weight.StandingFoot() == foot;
                 FootMotion motion = to.MotionOf(foot);
                 if (stands && motion is not (FootMotion.Jump or FootMotion.Slide))
@@ -159,7 +175,7 @@ public sealed class FloorPathTests
 
                 if (before.TryGetValue(foot, out FootPose last))
                 {
-                    Assert.True((pose.Place - last.Place).Length < 0.25, $"a foot jumps from place to place at {count}: {last} {pose} {from} {to}");
+                    Assert.True((pose.Place - last.Place).Length < 0.25, $"a foot jumps from place to place at {count}");
                     Assert.True(Math.Abs(pose.Height - last.Height) < 0.15, $"a foot jumps up or down at {count}");
                 }
 
@@ -168,10 +184,10 @@ public sealed class FloorPathTests
         }
     }
 
-    private static void AssertLeg(BodyPose body, FootPose foot, string x)
+    private static void AssertLeg(BodyPose body, FootPose foot, double count)
     {
         double away = (foot.Place - new FloorPoint(body.X, body.Y)).Length;
-        Assert.True(away <= Size.Reach + 1e-9, "a foot is out of reach " + (away - Size.Reach) + x);
+        Assert.True(away <= Size.Reach + 1e-9, $"a foot is out of reach at {count}");
         double rise = body.HipHeight - foot.Height;
         Assert.True(Math.Sqrt((away * away) + (rise * rise)) <= Size.LegLength + 1e-9, "a leg is too long");
         Assert.True(body.HipHeight > 0.4 * Size.Height, "the dancer sits");
