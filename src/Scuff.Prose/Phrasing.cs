@@ -93,14 +93,20 @@ public static class Phrasing
                 : move.Words;
         }
 
-        if (move.Steps.Count == 1 || move.Definition.Rows.Count == 1 || !SaysAll(move))
+        bool stepAndPivot = move.Steps.Count == 2 && move.Steps[1].Action.Kind == ActionKind.Pivot;
+        if (move.Steps.Count == 1 || move.Definition.Rows.Count == 1 || stepAndPivot || !SaysAll(move))
         {
             return string.Join(", ", move.Steps.Select(DescribeWith));
         }
 
         StringBuilder words = new(move.Definition.Name);
         bool names = words.ToString().Contains(" right", StringComparison.Ordinal);
-        if (move.Named is Foot named && move.Definition.NamedBy != NamedBy.None && !names)
+        if (move.Named is Foot lead && move.Definition.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot && !names && LastWordIsPlace(move.Definition.Name) is int place)
+        {
+            // "shuffle R forward"
+            words.Insert(place, lead == Foot.Right ? " R" : " L");
+        }
+        else if (move.Named is Foot named && move.Definition.NamedBy != NamedBy.None && !names)
         {
             bool way = move.Definition.NamedBy is NamedBy.Travel or NamedBy.Turn;
             words.Append(' ').Append(way ? named == Foot.Right ? "right" : "left" : named == Foot.Right ? "R" : "L");
@@ -131,6 +137,10 @@ public static class Phrasing
         ? Describe(step.Action)
         : Describe(step.Action) + string.Concat(step.With.Select(w => " and " + Describe(w)));
 
+    private static int? LastWordIsPlace(string name) => name.EndsWith(" forward", StringComparison.Ordinal) ? name.Length - 8
+        : name.EndsWith(" back", StringComparison.Ordinal) ? name.Length - 5
+        : null;
+
     /// <summary>Whether the figure's name says all that is danced.</summary>
     private static bool SaysAll(WrittenMove move)
     {
@@ -141,16 +151,23 @@ public static class Phrasing
         }
 
         Foot named = move.Named ?? Foot.Right;
-        if (definition.Rows.Count != move.Steps.Count)
+        int core = definition.Rows.Count;
+        while (core > 1 && definition.Rows[core - 1].IsFinish)
+        {
+            core--;
+        }
+
+        if (move.Steps.Count != definition.Rows.Count && move.Steps.Count != core)
         {
             return false;
         }
 
-        for (int i = 0; i < definition.Rows.Count; i++)
+        for (int i = 0; i < move.Steps.Count; i++)
         {
             StepAction row = definition.Rows[i].For(named);
             StepAction danced = move.Steps[i].Action;
-            if (row.Kind != danced.Kind || row.Foot != danced.Foot || row.Effect != danced.Effect || row.Direction != danced.Direction || danced.Size != StepSize.Usual || move.Steps[i].With.Count > 0)
+            bool pivots = row.Kind == ActionKind.Recover && danced.Kind == ActionKind.Pivot;
+            if ((row.Kind != danced.Kind && !pivots) || row.Foot != danced.Foot || row.Effect != danced.Effect || row.Direction != danced.Direction || danced.Size != StepSize.Usual || (move.StatedTurn is null && row.Turn != danced.Turn) || move.Steps[i].With.Count > 0)
             {
                 return false;
             }

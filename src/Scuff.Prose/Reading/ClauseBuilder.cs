@@ -48,7 +48,7 @@ internal sealed class ClauseBuilder
             switch (term.Kind)
             {
                 case TermKind.Separator:
-                    if (term.Text == ":" && TryDetail(ref i, _end))
+                    if (term.Text is ":" or "=" && TryDetail(ref i, _end))
                     {
                         break;
                     }
@@ -72,6 +72,7 @@ internal sealed class ClauseBuilder
                 case TermKind.With:
                     _pending = Link.Soft;
                     _with = true;
+                    _styling = NextMeaningful(i + 1) is TermKind.Unknown;
                     break;
                 case TermKind.Amp:
                     Amp(term);
@@ -132,6 +133,11 @@ internal sealed class ClauseBuilder
                 case TermKind.WeightTakes:
                 case TermKind.WeightBoth:
                     Last().WeightNote = term.Kind;
+                    break;
+                case TermKind.Times when !_current.HasContent && NextContent(i + 1) is not null:
+                    // "2 x half pivot"
+                    _current.Times = Math.Clamp(term.Meaning.Value, 1, 8);
+                    Widen(term);
                     break;
                 case TermKind.Times:
                     Clause repeated = Last();
@@ -325,6 +331,19 @@ internal sealed class ClauseBuilder
         owner.Cover(term.Span);
     }
 
+    private TermKind? NextMeaningful(int from)
+    {
+        for (int i = from; i < _end; i++)
+        {
+            if (_terms[i].Kind is not (TermKind.Filler or TermKind.Size))
+            {
+                return _terms[i].Kind;
+            }
+        }
+
+        return null;
+    }
+
     private static bool IsArm(Term term) => term.Kind == TermKind.Style && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger" or "fingers" or "shoulder" or "shoulders" or "palm" or "palms" or "head" or "eyes" or "look" or "looking" or "fist";
 
     private void Amp(Term term)
@@ -380,6 +399,43 @@ internal sealed class ClauseBuilder
     private void FootTerm(Term term, int at, bool certain, bool mayBeReference = false)
     {
         Foot foot = term.Meaning.Side!.Value;
+        if (at + 1 < _end && IsArm(_terms[at + 1]))
+        {
+            // "with L hand on hat brim"
+            _current.HasStyle = true;
+            Widen(term);
+            return;
+        }
+
+        bool withOther = (_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase)) && _current.Feet.Count == 1 && _current.Feet[0].Foot != foot;
+        if (withOther && _current.Feet[0].MayBeReference)
+        {
+            // "step across the right with your left"
+            _current.Reference = _current.Feet[0].Foot;
+            _current.Feet[0] = new FootWord(foot, true, false);
+            _pending = Link.None;
+            Widen(term);
+            return;
+        }
+
+        if (withOther && _current.Dir is { Direction: Direction.Together })
+        {
+            // "close R together with L"
+            _current.Reference = foot;
+            _pending = Link.None;
+            Widen(term);
+            return;
+        }
+
+        bool sideAgain = !certain && _current.Feet.Count > 0 && _current.Feet[^1].Foot == foot && (_current.Diagonal || _current.Dir is { Direction: Direction.Forward or Direction.Back or Direction.Side }) && _current.DirSide is null && NextIndex(at + 1) < 0 && _pending is Link.None && !_current.IsFigure;
+        if (sideAgain)
+        {
+            // "step left diagonally forward left"
+            _current.DirSide = foot;
+            Widen(term);
+            return;
+        }
+
         bool afterPlace = _current.Dir is { Direction: Direction.CrossFront or Direction.CrossBehind or Direction.Together or Direction.LockBehind or Direction.LockFront } && PreviousIndex(at - 1) is int before and >= 0 && _terms[before].Kind is TermKind.Dir or TermKind.Part;
         if (afterPlace && _pending is not (Link.Soft or Link.Amp) && _current.Reference is null && _current.Feet.Count > 0 && _current.Feet[^1].Foot != foot && !NextSuitsNewClause(at))
         {
@@ -430,6 +486,11 @@ internal sealed class ClauseBuilder
         {
             Close(Link.None);
         }
+        else if (_current is { IsFigure: true, Feet.Count: > 0 } && !VerbFirst && NextIndex(at + 1) is int move and >= 0 && _terms[move].Kind is TermKind.Move && _current.Feet[^1].Foot != foot)
+        {
+            // "right heel strut left heel strut"
+            Close(Link.None);
+        }
         else if (_current.Feet.Count > 0 && _current.HasVerb && !_current.IsFigure && NextIndex(at + 1) is int following and >= 0 && (_terms[following].Kind is TermKind.Dir or TermKind.Part || (_terms[following].Kind is TermKind.Move && !VerbFirst)) && _current.Feet[^1].Foot != foot)
         {
             // "step right left behind": the second foot begins its own move when something follows it
@@ -452,7 +513,7 @@ internal sealed class ClauseBuilder
         // "cross R over L side R": L is the standing foot; "cross R over, L side": a comma stands there.
         // "step R together L side": L begins the next move when a direction follows and no other foot comes before it
         int next = NextIndex(at + 1);
-        if (_current.Head is null && next >= 0 && _terms[next].Kind is TermKind.Dir && _terms[next].Meaning.Direction is not (Direction.Together or Direction.InPlace))
+        if (_current.Head is null && next >= 0 && _terms[next].Kind is TermKind.Dir && _terms[next].Meaning.Direction is not Direction.Together)
         {
             return true;
         }
@@ -596,6 +657,17 @@ internal sealed class ClauseBuilder
         if (dir.Direction is Direction.Clockwise or Direction.Anticlockwise && (_current.Amount is not null || _current.HasTurnWord))
         {
             _current.TurnSide = dir.Direction == Direction.Clockwise ? Foot.Right : Foot.Left;
+            Widen(term);
+            return;
+        }
+
+        bool letter = dir.Side is Foot beside && term.Text.Length == 4 && term.Text.StartsWith("to ", StringComparison.OrdinalIgnoreCase) && _current.Feet.Count > 0 && _current.Feet[^1].Foot != beside && _current.Dir is null && _pending is Link.None
+            && _current.Head?.Verb is null or ActionKind.Step or ActionKind.Touch or ActionKind.Drag or ActionKind.Slide or ActionKind.Tap;
+        if (letter)
+        {
+            // "R to L": beside it
+            _current.Reference = dir.Side;
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Together };
             Widen(term);
             return;
         }
@@ -888,7 +960,7 @@ internal sealed class ClauseBuilder
     {
         int number = term.Meaning.Value;
         int next = at + 1;
-        if (at > 0 && _terms[at - 1].Kind == TermKind.Filler && _terms[at - 1].Text.Contains("count", StringComparison.OrdinalIgnoreCase))
+        if (at > 0 && _terms[at - 1].Kind == TermKind.Filler && (_terms[at - 1].Text.Contains("count", StringComparison.OrdinalIgnoreCase) || _terms[at - 1].Text.Equals("on", StringComparison.OrdinalIgnoreCase)))
         {
             // "on count eight": says again what the label says
             Widen(term);
@@ -1016,10 +1088,24 @@ internal sealed class ClauseBuilder
         bool hasClock = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind == TermKind.Clock);
         TakeWeightNote(owner, contentStart, close);
 
-        if (moves.Count > 0 && !hasClock)
+        for (int i = contentStart; i < close; i++)
+        {
+            if (_terms[i].Kind == TermKind.Times && owner.Times == 1)
+            {
+                owner.Times = Math.Clamp(_terms[i].Meaning.Value, 1, 8);
+                owner.TimesStated = true;
+            }
+        }
+
+        bool ofWeight = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind is TermKind.WeightOn or TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth);
+        if (moves.Count > 0 && !hasClock && !(ofWeight && moves.Count == 1))
         {
             int rows = owner.Head is { Figures.Count: > 0 } ? owner.Head.Figures[0].Rows.Count : 1;
-            if (moves.Count == 1 && moves[0].IsFeetOnly)
+            if (moves.Count == 1 && moves[0].IsFeetOnly && owner.Amount is not null && owner.TurnSide is null)
+            {
+                owner.TurnSide = moves[0].Feet[0].Foot;
+            }
+            else if (moves.Count == 1 && moves[0].IsFeetOnly)
             {
                 owner.Feet.AddRange(moves[0].Feet);
             }
@@ -1198,6 +1284,12 @@ internal sealed class ClauseBuilder
                 owner.LinkAfter = clause.LinkAfter;
                 owner.WeightNote ??= clause.WeightNote;
                 owner.Unknown.AddRange(clause.Unknown);
+                if (clause.TimesStated)
+                {
+                    owner.Times = clause.Times;
+                    owner.TimesStated = true;
+                }
+
                 _clauses.RemoveRange(before + 1, i - before);
                 i = before;
             }

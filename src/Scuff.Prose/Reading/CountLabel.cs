@@ -136,6 +136,11 @@ internal sealed class CountLabel
             if (hasNumber && c is '-' or '–' or '—' or '−' or '~' or '‐' or '‑')
             {
                 int next = SkipBlank(text, at + 1, end);
+                while (next < end && text[next] is '-' or '–' or '—')
+                {
+                    next = SkipBlank(text, next + 1, end);
+                }
+
                 if (next < end && (char.IsAsciiDigit(text[next]) || text[next] == '&'))
                 {
                     dash = char.IsAsciiDigit(text[next]);
@@ -149,9 +154,19 @@ internal sealed class CountLabel
             if (hasNumber && c is ',' or '.' or '/' or ';')
             {
                 int next = SkipBlank(text, at + 1, end);
-                while (next < end && text[next] == '.')
+                while (next < end && text[next] is '.' or ',')
                 {
                     next = SkipBlank(text, next + 1, end);
+                }
+
+                if (next + 2 < end && text[next] == '(' && char.IsAsciiDigit(text[next + 1]) && text[next + 2] == ')')
+                {
+                    // 1,2,(3),4: a count in brackets is a count
+                    Add(places, text[next + 1] - '0', false);
+                    last = text[next + 1] - '0';
+                    at = next + 3;
+                    labelEnd = at;
+                    continue;
                 }
 
                 if (next < end && (char.IsAsciiDigit(text[next]) || text[next] == '&'))
@@ -227,6 +242,12 @@ internal sealed class CountLabel
         char previous = at > labelStart ? text[at - 1] : ' ';
         if (c == '&')
         {
+            return ("&", 1);
+        }
+
+        if (c is '$' or '%' && hasNumber && char.IsAsciiDigit(next))
+        {
+            // the key beside the &
             return ("&", 1);
         }
 

@@ -182,7 +182,7 @@ internal sealed class HeadingReader(ReaderState state)
         string lower = words.ToLowerInvariant();
         int count = lower.IndexOf("count", StringComparison.Ordinal);
         int wall = lower.IndexOf("wall", StringComparison.Ordinal);
-        if (count < 0 || wall < 0 || words.Length > 120 || !lower.Any(char.IsAsciiDigit))
+        if (count < 0 || wall < 0 || lower.Contains("restart", StringComparison.Ordinal) || lower.Contains("tag", StringComparison.Ordinal) || lower.Contains("bridge", StringComparison.Ordinal) || lower.Contains("after", StringComparison.Ordinal) || words.Length > 120 || !lower.Any(char.IsAsciiDigit))
         {
             return false;
         }

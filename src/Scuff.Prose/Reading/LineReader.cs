@@ -26,6 +26,14 @@ internal sealed class LineReader(ReaderState state)
         List<(Facing Facing, TextSpan Span)> clocks = TakeClocks(terms, out Turn bodyAngle);
         List<Clause> clauses = ClauseBuilder.Build(terms);
         TextSpan whole = TrimSpan(start, end);
+        if (!clauses.Exists(c => c.HasContent) && state.Text.AsSpan(start, end - start).Trim() is { Length: < 30 } onceMore
+            && (onceMore.Contains("again", StringComparison.OrdinalIgnoreCase) || onceMore.Contains("once more", StringComparison.OrdinalIgnoreCase)))
+        {
+            Clause repeat = new() { IsRepeat = true };
+            repeat.Cover(whole);
+            clauses = [repeat];
+        }
+
         if (clauses.Count == 1 && clauses[0].IsRepeat || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null)))
         {
             LineContent? repeated = ReadRepeat(clauses, places, whole, line, label, clocks);
@@ -45,7 +53,7 @@ internal sealed class LineReader(ReaderState state)
             List<Clause> plain = ClauseBuilder.Build(plainTerms);
             ResolveTurnsTo(plain);
             (LineReading? plainBest, LineReading? plainOther, List<Clause> plainDanced, List<(Clause Figure, int From, int To)> plainFigures) = Solve(plain, places);
-            if (plainBest is not null && (best is null || Badness(plainBest, plain) < Badness(best, clauses) - 0.05))
+            if (plainBest is not null && (best is null || Badness(plainBest, plain) < Badness(best, clauses) - 0.3))
             {
                 (best, other, danced, figures, clauses) = (plainBest, plainOther, plainDanced, plainFigures, plain);
             }
@@ -399,9 +407,9 @@ internal sealed class LineReader(ReaderState state)
                 }
 
                 (LineReading? best, LineReading? other) = Best(solver.Solve(kept, places, state.Weight));
-                if (agrees && best is { Fits: true, Cost: < 1.5 } && (found is null || best.Cost < found.Value.Best.Cost - 0.001))
+                if (agrees && best is { Fits: true, Cost: < 1.5 } && (found is null || best.Cost + 0.5 < found.Value.Best.Cost - 0.001))
                 {
-                    found = (best, other, kept);
+                    found = (best with { Cost = best.Cost + 0.5 }, other, kept);
                 }
             }
         }
@@ -567,7 +575,7 @@ internal sealed class LineReader(ReaderState state)
                             continue;
                         }
 
-                        bool side = stated is null || form.NamedBy == NamedBy.None || named == stated || figure.Feet.Count > 1;
+                        bool side = stated is null || (figure.Feet.Count == 0 && form.NamedBy != NamedBy.Travel) || form.NamedBy == NamedBy.None || named == stated || figure.Feet.Count > 1;
                         anyLike |= side;
                         anyMirrored |= !side;
                     }

@@ -151,7 +151,7 @@ internal sealed class LineSolver(Lexicon lexicon)
         Foot side = clause.TurnSide ?? Foot.Right;
         Ratio eighths = side == Foot.Right ? amount : -amount;
         bool softBefore = clause.Link is Link.None or Link.Soft && index > 0;
-        bool softAfter = clause.LinkAfter is Link.None && index + 1 < clauses.Count;
+        bool softAfter = clause.LinkAfter is Link.None or Link.Soft && index + 1 < clauses.Count;
         double unsure = missing || clause.Amount is null ? 0.01 : 0;
 
         // with the move before

@@ -155,6 +155,12 @@ internal sealed class TextReaderRun
             return;
         }
 
+        if (_section is not null && CountsInBrackets(line) is List<LabelPlace> inside)
+        {
+            ReadPlaces(line, inside, line.Start, string.Join(' ', inside.Select(p => p.Label)), new TextSpan(line.Start, 0));
+            return;
+        }
+
         if (_section is null && _parts.Count == 0 && _tag is null && _heading.ReadField(line))
         {
             return;
@@ -588,7 +594,7 @@ internal sealed class TextReaderRun
                 continue;
             }
 
-            if (CountLabel.Read(_text, i, line.End) is not CountLabel next || next.End >= line.End || NextWordIsNoMove(next.End, line.End))
+            if (CountLabel.Read(_text, i, line.End) is not CountLabel next || next.End >= line.End || (c is not ('(' or '[') && NextWordIsNoMove(next.End, line.End)))
             {
                 continue;
             }
@@ -662,9 +668,14 @@ internal sealed class TextReaderRun
             places.Add(place with { Number = number, Place = moved, Label = CountGrid.LabelOf(moved) });
         }
 
+        ReadPlaces(line, places, label.End, _text.Substring(label.Span.Start, label.Span.Length), label.Span);
+    }
+
+    private void ReadPlaces(TextLine line, List<LabelPlace> places, int wordsStart, string printed, TextSpan labelSpan)
+    {
+        SectionBuilder section = _section!;
         RememberWeight(places);
-        string printed = _text.Substring(label.Span.Start, label.Span.Length);
-        LineContent content = new LineReader(_state).Read(places, label.End, line.End, line.Number, printed);
+        LineContent content = new LineReader(_state).Read(places, wordsStart, line.End, line.Number, printed);
         Counts start = places.Count > 0 ? Counts.Max(Counts.Zero, Counts.FromWhole(places.Min(p => p.Place).Value.Floor)) : Counts.Zero;
         if (places[0].Place < Counts.Zero)
         {
@@ -680,12 +691,46 @@ internal sealed class TextReaderRun
             Claims = content.Claims,
             Notes = content.Notes,
             Span = line.Span,
-            LabelSpan = label.Span,
+            LabelSpan = labelSpan,
             Places = places.Select(p => new WrittenCount(p.Label, p.Place)).ToValueList(),
             Number = line.Number,
         };
         section.Lines.Add(made);
         _state.SectionLines.Add(made);
+    }
+
+    /// <summary>"Step R to side (1), touch L together (2)": the counts stand in brackets after the moves.</summary>
+    private List<LabelPlace>? CountsInBrackets(TextLine line)
+    {
+        List<LabelPlace> places = [];
+        int number = 0;
+        for (int i = line.Start; i + 2 < line.End; i++)
+        {
+            if (_text[i] != '(')
+            {
+                continue;
+            }
+
+            int close = _text.IndexOf(')', i, Math.Min(5, line.End - i));
+            if (close < 0)
+            {
+                continue;
+            }
+
+            string inside = _text[(i + 1)..close].Trim();
+            if (inside == "&" && number > 0)
+            {
+                Counts half = Counts.FromWhole(number - 1) + Counts.Half;
+                places.Add(new LabelPlace(CountGrid.LabelOf(half), number, half, false));
+            }
+            else if (int.TryParse(inside, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count is > 0 and < 100 && (number == 0 || count == number + 1))
+            {
+                number = count;
+                places.Add(new LabelPlace(inside, count, Counts.FromWhole(count - 1), false));
+            }
+        }
+
+        return number > 0 ? places : null;
     }
 
     private int OffsetFor(CountLabel label)

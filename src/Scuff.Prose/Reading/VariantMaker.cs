@@ -48,7 +48,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
     /// <summary>Arms, hips and the like may be made beside a step and take no count of their own.</summary>
     private static void AddBeside(List<Variant> variants, Clause clause)
     {
-        Variant? body = variants.Find(v => v.Rows.Count > 0 && !v.Accompanies && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee && r.Action.Effect == WeightEffect.Keeps));
+        Variant? body = variants.Find(v => v.Rows.Count > 0 && !v.Accompanies && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind == ActionKind.Hitch && clause.Link == Link.Soft)));
         if (body is null)
         {
             return;
@@ -377,7 +377,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
         for (int i = 0; i < Math.Max(feet.Count, times); i++)
         {
             (Foot foot, bool isNamed) = i < feet.Count ? feet[i] : (feet[^1].Foot, false);
-            if (i >= feet.Count && usual.Effect == WeightEffect.Takes)
+            if (i >= feet.Count && rows[^1].Action.Effect == WeightEffect.Takes)
             {
                 // "two walks", "step x2": the feet alternate
                 foot = rows[^1].Action.Foot.ToFoot()!.Value.Other();
@@ -738,7 +738,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
 
         if (clause.Part is "heel" or "toe" or "heels" or "toes" && clause.Dir?.Direction is Direction.Down)
         {
-            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Drop), FootRule.Free, feet, situation, 0);
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Drop) with { Effect = WeightEffect.Takes, Contact = Contact.Flat }, FootRule.Free, feet, situation, 0);
             return;
         }
 
@@ -1146,6 +1146,12 @@ internal sealed class VariantMaker(Lexicon lexicon)
                 action = action with { Size = SizeOf(clause) };
             }
 
+            if (action.Kind == ActionKind.Recover && action.Turn.Sign != 0 && IsStepAndPivot(definition))
+            {
+                // the catalogue calls it a recover; on the floor it is the pivot
+                action = action with { Kind = ActionKind.Pivot };
+            }
+
             rows.Add(new VariantRow(respread ? action with { Turn = Turn.None } : action, row.At, row.Stretches));
         }
 
@@ -1157,6 +1163,12 @@ internal sealed class VariantMaker(Lexicon lexicon)
         if (definition.Rows.Count == 1 && clause.Dir is not null && rows[0].Action.Foot.ToFoot() is Foot acting)
         {
             rows[0] = rows[0] with { Action = rows[0].Action with { Direction = DirectionOf(clause, acting, rows[0].Action.Direction, rows[0].Action.Kind) } };
+        }
+
+        bool strut = rows.Count == 2 && rows[1].Action.Kind == ActionKind.Drop;
+        if (strut && clause.Dir is not null && rows[0].Action.Foot.ToFoot() is Foot struts)
+        {
+            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = DirectionOf(clause, struts, rows[0].Action.Direction, rows[0].Action.Kind) } };
         }
 
         if (clause.WeightNote is not null && rows.Count > 0)

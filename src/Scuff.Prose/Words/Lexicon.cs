@@ -118,6 +118,15 @@ internal sealed class Lexicon
             return exchanged;
         }
 
+        // a letter doubled: "stepp", "heell"
+        for (int i = 0; i + 1 < word.Length; i++)
+        {
+            if (word[i] == word[i + 1] && word[..i] + word[(i + 1)..] is string single && KnowsWord(single))
+            {
+                return single;
+            }
+        }
+
         string? found = null;
         foreach (string candidate in Slips.Of(word))
         {

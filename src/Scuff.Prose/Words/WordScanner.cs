@@ -160,9 +160,22 @@ internal static class WordScanner
 
     private static (int Lower, int End)? FractionAfter(string text, int stop, int end)
     {
-        if (stop + 1 < end && text[stop] is '/' or '\u2044' && char.IsAsciiDigit(text[stop + 1]))
+        int slash = stop;
+        if (slash + 2 < end && text[slash] == ' ' && text[slash + 1] == '/')
         {
-            int lowerEnd = stop + 1;
+            slash++;
+        }
+
+        int digit = slash + 1;
+        if (digit + 1 < end && slash < end && text[slash] == '/' && text[digit] == ' ' && text[digit + 1] is '2' or '4' or '8')
+        {
+            // "1/ 2": a slip
+            digit++;
+        }
+
+        if (digit < end && text[slash] is '/' or '\u2044' && char.IsAsciiDigit(text[digit]))
+        {
+            int lowerEnd = digit;
             int lower = Digits(text, ref lowerEnd, end);
             return (lower, lowerEnd);
         }

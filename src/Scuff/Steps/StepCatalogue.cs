@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Text;
 
 namespace Scuff.Steps;
 
@@ -7,7 +8,7 @@ public sealed class StepCatalogue
 {
     private const string Folder = "data/steps/";
 
-    private static readonly Lazy<(StepCatalogue Catalogue, ValueList<CatalogueComplaint> Complaints)> Embedded = new(ReadEmbedded);
+    private static readonly Lazy<StepCatalogue> Embedded = new(() => Read(EmbeddedFiles(), judges: false).Catalogue);
 
     private readonly Dictionary<string, StepDefinition> _byId;
 
@@ -25,10 +26,10 @@ public sealed class StepCatalogue
     }
 
     /// <summary>The catalogue that comes with Scuff; read on first use.</summary>
-    public static StepCatalogue Default => Embedded.Value.Catalogue;
+    public static StepCatalogue Default => Embedded.Value;
 
-    /// <summary>Faults in the data files that come with Scuff; a test keeps this empty.</summary>
-    public static ValueList<CatalogueComplaint> DefaultComplaints => Embedded.Value.Complaints;
+    /// <summary>Faults in the data files that come with Scuff, read anew; a test keeps this empty.</summary>
+    public static ValueList<CatalogueComplaint> DefaultComplaints => Read(EmbeddedFiles()).Complaints;
 
     /// <summary>All entries, in the order of the files (by name) and of their places in them.</summary>
     public IReadOnlyList<StepDefinition> Definitions { get; }
@@ -44,8 +45,13 @@ public sealed class StepCatalogue
     /// </summary>
     /// <param name="files">File names (for the complaints) and their texts.</param>
     public static (StepCatalogue Catalogue, ValueList<CatalogueComplaint> Complaints) Read(IEnumerable<(string File, string Text)> files)
+        => Read(files, judges: true);
+
+    private static (StepCatalogue Catalogue, ValueList<CatalogueComplaint> Complaints) Read(
+        IEnumerable<(string File, string Text)> files,
+        bool judges)
     {
-        StepCatalogueReader reader = new();
+        StepCatalogueReader reader = new(judges);
         foreach ((string file, string text) in files)
         {
             reader.ReadFile(file, text);
@@ -54,20 +60,27 @@ public sealed class StepCatalogue
         return reader.Finish();
     }
 
-    private static (StepCatalogue Catalogue, ValueList<CatalogueComplaint> Complaints) ReadEmbedded()
+    private static List<(string File, string Text)> EmbeddedFiles()
     {
         Assembly assembly = typeof(StepCatalogue).Assembly;
-        string[] names = [.. assembly.GetManifestResourceNames().Where(IsStepFile)];
+        string[] names = assembly.GetManifestResourceNames();
         Array.Sort(names, StringComparer.Ordinal);
         List<(string File, string Text)> files = new(names.Length);
+        byte[] bytes = [];
         foreach (string name in names)
         {
-            using Stream stream = assembly.GetManifestResourceStream(name)!;
-            using StreamReader text = new(stream);
-            files.Add((name, text.ReadToEnd()));
+            if (IsStepFile(name))
+            {
+                // a reader of text would copy everything once more, and this is on the way to every start
+                using Stream stream = assembly.GetManifestResourceStream(name)!;
+                int length = (int)stream.Length;
+                bytes = bytes.Length < length ? new byte[length] : bytes;
+                stream.ReadExactly(bytes, 0, length);
+                files.Add((name, Encoding.UTF8.GetString(bytes, 0, length)));
+            }
         }
 
-        return Read(files);
+        return files;
     }
 
     private static bool IsStepFile(string name)

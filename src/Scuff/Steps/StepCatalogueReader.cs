@@ -9,39 +9,11 @@ namespace Scuff.Steps;
 /// Reads the line format of <c>data/steps/*.steps</c>, described in the README beside those files. Strict: whatever it does not
 /// understand is told with its file and line, and never becomes part of a move.
 /// </summary>
-internal sealed class StepCatalogueReader
+/// <param name="judges">Whether entries are judged beyond their lines (weight, shared names, keys that lead nowhere). The files that
+/// come with Scuff are judged by its tests, so a start need not wait for it.</param>
+internal sealed class StepCatalogueReader(bool judges)
 {
     private static readonly string[] Levels = ["absolute beginner", "beginner", "improver", "intermediate", "advanced"];
-
-    private static readonly Dictionary<string, Direction> Directions = new(StringComparer.Ordinal)
-    {
-        ["forward"] = Direction.Forward,
-        ["back"] = Direction.Back,
-        ["side"] = Direction.Side,
-        ["diag-forward"] = Direction.DiagonalForward,
-        ["diag-back"] = Direction.DiagonalBack,
-        ["diag-forward-across"] = Direction.DiagonalForwardAcross,
-        ["diag-back-across"] = Direction.DiagonalBackAcross,
-        ["cross-front"] = Direction.CrossFront,
-        ["cross-behind"] = Direction.CrossBehind,
-        ["lock-front"] = Direction.LockFront,
-        ["lock-behind"] = Direction.LockBehind,
-        ["together"] = Direction.Together,
-        ["home"] = Direction.Home,
-        ["in-place"] = Direction.InPlace,
-        ["out"] = Direction.Out,
-        ["in"] = Direction.In,
-        ["up"] = Direction.Up,
-        ["down"] = Direction.Down,
-        ["across"] = Direction.Across,
-        ["behind"] = Direction.Behind,
-        ["to-same"] = Direction.Right,
-        ["to-other"] = Direction.Left,
-        ["centre"] = Direction.Centre,
-        ["any"] = Direction.Unstated,
-        ["clockwise"] = Direction.Clockwise,
-        ["anticlockwise"] = Direction.Anticlockwise,
-    };
 
     private readonly List<StepDefinition> _definitions = [];
     private readonly Dictionary<string, StepSource> _sources = new(StringComparer.Ordinal);
@@ -49,10 +21,10 @@ internal sealed class StepCatalogueReader
     private readonly List<CatalogueComplaint> _complaints = [];
 
     // Keys that entries point at, judged when every file has been read.
-    private readonly List<(Place Place, string Entry, string Key, bool IsSource)> _pointers = [];
+    private readonly List<Pointer> _pointers = [];
     private readonly Dictionary<string, Place> _places = new(StringComparer.Ordinal);
 
-    private Place _place;
+    private Place _place = new("", 0, default);
     private Entry? _entry;
 
     /// <summary>Reads one file.</summary>
@@ -77,16 +49,28 @@ internal sealed class StepCatalogueReader
     /// <summary>Judges what needs all files, and hands over the catalogue.</summary>
     public (StepCatalogue Catalogue, ValueList<CatalogueComplaint> Complaints) Finish()
     {
-        foreach ((Place place, string entry, string key, bool isSource) in _pointers)
+        if (judges)
         {
-            if (isSource ? !_sources.ContainsKey(key) : !_ids.Contains(key))
-            {
-                Complain(place, isSource ? CatalogueRules.UnknownSource : CatalogueRules.UnknownId, ("entry", entry), (isSource ? "key" : "id", key));
-            }
+            JudgePointers();
+            JudgeSharedNames();
         }
 
-        JudgeSharedNames();
         return (new StepCatalogue(_definitions.ToValueList(), _sources), _complaints.ToValueList());
+    }
+
+    private void JudgePointers()
+    {
+        foreach (Pointer pointer in _pointers)
+        {
+            if (!pointer.IsSource && !_ids.Contains(pointer.Key))
+            {
+                Complain(pointer.Place, CatalogueRules.UnknownId, ("entry", pointer.Entry), ("id", pointer.Key));
+            }
+            else if (pointer.IsSource && !_sources.ContainsKey(pointer.Key))
+            {
+                Complain(pointer.Place, CatalogueRules.UnknownSource, ("entry", pointer.Entry), ("key", pointer.Key));
+            }
+        }
     }
 
     private static int IndentOf(ReadOnlySpan<char> line)
@@ -164,6 +148,37 @@ internal sealed class StepCatalogueReader
         beat = at;
         return place;
     }
+
+    private static Direction? DirectionOf(string word) => word switch
+    {
+        "forward" => Direction.Forward,
+        "back" => Direction.Back,
+        "side" => Direction.Side,
+        "diag-forward" => Direction.DiagonalForward,
+        "diag-back" => Direction.DiagonalBack,
+        "diag-forward-across" => Direction.DiagonalForwardAcross,
+        "diag-back-across" => Direction.DiagonalBackAcross,
+        "cross-front" => Direction.CrossFront,
+        "cross-behind" => Direction.CrossBehind,
+        "lock-front" => Direction.LockFront,
+        "lock-behind" => Direction.LockBehind,
+        "together" => Direction.Together,
+        "home" => Direction.Home,
+        "in-place" => Direction.InPlace,
+        "out" => Direction.Out,
+        "in" => Direction.In,
+        "up" => Direction.Up,
+        "down" => Direction.Down,
+        "across" => Direction.Across,
+        "behind" => Direction.Behind,
+        "to-same" => Direction.Right,
+        "to-other" => Direction.Left,
+        "centre" => Direction.Centre,
+        "any" => Direction.Unstated,
+        "clockwise" => Direction.Clockwise,
+        "anticlockwise" => Direction.Anticlockwise,
+        _ => null,
+    };
 
     private static string WeightWord(Weight weight) => weight switch
     {
@@ -269,7 +284,7 @@ internal sealed class StepCatalogueReader
         }
 
         // one cause, one complaint: what a left-out row would have done is not judged
-        if (!entry.HasFaultyRow)
+        if (judges && !entry.HasFaultyRow)
         {
             JudgeWeight(entry);
             JudgeSpread(entry);
@@ -294,7 +309,7 @@ internal sealed class StepCatalogueReader
             Amounts = entry.Amounts.ToValueList(),
             Spread = entry.Spread.ToValueList(),
             TurnedForms = entry.TurnedForms.ToValueList(),
-            Rhythms = entry.Rhythms.ToValueList(),
+            Rhythms = RhythmsOf(entry),
             Others = entry.Others.ToValueList(),
             Note = entry.Find("note"),
             Conflict = entry.Find("conflict"),
@@ -467,7 +482,7 @@ internal sealed class StepCatalogueReader
         }
 
         entry.TurnedForms.Add(new TurnedForm(eighths, id));
-        _pointers.Add((_place, entry.Id, id, false));
+        _pointers.Add(new Pointer(_place, entry.Id, id, false));
     }
 
     private void ReadRhythm(Entry entry, string value)
@@ -484,8 +499,7 @@ internal sealed class StepCatalogueReader
                 }
             }
 
-            entry.Rhythms.Add(labels.ToValueList());
-            entry.RhythmPlaces.Add(_place);
+            entry.Rhythms.Add(new Rhythm(labels, _place));
         }
     }
 
@@ -507,7 +521,7 @@ internal sealed class StepCatalogueReader
         }
 
         entry.Others.Add(new OtherReading(words, id, default));
-        _pointers.Add((_place, entry.Id, id, false));
+        _pointers.Add(new Pointer(_place, entry.Id, id, false));
     }
 
     private void CloseOther(Entry entry)
@@ -555,7 +569,7 @@ internal sealed class StepCatalogueReader
         foreach (string key in value.Split([' ', ';', ','], StringSplitOptions.RemoveEmptyEntries))
         {
             keys.Add(key);
-            _pointers.Add((_place, entry.Id, key, true));
+            _pointers.Add(new Pointer(_place, entry.Id, key, true));
         }
     }
 
@@ -607,8 +621,8 @@ internal sealed class StepCatalogueReader
             Complain(CatalogueRules.UnknownAction, ("word", words[2]));
         }
 
-        bool knowsDirection = Directions.TryGetValue(words[3], out Direction direction);
-        if (!knowsDirection)
+        Direction? direction = DirectionOf(words[3]);
+        if (direction is null)
         {
             Complain(CatalogueRules.UnknownDirection, ("word", words[3]));
         }
@@ -640,7 +654,7 @@ internal sealed class StepCatalogueReader
         }
 
         RowEnd end = ReadRowEnd(words);
-        if (at is null || foot is null || traits is null || !knowsDirection || contact is null || effect is null)
+        if (at is null || foot is null || traits is null || direction is null || contact is null || effect is null)
         {
             return null;
         }
@@ -664,7 +678,7 @@ internal sealed class StepCatalogueReader
             RelativeFoot.Both => ActingFoot.Both,
             _ => ActingFoot.None,
         };
-        StepAction action = new(traits.Kind, acting, direction, contact.Value, effect.Value, Turn.FromEighths(end.Turn), end.Size);
+        StepAction action = new(traits.Kind, acting, direction.Value, contact.Value, effect.Value, Turn.FromEighths(end.Turn), end.Size);
         return new PatternRow(words[0], at.Value, foot.Value, action, end.IsFinish, end.Stretches);
     }
 
@@ -768,20 +782,35 @@ internal sealed class StepCatalogueReader
 
     private void JudgeRhythms(Entry entry)
     {
-        for (int i = 0; i < entry.Rhythms.Count; i++)
+        foreach (Rhythm rhythm in entry.Rhythms)
         {
-            ValueList<string> rhythm = entry.Rhythms[i];
-            if (rhythm.Count != entry.Rows.Count)
+            if (rhythm.Labels.Length != entry.Rows.Count)
             {
                 Complain(
-                    entry.RhythmPlaces[i],
+                    rhythm.Place,
                     CatalogueRules.RhythmLength,
-                    ("rhythm", string.Join(' ', rhythm)),
-                    ("counts", rhythm.Count.ToString(CultureInfo.InvariantCulture)),
+                    ("rhythm", string.Join(' ', rhythm.Labels)),
+                    ("counts", rhythm.Labels.Length.ToString(CultureInfo.InvariantCulture)),
                     ("entry", entry.Id),
                     ("rows", entry.Rows.Count.ToString(CultureInfo.InvariantCulture)));
             }
         }
+    }
+
+    private static ValueList<ValueList<string>> RhythmsOf(Entry entry)
+    {
+        if (entry.Rhythms.Count == 0)
+        {
+            return default;
+        }
+
+        ValueList<string>[] rhythms = new ValueList<string>[entry.Rhythms.Count];
+        for (int i = 0; i < rhythms.Length; i++)
+        {
+            rhythms[i] = new ValueList<string>(entry.Rhythms[i].Labels);
+        }
+
+        return new ValueList<ValueList<string>>(rhythms);
     }
 
     // A name that several entries have must lead to one of them, with a cue and without.
@@ -849,7 +878,12 @@ internal sealed class StepCatalogueReader
     private void Complain(Place place, Rule rule, params ReadOnlySpan<(string Name, string Value)> arguments)
         => _complaints.Add(new CatalogueComplaint(place.File, place.Line, rule.At(place.Span, arguments)));
 
-    private readonly record struct Place(string File, int Line, TextSpan Span);
+    // Classes, not structs: lists of a struct of our own would be compiled anew at every start.
+    private sealed record Place(string File, int Line, TextSpan Span);
+
+    private sealed record Pointer(Place Place, string Entry, string Key, bool IsSource);
+
+    private sealed record Rhythm(string[] Labels, Place Place);
 
     private sealed record RowEnd(Ratio Turn, bool IsFinish, bool Stretches, StepSize Size);
 
@@ -864,7 +898,8 @@ internal sealed class StepCatalogueReader
 
     private sealed class Entry(string id, bool isSource, Place place, bool isNew)
     {
-        private readonly Dictionary<string, string> _texts = new(StringComparer.Ordinal);
+        // few enough to be looked through: field, value, field, value
+        private readonly List<string> _texts = new(16);
 
         public string Id { get; } = id;
 
@@ -896,9 +931,7 @@ internal sealed class StepCatalogueReader
 
         public List<TurnedForm> TurnedForms { get; } = [];
 
-        public List<ValueList<string>> Rhythms { get; } = [];
-
-        public List<Place> RhythmPlaces { get; } = [];
+        public List<Rhythm> Rhythms { get; } = [];
 
         public List<OtherReading> Others { get; } = [];
 
@@ -912,9 +945,30 @@ internal sealed class StepCatalogueReader
 
         public bool HasFaultyRow { get; set; }
 
-        public bool TryKeep(string field, string value) => _texts.TryAdd(field, value);
+        public bool TryKeep(string field, string value)
+        {
+            if (Find(field) is not null)
+            {
+                return false;
+            }
 
-        public string? Find(string field) => _texts.GetValueOrDefault(field);
+            _texts.Add(field);
+            _texts.Add(value);
+            return true;
+        }
+
+        public string? Find(string field)
+        {
+            for (int i = 0; i < _texts.Count; i += 2)
+            {
+                if (_texts[i] == field)
+                {
+                    return _texts[i + 1];
+                }
+            }
+
+            return null;
+        }
 
         public string Text(string field) => Find(field) ?? "";
     }
