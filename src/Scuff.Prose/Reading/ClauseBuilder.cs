@@ -876,6 +876,15 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        bool nameGoesOn = move.Verb is ActionKind.Step && term.Text.ToLowerInvariant() is "step" or "steps" && _current.IsFigure && _pending is Link.None && NextIndex(at + 1) < 0
+            && !_current.HeadText.Contains("step", StringComparison.OrdinalIgnoreCase) && _current.Head!.Figures.Any(f => f.Name.EndsWith("step", StringComparison.Ordinal));
+        if (nameGoesOn)
+        {
+            // "L sailor 1/4 L step"
+            Widen(term);
+            return;
+        }
+
         // "turn 1/4 left stepping R forward": the turn goes with the step
         if (_current.HasContent)
         {

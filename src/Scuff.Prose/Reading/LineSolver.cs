@@ -105,7 +105,7 @@ internal sealed class LineSolver(Lexicon lexicon)
             previous = index > 1 ? clauses[index - 2] : null;
         }
 
-        foreach (Variant variant in _maker.Make(clause, previous, new Situation(state.Weight, state.Last)))
+        foreach (Variant variant in _maker.Make(clause, previous, index + 1 < clauses.Count ? clauses[index + 1] : null, new Situation(state.Weight, state.Last)))
         {
             if (variant.Accompanies)
             {

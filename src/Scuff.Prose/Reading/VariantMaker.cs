@@ -11,9 +11,12 @@ internal sealed class VariantMaker(Lexicon lexicon)
     // What a reading costs when the foot it needs is not free: it is taken only when nothing else is possible.
     private const double ImpossibleFoot = 3;
 
+    private bool _recoverFollows;
+
     /// <summary>All variants of one clause in a situation.</summary>
-    public List<Variant> Make(Clause clause, Clause? previous, Situation situation)
+    public List<Variant> Make(Clause clause, Clause? previous, Clause? next, Situation situation)
     {
+        _recoverFollows = next?.Head?.Verb is ActionKind.Recover or ActionKind.Shift || next?.WeightNote is TermKind.WeightOn || next is { Head: null };
         List<Variant> variants = [];
         if (clause.Head is { Figures.Count: > 0 } figure)
         {
@@ -1071,7 +1074,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
         }
 
         // a rock whose recover is written out
-        if (definition.Rows.Count == 2 && definition.Rows[0].Action.Kind == ActionKind.Rock && definition.Rows[1].Action.Kind == ActionKind.Recover)
+        if (_recoverFollows && definition.Rows.Count == 2 && definition.Rows[0].Action.Kind == ActionKind.Rock && definition.Rows[1].Action.Kind == ActionKind.Recover)
         {
             variants.Add(Cut(whole, 1, 0.05));
         }
