@@ -26,6 +26,9 @@ internal sealed class Clause
 
     public List<FootWord> Feet { get; } = [];
 
+    /// <summary>Whether the foot was named before the verb.</summary>
+    public bool FootFirst { get; set; }
+
     public bool BothFeet { get; set; }
 
     public Foot? Reference { get; set; }
@@ -115,7 +118,7 @@ internal sealed class Clause
             Link = Link, LinkAfter = LinkAfter, Start = Start, End = End, Head = Head, HeadText = HeadText, HasTurnWord = HasTurnWord, BothFeet = BothFeet,
             Reference = Turned(Reference), Dir = Dir, DirText = DirText, DirFirst = DirFirst, PartFirst = PartFirst, Diagonal = Diagonal, DirSide = Turned(DirSide), Amount = Amount,
             TurnSide = Turned(TurnSide), TurnTo = TurnTo, Part = Part, Size = Size, WeightNote = WeightNote, WeightFoot = Turned(WeightFoot), Times = Times,
-            TimesStated = TimesStated, Lasts = Lasts, IsRepeat = IsRepeat, HasLift = HasLift, IsMirrored = IsMirrored, RepeatCounts = RepeatCounts, HasStyle = HasStyle, Detail = [.. Detail.Select(d => d.Copy(mirrored))], IsAmp = IsAmp,
+            TimesStated = TimesStated, Lasts = Lasts, IsRepeat = IsRepeat, HasLift = HasLift, FootFirst = FootFirst, IsMirrored = IsMirrored, RepeatCounts = RepeatCounts, HasStyle = HasStyle, Detail = [.. Detail.Select(d => d.Copy(mirrored))], IsAmp = IsAmp,
         };
         foreach (FootWord word in Feet)
         {

@@ -53,7 +53,7 @@ internal sealed class ClauseBuilder
                         break;
                     }
 
-                    if (term.Text == "-" && _current.IsFigure && _current.Head!.Figures[0].Rows.Count > 1 && TryDetail(ref i, _end))
+                    if (term.Text is "-" or "–" or "—" && ((_current.IsFigure && _current.Head!.Figures[0].Rows.Count > 1) || (_current.Head is null && _current.Feet.Count == 0 && _clauses.Count > 0 && _clauses[^1].IsFigure)) && TryDetail(ref i, _end))
                     {
                         break;
                     }
@@ -86,6 +86,14 @@ internal sealed class ClauseBuilder
                     break;
                 case TermKind.Filler:
                     Widen(term);
+                    break;
+                case TermKind.Style when term.Text.ToLowerInvariant() is "like" or "as if" or "as though" or "pretending" or "imagine":
+                    // a comparison runs to the next comma
+                    while (i + 1 < _end && _terms[i + 1].Kind is not (TermKind.Separator or TermKind.Close or TermKind.Open))
+                    {
+                        i++;
+                    }
+
                     break;
                 case TermKind.Style:
                     _current.HasStyle = true;
@@ -464,7 +472,7 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        bool sideOfFoot = !certain && _current is { Feet.Count: 1, Dir: null, Reference: null } && _current.Feet[0].IsCertain && _current.Feet[0].Foot == foot && _current.Head?.Verb is not null && !_current.IsFigure && _pending is Link.None;
+        bool sideOfFoot = !certain && _current is { Feet.Count: 1, Dir: null, Reference: null } && (_current.Feet[0].IsCertain || _current.FootFirst) && _current.Feet[0].Foot == foot && _current.Head?.Verb is not null && !_current.IsFigure && _pending is Link.None;
         if (sideOfFoot)
         {
             // "RF step right": the foot is named already, so this is where it goes
@@ -498,6 +506,7 @@ internal sealed class ClauseBuilder
         }
 
         bool reference = mayBeReference || (afterPlace && _current.Feet.Count == 0 && _current.Head?.Verb is null or ActionKind.Step);
+        _current.FootFirst |= _current.Head is null;
         _current.Feet.Add(new FootWord(foot, certain, reference && afterPlace));
         Widen(term);
     }
@@ -842,6 +851,18 @@ internal sealed class ClauseBuilder
             }
         }
 
+        if (_current is { Amount: null, Dir: null, Feet.Count: 1, Part: "ball", Head: null } && _pending is Link.None)
+        {
+            // "on ball of R make a 1/2 turn": a turn on that foot
+            _current.WeightNote = TermKind.WeightOn;
+            _current.WeightFoot = _current.Feet[0].Foot;
+            _current.Feet.Clear();
+            _current.Part = "";
+            _current.HasTurnWord = true;
+            Widen(term);
+            return;
+        }
+
         if (_current is { Amount: null, Dir: null, Feet.Count: > 0 } && _pending is Link.None)
         {
             _current.HasTurnWord = true;
@@ -874,6 +895,27 @@ internal sealed class ClauseBuilder
             _pending = Link.None;
             Widen(term);
             return;
+        }
+
+        if (move is { IsIng: true, Verb: not null } && _pending is Link.None && _current.HasContent)
+        {
+            if (_current is { Head.Verb: ActionKind.Pivot, Amount: not null } && move.Verb is ActionKind.Step or ActionKind.Touch or ActionKind.Point)
+            {
+                // "pivot 1/4 left on L stepping R to side": the turn goes with the step
+                _current.Head = move;
+                _current.HeadText = term.Text;
+                _current.HasTurnWord = true;
+                _current.Feet.Clear();
+                Widen(term);
+                return;
+            }
+
+            if (_current.IsFigure && _current.Head!.Figures.All(f => f.Rows.Count == 1 && f.Rows[0].Action.Kind == move.Verb))
+            {
+                // "hinge 1/2 right stepping R to side"
+                Widen(term);
+                return;
+            }
         }
 
         bool nameGoesOn = move.Verb is ActionKind.Step && term.Text.ToLowerInvariant() is "step" or "steps" && _current.IsFigure && _pending is Link.None && NextIndex(at + 1) < 0
@@ -936,7 +978,19 @@ internal sealed class ClauseBuilder
 
         if (next < _end && _terms[next].Kind is TermKind.Side or TermKind.Foot)
         {
-            bool actsItself = !_current.HasContent && (_clauses.Count == 0 || _current.Link is Link.Hard or Link.Soft) && term.Text.Contains("back", StringComparison.OrdinalIgnoreCase);
+            bool actsItself = !_current.HasContent && _clauses.Count > 0 && _current.Link is Link.Hard && _clauses[^1].Head?.Verb is ActionKind.Rock or ActionKind.Lunge;
+            if (actsItself)
+            {
+                // "rock R back, weight again on L": a recover, or a note; the solver decides
+                _current.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Shift, Special = "shift" };
+                _current.HeadText = term.Text;
+                _current.Feet.Add(new FootWord(_terms[next].Meaning.Side!.Value, true, false));
+                _current.Cover(term.Span);
+                _current.Cover(_terms[next].Span);
+                at = next;
+                return;
+            }
+
             if (!actsItself)
             {
                 owner.WeightNote = TermKind.WeightOn;
@@ -969,7 +1023,7 @@ internal sealed class ClauseBuilder
     {
         int number = term.Meaning.Value;
         int next = at + 1;
-        if (at > 0 && _terms[at - 1].Kind == TermKind.Filler && (_terms[at - 1].Text.Contains("count", StringComparison.OrdinalIgnoreCase) || _terms[at - 1].Text.Equals("on", StringComparison.OrdinalIgnoreCase)))
+        if (at > 0 && _terms[at - 1].Kind == TermKind.Filler && (_terms[at - 1].Text.Contains("count", StringComparison.OrdinalIgnoreCase) || _terms[at - 1].Text.ToLowerInvariant() is "on" or "at"))
         {
             // "on count eight": says again what the label says
             Widen(term);
@@ -1091,8 +1145,10 @@ internal sealed class ClauseBuilder
         }
 
         int contentStart = at + 1;
+        DropCounts(contentStart, close);
         List<Clause> inner = Build(contentStart, close);
-        Clause owner = Last();
+        bool opens = !_current.HasContent && close + 1 < _end && IsContent(_terms[close + 1].Kind);
+        Clause owner = opens ? _current : Last();
         List<Clause> moves = inner.Where(c => c.HasContent && !c.IsAmp).ToList();
         bool hasClock = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind == TermKind.Clock);
         TakeWeightNote(owner, contentStart, close);
@@ -1162,6 +1218,28 @@ internal sealed class ClauseBuilder
         }
 
         _pending = _current.HasContent ? _pending : Link.Hard;
+    }
+
+    /// <summary>Counts inside a bracket ("[5 side, 6 behind]") say again what the label says.</summary>
+    private void DropCounts(int start, int end)
+    {
+        List<int> numbers = [];
+        for (int i = start; i < end; i++)
+        {
+            if (_terms[i].Kind == TermKind.Number)
+            {
+                numbers.Add(i);
+            }
+        }
+
+        bool counting = numbers.Count >= 2 && numbers.Zip(numbers.Skip(1)).All(p => _terms[p.Second].Meaning.Value == _terms[p.First].Meaning.Value + 1);
+        if (counting)
+        {
+            foreach (int i in numbers)
+            {
+                _terms[i] = _terms[i] with { Meaning = new Meaning(TermKind.Filler) };
+            }
+        }
     }
 
     /// <summary>A note on the weight in brackets: "(no weight)", "(weight on L)".</summary>

@@ -635,6 +635,12 @@ internal sealed class LineReader(ReaderState state)
     private static bool Like(StepDefinition definition, Foot named, List<StepAction> detail)
     {
         List<StepAction> rows = definition.Rows.Where(r => r.Action.Kind != ActionKind.Hold).Select(r => r.For(named)).ToList();
+        if (rows.Count > 1 && detail.Count > rows.Count && detail.Count % rows.Count == 0)
+        {
+            // the figure several times
+            detail = detail.GetRange(0, rows.Count);
+        }
+
         int core = definition.Rows.Count(r => !r.IsFinish && r.Action.Kind != ActionKind.Hold);
         if (detail.Count != rows.Count && detail.Count != core)
         {
@@ -681,7 +687,7 @@ internal sealed class LineReader(ReaderState state)
         Direction.LockBehind or Direction.Behind => Direction.CrossBehind,
         Direction.LockFront or Direction.Across => Direction.CrossFront,
         Direction.Home or Direction.In or Direction.Together => Direction.InPlace,
-        Direction.Out => Direction.Side,
+        Direction.Out => Direction.Unstated,
         _ => direction,
     };
 

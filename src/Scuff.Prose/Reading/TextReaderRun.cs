@@ -608,7 +608,7 @@ internal sealed class TextReaderRun
 
             bool separated = _text[before] is ',' or ';' or '|' or '/' or '.' or ':' or ')' or ']';
             bool many = next.Places.Count > 1;
-            if (!follows || !(separated || many || c is '(' or '[') || (c is '(' or '[' && next.End <= i + 2 && _text[line.Start] is not ('(' or '[')))
+            if (!follows || !(separated || many || c is '(' or '[') || (c is '(' or '[' && _text[line.Start] is not ('(' or '[')))
             {
                 continue;
             }

@@ -13,12 +13,20 @@ internal sealed class VariantMaker(Lexicon lexicon)
 
     private bool _recoverFollows;
 
+    private Clause? _next;
+
     /// <summary>All variants of one clause in a situation.</summary>
     public List<Variant> Make(Clause clause, Clause? previous, Clause? next, Situation situation)
     {
         _recoverFollows = next?.Head?.Verb is ActionKind.Recover or ActionKind.Shift || next?.WeightNote is TermKind.WeightOn || next is { Head: null };
         List<Variant> variants = [];
-        if (clause.Head is { Figures.Count: > 0 } figure)
+        _next = next;
+        if (clause.TurnSide is null && clause.DirSide is Foot turnedTo && clause.Head is not null && (clause.Head.Verb is ActionKind.Pivot or ActionKind.Unwind || clause.Head.Figures.Any(f => f.TotalTurn.Sign != 0 && f.NamedBy is NamedBy.FirstFoot && IsStepAndPivot(f))))
+        {
+            clause.TurnSide = turnedTo;
+        }
+
+        if (clause.Head is { Figures.Count: > 0, Verb: not ActionKind.Slap } figure)
         {
             foreach (StepDefinition definition in figure.Figures)
             {
@@ -753,6 +761,13 @@ internal sealed class VariantMaker(Lexicon lexicon)
         Direction? direction = clause.Dir?.Direction;
         bool sameFoot = clause.Feet.Count == 0 || (previous is { Feet.Count: > 0 } && clause.Feet[0].Foot == previous.Feet[^1].Foot);
         StepAction step = lexicon.Verbs.Usual(ActionKind.Step);
+        if (clause.Part == "ball" && _next?.Head?.Verb == ActionKind.Drop)
+        {
+            // "ball of R forward, lower R heel": a strut
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Touch), FootRule.Free, feet, situation, 0);
+            return;
+        }
+
         if (clause.Part == "ball" && clause.Dir is null)
         {
             step = step with { Direction = Direction.Together };
@@ -837,6 +852,12 @@ internal sealed class VariantMaker(Lexicon lexicon)
             {
                 choices.Add((named, 0, true, false));
             }
+        }
+        else if (sides.Count == 4 && sides[0].Side == sides[2].Side && sides[1].Side == sides[3].Side && sides[0].Side != sides[1].Side && FeetFit(original, sides.GetRange(0, 2)) is Foot twice && clause.Times == 1)
+        {
+            // "heel switches R, L, R, L": the figure twice
+            clause.Times = 2;
+            choices.Add((twice, 0, true, false));
         }
         else if (sides.Count >= 1)
         {
@@ -955,8 +976,9 @@ internal sealed class VariantMaker(Lexicon lexicon)
                 }
             }
 
-            IEnumerable<Foot> given = sides.Select(s => s.Side);
-            if (given.SequenceEqual(all) || given.SequenceEqual(weighted) || given.SequenceEqual(core) || given.Skip(1).SequenceEqual(all) && sides[0].Side == named && sides.Count > 2)
+            List<Foot> given = sides.Select(s => s.Side).ToList();
+            List<Foot> gestures = definition.Rows.Where(r => r.Action.Effect == WeightEffect.Keeps && r.For(named).Foot.ToFoot() is not null).Select(r => r.For(named).Foot.ToFoot()!.Value).ToList();
+            if ((gestures.Count > 1 && given.SequenceEqual(gestures)) || given.SequenceEqual(all) || given.SequenceEqual(weighted) || given.SequenceEqual(core) || given.Skip(1).SequenceEqual(all) && sides[0].Side == named && sides.Count > 2)
             {
                 return named;
             }
@@ -1071,6 +1093,12 @@ internal sealed class VariantMaker(Lexicon lexicon)
         if (finish < definition.Rows.Count)
         {
             variants.Add(Cut(whole, finish, 0.02));
+        }
+
+        // a box whose last step is written out: "jazz box R, cross"
+        if (finish == definition.Rows.Count && definition.Rows.Count == 4 && _next is { Head: null, Dir: not null, IsAmp: false } && definition.Rows[3].Action.Effect == WeightEffect.Takes)
+        {
+            variants.Add(Cut(whole, 3, 0.3));
         }
 
         // a rock whose recover is written out

@@ -157,6 +157,7 @@ internal sealed class Lexicon
     private (Meaning Meaning, int Tokens)? LongestHere(List<WordToken> tokens, int at, bool plain)
     {
         Node node = _root;
+        bool footInside = false;
         (Meaning, int)? best = null;
         for (int i = at; i < tokens.Count; i++)
         {
@@ -190,11 +191,18 @@ internal sealed class Lexicon
                     continue;
                 }
 
+                // "kick R ball change": one foot inside a name
+                if (i > at && !footInside && token.Text is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt" && i + 1 < tokens.Count && node.Next(tokens[i + 1].Text) is not null)
+                {
+                    footInside = true;
+                    continue;
+                }
+
                 break;
             }
 
             node = next;
-            if (node.Meaning is not null && !(plain && node.Meaning.IsComposable && node.Meaning.Verb is null))
+            if (node.Meaning is not null && !(footInside && node.Meaning.Kind != TermKind.Move) && !(footInside && node.Meaning.IsComposable) && !(plain && node.Meaning.IsComposable && node.Meaning.Verb is null))
             {
                 best = (node.Meaning, i - at + 1);
             }

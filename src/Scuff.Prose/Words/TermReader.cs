@@ -29,6 +29,14 @@ internal static class TermReader
                 continue;
             }
 
+            if (WeightStays(tokens, at) is int staying)
+            {
+                TextSpan where = TextSpan.FromBounds(token.Span.Start, tokens[at + staying - 1].Span.End);
+                terms.Add(new Term(new Meaning(TermKind.WeightOn), where, text[where.Start..where.End]));
+                at += staying;
+                continue;
+            }
+
             if (NoWeight(tokens, at) is int refused)
             {
                 TextSpan none = TextSpan.FromBounds(token.Span.Start, tokens[at + refused - 1].Span.End);
@@ -42,9 +50,16 @@ internal static class TermReader
                 // a number inside a figure's name is a name; a plain number is not
                 TextSpan span = TextSpan.FromBounds(token.Span.Start, tokens[at + used - 1].Span.End);
                 WordToken slip = tokens.GetRange(at, used).Find(t => t.IsCorrected);
+                WordToken inside = meaning.Kind == TermKind.Move && used > 2 ? tokens.GetRange(at + 1, used - 2).Find(t => t.Text is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt") : default;
                 terms.Add(slip.IsCorrected
                     ? new Term(meaning, span, text[span.Start..span.End], true) { SlipSpan = slip.Span, SlipWord = slip.Text }
                     : new Term(meaning, span, text[span.Start..span.End]));
+                if (inside.Text is not null && lexicon.Word(inside.Text) is Meaning foot)
+                {
+                    // "kick R ball change", "drop R heel"
+                    terms.Add(new Term(foot, inside.Span, inside.Text));
+                }
+
                 at += used;
                 continue;
             }
@@ -121,6 +136,32 @@ internal static class TermReader
         }
 
         return tokens;
+    }
+
+    /// <summary>"Weight stays left", "weight again on LF", "weight should now be on the right": how many tokens before the foot, or null.</summary>
+    private static int? WeightStays(List<WordToken> tokens, int at)
+    {
+        if (tokens[at].Text is not ("weight" or "wt" or "wgt"))
+        {
+            return null;
+        }
+
+        for (int i = at + 1; i < tokens.Count && i < at + 8; i++)
+        {
+            string word = tokens[i].Text;
+            if (word is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt")
+            {
+                return i - at;
+            }
+
+            if (word is not ("stays" or "stay" or "still" or "remains" or "remain" or "again" or "is" or "now" or "on" or "onto" or "to" or "the" or "your" or "at" or "in" or "ends" or "ending" or "end" or "finishing" or "finishes" or "finish"
+                or "up" or "back" or "over" or "kept" or "being" or "firmly" or "mostly" or "all" or "should" or "be" or "must" or "staying" or "will" or "remaining" or "always" or "then" or "lands" or "goes" or "comes"))
+            {
+                return null;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>"Without putting any weight on it", "do not transfer the weight", "no weight change": how many tokens, or null.</summary>

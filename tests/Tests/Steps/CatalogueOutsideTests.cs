@@ -129,10 +129,10 @@ public sealed class CatalogueOutsideTests
 
     private static string Contact(Contact contact) => contact == Scuff.Stance.Contact.Air ? "none" : contact.ToString().ToLowerInvariant();
 
-    // DiagonalForward is written diag-forward in the data
+    // DiagonalForward is written diag-forward in the data; a movement towards the named side is one to the right
     private static string Hyphened(Direction direction)
     {
         string words = string.Concat(direction.ToString().Replace("Diagonal", "Diag", StringComparison.Ordinal).Select(c => char.IsUpper(c) ? "-" + char.ToLowerInvariant(c) : char.ToString(c)));
-        return direction == Direction.Unstated ? "any" : words[1..];
+        return direction switch { Direction.Unstated => "any", Direction.Right => "to-same", Direction.Left => "to-other", _ => words[1..] };
     }
 }
