@@ -9,6 +9,9 @@ internal sealed class Clause
 {
     public Link Link { get; set; } = Link.Hard;
 
+    /// <summary>Whether "with" or "while" stands before it.</summary>
+    public bool IsWith { get; set; }
+
     /// <summary>Whether a hard separator, a bracket or the end follows.</summary>
     public Link LinkAfter { get; set; } = Link.Hard;
 
@@ -75,6 +78,9 @@ internal sealed class Clause
 
     public (int From, int To)? RepeatCounts { get; set; }
 
+    /// <summary>The section whose counts are repeated, when one is named.</summary>
+    public int? RepeatSection { get; set; }
+
     /// <summary>The verb taken over from the clause before, when this one has none.</summary>
     public Steps.ActionKind? Inherited { get; set; }
 
@@ -118,7 +124,7 @@ internal sealed class Clause
             Link = Link, LinkAfter = LinkAfter, Start = Start, End = End, Head = Head, HeadText = HeadText, HasTurnWord = HasTurnWord, BothFeet = BothFeet,
             Reference = Turned(Reference), Dir = Dir, DirText = DirText, DirFirst = DirFirst, PartFirst = PartFirst, Diagonal = Diagonal, DirSide = Turned(DirSide), Amount = Amount,
             TurnSide = Turned(TurnSide), TurnTo = TurnTo, Part = Part, Size = Size, WeightNote = WeightNote, WeightFoot = Turned(WeightFoot), Times = Times,
-            TimesStated = TimesStated, Lasts = Lasts, IsRepeat = IsRepeat, HasLift = HasLift, FootFirst = FootFirst, IsMirrored = IsMirrored, RepeatCounts = RepeatCounts, HasStyle = HasStyle, Detail = [.. Detail.Select(d => d.Copy(mirrored))], IsAmp = IsAmp,
+            TimesStated = TimesStated, Lasts = Lasts, IsRepeat = IsRepeat, HasLift = HasLift, IsWith = IsWith, FootFirst = FootFirst, IsMirrored = IsMirrored, RepeatCounts = RepeatCounts, RepeatSection = RepeatSection, HasStyle = HasStyle, Detail = [.. Detail.Select(d => d.Copy(mirrored))], IsAmp = IsAmp,
         };
         foreach (FootWord word in Feet)
         {

@@ -217,7 +217,7 @@ internal sealed class ClauseBuilder
             }
         }
 
-        _current = new Clause { Link = link };
+        _current = new Clause { Link = link, IsWith = link == Link.Soft && _with };
         _pending = link;
     }
 
@@ -507,7 +507,7 @@ internal sealed class ClauseBuilder
 
         bool reference = mayBeReference || (afterPlace && _current.Feet.Count == 0 && _current.Head?.Verb is null or ActionKind.Step);
         _current.FootFirst |= _current.Head is null;
-        _current.Feet.Add(new FootWord(foot, certain, reference && afterPlace));
+        _current.Feet.Add(new FootWord(foot, certain, reference && afterPlace, term.Text.Length > 3));
         Widen(term);
     }
 
@@ -560,7 +560,7 @@ internal sealed class ClauseBuilder
         }
 
         bool turnBefore = previous >= 0 && (_terms[previous].Kind is TermKind.Amount || (_terms[previous].Kind is TermKind.Turn && (_current.Amount is not null || !IsStepAfter(at))) || (_terms[previous].Kind is TermKind.Move && IsTurnVerb(_terms[previous].Meaning) && _terms[previous].Meaning.Verb is ActionKind.Pivot or ActionKind.Unwind));
-        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantMaker.IsStepAndPivot) && _current.Feet.Count == 0;
+        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantMaker.IsStepAndPivot) && _current.Feet.Count == 0 && !(next >= 0 && _terms[next].Kind is TermKind.Amount or TermKind.Move);
         if (turnBefore && (_current.TurnSide is null) && _pending is not (Link.Soft or Link.Amp))
         {
             _current.TurnSide = side;
@@ -1096,6 +1096,15 @@ internal sealed class ClauseBuilder
         int next = at + 1;
         while (next < _end && (_terms[next].Kind is TermKind.Filler || (_terms[next].Kind is TermKind.Move && _terms[next].Meaning.Verb is ActionKind.Step)))
         {
+            if (_terms[next].Text.StartsWith("section", StringComparison.OrdinalIgnoreCase) && next + 1 < _end && _terms[next + 1].Kind == TermKind.Number)
+            {
+                _current.IsRepeat = true;
+                _current.RepeatSection = _terms[next + 1].Meaning.Value;
+                next++;
+                at = next;
+                _current.Cover(_terms[next].Span);
+            }
+
             next++;
         }
 
@@ -1181,6 +1190,17 @@ internal sealed class ClauseBuilder
                     owner.Amount = moves[0].Amount;
                     owner.TurnSide ??= moves[0].TurnSide;
                 }
+            }
+            else if (moves.Count == 1 && moves[0].Head is { Verb: ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide } && owner.HasContent)
+            {
+                moves[0].Link = Link.Soft;
+                moves[0].IsWith = true;
+                if (_current.HasContent)
+                {
+                    Close(Link.Soft);
+                }
+
+                _clauses.Add(moves[0]);
             }
             else if (moves.Count == 1 && moves[0].Head is { Verb: ActionKind.Clap or ActionKind.Snap or ActionKind.Slap or ActionKind.Bump or ActionKind.Shimmy or ActionKind.Hold })
             {
@@ -1323,6 +1343,13 @@ internal sealed class ClauseBuilder
             if (turn.IsTurnOnly && turn.Amount is not null && figure is { IsFigure: true, Amount: null, Detail.Count: 0 } && IsTurnVerb(figure.Head))
             {
                 figure.Amount = turn.Amount;
+                if (figure.TurnSide is Foot lead && turn.TurnSide is not null && figure.Feet.Count == 0)
+                {
+                    // "military turn R, full left": R was the foot
+                    figure.Feet.Add(new FootWord(lead, false, false));
+                    figure.TurnSide = null;
+                }
+
                 figure.TurnSide ??= turn.TurnSide;
                 figure.Cover(turn.Span);
                 figure.LinkAfter = turn.LinkAfter;

@@ -862,6 +862,16 @@ internal sealed class LineReader(ReaderState state)
         Counts length = EndOf(places.Max(p => p.Place)) - Counts.FromWhole(places[0].Place.Value.Floor);
         Counts from;
         List<WrittenLine> source = state.SectionLines;
+        if (repeat.RepeatSection is int named && named >= 1 && named <= state.Sections.Count)
+        {
+            source = [.. state.Sections[named - 1].Lines];
+            repeat.RepeatCounts ??= (1, state.Sections[named - 1].Length.Value.Floor);
+        }
+        else if (repeat.RepeatSection is not null)
+        {
+            return null;
+        }
+
         if (repeat.RepeatCounts is (int first, int lastCount))
         {
             from = Counts.FromWhole(first - 1);
@@ -872,7 +882,7 @@ internal sealed class LineReader(ReaderState state)
                 length = Counts.Min(length, to - from);
             }
 
-            if (first > 8 || source.Count == 0 || !source.Any(l => l.Counts.Start <= from && l.Counts.End > from))
+            if (repeat.RepeatSection is null && (first > 8 || source.Count == 0 || !source.Any(l => l.Counts.Start <= from && l.Counts.End > from)))
             {
                 if (state.Sections.Count > 0)
                 {

@@ -161,7 +161,10 @@ internal sealed class TextReaderRun
             return;
         }
 
-        if (_section is null && _parts.Count == 0 && _tag is null && _heading.ReadField(line))
+        bool inHeading = _section is null && _sections.Count == 0 && _parts.Count == 0 && _tracks.Count == 0 && _tags.Count == 0 && _tag is null;
+        bool ofPattern = SentenceReader.LooksLikeSentence(words) && (words.Contains("wall ", StringComparison.OrdinalIgnoreCase) || words.Contains("walls ", StringComparison.OrdinalIgnoreCase)) && words.IndexOfAnyInRange('0', '9') >= 0
+            && (StartsWithWord(words, "restart") || StartsWithWord(words, "tag") || StartsWithWord(words, "bridge") || StartsWithWord(words, "restarts") || StartsWithWord(words, "wall"));
+        if (inHeading && !ofPattern && _heading.ReadField(line))
         {
             return;
         }

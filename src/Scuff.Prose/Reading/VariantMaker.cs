@@ -59,9 +59,21 @@ internal sealed class VariantMaker(Lexicon lexicon)
     /// <summary>Arms, hips and the like may be made beside a step and take no count of their own.</summary>
     private static void AddBeside(List<Variant> variants, Clause clause)
     {
-        Variant? body = variants.Find(v => v.Rows.Count > 0 && !v.Accompanies && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind == ActionKind.Hitch && clause.Link == Link.Soft)));
+        Variant? body = variants.Find(v => v.Rows.Count > 0 && !v.Accompanies && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind == ActionKind.Hitch && clause.IsWith)));
         if (body is null)
         {
+            return;
+        }
+
+        bool drawn = body.Rows[0].Action.Kind is ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide;
+        if (drawn)
+        {
+            if (clause.Link is not Link.Hard)
+            {
+                // "step R back sweeping L": the sweep rides on the step
+                variants.Add(new Variant { Definition = body.Definition, Named = body.Named, Rows = [body.Rows[0]], Cost = body.Cost + 0.25, Accompanies = true });
+            }
+
             return;
         }
 
@@ -196,7 +208,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
 
     /// <summary>Whether a figure is a step and a turn on both feet, whose turn is named by its direction.</summary>
     public static bool IsStepAndPivot(StepDefinition definition) => definition.Rows.Count == 2 && definition.Rows[0].Action.Turn.Sign == 0 && definition.Rows[0].Action.Effect == WeightEffect.Takes
-        && definition.Rows[1].Action.Turn.Sign != 0 && definition.Rows[1].Action.Kind is ActionKind.Recover or ActionKind.Pivot || definition.Id == "military_turn";
+        && definition.Rows[1].Action.Turn.Sign != 0 && definition.Rows[1].Foot == RelativeFoot.Other && definition.Rows[1].Action.Kind is ActionKind.Recover or ActionKind.Pivot || definition.Id == "military_turn";
 
     private void AddVerb(List<Variant> variants, Clause clause, Clause? previous, ActionKind verb, Situation situation)
     {
@@ -268,6 +280,14 @@ internal sealed class VariantMaker(Lexicon lexicon)
 
         List<(Foot Foot, bool Named)> feet = FeetOf(clause, rule, situation, verb);
         AddFootMoves(variants, clause, usual, rule, feet, situation, 0);
+
+        if (verb == ActionKind.Step && situation.Weight == Weight.Shared && clause.Dir is null && clause.Feet is [{ IsCertain: false, IsWord: true } word] && special is not ("walk" or "run"))
+        {
+            // both feet are free: "step right" may be the right foot, or the left foot to the right
+            List<Variant> across = [];
+            AddFootMoves(across, clause, usual with { Direction = Direction.Across }, rule, [(word.Foot.Other(), false)], situation, 0.05);
+            variants.AddRange(across);
+        }
 
         // "rock R forward" on two counts is a rock and a recover
         if (verb == ActionKind.Rock && feet.Count == 1)
@@ -719,6 +739,15 @@ internal sealed class VariantMaker(Lexicon lexicon)
         }
 
         ActionKind? inherited = previous?.Head?.Verb ?? previous?.Inherited;
+        if (inherited is ActionKind.FanToe or ActionKind.FanHeel && clause.Feet.Count == 0 && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home)
+        {
+            // "R toe fan out, in"
+            clause.Inherited = inherited;
+            Foot fanned = situation.Last?.Action.Foot.ToFoot() ?? Foot.Right;
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(inherited.Value), FootRule.Any, [(fanned, true)], situation, 0);
+            return;
+        }
+
         if (inherited is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Bump or ActionKind.Twist or ActionKind.Sway or ActionKind.Swivel && clause.Part.Length == 0
             && (clause.IsFeetOnly || clause.Dir?.Direction is Direction.Centre or Direction.Home || (clause.Feet.Count == 0 && clause.DirSide is not null)))
         {
@@ -1046,7 +1075,8 @@ internal sealed class VariantMaker(Lexicon lexicon)
             }
         }
 
-        bool amountMissing = clause.Amount is null && definition.TotalTurn.Sign != 0 && definition.Amounts.Count >= 2 && !clause.Head!.NamesAmount;
+        bool amountMissing = clause.Amount is null && definition.TotalTurn.Sign != 0 && definition.Amounts.Count >= 2 && !clause.Head!.NamesAmount
+            && (definition.Id.StartsWith("pivot", StringComparison.Ordinal) || definition.Id.StartsWith("monterey", StringComparison.Ordinal) || definition.Id.StartsWith("unwind", StringComparison.Ordinal) || definition.Id.StartsWith("paddle", StringComparison.Ordinal) || definition.Id.StartsWith("push", StringComparison.Ordinal));
         List<VariantRow> rows = RowsOf(definition, named, eighths, clause);
         Weight weight = situation.Weight;
         double footCost = 0;
@@ -1219,6 +1249,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
             TermKind.WeightBoth => action with { Effect = WeightEffect.Shares },
             TermKind.WeightNone => action with { Effect = WeightEffect.Keeps },
             TermKind.WeightTakes when action.Foot.ToFoot() is not null => action with { Effect = WeightEffect.Takes },
+            TermKind.WeightOn when clause.WeightFoot is Foot both && action.Foot == ActingFoot.Both => action with { Effect = both == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight },
             TermKind.WeightOn when clause.WeightFoot is Foot foot && (action.Foot.ToFoot() is null || action.Foot.ToFoot() == foot) => action with { Foot = foot.ToActingFoot(), Effect = WeightEffect.Takes },
             TermKind.WeightOn when clause.WeightFoot is Foot foot && action.Foot.ToFoot() == foot.Other() && action.Effect != WeightEffect.Takes => action,
             _ => null,

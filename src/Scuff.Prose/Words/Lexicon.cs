@@ -202,7 +202,7 @@ internal sealed class Lexicon
             }
 
             node = next;
-            if (node.Meaning is not null && !(footInside && node.Meaning.Kind != TermKind.Move) && !(footInside && node.Meaning.IsComposable) && !(plain && node.Meaning.IsComposable && node.Meaning.Verb is null))
+            if (node.Meaning is not null && !(footInside && (node.Meaning.Kind != TermKind.Move || node.Meaning.IsComposable || (node.Meaning.Verb is null && !node.Meaning.Figures.Any(f => f.Rows.Count > 1)))) && !(plain && node.Meaning.IsComposable && node.Meaning.Verb is null))
             {
                 best = (node.Meaning, i - at + 1);
             }

@@ -68,7 +68,7 @@ public sealed record ActionTraits(ActionKind Kind, string Word, FootRule FootRul
         new(ActionKind.Hold, "hold", FootRule.Any, false, true),
         new(ActionKind.Turn, "turn", FootRule.Any, false, true),
         new(ActionKind.Shift, "shift", FootRule.Any, false, false),
-        new(ActionKind.Arms, "arms", FootRule.Any, false, true),
+        new(ActionKind.Arms, "arms", FootRule.Any, false, false),
     ];
 
     private static readonly Dictionary<string, ActionTraits> ByWord = Table.ToDictionary(t => t.Word, StringComparer.Ordinal);

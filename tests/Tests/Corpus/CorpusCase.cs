@@ -110,6 +110,15 @@ internal sealed record CorpusCase(string File, string Manner, int Line, string S
             weight = step.Action.WeightAfter(weight);
             facing += step.Action.Turn;
             events.Add(new Event(step.Count.Label, Letter(step.Action.Foot), Letter(weight), Kind(step.Action), step.Action.Direction, facing.ToString()));
+            foreach (FacingClaim claim in dance.Sections.SelectMany(x => x.Lines).Where(l => l.Steps.Contains(step)).SelectMany(l => l.Claims))
+            {
+                bool last = !dance.Sections.SelectMany(x => x.Lines).First(l => l.Claims.Contains(claim)).Steps.Any(o => o.Count.Place > step.Count.Place && o.Count.Place <= claim.At);
+                if (last && step.Count.Place <= claim.At && claim.Facing != facing)
+                {
+                    impossible += " facing printed " + claim.Facing;
+                }
+            }
+
             foreach (StepAction with in step.With)
             {
                 events.Add(new Event(step.Count.Label, Letter(with.Foot), Letter(weight), Kind(with), with.Direction, facing.ToString()));
