@@ -137,6 +137,13 @@ internal sealed class ClauseBuilder
                 case TermKind.WeightOn:
                     WeightOn(ref i, term);
                     break;
+                case TermKind.WeightTakes when !_current.HasContent && NextIndex(i + 1) is int shifted and >= 0 && _terms[shifted].Kind is TermKind.Side or TermKind.Foot && term.Text.ToLowerInvariant() is ['s' or 't' or 'c', ..]:
+                    // "shift weight R"
+                    _current.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Shift, Special = "shift" };
+                    _current.HeadText = term.Text;
+                    _pending = Link.None;
+                    Widen(term);
+                    break;
                 case TermKind.WeightNone:
                 case TermKind.WeightTakes:
                 case TermKind.WeightBoth:
@@ -978,11 +985,11 @@ internal sealed class ClauseBuilder
 
         if (next < _end && _terms[next].Kind is TermKind.Side or TermKind.Foot)
         {
-            bool actsItself = !_current.HasContent && _clauses.Count > 0 && _current.Link is Link.Hard && _clauses[^1].Head?.Verb is ActionKind.Rock or ActionKind.Lunge;
+            bool actsItself = !_current.HasContent && _current.Link is Link.Hard && (_clauses.Count > 0 ? _clauses[^1].Head?.Verb is ActionKind.Rock or ActionKind.Lunge : term.Text.Contains("back", StringComparison.OrdinalIgnoreCase));
             if (actsItself)
             {
                 // "rock R back, weight again on L": a recover, or a note; the solver decides
-                _current.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Shift, Special = "shift" };
+                _current.Head = new Meaning(TermKind.Move) { Verb = _clauses.Count > 0 ? ActionKind.Shift : ActionKind.Recover, Special = "shift" };
                 _current.HeadText = term.Text;
                 _current.Feet.Add(new FootWord(_terms[next].Meaning.Side!.Value, true, false));
                 _current.Cover(term.Span);

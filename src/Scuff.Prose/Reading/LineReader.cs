@@ -26,6 +26,7 @@ internal sealed class LineReader(ReaderState state)
         List<(Facing Facing, TextSpan Span)> clocks = TakeClocks(terms, out Turn bodyAngle);
         List<Clause> clauses = ClauseBuilder.Build(terms);
         TextSpan whole = TrimSpan(start, end);
+        bodyAngle = CornersAreAngles(clocks, clauses, bodyAngle);
         if (!clauses.Exists(c => c.HasContent) && state.Text.AsSpan(start, end - start).Trim() is { Length: < 30 } onceMore
             && (onceMore.Contains("again", StringComparison.OrdinalIgnoreCase) || onceMore.Contains("once more", StringComparison.OrdinalIgnoreCase)))
         {
@@ -100,8 +101,9 @@ internal sealed class LineReader(ReaderState state)
         if (!best.Fits)
         {
             // what does not fit its counts is not followed any further
-            moves = PutUnknownEnd(moves, places, line, whole);
-            weight = Weight.Unknown;
+            bool wanting = state.InTag && best.Actions < places.Count;
+            moves = PutUnknownEnd(moves, places, line, whole, wanting);
+            weight = wanting ? weight : Weight.Unknown;
         }
 
         Follow(moves, weight);
@@ -240,6 +242,35 @@ internal sealed class LineReader(ReaderState state)
         }
 
         return clocks;
+    }
+
+    /// <summary>A corner of the clock printed where the dance faces a wall and no eighth is turned is an angle of the body.</summary>
+    private Turn CornersAreAngles(List<(Facing Facing, TextSpan Span)> clocks, List<Clause> clauses, Turn bodyAngle)
+    {
+        bool eighthTurned = clauses.Concat(clauses.SelectMany(c => c.Detail)).Any(c => c.Amount is int amount && amount % 2 != 0);
+        if (eighthTurned || state.Facing is not Facing facing || !facing.IsWall)
+        {
+            return bodyAngle;
+        }
+
+        for (int i = clocks.Count - 1; i >= 0; i--)
+        {
+            int before = clocks[i].Span.Start - 1;
+            while (before > 0 && state.Text[before] == ' ')
+            {
+                before--;
+            }
+
+            // alone in brackets it is a claim, and a wrong one
+            bool bracketed = before >= 0 && state.Text[before] is '[' or '(';
+            if (!clocks[i].Facing.IsWall && !bracketed)
+            {
+                bodyAngle = clocks[i].Facing - facing;
+                clocks.RemoveAt(i);
+            }
+        }
+
+        return bodyAngle;
     }
 
     private void ResolveTurnsTo(List<Clause> clauses)
@@ -519,6 +550,10 @@ internal sealed class LineReader(ReaderState state)
             {
                 ReportDirection(danced[row.Clause], row.Label);
             }
+            else if (row.Variant.Definition is { Conflict: not null, Others.Count: > 0, Rows.Count: > 1 } used && danced[row.Clause].IsFigure && danced[row.Clause].Detail.Count == 0 && !row.Variant.TurnAmountMissing)
+            {
+                ReportOtherUse(used, danced[row.Clause], row.Label);
+            }
             else if (row.Variant.TurnAmountMissing)
             {
                 Turn taken = Turn.None;
@@ -540,6 +575,19 @@ internal sealed class LineReader(ReaderState state)
                 ReportDirection(clause, FirstCount(places));
             }
         }
+    }
+
+    /// <summary>Sources differ on the name: the other use is offered.</summary>
+    private void ReportOtherUse(StepDefinition used, Clause clause, string count)
+    {
+        OtherReading other = used.Others[0];
+        Diagnostic hint = ReadingRules.NameHasOtherReading.At(clause.Span, ("name", used.Name), ("other", other.Words)).OnCount(count);
+        if (other.Id is string id && state.Lexicon.Catalogue.Find(id) is StepDefinition meant)
+        {
+            hint = hint.WithFixes(new Fix("write '" + meant.Name + "'", new TextRemedy([new TextEdit(clause.Span, meant.Name)]), false));
+        }
+
+        state.Add(hint);
     }
 
     private void ReportDirection(Clause clause, string? count)
@@ -790,10 +838,10 @@ internal sealed class LineReader(ReaderState state)
         return row;
     }
 
-    private static List<WrittenMove> PutUnknownEnd(List<WrittenMove> moves, IReadOnlyList<LabelPlace> places, int line, TextSpan whole)
+    private static List<WrittenMove> PutUnknownEnd(List<WrittenMove> moves, IReadOnlyList<LabelPlace> places, int line, TextSpan whole, bool keepsWeight)
     {
         LabelPlace last = places.Count > 0 ? places[^1] : new LabelPlace("1", 1, Counts.Zero, false);
-        WrittenStep lost = new(new WrittenCount(last.Label, last.Place), EndOf(last.Place) - last.Place, StepAction.Unknown, whole, line);
+        WrittenStep lost = new(new WrittenCount(last.Label, last.Place), EndOf(last.Place) - last.Place, keepsWeight ? StepAction.Unknown with { Effect = WeightEffect.Keeps } : StepAction.Unknown, whole, line);
         moves.Add(new WrittenMove { Steps = [lost], Span = whole, Words = "" });
         return moves;
     }

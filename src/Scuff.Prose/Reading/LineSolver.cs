@@ -303,7 +303,7 @@ internal sealed class LineSolver(Lexicon lexicon)
             next.Add(state with
             {
                 Label = state.Label + more,
-                Cost = state.Cost + ((state.Last.Action.Kind == ActionKind.Turn ? 0.2 : 0.02) * more),
+                Cost = state.Cost + ((state.Last.Action.Kind is ActionKind.Turn or ActionKind.Slide ? 0.2 : 0.02) * more),
                 Last = state.Last with { LastLabel = state.Label + more - 1 },
             });
         }

@@ -26,5 +26,8 @@ internal sealed class ReaderState(string text, Lexicon lexicon)
     /// <summary>Lines of the section before, for "repeat section 1".</summary>
     public List<Section> Sections { get; } = [];
 
+    /// <summary>Whether a tag is being read: its end weight is judged even when a count is wanting.</summary>
+    public bool InTag { get; set; }
+
     public void Add(Diagnostic diagnostic) => Complaints.Add(diagnostic);
 }

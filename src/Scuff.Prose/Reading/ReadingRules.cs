@@ -7,6 +7,8 @@ public static class ReadingRules
 {
     private const string Good = "Small Pier\n\ncounts: 8\nwalls: 1\n\nsection 1\n1-2   step R to side, touch L together\n3-4   step L to side, touch R together\n5-6   step R forward, touch L together\n7-8   step L back, touch R together\n";
 
+    private static string PivotDance(string pivot) => "Small Pier\n\ncounts: 8\n\nsection 1\n1-2   step R to side, touch L together\n3-4   step L to side, touch R together\n5-6   step R forward, " + pivot + "\n7-8   step R to side, step L together\n";
+
     /// <summary>Words that are not understood.</summary>
     public static Rule UnknownWords { get; } = new("reading/unknown-words", Severity.Question,
         "I do not know the words '{words}'. What is danced on {counts}?",
@@ -41,8 +43,7 @@ public static class ReadingRules
     public static Rule TurnAmountMissing { get; } = new("turn/amount-missing", Severity.Question,
         "This turn does not say how far it goes; {taken} is taken.",
         "A quarter and a half end on different walls.",
-        Good.Replace("5-6   step R forward, touch L together", "5-6   step R forward, pivot left", StringComparison.Ordinal),
-        Good.Replace("5-6   step R forward, touch L together", "5-6   step R forward, step L forward", StringComparison.Ordinal), "trade rule R13");
+        PivotDance("pivot left"), PivotDance("pivot 1/2 left"), "trade rule R13");
 
     /// <summary>Foot in the name and foot in the detail differ.</summary>
     public static Rule FigureFootDiffers { get; } = new("figure/foot-differs", Severity.Error,

@@ -505,6 +505,7 @@ internal sealed class SentenceReader(ReaderState state, Dance dance, Func<int, C
         Weight kept = state.Weight;
         Facing? facing = state.Facing;
         state.Weight = weightAt(dance.Parts.Count - 1, Counts.FromWhole(int.MaxValue / 2));
+        state.InTag = true;
         LineReader reader = new(state);
         LineContent content;
         CountLabel? label = CountLabel.Read(state.Text, steps.Start, steps.End);
@@ -532,6 +533,7 @@ internal sealed class SentenceReader(ReaderState state, Dance dance, Func<int, C
 
         state.Weight = kept;
         state.Facing = facing;
+        state.InTag = false;
         return new Tag(name, false, claimed, BodyOf(content, places, printed, steps, name), line.Span);
     }
 

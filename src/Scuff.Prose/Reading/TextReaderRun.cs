@@ -275,7 +275,7 @@ internal sealed class TextReaderRun
         {
             CloseAll();
             _tag = tag;
-            _state.Weight = _state.Weight;
+            _state.InTag = true;
             _section = new SectionBuilder(1, tag.Name, tag.Length, line.Span, line.Number);
             return true;
         }
@@ -536,6 +536,7 @@ internal sealed class TextReaderRun
             }
 
             _tag = null;
+            _state.InTag = false;
             _section = null;
             _state.SectionLines.Clear();
             return;

@@ -26,10 +26,17 @@ internal sealed class VariantMaker(Lexicon lexicon)
             clause.TurnSide = turnedTo;
         }
 
-        if (clause.Head is { Figures.Count: > 0, Verb: not ActionKind.Slap } figure)
+        bool slapsBody = clause.Head?.Verb == ActionKind.Slap && clause.HasStyle;
+        if (clause.Head is { Figures.Count: > 0 } figure && !slapsBody)
         {
             foreach (StepDefinition definition in figure.Figures)
             {
+                if (definition.Rows.Count == 1 && clause.Head.Verb is ActionKind.Pivot or ActionKind.Unwind)
+                {
+                    // the verb knows more of the feet than the bare entry
+                    continue;
+                }
+
                 AddFigure(variants, clause, definition, situation);
                 if (IsStepAndPivot(definition) && clause.Head.Verb is null)
                 {
@@ -42,7 +49,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
             }
         }
 
-        if (clause.Head?.Verb is ActionKind verb)
+        if (clause.Head?.Verb is ActionKind verb && !(verb == ActionKind.Slap && !slapsBody && clause.Head.Figures.Count > 0))
         {
             AddVerb(variants, clause, previous, verb, situation);
         }
@@ -233,10 +240,10 @@ internal sealed class VariantMaker(Lexicon lexicon)
         }
 
         StepAction usual = lexicon.Verbs.Usual(verb);
-        FootRule rule = ActionTraits.Of(verb).FootRule;
+        FootRule rule = verb == ActionKind.Dip ? FootRule.Standing : ActionTraits.Of(verb).FootRule;
         bool ofBoth = verb is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist or ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.Bounce or ActionKind.Click
             || (verb is ActionKind.Jump && clause.Feet.Count == 0);
-        bool ofBody = verb is ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.Dip or ActionKind.PopShoulder;
+        bool ofBody = verb is ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder || (verb is ActionKind.Dip && clause.Feet.Count == 0);
         if (ofBoth || ofBody || clause.BothFeet)
         {
             AddBodyMove(variants, clause, verb, usual, clause.BothFeet || ofBoth, situation);
@@ -672,13 +679,13 @@ internal sealed class VariantMaker(Lexicon lexicon)
         if (amountMissing)
         {
             bool toRight = clause.TurnSide is Foot side ? side == Foot.Right : crossing is Foot f && (behind ? f == Foot.Right : f == Foot.Left);
-            eighths = toRight ? 4 : -4;
+            eighths = crossing is null ? 0 : toRight ? 4 : -4;
         }
 
         Turn turn = Turn.FromEighths(eighths ?? 0);
         bool stated = clause.WeightNote is not null || clause.Feet.Count > 0;
-        Foot? end = clause.WeightFoot ?? (clause.Feet.Count > 0 ? clause.Feet[^1].Foot : crossing?.Other() ?? situation.Weight.FreeFoot());
-        StepAction action = clause.WeightNote == TermKind.WeightBoth
+        Foot? end = clause.WeightFoot ?? (clause.Feet.Count > 0 ? clause.Feet[^1].Foot : crossing?.Other());
+        StepAction action = clause.WeightNote == TermKind.WeightBoth || end is null
             ? new StepAction(ActionKind.Unwind, ActingFoot.Both, Direction.InPlace, Contact.Ball, WeightEffect.Shares, turn)
             : end is Foot foot
                 ? new StepAction(ActionKind.Unwind, foot.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn)
@@ -1122,7 +1129,21 @@ internal sealed class VariantMaker(Lexicon lexicon)
 
         if (finish < definition.Rows.Count)
         {
-            variants.Add(Cut(whole, finish, 0.02));
+            variants.Add(Cut(whole, finish, _next is null ? 0.3 : 0.02));
+        }
+
+        // a spiral whose step is written out: "step R forward, full spiral left"
+        bool spiral = rows.Count == 2 && rows[1].Action.Kind == ActionKind.Pivot && rows[0].Action.Foot == rows[1].Action.Foot && rows[0].Action.Effect == WeightEffect.Takes;
+        if (spiral && situation.Last is { Action.Effect: WeightEffect.Takes } before && (before.Action.Foot == rows[0].Action.Foot || !isNamed))
+        {
+            Foot standing = before.Action.Foot.ToFoot() ?? named;
+            StepAction turning = standing == named ? rows[1].Action : rows[1].Action.Mirrored();
+            if (eighths is Ratio way)
+            {
+                turning = turning with { Turn = Turn.FromEighths(way) };
+            }
+
+            variants.Add(new Variant { Definition = definition, Named = standing, Rows = [new VariantRow(turning, Counts.Zero, false)], Cost = cost, FootNamed = true, StatedTurn = turning.Turn, WeightStated = true });
         }
 
         // a box whose last step is written out: "jazz box R, cross"

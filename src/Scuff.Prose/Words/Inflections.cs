@@ -10,7 +10,7 @@ internal static class Inflections
         int space = phrase.IndexOf(' ', StringComparison.Ordinal);
         string first = space < 0 ? phrase : phrase[..space];
         string rest = space < 0 ? "" : phrase[space..];
-        if (first.Length < 3 || first.EndsWith("ing", StringComparison.Ordinal) || first.EndsWith('s') && first is not "press" and not "cross")
+        if (first.Length < 3 || first.EndsWith("ing", StringComparison.Ordinal) || first.EndsWith('s') && first is not "press" and not "cross" || first is "heel" or "toe" or "knee" or "hip" or "shoulder" or "weight" or "back")
         {
             yield break;
         }

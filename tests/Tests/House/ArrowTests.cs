@@ -27,7 +27,7 @@ public sealed class ArrowTests
         ["Scuff.Diagnostics"] = [],
         ["Scuff.Stance"] = ["Scuff.Timing"],
         ["Scuff.Music"] = ["Scuff.Timing"],
-        ["Scuff.Steps"] = ["Scuff.Timing", "Scuff.Stance"],
+        ["Scuff.Steps"] = ["Scuff.Timing", "Scuff.Stance", "Scuff.Diagnostics"],
         ["Scuff.Dances"] = ["Scuff.Timing", "Scuff.Stance", "Scuff.Steps", "Scuff.Diagnostics"],
         ["Scuff.Timelines"] = ["Scuff.Timing", "Scuff.Stance", "Scuff.Steps", "Scuff.Dances", "Scuff.Diagnostics"],
     };
@@ -116,7 +116,7 @@ public sealed class ArrowTests
         .SelectMany(t => t.Dependencies)
         .Where(d => RoomOf(d.Target).StartsWith(Core, StringComparison.Ordinal));
 
-    private static string RoomOf(IType type) => type.Namespace.FullName;
+    private static string RoomOf(IType type) => type.Namespace?.FullName ?? "";
 
     private static string Named(ITypeDependency use) => $"{use.Origin.FullName} -> {use.Target.FullName}";
 

@@ -163,7 +163,10 @@ public sealed class CatalogueReadingTests
         {
             weight = action.WeightAfter(weight);
             string turn = action.Turn.Sign == 0 ? "" : $" {action.Turn}";
-            shown.Add($"{CountGrid.LabelOf(place)} {action.Traits.Word} {action.Foot}>{weight}{turn}");
+
+            // a turn that takes the weight back to the other foot is a recover in the catalogue and a pivot in the words of a sheet
+            string kind = action is { Kind: ActionKind.Recover, Effect: WeightEffect.Takes } && turn.Length > 0 ? ActionTraits.Of(ActionKind.Pivot).Word : action.Traits.Word;
+            shown.Add($"{CountGrid.LabelOf(place)} {kind} {action.Foot}>{weight}{turn}");
         }
 
         return string.Join(", ", shown);
