@@ -40,8 +40,10 @@ internal static class BreakWords
             + (finish.Start is { } from ? $" (starts at {from})" : "")
             + (ending.AfterCounts is { } after ? $", after {SheetWords.Counts(after)}" : "")
             + (finish.Leave is { } facing && ending.AfterCounts is not null ? $", facing {facing}" : "");
-        string what = ending.Body is { Lines.Count: > 0 } moves ? SheetWords.Moves(moves) : ending.Verbatim;
-        string end = finish.End is { } at ? $", ending at {at}" : "";
+        // a turn "to the front" has no amount of its own: her words say it best
+        string what = ending.SaysFront && ending.MoveWords.Length > 0 ? ending.MoveWords
+            : ending.Body is { Lines.Count: > 0 } moves ? SheetWords.Moves(moves) : ending.Verbatim;
+        string end = ending.SaysFront ? "" : finish.End is { } at ? $", ending at {at}" : "";
         return new SheetBreak(where, what.TrimEnd('.', ' ') + end);
     }
 

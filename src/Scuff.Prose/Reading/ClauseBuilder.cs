@@ -568,6 +568,8 @@ internal sealed class ClauseBuilder
 
         bool turnBefore = previous >= 0 && (_terms[previous].Kind is TermKind.Amount || (_terms[previous].Kind is TermKind.Turn && (_current.Amount is not null || !IsStepAfter(at))) || (_terms[previous].Kind is TermKind.Move && IsTurnVerb(_terms[previous].Meaning) && _terms[previous].Meaning.Verb is ActionKind.Pivot or ActionKind.Unwind));
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantMaker.IsStepAndPivot) && _current.Feet.Count == 0 && !(next >= 0 && _terms[next].Kind is TermKind.Amount or TermKind.Move);
+        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _terms[previous].Text.Contains("turn", StringComparison.OrdinalIgnoreCase)
+            && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } spin && spin.Figures.Any(f => f.Rows[f.Rows.Count - 1] is { Action: { Kind: ActionKind.Pivot, Turn.Sign: not 0 }, Foot: RelativeFoot.Same });
         if (turnBefore && (_current.TurnSide is null) && _pending is not (Link.Soft or Link.Amp))
         {
             _current.TurnSide = side;

@@ -580,6 +580,11 @@ internal sealed class LineReader(ReaderState state)
     /// <summary>Sources differ on the name: the other use is offered.</summary>
     private void ReportOtherUse(StepDefinition used, Clause clause, string count)
     {
+        if (!state.ToldUses.Add(used.Id))
+        {
+            return;
+        }
+
         OtherReading other = used.Others[0];
         Diagnostic hint = ReadingRules.NameHasOtherReading.At(clause.Span, ("name", used.Name), ("other", other.Words)).OnCount(count);
         if (other.Id is string id && state.Lexicon.Catalogue.Find(id) is StepDefinition meant)

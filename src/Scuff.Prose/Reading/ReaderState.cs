@@ -29,5 +29,8 @@ internal sealed class ReaderState(string text, Lexicon lexicon)
     /// <summary>Whether a tag is being read: its end weight is judged even when a count is wanting.</summary>
     public bool InTag { get; set; }
 
+    /// <summary>Entries whose other use has been told once.</summary>
+    public HashSet<string> ToldUses { get; } = new(StringComparer.Ordinal);
+
     public void Add(Diagnostic diagnostic) => Complaints.Add(diagnostic);
 }

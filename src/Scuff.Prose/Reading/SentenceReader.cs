@@ -114,6 +114,7 @@ internal sealed class SentenceReader(ReaderState state, Dance dance, Func<int, C
             Body = body,
             Claim = claim,
             SaysFront = front,
+            MoveWords = steps >= 0 && steps + 1 < line.End ? state.Text[(steps + 1)..line.End].Trim() : "",
             WallFacing = null,
             Span = line.Span,
             Line = line.Number,

@@ -25,6 +25,9 @@ public sealed record Ending
     /// <summary>Whether she says that it ends at the front, however far the last turn then is.</summary>
     public bool SaysFront { get; init; }
 
+    /// <summary>Her words for what is danced, without the wall and the counts; empty when they are not told apart.</summary>
+    public string MoveWords { get; init; } = "";
+
     /// <summary>Where it is written.</summary>
     public required TextSpan Span { get; init; }
 

@@ -46,7 +46,9 @@ public sealed partial class WrittenHouseTests
     private static void AssertSaid(string[] lines, string output)
     {
         string[] said = [.. output.ReplaceLineEndings("\n").Split('\n').Select(l => l.Trim())];
-        Assert.All(lines, l => Assert.Contains(l, said));
+
+        // "clean" may go on with the number of hints, which come and go with the rules of style
+        Assert.All(lines, l => Assert.Contains(said, s => s.StartsWith(l, StringComparison.Ordinal)));
     }
 
     // Runs of indented lines; a blank line between two of them belongs to the run.

@@ -56,5 +56,8 @@ internal static class Danced
         return $"{CountGrid.LabelOf(step.Count.Place)} {Words(step.Action)}{with}";
     }
 
-    private static string Words(StepAction action) => $"{action.Kind} {action.Foot} {action.Direction} {action.Effect} {action.Turn}";
+    // where no foot acts (a clap, a snap) the way it goes is only manner
+    private static string Words(StepAction action) => action.Foot == ActingFoot.None
+        ? $"{action.Kind} {action.Effect} {action.Turn}"
+        : $"{action.Kind} {action.Foot} {action.Direction} {action.Effect} {action.Turn}";
 }

@@ -120,13 +120,22 @@ public sealed class CatalogueReadingTests
             RelativeWeight.Same => named.ToWeight(),
             _ => named.Other().ToWeight(),
         };
-        Draft draft = Read(line, start);
+        List<StepAction> rows = [.. entry.Rows.Select(r => r.For(named))];
+        string rhythm = entry.Meter == 3 ? "rhythm: waltz\n" : "";
+        Draft draft = Read(rhythm, line, start);
         List<Diagnostic> asked = [.. draft.Report.Complaints.Where(d => d.Severity >= Severity.Warning)];
         if (asked.Exists(d => d.Rule.Id == "turn/amount-missing"))
         {
-            // "right pivot": the name leaves the amount open and the reader asks for it; with the amount there is nothing to ask
-            Turn turn = named == Foot.Right ? entry.TotalTurn : -entry.TotalTurn;
-            draft = Read($"{line} {Amount(turn)} {(turn.Sign > 0 ? "right" : "left")}", start);
+            // "right pivot turn": the name leaves the amount open and the reader asks for it; with the amount there is nothing to ask
+            Turn turn = entry.TotalTurn.Sign != 0 ? entry.TotalTurn : Turn.FromEighths(4);
+            turn = named == Foot.Right ? turn : -turn;
+            if (entry.TotalTurn.Sign == 0)
+            {
+                // an entry without an amount of its own turns as far as is said
+                rows[0] = rows[0] with { Turn = turn };
+            }
+
+            draft = Read(rhythm, $"{line} {Amount(turn)} {(turn.Sign > 0 ? "right" : "left")}", start);
             asked = [.. draft.Report.Complaints.Where(d => d.Severity >= Severity.Warning)];
         }
 
@@ -135,15 +144,15 @@ public sealed class CatalogueReadingTests
             return string.Join("; ", asked.Select(d => $"{d.Rule.Id} {d.Message}"));
         }
 
-        string want = Danced(entry.Rows.Select(r => (r.At, r.For(named))), start);
+        string want = Danced(entry.Rows.Zip(rows, (r, action) => (r.At, action)), start);
         string got = Danced(draft.Dance.Sections.SelectMany(s => s.Steps).SelectMany(s => s.With.Prepend(s.Action).Select(a => (s.Count.Place, a))), start);
         return want == got ? null : $"wanted {want} but read {got}";
     }
 
-    private static Draft Read(string line, Weight start)
+    private static Draft Read(string rhythm, string line, Weight start)
     {
         string stand = start switch { Weight.Right => "weight on R", Weight.Left => "weight on L", _ => "weight on both" };
-        return DanceReader.Read($"Catalogue\n\nstart: {stand}\n\nsection 1\n{line}\n");
+        return DanceReader.Read($"Catalogue\n\n{rhythm}start: {stand}\n\nsection 1\n{line}\n");
     }
 
     private static string Amount(Turn turn) => turn.Amount.Modulo(8).Numerator switch

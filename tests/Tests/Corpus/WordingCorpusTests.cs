@@ -1,0 +1,81 @@
+using System.Globalization;
+using Tests.House;
+
+namespace Tests.Corpus;
+
+/// <summary>
+/// The wording corpus, folder by folder. The cases of <c>open</c> were there while the reader was made, those of the other folders
+/// were read once and then opened; <c>unseen</c> is only ever counted. Fails when accuracy drops below what was reached.
+/// </summary>
+public sealed class WordingCorpusTests(ITestOutputHelper output)
+{
+    /// <summary>Folder, least share read right in thousandths, most cases read wrong without a question, most questions not asked.</summary>
+    public static TheoryData<string, int, int, int> Folders => new()
+    {
+        { "open", 970, 0, 0 },
+        { "second", 970, 0, 0 },
+        { "third", 970, 0, 0 },
+        { "unseen", 970, 0, 0 },
+    };
+
+    [Theory]
+    [MemberData(nameof(Folders))]
+    public void A_folder_is_read_as_well_as_it_was(string folder, int leastRight, int mostWrong, int mostNotAsked)
+    {
+        List<Read> all = [.. Load(folder).Select(c => new Read(c, c.Run()))];
+        List<IGrouping<string, Read>> manners = [.. all.GroupBy(r => r.Case.Manner)];
+        List<string> table = [$"{folder,-22} cases right asked wrong"];
+        table.AddRange(manners.Select(m => Row(m.Key, m)));
+        table.Add(Row("all", all));
+        foreach (string row in table)
+        {
+            output.WriteLine(row);
+        }
+
+        string told = string.Join('\n', table);
+        int right = all.Count(r => r.Outcome == CorpusCase.Outcome.Right);
+        int wrong = all.Count(r => r.Outcome == CorpusCase.Outcome.Wrong && !WantsQuestion(r));
+        int notAsked = all.Count(r => r.Outcome == CorpusCase.Outcome.Wrong && WantsQuestion(r));
+        Assert.True(manners.Count >= 10, $"{manners.Count} manners of writing in {folder}");
+        Assert.True(right * 1000 >= leastRight * all.Count, $"{right} of {all.Count} right, at least {leastRight} in 1000 were\n{told}{Told(folder, all)}");
+        Assert.True(wrong <= mostWrong, $"{wrong} read wrong without a question, at most {mostWrong} were\n{told}{Told(folder, all)}");
+        Assert.True(notAsked <= mostNotAsked, $"{notAsked} silently taken where a question is wanted, at most {mostNotAsked} were\n{told}{Told(folder, all)}");
+    }
+
+    [Fact]
+    public void Every_folder_is_counted_and_there_are_enough_cases()
+    {
+        string[] folders = [.. Directory.EnumerateDirectories(Path.Combine(Repository.Root, "tests", "Tests", "Corpus")).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)];
+
+        Assert.Equal(folders, Folders.Select(f => f.Data.Item1).Order(StringComparer.Ordinal));
+        Assert.True(folders.Sum(f => Load(f).Count) >= 500);
+    }
+
+    private static bool WantsQuestion(Read read) => read.Case.Want.StartsWith('?');
+
+    private static List<CorpusCase> Load(string folder) => CorpusCase.Load(Path.Combine(Repository.Root, "tests", "Tests", "Corpus", folder));
+
+    private static string Row(string manner, IEnumerable<Read> read)
+    {
+        List<Read> cases = [.. read];
+        int Of(CorpusCase.Outcome outcome) => cases.Count(r => r.Outcome == outcome);
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{manner,-22} {cases.Count,5} {Of(CorpusCase.Outcome.Right),5} {Of(CorpusCase.Outcome.Asked),5} {Of(CorpusCase.Outcome.Wrong),5}");
+    }
+
+    // what is unseen stays so: its lines are not shown
+    private static string Told(string folder, List<Read> all) => folder == "unseen" ? "" : string.Concat(all
+        .Where(r => r.Outcome != CorpusCase.Outcome.Right)
+        .OrderByDescending(r => r.Outcome)
+        .Select(r => $"\n{r.Outcome} {r.Case.File}:{r.Case.Line} {string.Join(" / ", r.Case.Texts)}\n  want {r.Case.Want}\n  got  {r.Got}\n  {r.Why}"));
+
+    private sealed record Read(CorpusCase Case, (CorpusCase.Outcome Outcome, string Got, string Why) Run)
+    {
+        public CorpusCase.Outcome Outcome => Run.Outcome;
+
+        public string Got => Run.Got;
+
+        public string Why => Run.Why;
+    }
+}

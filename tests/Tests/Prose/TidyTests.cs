@@ -1,0 +1,139 @@
+using Scuff.Dances;
+using Scuff.Diagnostics;
+using Scuff.Prose;
+using Tests.Corpus;
+
+namespace Tests.Prose;
+
+/// <summary>Tidying: twice is once, the dance stays the same, and no word that was not understood is lost.</summary>
+public sealed class TidyTests
+{
+    public static TheoryData<string> Dances => [.. SeedTexts.Demo.Concat(SeedTexts.Faulty).Select(d => d.Name)];
+
+    [Theory]
+    [MemberData(nameof(Dances))]
+    public void A_demo_dance_keeps_its_meaning(string name)
+    {
+        string text = SeedTexts.Demo.Concat(SeedTexts.Faulty).First(d => d.Name == name).Text;
+
+        Assert.Null(Fault(text));
+    }
+
+    [Theory]
+    [InlineData("open")]
+    [InlineData("second")]
+    public void A_line_of_the_corpus_keeps_its_meaning(string folder)
+    {
+        List<CorpusCase> cases = SeedTexts.Corpus(folder);
+        List<string> faults = [];
+        foreach (CorpusCase one in cases)
+        {
+            if (Fault(SeedTexts.TextOf(one)) is string fault)
+            {
+                faults.Add($"{folder}/{one.File}:{one.Line} {fault}");
+            }
+        }
+
+        Assert.NotEmpty(cases);
+        Assert.True(faults.Count == 0, $"{faults.Count} of {cases.Count}\n{string.Join('\n', faults)}");
+    }
+
+    [Fact]
+    public void Words_that_nobody_understands_stay_through_any_damage()
+    {
+        List<string> faults = [];
+        for (int number = 0; number < 1_500; number++)
+        {
+            string text = FuzzTexts.Make(number);
+            Draft draft = DanceReader.Read(text);
+            string tidy = DanceWriter.Tidy(draft);
+            if (Lost(draft, tidy) is string lost)
+            {
+                faults.Add($"text {number} loses '{lost}'\n---\n{text}\n--- became\n{tidy}\n---");
+            }
+        }
+
+        Assert.True(faults.Count == 0, $"{faults.Count} faults\n{string.Join('\n', faults.OrderBy(f => f.Length).Take(5))}");
+    }
+
+    /// <summary>What tidying did wrong to a text; null for nothing.</summary>
+    internal static string? Fault(string text)
+    {
+        Draft draft = DanceReader.Read(text);
+        string once = DanceWriter.Tidy(draft);
+        Draft again = DanceReader.Read(once);
+        string twice = DanceWriter.Tidy(again);
+        if (once != twice)
+        {
+            return $"is not tidied once for all\n--- once\n{once}\n--- twice\n{twice}";
+        }
+
+        List<string> before = Danced.Of(draft.Dance);
+        List<string> after = Danced.Of(again.Dance);
+        if (!before.SequenceEqual(after))
+        {
+            (string? a, string? b) = before.Cast<string?>().Append(null).Zip(after.Cast<string?>().Append(null)).First(p => p.First != p.Second);
+            return $"means something else\n  before {a}\n  after  {b}\n---\n{text}\n--- became\n{once}";
+        }
+
+        return Lost(draft, once) is string lost ? $"loses '{lost}'\n---\n{text}\n--- became\n{once}" : null;
+    }
+
+    /// <summary>A word that was not understood and is not in the tidied text; null when all are.</summary>
+    private static string? Lost(Draft draft, string tidy)
+    {
+        Dictionary<string, int> there = Count(tidy);
+        foreach ((string word, int times) in Count(string.Join('\n', NotUnderstood(draft))))
+        {
+            if (there.GetValueOrDefault(word) < times)
+            {
+                return word;
+            }
+        }
+
+        return null;
+    }
+
+    private static IEnumerable<string> NotUnderstood(Draft draft)
+    {
+        // complaints may overlap: each stretch of the text counts once
+        int end = 0;
+        IEnumerable<TextSpan> asked = draft.Report.Complaints
+            .Where(c => c.Rule.Id is "reading/unknown-words" or "reading/unknown-line" or "reading/unknown-sentence" or "reading/unknown-heading")
+            .Select(c => c.Span);
+        IEnumerable<TextSpan> unknown = draft.Dance.Sections.Concat(draft.Dance.Tags.Select(t => t.Body))
+            .SelectMany(s => s.Lines).SelectMany(l => l.Moves).Where(m => m.IsUnknown).Select(m => m.Span);
+        foreach (TextSpan span in asked.Concat(unknown).OrderBy(s => s.Start))
+        {
+            int start = Math.Max(end, span.Start);
+            if (start < span.End)
+            {
+                yield return draft.Text[start..span.End];
+                end = span.End;
+            }
+        }
+    }
+
+    private static Dictionary<string, int> Count(string text)
+    {
+        Dictionary<string, int> words = new(StringComparer.Ordinal);
+        int start = 0;
+        for (int i = 0; i <= text.Length; i++)
+        {
+            if (i < text.Length && char.IsLetterOrDigit(text[i]))
+            {
+                continue;
+            }
+
+            if (i > start)
+            {
+                string word = text[start..i];
+                words[word] = words.GetValueOrDefault(word) + 1;
+            }
+
+            start = i + 1;
+        }
+
+        return words;
+    }
+}
