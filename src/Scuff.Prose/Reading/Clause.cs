@@ -92,6 +92,9 @@ internal sealed class Clause
 
     public bool HasStyle { get; set; }
 
+    /// <summary>The word waltz stands in it.</summary>
+    public bool SaysWaltz { get; set; }
+
     /// <summary>A word for lifting stands in it.</summary>
     public bool HasLift { get; set; }
 
@@ -121,10 +124,42 @@ internal sealed class Clause
     {
         Clause copy = new()
         {
-            Link = Link, LinkAfter = LinkAfter, Start = Start, End = End, Head = Head, HeadText = HeadText, HasTurnWord = HasTurnWord, BothFeet = BothFeet,
-            Reference = Turned(Reference), Dir = Dir, DirText = DirText, DirFirst = DirFirst, PartFirst = PartFirst, Diagonal = Diagonal, DirSide = Turned(DirSide), Amount = Amount,
-            TurnSide = Turned(TurnSide), TurnTo = TurnTo, Part = Part, Size = Size, WeightNote = WeightNote, WeightFoot = Turned(WeightFoot), Times = Times,
-            TimesStated = TimesStated, Lasts = Lasts, IsRepeat = IsRepeat, HasLift = HasLift, IsWith = IsWith, FootFirst = FootFirst, IsMirrored = IsMirrored, RepeatCounts = RepeatCounts, RepeatSection = RepeatSection, HasStyle = HasStyle, Detail = [.. Detail.Select(d => d.Copy(mirrored))], IsAmp = IsAmp,
+            Link = Link,
+            LinkAfter = LinkAfter,
+            Start = Start,
+            End = End,
+            Head = Head,
+            HeadText = HeadText,
+            HasTurnWord = HasTurnWord,
+            BothFeet = BothFeet,
+            Reference = Turned(Reference),
+            Dir = Dir,
+            DirText = DirText,
+            DirFirst = DirFirst,
+            PartFirst = PartFirst,
+            Diagonal = Diagonal,
+            DirSide = Turned(DirSide),
+            Amount = Amount,
+            TurnSide = Turned(TurnSide),
+            TurnTo = TurnTo,
+            Part = Part,
+            Size = Size,
+            WeightNote = WeightNote,
+            WeightFoot = Turned(WeightFoot),
+            Times = Times,
+            TimesStated = TimesStated,
+            Lasts = Lasts,
+            IsRepeat = IsRepeat,
+            HasLift = HasLift,
+            SaysWaltz = SaysWaltz,
+            IsWith = IsWith,
+            FootFirst = FootFirst,
+            IsMirrored = IsMirrored,
+            RepeatCounts = RepeatCounts,
+            RepeatSection = RepeatSection,
+            HasStyle = HasStyle,
+            Detail = [.. Detail.Select(d => d.Copy(mirrored))],
+            IsAmp = IsAmp,
         };
         foreach (FootWord word in Feet)
         {

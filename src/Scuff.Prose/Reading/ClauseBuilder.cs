@@ -97,6 +97,7 @@ internal sealed class ClauseBuilder
                     break;
                 case TermKind.Style:
                     _current.HasStyle = true;
+                    _current.SaysWaltz |= term.Text.StartsWith("waltz", StringComparison.OrdinalIgnoreCase);
                     _current.HasLift |= term.Text.StartsWith("lift", StringComparison.OrdinalIgnoreCase) || term.Text.StartsWith("rais", StringComparison.OrdinalIgnoreCase);
                     Widen(term);
                     break;

@@ -227,7 +227,7 @@ internal sealed class LineReader(ReaderState state)
             for (int back = i - 1; back >= 0 && back >= i - 5 && terms[back].Kind is not (TermKind.Separator or TermKind.Open); back--)
             {
                 string word = terms[back].Text;
-                angle |= word.StartsWith("angl", StringComparison.OrdinalIgnoreCase) || word.Equals("body", StringComparison.OrdinalIgnoreCase) || word.Equals("diagonal", StringComparison.OrdinalIgnoreCase)
+                angle |= word.StartsWith("angl", StringComparison.OrdinalIgnoreCase) || word.StartsWith("body", StringComparison.OrdinalIgnoreCase) || word.Equals("diagonal", StringComparison.OrdinalIgnoreCase)
                     || word.StartsWith("look", StringComparison.OrdinalIgnoreCase) || word.StartsWith("lean", StringComparison.OrdinalIgnoreCase) || word.Equals("towards", StringComparison.OrdinalIgnoreCase) || word.Equals("toward", StringComparison.OrdinalIgnoreCase);
             }
 
@@ -431,6 +431,13 @@ internal sealed class LineReader(ReaderState state)
                         Clause owner = kept[^1].Copy(mirrored: false);
                         owner.WeightNote ??= TermKind.WeightOn;
                         owner.WeightFoot ??= remark.Feet[^1].Foot;
+                        kept[^1] = owner;
+                    }
+
+                    if (remark.Head?.Verb == ActionKind.Shift && remark.Feet.Count == 0 && kept.Count > 0)
+                    {
+                        Clause owner = kept[^1].Copy(mirrored: false);
+                        owner.WeightNote ??= TermKind.WeightTakes;
                         kept[^1] = owner;
                     }
 

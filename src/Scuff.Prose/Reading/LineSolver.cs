@@ -9,14 +9,14 @@ namespace Scuff.Prose.Reading;
 /// Shares the counts of a line out to its moves. Every way the words can be meant is tried in order of cost with a bounded
 /// beam; the cheapest that comes out even wins, and a close second that dances differently makes a question.
 /// </summary>
-internal sealed class LineSolver(Lexicon lexicon)
+internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
 {
     private const int BeamWidth = 48;
 
     // A line of more moves than this is no line of a sheet; the rest is kept as unknown words by the caller.
     private const int MaximumClauses = 48;
 
-    private readonly VariantMaker _maker = new(lexicon);
+    private readonly VariantMaker _maker = new(lexicon, isWaltz);
 
     private sealed record State(PlacedRow? Last, int Label, Weight Weight, double Cost, Ratio? PendingTurn, bool PendingHard, int Overflow, int Actions, int Moves);
 

@@ -32,5 +32,8 @@ internal sealed class ReaderState(string text, Lexicon lexicon)
     /// <summary>Entries whose other use has been told once.</summary>
     public HashSet<string> ToldUses { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Whether the dance is a waltz, which chooses between figures of one name.</summary>
+    public bool IsWaltz { get; set; }
+
     public void Add(Diagnostic diagnostic) => Complaints.Add(diagnostic);
 }

@@ -15,8 +15,26 @@ internal sealed class SentenceReader(ReaderState state, Dance dance, Func<int, C
 {
     private static readonly Dictionary<string, int> Ordinals = new(StringComparer.Ordinal)
     {
-        ["first"] = 1, ["second"] = 2, ["third"] = 3, ["fourth"] = 4, ["fifth"] = 5, ["sixth"] = 6, ["seventh"] = 7, ["eighth"] = 8, ["ninth"] = 9, ["tenth"] = 10,
-        ["one"] = 1, ["two"] = 2, ["three"] = 3, ["four"] = 4, ["five"] = 5, ["six"] = 6, ["seven"] = 7, ["eight"] = 8, ["nine"] = 9, ["ten"] = 10,
+        ["first"] = 1,
+        ["second"] = 2,
+        ["third"] = 3,
+        ["fourth"] = 4,
+        ["fifth"] = 5,
+        ["sixth"] = 6,
+        ["seventh"] = 7,
+        ["eighth"] = 8,
+        ["ninth"] = 9,
+        ["tenth"] = 10,
+        ["one"] = 1,
+        ["two"] = 2,
+        ["three"] = 3,
+        ["four"] = 4,
+        ["five"] = 5,
+        ["six"] = 6,
+        ["seven"] = 7,
+        ["eight"] = 8,
+        ["nine"] = 9,
+        ["ten"] = 10,
     };
 
     /// <summary>The dance's tags and those that sentences define.</summary>

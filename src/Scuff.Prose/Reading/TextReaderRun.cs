@@ -228,7 +228,7 @@ internal sealed class TextReaderRun
             string rest = words[used..].Trim().TrimStart(":.-–—)").Trim().ToString();
             TextLine tail = new(line.Number, line.Start + used, line.End);
             tail = TrimMarks(tail);
-            if (CountLabel.Read(_text, tail.Start, tail.End) is CountLabel label && label.End < tail.End && !IsSectionRange(tail, label, index))
+            if (TitleAndLength(rest).Length is null && CountLabel.Read(_text, tail.Start, tail.End) is CountLabel label && label.End < tail.End && !IsSectionRange(tail, label, index))
             {
                 OpenSection(number, "", null, line);
                 ReadCounts(tail, label);
@@ -505,6 +505,7 @@ internal sealed class TextReaderRun
         if (_sections.Count == 0 && _parts.Count == 0)
         {
             _state.Weight = _heading.Start;
+            _state.IsWaltz = _heading.ToDance().BeatsPerBar == 3;
             _state.Facing = Facing.Front;
         }
     }

@@ -6,7 +6,7 @@ using Scuff.Timing;
 namespace Scuff.Prose.Reading;
 
 /// <summary>Makes the ways a clause can be danced, cheapest meaning first. Possible feet are preferred to impossible ones.</summary>
-internal sealed class VariantMaker(Lexicon lexicon)
+internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 {
     // What a reading costs when the foot it needs is not free: it is taken only when nothing else is possible.
     private const double ImpossibleFoot = 3;
@@ -948,7 +948,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
         }
     }
 
-    private static bool CueMatches(StepDefinition definition, Clause clause, Direction stated)
+    private bool CueMatches(StepDefinition definition, Clause clause, Direction stated)
     {
         foreach (string cue in definition.Cues)
         {
@@ -961,6 +961,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
                 "behind" => stated == Direction.CrossBehind,
                 "in place" or "in-place" => stated is Direction.InPlace or Direction.Together,
                 "diagonal" => clause.Diagonal,
+                "waltz" => isWaltz || clause.SaysWaltz,
                 _ => false,
             };
             if (match)
@@ -1129,7 +1130,7 @@ internal sealed class VariantMaker(Lexicon lexicon)
 
         if (finish < definition.Rows.Count)
         {
-            variants.Add(Cut(whole, finish, _next is null ? 0.3 : 0.02));
+            variants.Add(Cut(whole, finish, _next is null ? 0.6 : 0.02));
         }
 
         // a spiral whose step is written out: "step R forward, full spiral left"

@@ -22,7 +22,7 @@ public sealed class GeneratedDanceTests
             string text = GeneratedDances.Write(dance);
             Draft draft = DanceReader.Read(text);
 
-            Assert.True(!draft.Report.Complaints.Any(c => c.Severity >= Severity.Question), Asked(text, draft.Report));
+            AssertUnderstood(draft);
             AssertSame(Danced.Of(dance), Danced.Of(draft.Dance), text);
         },
         iter: Tries);
@@ -96,7 +96,7 @@ public sealed class GeneratedDanceTests
             string text = GeneratedDances.Write(mirrored).Replace("start: weight on L", "start: weight on R", StringComparison.Ordinal);
             Draft draft = DanceReader.Read(text);
 
-            Assert.True(!draft.Report.Complaints.Any(c => c.Severity >= Severity.Question), Asked(text, draft.Report));
+            AssertUnderstood(draft);
             AssertSame(Danced.Of(mirrored), Danced.Of(draft.Dance), text);
         },
         iter: Tries);
@@ -112,6 +112,11 @@ public sealed class GeneratedDanceTests
 
         Assert.True(met.Count >= StepCatalogue.Default.Definitions.Count * 8 / 10, $"{met.Count} of {StepCatalogue.Default.Definitions.Count}");
     }
+
+    // Where figures with a customary filler share a line there may be two readings; the one that is taken is compared.
+    private static void AssertUnderstood(Draft draft) => Assert.True(
+        !draft.Report.Complaints.Any(c => c.Severity >= Severity.Question && c.Rule.Id != "reading/two-readings"),
+        Asked(draft.Text, draft.Report));
 
     private static Turn NetTurn(Dance dance)
     {

@@ -24,10 +24,10 @@ internal static class GeneratedDances
     private static readonly HashSet<ActionKind> Turning = [ActionKind.Pivot, ActionKind.Turn, ActionKind.Unwind];
 
     // Entries whose canonical words are those of another move ("waltz half turn R back" is read as the half turn of a waltz going
-    // forward): the writer never writes them in a text that did not have them, since it reads every line back first.
+    // forward), or join the move before them (arms), or lose a count (drag): the writer reads every line back first, so it never writes these unasked.
     private static readonly HashSet<string> NotReadBack =
     [
-        "flea_hop", "heel_bounce_one", "kick_ball_back", "kick_cross_back", "military_turn", "paddle_turn", "pencil_turn", "slap", "slap_body", "spiral",
+        "arms", "body_angle", "flea_hop", "heel_bounce_one", "kick_ball_back", "kick_cross_back", "lock_single", "look", "lower", "military_turn", "paddle_turn", "pencil_turn", "rise", "slap", "slap_body", "spiral", "step_drag",
         "waltz_half_turn_back",
     ];
 
