@@ -1,4 +1,23 @@
+using System.Globalization;
+using Bench;
 using BenchmarkDotNet.Running;
 
-// every class with a [Benchmark] in this project; choose with --filter
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+// "quick" prints the best of several; "dances FOLDER COUNT" writes different dances for bench/cold.sh;
+// anything else chooses among the classes with a [Benchmark] (--filter)
+switch (args)
+{
+    case ["quick"]:
+        Quick.Run(Console.Out);
+        break;
+    case ["dances", string folder, string count]:
+        Directory.CreateDirectory(folder);
+        for (int i = 1; i <= int.Parse(count, CultureInfo.InvariantCulture); i++)
+        {
+            File.WriteAllText(Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"{i:D4}.dance")), Texts.Dance(i, 4 + (i % 5)));
+        }
+
+        break;
+    default:
+        BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+        break;
+}

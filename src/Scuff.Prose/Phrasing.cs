@@ -99,9 +99,17 @@ public static class Phrasing
             return string.Join(", ", move.Steps.Select(DescribeWith));
         }
 
-        StringBuilder words = new(move.Definition.Name);
+        string name = move.Definition.Name;
+        bool sameTurn = move.StatedTurn is Turn whole && whole.Amount == move.Definition.TotalTurn.Amount;
+        bool namesTurn = sameTurn && (name.Contains("quarter", StringComparison.Ordinal) || name.Contains("half", StringComparison.Ordinal) || name.Contains("full", StringComparison.Ordinal));
+        if (move.StatedTurn is not null && name.StartsWith("turning ", StringComparison.Ordinal))
+        {
+            name = name["turning ".Length..];
+        }
+
+        StringBuilder words = new(name);
         bool names = words.ToString().Contains(" right", StringComparison.Ordinal);
-        if (move.Named is Foot lead && move.Definition.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot && !names && LastWordIsPlace(move.Definition.Name) is int place)
+        if (move.Named is Foot lead && move.Definition.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot && !names && LastWordIsPlace(name) is int place)
         {
             // "shuffle R forward"
             words.Insert(place, lead == Foot.Right ? " R" : " L");
@@ -114,7 +122,7 @@ public static class Phrasing
 
         if (move.StatedTurn is Turn turn)
         {
-            words.Append(" turning ").Append(TurnWords(turn));
+            words.Append(" turning ").Append(namesTurn ? turn.Sign > 0 ? "right" : "left" : TurnWords(turn));
         }
 
         return words.ToString();

@@ -9,6 +9,10 @@ namespace Scuff.Analysis.Floor;
 /// </summary>
 internal sealed class Dancer
 {
+    // A long step leads exactly as far as a leg reaches: without some room for the rounding of sines and cosines the same steps
+    // would go home on one wall and not on the next.
+    private const double Rounding = 1e-9;
+
     private readonly DancerSize _size;
     private readonly FootPose[] _feet = new FootPose[2];
     private readonly FootPose[] _homes = new FootPose[2];
@@ -296,7 +300,7 @@ internal sealed class Dancer
         {
             FloorPoint home = _homes[(int)foot].Place;
             double away = (home - standing).Length / _size.Height;
-            return away is >= Proportions.Stance / 2 and <= Proportions.Long ? home : Beside(foot);
+            return away is >= (Proportions.Stance / 2) - Rounding and <= Proportions.Long + Rounding ? home : Beside(foot);
         }
 
         (double side, double ahead) = Offset(action, direction, isOffBeat, foot);

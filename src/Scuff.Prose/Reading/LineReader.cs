@@ -366,12 +366,12 @@ internal sealed class LineReader(ReaderState state)
             }
         }
 
-        if (plain is not { Fits: true } && clauses.Count is > 1 and < 24 && WithoutRemarks(solver, clauses, places) is (LineReading clear, var clearOther, List<Clause> kept))
+        if (plain is not { Fits: true } && clauses.Count is > 1 and < 17 && WithoutRemarks(solver, clauses, places) is (LineReading clear, var clearOther, List<Clause> kept))
         {
             return (clear, clearOther, kept, figures);
         }
 
-        if (plain is not { Fits: true } && clauses.Count is > 1 and < 24)
+        if (plain is not { Fits: true } && clauses.Count is > 1 and < 13)
         {
             // the same thing said twice: "R back, L together, R forward, which is a coaster step"
             for (int cut = 1; cut < clauses.Count; cut++)
@@ -409,7 +409,7 @@ internal sealed class LineReader(ReaderState state)
         {
             foreach (List<int> dropped in Choose(weak, size))
             {
-                if (++tries > 60)
+                if (++tries > 24)
                 {
                     return found;
                 }
@@ -594,7 +594,7 @@ internal sealed class LineReader(ReaderState state)
 
         OtherReading other = used.Others[0];
         Diagnostic hint = ReadingRules.NameHasOtherReading.At(clause.Span, ("name", used.Name), ("other", other.Words)).OnCount(count);
-        if (other.Id is string id && state.Lexicon.Catalogue.Find(id) is StepDefinition meant)
+        if (other.Id is string id && state.Lexicon.Catalogue.Find(id) is { Conflict: null, Others.Count: 0 } meant)
         {
             hint = hint.WithFixes(new Fix("write '" + meant.Name + "'", new TextRemedy([new TextEdit(clause.Span, meant.Name)]), false));
         }

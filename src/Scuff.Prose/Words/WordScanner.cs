@@ -9,6 +9,9 @@ internal static class WordScanner
     // A line longer than this many tokens is no line of a step sheet; the rest is kept as unknown words.
     private const int MaximumTokens = 400;
 
+    // No count, wall or tempo is larger; sums of them stay far from overflowing.
+    private const int LargestNumber = 99_999;
+
     /// <summary>The tokens of a stretch of the text.</summary>
     public static List<WordToken> Scan(string text, int start, int end)
     {
@@ -193,6 +196,6 @@ internal static class WordScanner
             at++;
         }
 
-        return int.TryParse(text.AsSpan(start, at - start), NumberStyles.None, CultureInfo.InvariantCulture, out int value) ? value : int.MaxValue;
+        return int.TryParse(text.AsSpan(start, at - start), NumberStyles.None, CultureInfo.InvariantCulture, out int value) ? Math.Min(value, LargestNumber) : LargestNumber;
     }
 }

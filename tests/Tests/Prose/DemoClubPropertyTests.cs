@@ -1,4 +1,3 @@
-using Scuff;
 using Scuff.Analysis;
 using Scuff.Dances;
 using Scuff.Diagnostics;

@@ -1,6 +1,5 @@
 using CsCheck;
 using Scuff.Analysis;
-using Scuff.Analysis.Floor;
 using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Prose;

@@ -3,11 +3,9 @@ using System.Text;
 using CsCheck;
 using Scuff;
 using Scuff.Dances;
-using Scuff.Diagnostics;
 using Scuff.Prose;
 using Scuff.Stance;
 using Scuff.Steps;
-using Scuff.Timelines;
 using Scuff.Timing;
 
 namespace Tests.Prose;
