@@ -120,7 +120,8 @@ public static class Phrasing
             words.Append(' ').Append(way ? named == Foot.Right ? "right" : "left" : named == Foot.Right ? "R" : "L");
         }
 
-        if (move.StatedTurn is Turn turn)
+        Turn native = move.Named == Foot.Left ? -move.Definition.TotalTurn : move.Definition.TotalTurn;
+        if (move.StatedTurn is Turn turn && !(namesTurn && turn == native))
         {
             words.Append(" turning ").Append(namesTurn ? turn.Sign > 0 ? "right" : "left" : TurnWords(turn));
         }

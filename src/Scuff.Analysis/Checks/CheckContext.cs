@@ -13,6 +13,7 @@ public sealed class CheckContext
     private readonly DanceAnalysis _analysis;
     private readonly Lazy<ValueList<WeightFinding>> _weights;
     private readonly Lazy<FacingWalk> _facings;
+    private readonly Lazy<DoubtfulPlaces> _doubts;
     private readonly Dictionary<Section, WeightWalk> _walks = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>Makes the context of one analysis.</summary>
@@ -21,6 +22,7 @@ public sealed class CheckContext
         _analysis = analysis;
         _weights = new Lazy<ValueList<WeightFinding>>(() => FindWeights().ToValueList());
         _facings = new Lazy<FacingWalk>(FindFacings);
+        _doubts = new Lazy<DoubtfulPlaces>(() => new DoubtfulPlaces(Draft.Report));
     }
 
     /// <summary>The text, the dance and the reader's complaints.</summary>
@@ -54,10 +56,7 @@ public sealed class CheckContext
     internal FacingWalk Facings => _facings.Value;
 
     /// <summary>Whether the reader already has an error or a question there, so that what stands there proves nothing.</summary>
-    public bool IsDoubtful(TextSpan span) => Draft.Report.Complaints.Any(complaint =>
-        complaint.Severity >= Severity.Question
-        && complaint.Span.Start < span.End
-        && span.Start < Math.Max(complaint.Span.End, complaint.Span.Start + 1));
+    public bool IsDoubtful(TextSpan span) => _doubts.Value.Touch(span);
 
     /// <summary>The part an interruption is in, or null when it is not there.</summary>
     public Part? PartOf(Interruption interruption) => interruption.PartName.Length > 0

@@ -71,7 +71,12 @@ public sealed class SectionLengths : ICheck
             return length % 4 == 0 ? null : "which is more than an eight and does not fill bars of four";
         }
 
-        bool isSaid = SectionShape.Total(dance, part) == part.Length.Value.Floor || (dance.IsPhrased && isLast && length % 4 == 0);
-        return length == 8 || isSaid || SectionShape.MissingTail(dance, part, section).Any() ? null : "where an eight is usual";
+        if (length == 8)
+        {
+            return null;
+        }
+
+        bool isSaid = (SectionShape.Total(dance, part) is { } total && total == part.Length.Value.Floor) || (dance.IsPhrased && isLast && length % 4 == 0);
+        return isSaid || SectionShape.MissingTail(dance, part, section).Any() ? null : "where an eight is usual";
     }
 }

@@ -31,15 +31,16 @@ internal static class SectionShape
             return [];
         }
 
-        int? total = Total(dance, part);
-        int have = part.Length.Value.Floor;
         bool stopsWithinABar = length % 4 != 0;
-        if (total == have || (!stopsWithinABar && total is null))
+        if (Total(dance, part) is not { } total)
         {
-            return [];
+            return stopsWithinABar ? Range(length + 1, usual) : [];
         }
 
-        return stopsWithinABar || total - have == usual - length ? Range(length + 1, usual) : [];
+        // the part adds up its sections, so it is asked only where its length matters
+        int have = part.Length.Value.Floor;
+        bool isMissing = total != have && (stopsWithinABar || total - have == usual - length);
+        return isMissing ? Range(length + 1, usual) : [];
     }
 
     /// <summary>The stated length of the part: its heading's, or the dance's for an ordinary one.</summary>

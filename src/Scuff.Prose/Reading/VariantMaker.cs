@@ -650,6 +650,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
     private void AddUnwind(List<Variant> variants, Clause clause, Situation situation)
     {
+        if (clause.Feet is [{ IsCertain: false } again] && again.Foot == clause.TurnSide)
+        {
+            // "unwind right 1/2 right": the way round, said twice
+            clause.Feet.Clear();
+        }
+
         Foot? crossing = null;
         bool behind = false;
         for (PlacedRow? row = situation.Last; row is not null; row = row.Previous)
