@@ -59,12 +59,12 @@ public static class DanceWriter
 
             if (byLine.TryGetValue(raw.Number, out List<WrittenLine>? written) && !asked.Contains(raw.Number))
             {
-                WriteLines(text, draft, line, written, lexicon);
+                WriteLines(text, draft, line, written, lexicon, headings.GetValueOrDefault(raw.Number));
                 continue;
             }
 
             string words = draft.Text[raw.Start..raw.End].TrimEnd();
-            text.Append(headings.TryGetValue(raw.Number, out Section? heading) && Heading(draft.Text[line.Start..line.End], heading) is string canonical ? canonical : words).Append('\n');
+            text.Append(headings.TryGetValue(raw.Number, out Section? heading) && !byLine.ContainsKey(raw.Number) && Heading(draft.Text[line.Start..line.End], heading) is string canonical && LosesNothing(words, canonical) ? canonical : words).Append('\n');
         }
 
         return text.ToString();
@@ -119,6 +119,14 @@ public static class DanceWriter
         return number;
     }
 
+    /// <summary>Whether every word and number of a heading stands in its canonical form too.</summary>
+    private static bool LosesNothing(string words, string canonical)
+    {
+        HashSet<string> kept = [.. WordScanner.Scan(canonical, 0, canonical.Length).Select(t => t.Text)];
+        return WordScanner.Scan(words, 0, words.Length).TrueForAll(t => t.Kind == WordTokenKind.Mark || kept.Contains(t.Text)
+            || t.Text is "section" or "sec" or "sect" or "s" or "count" or "counts" or "one" or "two" or "three" or "four" or "five" or "six" or "seven" or "eight");
+    }
+
     private static string? Heading(string words, Section section)
     {
         if (!words.StartsWith('s') && !words.StartsWith('S') && !words.StartsWith('['))
@@ -131,9 +139,22 @@ public static class DanceWriter
         return string.Create(CultureInfo.InvariantCulture, $"section {section.Number}{title}{length}");
     }
 
-    private static void WriteLines(StringBuilder text, Draft draft, TextLine line, List<WrittenLine> written, Lexicon lexicon)
+    private static void WriteLines(StringBuilder text, Draft draft, TextLine line, List<WrittenLine> written, Lexicon lexicon, Section? heading)
     {
         StringBuilder made = new();
+        if (heading is not null)
+        {
+            // "S1: 1-2 walk R, L": the heading gets a line of its own, if all its words are in it
+            string before = draft.Text[line.Start..Math.Max(line.Start, written[0].LabelSpan.Start)];
+            if (Heading(before, heading) is not string own || !LosesNothing(before, own))
+            {
+                text.Append(draft.Text[line.Start..line.End]).Append('\n');
+                return;
+            }
+
+            made.Append(own).Append('\n');
+        }
+
         foreach (WrittenLine one in written)
         {
             string canonical = Line(one);

@@ -58,6 +58,7 @@ public sealed class TidyTests
 
     [Theory]
     [InlineData("S1: 1-4 vine right, touch L\n5-8 vine left, touch R\n")]
+    [InlineData("S1: 1-4 vine right, touch L, 5-8 vine left, touch R\nS2: 1-4 vine right, touch L, 5-8 vine left, touch R\n")]
     [InlineData("section 1: 1-4 vine right, flummox the wotsit\n5-8 vine left, touch R\n")]
     [InlineData("section 1 (8 counts)\n1-4 vine right, touch L\n5-8 vine left, touch R\n")]
     [InlineData("[1-8] vines\n1-4 vine right, touch L\n5-8 vine left, touch R\n")]
