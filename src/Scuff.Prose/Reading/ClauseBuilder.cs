@@ -567,8 +567,15 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        if (_current is { Part: "ball", Head: null, Feet.Count: 0, Dir: null })
+        {
+            // "on ball of R"
+            FootTerm(term, at, true);
+            return;
+        }
+
         bool turnBefore = previous >= 0 && (_terms[previous].Kind is TermKind.Amount || (_terms[previous].Kind is TermKind.Turn && (_current.Amount is not null || !IsStepAfter(at))) || (_terms[previous].Kind is TermKind.Move && IsTurnVerb(_terms[previous].Meaning) && _terms[previous].Meaning.Verb is ActionKind.Pivot or ActionKind.Unwind));
-        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantMaker.IsStepAndPivot) && _current.Feet.Count == 0 && !(next >= 0 && _terms[next].Kind is TermKind.Amount or TermKind.Move);
+        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantMaker.IsStepAndPivot) && _current.Feet.Count == 0 && !(next >= 0 && (_terms[next].Kind is TermKind.Amount || (_terms[next].Kind is TermKind.Move && AmountOfTurn(_terms[next].Text) is not null)));
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _terms[previous].Text.Contains("turn", StringComparison.OrdinalIgnoreCase)
             && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } spin && spin.Figures.Any(f => f.Rows[f.Rows.Count - 1] is { Action: { Kind: ActionKind.Pivot, Turn.Sign: not 0 }, Foot: RelativeFoot.Same });
         if (turnBefore && (_current.TurnSide is null) && _pending is not (Link.Soft or Link.Amp))
@@ -614,7 +621,7 @@ internal sealed class ClauseBuilder
 
     private bool OtherSideFollows(int at)
     {
-        for (int i = at; i < _end && i < at + 4; i++)
+        for (int i = at; i < _end && i < at + 6; i++)
         {
             if (_terms[i].Kind is TermKind.Side or TermKind.Foot)
             {
@@ -658,6 +665,13 @@ internal sealed class ClauseBuilder
         bool ofNumber = term.Text.Equals("over", StringComparison.OrdinalIgnoreCase) && at + 1 < _end && _terms[at + 1].Kind == TermKind.Number;
         if (ofArms || ofNumber)
         {
+            Widen(term);
+            return;
+        }
+
+        if (_current.Head?.Verb is ActionKind.Sweep or ActionKind.Ronde && _current.Dir is not null && dir.Side is null && _pending is Link.None)
+        {
+            // "sweep from behind round to the front": one way, told at both ends
             Widen(term);
             return;
         }
@@ -938,6 +952,13 @@ internal sealed class ClauseBuilder
         }
 
         // "turn 1/4 left stepping R forward": the turn goes with the step
+        if (move.Verb is ActionKind.Hold or ActionKind.Clap or ActionKind.Snap && move.Figures.Count == 0 && _current.HasContent)
+        {
+            // "L out hold": a hold is a move of its own
+            Close(_pending is Link.Soft or Link.Amp ? _pending : Link.None);
+            _pending = Link.None;
+        }
+
         if (_current.HasContent)
         {
             bool turnGoesOn = _current.IsTurnOnly && _current.Amount is not null && _pending is Link.None && _current.WeightNote is null;

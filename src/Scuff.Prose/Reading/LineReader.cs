@@ -383,7 +383,10 @@ internal sealed class LineReader(ReaderState state)
                 }
 
                 (LineReading? rest, LineReading? restOther) = Best(solver.Solve(clauses.GetRange(cut, clauses.Count - cut), places, state.Weight));
-                if (rest is { Fits: true, Cost: < 2 } && first.SameFeet(rest))
+                bool nameFirst = cut == 1 && clauses[0].IsFigure;
+                bool nameLast = cut == clauses.Count - 1 && clauses[^1].IsFigure;
+                bool detailTurns = rest is not null && (nameLast ? first.Turns && !rest.Turns : nameFirst && rest.Turns && !first.Turns);
+                if (rest is { Fits: true, Cost: < 2 } && first.SameFeet(rest) && !detailTurns && (nameFirst || nameLast || clauses.GetRange(cut, clauses.Count - cut).TrueForAll(c => c.IsFeetOnly || c.HasStyle || c.Times > 1)))
                 {
                     bool detailLast = cut < clauses.Count - cut;
                     return detailLast && !first.Turns || rest.Turns && !first.Turns

@@ -243,11 +243,17 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         FootRule rule = verb == ActionKind.Dip ? FootRule.Standing : ActionTraits.Of(verb).FootRule;
         bool ofBoth = verb is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist or ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.Bounce or ActionKind.Click
             || (verb is ActionKind.Jump && clause.Feet.Count == 0);
-        bool ofBody = verb is ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder || (verb is ActionKind.Dip && clause.Feet.Count == 0);
+        bool ofBody = verb is ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.Arms || (verb is ActionKind.Dip && clause.Feet.Count == 0);
         if (ofBoth || ofBody || clause.BothFeet)
         {
             AddBodyMove(variants, clause, verb, usual, clause.BothFeet || ofBoth, situation);
             return;
+        }
+
+        if (verb == ActionKind.Jump)
+        {
+            // "jump back L, R" lands on one foot after the other
+            usual = usual with { Effect = WeightEffect.Takes };
         }
 
         if (upStomp || (verb == ActionKind.Stomp && clause.Dir?.Direction == Direction.Up))
@@ -752,6 +758,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         ActionKind? inherited = previous?.Head?.Verb ?? previous?.Inherited;
+        if (inherited is ActionKind.Jump && clause.Feet.Count == 0 && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Together or Direction.Home)
+        {
+            // "jump out, in"
+            clause.Inherited = inherited;
+            AddBodyMove(variants, clause, ActionKind.Jump, lexicon.Verbs.Usual(ActionKind.Jump), true, situation);
+            return;
+        }
+
         if (inherited is ActionKind.FanToe or ActionKind.FanHeel && clause.Feet.Count == 0 && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home)
         {
             // "R toe fan out, in"
@@ -1134,7 +1148,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             finish--;
         }
 
-        if (finish < definition.Rows.Count)
+        // a clap beside it leaves the customary last row in place
+        bool beside = _next?.Head?.Verb is ActionKind.Clap or ActionKind.Snap or ActionKind.Slap or ActionKind.Arms or ActionKind.Bump or ActionKind.Shimmy;
+        if (finish < definition.Rows.Count && !beside)
         {
             variants.Add(Cut(whole, finish, _next is null ? 0.6 : 0.02));
         }
