@@ -22,7 +22,7 @@ public static class DanceWriter
     public static string Tidy(Draft draft)
     {
         Dictionary<int, List<WrittenLine>> byLine = [];
-        foreach (WrittenLine line in draft.Dance.Sections.Concat(draft.Dance.Tags.Select(t => t.Body)).SelectMany(s => s.Lines))
+        foreach (WrittenLine line in draft.Dance.Sections.Concat(draft.Dance.Tags.Select(t => t.Body)).SelectMany(s => s.Lines).Where(l => l.LabelSpan.Length > 0))
         {
             if (!byLine.TryGetValue(line.Number, out List<WrittenLine>? lines))
             {

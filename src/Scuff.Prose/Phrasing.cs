@@ -93,6 +93,12 @@ public static class Phrasing
                 : move.Words;
         }
 
+        if (move.Definition.Id is "walk_one" or "run_one" && move.Steps.All(s => s.Action is { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Turn.Sign: 0, Direction: Direction.Forward or Direction.Back, Size: StepSize.Usual } && s.With.Count == 0))
+        {
+            string verb = move.Definition.Id is "walk_one" ? "walk" : "run";
+            return string.Join(", ", move.Steps.Select(s => verb + (s.Action.Foot == ActingFoot.Right ? " R" : " L") + (s.Action.Direction == Direction.Back ? " back" : "")));
+        }
+
         bool stepAndPivot = move.Steps.Count == 2 && move.Steps[1].Action.Kind == ActionKind.Pivot;
         if (move.Steps.Count == 1 || move.Definition.Rows.Count == 1 || stepAndPivot || !SaysAll(move))
         {

@@ -341,6 +341,12 @@ internal sealed class LineReader(ReaderState state)
             if (figures.Count > 0)
             {
                 (LineReading? best, LineReading? other) = Best(solver.Solve(detailed, places, state.Weight));
+                if (best is { Fits: true } && Best(solver.Solve(clauses, places, state.Weight)).Best is { Fits: true } named && named.DancesLike(best) && SamePlaces(named, best))
+                {
+                    // the detail says just what the name says: the name stays
+                    return (named, null, clauses, []);
+                }
+
                 bool impossible = best is { Cost: > 2.5 };
                 if (best is { Fits: true } && !(impossible && Best(solver.Solve(clauses, places, state.Weight)).Best is { Fits: true, Cost: < 1 }))
                 {
@@ -497,6 +503,13 @@ internal sealed class LineReader(ReaderState state)
         }
 
         return (best, null);
+    }
+
+    private static bool SamePlaces(LineReading name, LineReading detail)
+    {
+        List<StepAction> a = [.. name.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).Select(r => r.Action)];
+        List<StepAction> b = [.. detail.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).Select(r => r.Action)];
+        return a.Zip(b).All(p => p.Second.Direction == Direction.Unstated || Family(p.First.Direction) == Family(p.Second.Direction));
     }
 
     private static double Badness(LineReading reading, List<Clause> clauses) => reading.Cost + clauses.Sum(c => c.Unknown.Count);

@@ -292,7 +292,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         List<(Foot Foot, bool Named)> feet = FeetOf(clause, rule, situation, verb);
-        AddFootMoves(variants, clause, usual, rule, feet, situation, 0);
+        AddFootMoves(variants, clause, usual, rule, feet, situation, 0, special is "walk" or "run" ? lexicon.Catalogue.Find(special + "_one") : null);
 
         if (verb == ActionKind.Step && situation.Weight == Weight.Shared && clause.Dir is null && clause.Feet is [{ IsCertain: false, IsWord: true } word] && special is not ("walk" or "run"))
         {
@@ -375,8 +375,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         return feet;
     }
 
-    private void AddFootMoves(List<Variant> variants, Clause clause, StepAction usual, FootRule rule, List<(Foot Foot, bool Named)> feet, Situation situation, double cost)
+    private void AddFootMoves(List<Variant> variants, Clause clause, StepAction usual, FootRule rule, List<(Foot Foot, bool Named)> feet, Situation situation, double cost, StepDefinition? definition = null)
     {
+        definition ??= lexicon.Verbs.Definition(usual.Kind);
         int times = Math.Max(1, clause.Times);
         if (feet.Count > 1 && times > 1 && clause.TimesStated)
         {
@@ -453,7 +454,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             rows.Add(new VariantRow(action, Counts.FromWhole(i), action.Traits.Stretches || clause.Lasts is not null));
         }
 
-        variants.Add(Finish(clause, lexicon.Verbs.Definition(usual.Kind), feet[0].Foot, rows, total, named, weightStated, missing));
+        variants.Add(Finish(clause, definition, feet[0].Foot, rows, total, named, weightStated, missing));
         if (rows.Count == 1 && rows[0].Action is { Turn.Sign: not 0, Effect: WeightEffect.Takes, Kind: ActionKind.Step } turned && clause.Dir?.Direction is null or Direction.Forward && turned.Foot.ToFoot() is Foot stepping)
         {
             // "step R turn 1/2 left" on two counts
