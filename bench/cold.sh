@@ -15,25 +15,22 @@ dotnet run --project bench/Bench -c Release -- dances "$dances" 1000
 
 one_core() { if command -v taskset >/dev/null; then taskset -c 0 "$@"; else "$@"; fi; }
 
-# seconds ROUNDS COMMAND...: best and middle; the command may end with 1, which says that a dance is not clean
+# seconds ROUNDS COMMAND...: best, middle, and the processor time of the best; an end with 1 only says that a dance is not clean
 seconds() {
-  local times=$1 start end
+  local times=$1 TIMEFORMAT='%R %U %S'
   shift
   for ((i = 0; i < times; i++)); do
-    start=$(date +%s%N)
-    "$@" >/dev/null 2>&1 || [ $? -eq 1 ]
-    end=$(date +%s%N)
-    echo $(((end - start) / 1000))
-  done | sort -n | awk '{ t[NR] = $1 } END { printf "%.3f %.3f", t[1] / 1e6, t[int((NR + 1) / 2)] / 1e6 }'
+    { time { "$@" >/dev/null 2>&1 || [ $? -eq 1 ]; }; } 2>&1
+  done | sort -n | awk '{ t[NR] = $1; c[NR] = $2 + $3 } END { printf "%.3f %.3f %.3f", t[1], t[int((NR + 1) / 2)], c[1] }'
 }
 
 kept=0
 # row NAME LIMIT ROUNDS COMMAND...
 row() {
-  local name=$1 limit=$2 times=$3 best middle
+  local name=$1 limit=$2 times=$3 best middle processor
   shift 3
-  read -r best middle <<<"$(seconds "$times" "$@")"
-  printf '%-44s best %s s, middle %s s, limit %s\n' "$name" "$best" "$middle" "$limit"
+  read -r best middle processor <<<"$(seconds "$times" "$@")"
+  printf '%-44s best %s s, middle %s s, processor %s s, limit %s\n' "$name" "$best" "$middle" "$processor" "$limit"
   if [ "$limit" != none ] && awk "BEGIN { exit !($best > $limit) }"; then kept=1; fi
 }
 

@@ -95,6 +95,9 @@ internal sealed class Clause
     /// <summary>The word waltz stands in it.</summary>
     public bool SaysWaltz { get; set; }
 
+    /// <summary>Whether the turn is made on the ball of a foot that is named after it.</summary>
+    public bool IsOnBall { get; set; }
+
     /// <summary>A word for lifting stands in it.</summary>
     public bool HasLift { get; set; }
 

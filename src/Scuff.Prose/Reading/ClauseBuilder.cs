@@ -381,6 +381,14 @@ internal sealed class ClauseBuilder
     {
         string part = term.Meaning.Part;
         StartIfPending(TermKind.Part, at);
+        if (part == "ball" && _current is { Head: null, Dir: null, Feet.Count: 0, Part.Length: 0 } && _current.HasTurnWord && _current.Amount is not null && _current.TurnSide is not null && _pending is Link.None)
+        {
+            // "turn 1/2 left on the ball of the left": the foot it is made on follows
+            _current.IsOnBall = true;
+            Widen(term);
+            return;
+        }
+
         bool places = _current.Dir is { Direction: Direction.Together or Direction.CrossFront or Direction.CrossBehind } && _current.Reference is not null;
         if (places)
         {
@@ -471,7 +479,7 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        if (_current.IsTurnOnly && _pending is Link.None && term.Text.StartsWith("on", StringComparison.OrdinalIgnoreCase) && (_current.TurnSide is not null || _current.Amount is not null))
+        if (_current.IsTurnOnly && _pending is Link.None && (_current.IsOnBall || term.Text.StartsWith("on", StringComparison.OrdinalIgnoreCase)) && (_current.TurnSide is not null || _current.Amount is not null))
         {
             // "turn 1/4 left on L"
             _current.WeightNote = TermKind.WeightOn;
@@ -709,6 +717,13 @@ internal sealed class ClauseBuilder
         bool footFollows = NextIndex(at + 1) is int afterDir and >= 0 && _terms[afterDir].Kind is TermKind.Side or TermKind.Foot;
         if (_placesStart && _pending is Link.None && footFollows && _current is { Head: not null, Feet.Count: > 0, Dir: null } && !_current.IsFigure && dir.Side is null && dir.Direction is Direction.Back or Direction.Forward or Direction.Side or Direction.LockBehind or Direction.CrossBehind)
         {
+            Close(Link.None);
+        }
+
+        if (_current is { IsFigure: true, Feet.Count: > 0 } && _pending is Link.None && footFollows && dir.Side is null && dir.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together or Direction.LockBehind or Direction.LockFront
+            && (_current.Feet.Count >= 2 || _terms[NextIndex(at + 1)].Meaning.Side == _current.Feet[^1].Foot))
+        {
+            // "rock R to side recover L cross R over": the cross is a step of its own
             Close(Link.None);
         }
 

@@ -752,6 +752,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
+        if (clause.IsWith && clause.BothFeet && clause.Part.Length == 0)
+        {
+            // "with feet apart" says how, not what
+            return;
+        }
+
         if (clause.BothFeet && clause.Part.Length == 0 && clause.Dir is { Direction: Direction.Out or Direction.In or Direction.Together })
         {
             AddBodyMove(variants, clause, ActionKind.Jump, lexicon.Verbs.Usual(ActionKind.Jump), true, situation);
