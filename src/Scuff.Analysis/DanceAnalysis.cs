@@ -1,4 +1,5 @@
 using Scuff.Analysis.Checks;
+using Scuff.Analysis.Floor;
 using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Stance;
@@ -56,6 +57,14 @@ public sealed class DanceAnalysis
 
     /// <summary>The reader's complaints and those of the checks, one for each cause.</summary>
     public Report Report => _report.Value;
+
+    /// <summary>The feet on the floor for a timeline of this dance, in metres seen from above.</summary>
+    /// <param name="timeline">Any timeline made here.</param>
+    /// <param name="size">The dancer.</param>
+    public static FloorPath FloorPathOf(Timeline timeline, DancerSize size) => FloorSimulator.Simulate(timeline, size);
+
+    /// <summary>The dance as danced on a track (null for none), with its ending when there is one.</summary>
+    public Timeline WithEnding(Track? track) => Unroller.Unroll(Dance, PlanBuilder.ForTrack(Dance, track, withEnding: true));
 
     /// <summary>The analysis of a draft; nothing is computed yet.</summary>
     public static DanceAnalysis Of(Draft draft) => new(draft);

@@ -185,7 +185,7 @@ internal static class BreakWords
                 || analysis.Dance.IsPhrased
                 || track is { Tempo: not null, LengthSeconds: not null };
             Timeline? timeline = isPlaced
-                ? Unroller.Unroll(analysis.Dance, PlanBuilder.ForTrack(analysis.Dance, track, withEnding: true))
+                ? analysis.WithEnding(track)
                 : null;
             if (timeline is not { Stretches.Count: > 0 }
                 || timeline.Stretches.LastOrDefault(s => s.Plan.StartsWall)?.Facing is not { } planned)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Scuff.Analysis;
 using Scuff.Analysis.Floor;
 using Scuff.Dances;
 using Scuff.Stance;
@@ -21,7 +22,7 @@ internal sealed class ExplainedTables(TextWriter writer, Paint paint, DancerSize
         writer.WriteLine(paint.Of(Tone.Name, Plain.Line(title)));
         HashSet<(StretchKind Kind, string Name)> shown = [];
         bool hasLeftOut = false;
-        FloorPath floor = FloorSimulator.Simulate(timeline, size);
+        FloorPath floor = DanceAnalysis.FloorPathOf(timeline, size);
         ILookup<int, DancedStep> steps = timeline.Steps.Zip(floor.Keys, (step, key) => new DancedStep(step, key)).ToLookup(s => s.Step.Stretch);
         for (int i = 0; i < timeline.Stretches.Count; i++)
         {
