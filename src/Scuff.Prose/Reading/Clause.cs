@@ -85,7 +85,7 @@ internal sealed class Clause
     public Steps.ActionKind? Inherited { get; set; }
 
     /// <summary>Whether it may be a remark on the move before rather than a move: a bare place, a bare foot, a change of weight.</summary>
-    public bool IsWeak => !IsRepeat && !IsAmp && Detail.Count == 0 && (IsFeetOnly || (Head is null && BothFeet) || (Head is null && Feet.Count == 0 && !HasTurnWord && Amount is null) || (HasTurnWord && Amount is null && Head is null)
+    public bool IsWeak => !IsRepeat && !IsAmp && Detail.Count == 0 && (IsFeetOnly || (Head is null && BothFeet) || (Head is null && Feet.Count == 0 && !HasTurnWord && Amount is null) || (HasTurnWord && Amount is null && Head is null) || (Head is { Verb: Steps.ActionKind.Recover } && HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))
         || Head is { Verb: Steps.ActionKind.Shift or Steps.ActionKind.Drop or Steps.ActionKind.Bump or Steps.ActionKind.Dip or Steps.ActionKind.PopKnee or Steps.ActionKind.RollKnee or Steps.ActionKind.RollHips or Steps.ActionKind.Shimmy });
 
     public List<Term> Unknown { get; } = [];

@@ -469,6 +469,14 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        if (_current is { HasTurnWord: true, TurnSide: not null, Part: "ball", Feet.Count: > 0 } && _current.Feet[^1].Foot != foot && _pending is Link.None)
+        {
+            // "hitch R turning 1/2 left on the ball of the left"
+            _current.Reference = foot;
+            Widen(term);
+            return;
+        }
+
         bool toFoot = at > 0 && _terms[at - 1].Kind == TermKind.Filler && _terms[at - 1].Text is "to" or "by" or "at" or "towards" && _current.Feet.Count > 0 && _current.Feet[^1].Foot != foot && _pending is not (Link.Soft or Link.Amp) && _current.Dir is null or { Direction: Direction.Together or Direction.Up or Direction.In };
         if (toFoot)
         {
@@ -1347,6 +1355,14 @@ internal sealed class ClauseBuilder
         {
             // "rumba box, first half: ..."
             owner = _clauses[^1];
+        }
+
+        int back = _clauses.Count - 1;
+        if (!owner.IsFigure && (_current.Head?.Verb is ActionKind.Clap or ActionKind.Snap) && back >= 0)
+        {
+            // "vine R & clap: step R, ..."
+            back -= _clauses[back].IsAmp ? 1 : 0;
+            owner = back >= 0 ? _clauses[back] : owner;
         }
 
         if (!owner.IsFigure)

@@ -341,7 +341,7 @@ internal sealed class LineReader(ReaderState state)
             if (figures.Count > 0)
             {
                 (LineReading? best, LineReading? other) = Best(solver.Solve(detailed, places, state.Weight));
-                if (best is { Fits: true } && Best(solver.Solve(clauses, places, state.Weight)).Best is { Fits: true } named && named.DancesLike(best) && SamePlaces(named, best))
+                if (best is { Fits: true } && Best(solver.Solve(clauses, places, state.Weight)).Best is { Fits: true } named && named.Rows.TrueForAll(r => r.Variant is null or { TurnAmountMissing: false, TurnDirectionMissing: false }) && named.DancesLike(best) && SamePlaces(named, best))
                 {
                     // the detail says just what the name says: the name stays
                     return (named, null, clauses, []);
@@ -391,7 +391,8 @@ internal sealed class LineReader(ReaderState state)
                 (LineReading? rest, LineReading? restOther) = Best(solver.Solve(clauses.GetRange(cut, clauses.Count - cut), places, state.Weight));
                 bool nameFirst = cut == 1 && clauses[0].IsFigure;
                 bool nameLast = cut == clauses.Count - 1 && clauses[^1].IsFigure;
-                bool detailTurns = rest is not null && (nameLast ? first.Turns && !rest.Turns : nameFirst && rest.Turns && !first.Turns);
+                bool mayTurn = (nameFirst ? clauses[0] : clauses[^1]).Head is { Figures: var named } && named.Any(f => f.Amounts.Count > 0 || f.TurnedForms.Count > 0);
+                bool detailTurns = !mayTurn && rest is not null && (nameLast ? first.Turns && !rest.Turns : nameFirst && rest.Turns && !first.Turns);
                 if (rest is { Fits: true, Cost: < 2 } && first.SameFeet(rest) && !detailTurns && (nameFirst || nameLast || clauses.GetRange(cut, clauses.Count - cut).TrueForAll(c => c.IsFeetOnly || c.HasStyle || c.Times > 1)))
                 {
                     bool detailLast = cut < clauses.Count - cut;
@@ -434,7 +435,7 @@ internal sealed class LineReader(ReaderState state)
                     }
 
                     Clause remark = clauses[i];
-                    if (remark.Head?.Verb == ActionKind.Shift && remark.Feet.Count > 0 && kept.Count > 0)
+                    if (remark.Head?.Verb is ActionKind.Shift or ActionKind.Recover && remark.Feet.Count > 0 && kept.Count > 0)
                     {
                         // the weight is then on that foot: the move before must bring it there
                         Clause owner = kept[^1].Copy(mirrored: false);
@@ -443,7 +444,7 @@ internal sealed class LineReader(ReaderState state)
                         kept[^1] = owner;
                     }
 
-                    if (remark.Head?.Verb == ActionKind.Shift && remark.Feet.Count == 0 && kept.Count > 0)
+                    if (remark.Head?.Verb is ActionKind.Shift or ActionKind.Recover && remark.Feet.Count == 0 && kept.Count > 0)
                     {
                         Clause owner = kept[^1].Copy(mirrored: false);
                         owner.WeightNote ??= TermKind.WeightTakes;

@@ -18,7 +18,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     /// <summary>All variants of one clause in a situation.</summary>
     public List<Variant> Make(Clause clause, Clause? previous, Clause? next, Situation situation)
     {
-        _recoverFollows = next?.Head?.Verb is ActionKind.Recover or ActionKind.Shift || next?.WeightNote is TermKind.WeightOn || next is { Head: null };
+        _recoverFollows = next?.Head?.Verb is ActionKind.Recover or ActionKind.Shift || next?.WeightNote is TermKind.WeightOn || next is { Head: null, Dir.Direction: Direction.Forward or Direction.Back or Direction.InPlace or Direction.Home };
+        _recoverFollows &= !clause.HeadText.Contains("rec", StringComparison.OrdinalIgnoreCase);
         List<Variant> variants = [];
         _next = next;
         if (clause.TurnSide is null && clause.DirSide is Foot turnedTo && clause.Head is not null && (clause.Head.Verb is ActionKind.Pivot or ActionKind.Unwind || clause.Head.Figures.Any(f => f.TotalTurn.Sign != 0 && f.NamedBy is NamedBy.FirstFoot && IsStepAndPivot(f))))
@@ -1157,7 +1158,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
         // a clap beside it leaves the customary last row in place
         bool beside = _next?.Head?.Verb is ActionKind.Clap or ActionKind.Snap or ActionKind.Slap or ActionKind.Arms or ActionKind.Bump or ActionKind.Shimmy;
-        if (finish < definition.Rows.Count && !beside)
+        bool figureFollows = _next is { Head: { Figures.Count: > 0, Verb: null } after } && after.Figures.All(f => f.Rows.Count > 2);
+        bool saysFinish = finish < definition.Rows.Count && clause.HeadText.Contains(definition.Rows[finish].Action.Traits.Word, StringComparison.OrdinalIgnoreCase);
+        if (finish < definition.Rows.Count && !beside && !figureFollows && !saysFinish)
         {
             variants.Add(Cut(whole, finish, _next is null ? 0.6 : 0.02));
         }
