@@ -38,11 +38,12 @@ public static class DanceWriter
             headings.TryAdd(section.LineNumber, section);
         }
 
-        HashSet<int> asked = [.. draft.Report.Complaints.Where(c => c.Severity >= Diagnostics.Severity.Question || c.Rule == ReadingRules.FigureDetailDiffers).Select(c => LineOf(draft.Text, c.Span.Start))];
+        List<TextLine> all = TextLine.Of(draft.Text);
+        HashSet<int> asked = [.. draft.Report.Complaints.Where(c => c.Severity >= Diagnostics.Severity.Question || c.Rule == ReadingRules.FigureDetailDiffers).Select(c => LineOf(all, c.Span.Start))];
         Lexicon lexicon = Lexicon.Default.With(draft.Dance.OwnMoves);
         StringBuilder text = new(draft.Text.Length + 64);
         bool blank = false;
-        foreach (TextLine raw in TextLine.Of(draft.Text))
+        foreach (TextLine raw in all)
         {
             TextLine line = raw.Trimmed(draft.Text);
             if (line.Start == line.End)
@@ -105,18 +106,17 @@ public static class DanceWriter
         return words.ToString();
     }
 
-    private static int LineOf(string text, int offset)
+    private static int LineOf(List<TextLine> lines, int offset)
     {
-        int number = 1;
-        for (int i = 0; i < offset && i < text.Length; i++)
+        int low = 0;
+        int high = lines.Count - 1;
+        while (low < high)
         {
-            if (text[i] is '\n' or '\u2028' or '\u0085' || (text[i] == '\r' && !(i + 1 < text.Length && text[i + 1] == '\n')))
-            {
-                number++;
-            }
+            int middle = (low + high + 1) / 2;
+            (low, high) = lines[middle].Start <= offset ? (middle, high) : (low, middle - 1);
         }
 
-        return number;
+        return lines[low].Number;
     }
 
     /// <summary>Whether every word and number of a heading stands in its canonical form too.</summary>

@@ -1306,7 +1306,7 @@ internal sealed class ClauseBuilder
             }
         }
 
-        bool counting = numbers.Count >= 2 && numbers.Zip(numbers.Skip(1)).All(p => _terms[p.Second].Meaning.Value == _terms[p.First].Meaning.Value + 1);
+        bool counting = numbers.Count >= 2 && numbers.Zip(numbers.Skip(1)).All(p => _terms[p.Second].Meaning.Value == _terms[p.First].Meaning.Value + 1L);
         if (counting)
         {
             foreach (int i in numbers)

@@ -30,6 +30,9 @@ internal sealed class TextReaderRun
     private TextSpan _partSpan;
     private Counts? _partClaim;
     private readonly List<Section> _sections = [];
+
+    // counts of all of them, kept because it is asked for with every line
+    private Counts _sectionsLength = Counts.Zero;
     private SectionBuilder? _section;
     private TagHeading? _tag;
 
@@ -208,7 +211,7 @@ internal sealed class TextReaderRun
             }
 
             return CountLabel.Read(_text, following.Start, following.End) is CountLabel inner
-                && inner.Places.First(p => p.Place.IsWhole || inner.Places.Count == 1) is LabelPlace first && first.Number <= label.Places[0].Number + 1
+                && inner.Places.FirstOrDefault(p => p.Place.IsWhole, inner.Places[0]) is LabelPlace first && first.Number <= label.Places[0].Number + 1
                 && inner.Places[^1].Number < label.Places[^1].Number;
         }
 
@@ -544,6 +547,7 @@ internal sealed class TextReaderRun
         }
 
         _sections.Add(made);
+        _sectionsLength += made.Length;
         _state.Sections.Add(made);
         _section = null;
         _state.SectionLines.Clear();
@@ -556,6 +560,7 @@ internal sealed class TextReaderRun
         {
             _parts.Add(new Part(_partName, _sections.ToValueList(), _partSpan, _partClaim));
             _sections.Clear();
+            _sectionsLength = Counts.Zero;
         }
 
         _partName = "";
@@ -746,12 +751,7 @@ internal sealed class TextReaderRun
             return 0;
         }
 
-        int before = 0;
-        foreach (Section section in _sections)
-        {
-            before += section.Length.Value.Floor;
-        }
-
+        int before = _sectionsLength.Value.Floor;
         return first - 1 == before ? before : first > 8 && (first - 1) % 8 == 0 ? first - 1 : 0;
     }
 
@@ -762,11 +762,7 @@ internal sealed class TextReaderRun
             return;
         }
 
-        Counts start = Counts.Zero;
-        foreach (Section section in _sections)
-        {
-            start += section.Length;
-        }
+        Counts start = _sectionsLength;
 
         _weightBefore.TryAdd((_parts.Count, start + Counts.FromWhole(places[0].Place.Value.Floor)), _state.Weight);
     }
@@ -883,11 +879,7 @@ internal sealed class TextReaderRun
 
     private Weight? WeightBefore(List<WrittenLine> lines, Counts place)
     {
-        Counts start = Counts.Zero;
-        foreach (Section section in _sections)
-        {
-            start += section.Length;
-        }
+        Counts start = _sectionsLength;
 
         if (_tag is null && _weightBefore.TryGetValue((_parts.Count, start + place), out Weight remembered))
         {

@@ -186,7 +186,7 @@ internal static class WordScanner
         return null;
     }
 
-    private static int? ToEighths(int upper, int lower) => lower is 2 or 4 or 8 && upper >= 1 && upper * 8 / lower <= 32 ? upper * 8 / lower : null;
+    private static int? ToEighths(int upper, int lower) => lower is 2 or 4 or 8 && upper is >= 1 and <= 32 && upper * 8 / lower <= 32 ? upper * 8 / lower : null;
 
     private static int Digits(string text, ref int at, int end)
     {

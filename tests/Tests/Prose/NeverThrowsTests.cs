@@ -17,7 +17,7 @@ namespace Tests.Prose;
 
 /// <summary>
 /// No text makes anything throw: reading, tidying, mending, checking, unrolling, dancing on the floor, the sheet. Each text follows
-/// from a number (<see cref="FuzzTexts"/>), so a failure names what to try again. <c>SCUFF_FUZZ=1000000</c> tries so many,
+/// from a number and the demo club (<see cref="FuzzTexts"/>), so a failure names what to try again. <c>SCUFF_FUZZ=1000000</c> tries so many,
 /// <c>SCUFF_FUZZ_FIRST=184822</c> begins with that number.
 /// </summary>
 public sealed class NeverThrowsTests(ITestOutputHelper output)
@@ -87,6 +87,9 @@ public sealed class NeverThrowsTests(ITestOutputHelper output)
     [InlineData("X\n\nsection 1\n1-8 vine R x2147483647")]
     [InlineData("X\n\nsection 1\n1-8 walk R\nwall 2147483647: after 2147483647 restart\nwall 2: after 4 tag \"T\" 2147483647 times\n")]
     [InlineData("X\n\nsequence: A A B A tag tag tag A\n")]
+    [InlineData("X\n\nsection 1\n1-3 face [ curve, 2147483647 5-7\n")]
+    [InlineData("X\n\nsection 1\n(1-4) vine R with touch\n&&\n")]
+    [InlineData("X\n\nsection 1\n3-4 step R forward, pivot 1-2147483647/4 L\n")]
     public void Small_texts_of_the_worst_kind_are_read(string text) => Assert.Null(Fault(text));
 
     [Fact]
