@@ -213,7 +213,7 @@ internal sealed class HeadingReader(ReaderState state)
     }
 
     /// <summary>"32 counts, 4 walls, improver" as a line of facts.</summary>
-    private bool ReadFacts(TextLine line)
+    public bool ReadFacts(TextLine line)
     {
         string words = state.Text[line.Start..line.End];
         string lower = words.ToLowerInvariant();

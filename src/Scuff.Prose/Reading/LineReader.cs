@@ -574,7 +574,7 @@ internal sealed class LineReader(ReaderState state)
             {
                 ReportDirection(danced[row.Clause], row.Label);
             }
-            else if (row.Variant.Definition is { Conflict: not null, Others.Count: > 0, Rows.Count: > 1 } used && danced[row.Clause].IsFigure && danced[row.Clause].Detail.Count == 0 && !row.Variant.TurnAmountMissing)
+            else if (row.Variant.Definition is { Conflict: not null, Others.Count: > 0, Rows.Count: > 1 } used && danced[row.Clause].IsFigure && danced[row.Clause].Detail.Count == 0 && row.Variant.Rows.Count >= used.Rows.Count && !row.Variant.TurnAmountMissing)
             {
                 ReportOtherUse(used, danced[row.Clause], row.Label);
             }

@@ -135,6 +135,12 @@ internal sealed class TextReaderRun
             }
         }
 
+        if (_section is null && _sections.Count == 0 && _parts.Count == 0 && _tag is null && char.IsAsciiDigit(words[0]) && _heading.ReadFacts(line))
+        {
+            // "32 counts, 4 walls, improver"
+            return;
+        }
+
         if (ReadStructure(line, index))
         {
             return;
@@ -191,6 +197,19 @@ internal sealed class TextReaderRun
     private bool LooksLikeBody(TextLine line)
     {
         ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
+        if (CountLabel.Read(_text, line.Start, line.End) is { Places.Count: > 1 } label && label.End < line.End
+            && TermReader.Read(_text, label.End, line.End, _state.Lexicon).Exists(t => t.Kind is TermKind.Move))
+        {
+            // a text without a title begins with its first counts
+            return true;
+        }
+
+        if (SectionHeading(words) is (_, int used) && CountLabel.Read(_text, TrimMarks(line with { Start = line.Start + used }).Start, line.End) is CountLabel counts && counts.End < line.End)
+        {
+            // "S1: 1-2 walk R, L"
+            return true;
+        }
+
         return StartsWithWord(words, "section") && words.Length < 60 && words.IndexOfAnyInRange('0', '9') is > 0 and < 12;
     }
 
