@@ -800,7 +800,12 @@ internal sealed class ClauseBuilder
             }
             else if (coming == Direction.CrossFront)
             {
-                _current.Dir = _current.Dir with { Direction = Direction.LockFront };
+                _current.Dir = _current.Dir with { Direction = Direction.LockFront, Special = "" };
+            }
+            else if (coming == Direction.CrossBehind)
+            {
+                // "lock R behind L" says where; a bare "lock" goes by the step before
+                _current.Dir = _current.Dir with { Direction = Direction.LockBehind, Special = "" };
             }
 
             Widen(term);
