@@ -873,6 +873,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     {
         double cost = 0;
         Direction stated = clause.Dir?.Direction ?? Direction.Unstated;
+        if (IsStepAndPivot(original) && clause is { Feet.Count: 0, Amount: null, TurnSide: Foot lead } && !clause.Head!.NamesAmount && situation.Weight.FreeFoot() == lead)
+        {
+            // "military turn R" with the right free: R steps, and the turn goes away from it
+            clause = clause.Copy(mirrored: false);
+            clause.Feet.Add(new FootWord(lead, false, false));
+            clause.TurnSide = null;
+        }
+
+        original = WayOf(original, stated);
         if (clause.Head!.Figures.Count > 1)
         {
             bool cued = CueMatches(original, clause, stated);
@@ -974,6 +983,19 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         {
             AddEachFoot(variants, clause, original, sides, cost, situation);
         }
+    }
+
+    /// <summary>"Waltz half turn R back": the entry of the same name that goes the stated way, when the bare name goes the other.</summary>
+    private StepDefinition WayOf(StepDefinition definition, Direction stated)
+    {
+        Direction own = definition.Rows[0].Action.Direction;
+        if (definition.Rows.Count < 2 || (own, stated) is not ((Direction.Forward, Direction.Back) or (Direction.Back, Direction.Forward)))
+        {
+            return definition;
+        }
+
+        string name = definition.Name + (stated == Direction.Back ? " back" : " forward");
+        return lexicon.Catalogue.Definitions.FirstOrDefault(d => d.Name == name || d.Aliases.Contains(name)) ?? definition;
     }
 
     private bool CueMatches(StepDefinition definition, Clause clause, Direction stated)
