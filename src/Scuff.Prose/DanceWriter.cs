@@ -158,7 +158,7 @@ public static class DanceWriter
         foreach (WrittenLine one in written)
         {
             string canonical = Line(one);
-            if (!ReadsBack(one, canonical, lexicon))
+            if (one.LeavesWordsOut || !ReadsBack(one, canonical, lexicon))
             {
                 text.Append(draft.Text[line.Start..line.End]).Append('\n');
                 return;

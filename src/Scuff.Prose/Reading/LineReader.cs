@@ -108,7 +108,34 @@ internal sealed class LineReader(ReaderState state)
 
         Follow(moves, weight);
         ValueList<FacingClaim> claims = PlaceClaims(clocks, best, danced, places);
-        return new LineContent(moves.ToValueList(), claims, best.Fits) { Notes = Styling(terms) };
+        return new LineContent(moves.ToValueList(), claims, best.Fits) { Notes = Styling(terms), LeavesWordsOut = best.Fits && ReportLeftOut(clauses, danced, figures, best, whole, label) };
+    }
+
+    /// <summary>Tells which words were taken for remarks, so that a move lost among them is seen.</summary>
+    private bool ReportLeftOut(List<Clause> clauses, List<Clause> danced, List<(Clause Figure, int From, int To)> figures, LineReading best, TextSpan whole, string label)
+    {
+        List<Clause> left = [];
+        if (figures.Count == 0 && danced.Count < clauses.Count)
+        {
+            // a clause may have been copied with a note on it: its place in the text tells which it is
+            left.AddRange(clauses.Where(c => c.HasContent && !c.IsAmp && !danced.Exists(d => d.Start == c.Start && d.End == c.End)));
+        }
+
+        for (int i = 0; i < danced.Count; i++)
+        {
+            if (danced[i].HasContent && !danced[i].IsAmp && !danced[i].IsTurnOnly && !best.Rows.Exists(r => r.Clause == i))
+            {
+                left.Add(danced[i]);
+            }
+        }
+
+        foreach (Clause clause in left)
+        {
+            TextSpan span = clause.Start >= whole.Start && clause.End <= whole.End ? clause.Span : whole;
+            state.Add(ReadingRules.WordsLeftOut.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)));
+        }
+
+        return left.Count > 0;
     }
 
     /// <summary>Styling words among the footwork are kept as notes, and hinted at.</summary>

@@ -15,6 +15,12 @@ public static class ReadingRules
         "The words are kept as they are and their counts are held, but weight and facing cannot be followed past them.",
         Good.Replace("step R forward, touch L together", "glimber R, touch L together", StringComparison.Ordinal), Good, "ours");
 
+    /// <summary>Words that were taken for a remark on a move.</summary>
+    public static Rule WordsLeftOut { get; } = new("reading/words-left-out", Severity.Hint,
+        "On {counts}, '{words}' is taken for a remark: nothing is danced for it.",
+        "The counts come out even without it. If it is a move of its own, it needs a count of its own.",
+        Good.Replace("5-6   step R forward, touch L together", "5-6   step R forward, touch L together, feet apart", StringComparison.Ordinal), Good, "ours");
+
     /// <summary>Words that have two readings.</summary>
     public static Rule TwoReadings { get; } = new("reading/two-readings", Severity.Question,
         "This can be read in two ways: {first}, or {second}. The first is taken.",

@@ -719,6 +719,7 @@ internal sealed class TextReaderRun
             Moves = content.Moves,
             Claims = content.Claims,
             Notes = content.Notes,
+            LeavesWordsOut = content.LeavesWordsOut,
             Span = line.Span,
             LabelSpan = labelSpan,
             Places = places.Select(p => new WrittenCount(p.Label, p.Place)).ToValueList(),

@@ -18,6 +18,9 @@ public sealed record WrittenLine
     /// <summary>Facings claimed on it.</summary>
     public ValueList<FacingClaim> Claims { get; init; }
 
+    /// <summary>Whether some of its words were taken for a remark on a move and are danced nowhere; tidying leaves such a line alone.</summary>
+    public bool LeavesWordsOut { get; init; }
+
     /// <summary>Styling, arms and other notes.</summary>
     public ValueList<Note> Notes { get; init; }
 
