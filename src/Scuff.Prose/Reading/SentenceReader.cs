@@ -53,9 +53,9 @@ internal sealed class SentenceReader(ReaderState state, Dance dance, Func<int, C
         int changeAt = ChangeStart(words);
         string head = changeAt < 0 ? words : words[..changeAt];
         List<WordToken> tokens = WordScanner.Scan(state.Text, line.Start, line.Start + head.Length);
-        List<int> walls = WallsOf(tokens, out int wallEnd);
+        List<int> walls = WallsOf(tokens);
         Counts? after = AfterOf(tokens);
-        List<InterruptionAct> acts = ActsOf(tokens, line, wallEnd);
+        List<InterruptionAct> acts = ActsOf(tokens);
         FacingClaim? claim = ClaimOf(tokens);
 
         // "tag after wall 2, 4 counts: sway R, L, R": the steps stand in the sentence
@@ -100,7 +100,7 @@ internal sealed class SentenceReader(ReaderState state, Dance dance, Func<int, C
         int start = line.Start + (colon < 0 ? 0 : colon + 1);
         List<WordToken> tokens = WordScanner.Scan(state.Text, start, line.End);
         int? wall = null;
-        List<int> walls = WallsOf(tokens, out _);
+        List<int> walls = WallsOf(tokens);
         if (walls.Count > 0)
         {
             wall = walls[0];
@@ -164,10 +164,9 @@ internal sealed class SentenceReader(ReaderState state, Dance dance, Func<int, C
         return best;
     }
 
-    private static List<int> WallsOf(List<WordToken> tokens, out int end)
+    private static List<int> WallsOf(List<WordToken> tokens)
     {
         List<int> walls = [];
-        end = 0;
         for (int i = 0; i < tokens.Count; i++)
         {
             string word = tokens[i].Text;
@@ -180,14 +179,12 @@ internal sealed class SentenceReader(ReaderState state, Dance dance, Func<int, C
             if (i >= 2 && tokens[i - 1].Text is "st" or "nd" or "rd" or "th" && tokens[i - 2].Kind == WordTokenKind.Number)
             {
                 walls.Add(tokens[i - 2].Value);
-                end = i + 1;
                 continue;
             }
 
             if (i >= 1 && Ordinals.TryGetValue(tokens[i - 1].Text, out int ordinal) && tokens[i - 1].Text is not ("one" or "two"))
             {
                 walls.Add(ordinal);
-                end = i + 1;
                 continue;
             }
 
@@ -211,7 +208,6 @@ internal sealed class SentenceReader(ReaderState state, Dance dance, Func<int, C
                     }
 
                     next++;
-                    end = next;
                     continue;
                 }
 
@@ -303,7 +299,7 @@ internal sealed class SentenceReader(ReaderState state, Dance dance, Func<int, C
         return null;
     }
 
-    private List<InterruptionAct> ActsOf(List<WordToken> tokens, TextLine line, int wallEnd)
+    private List<InterruptionAct> ActsOf(List<WordToken> tokens)
     {
         List<InterruptionAct> acts = [];
         for (int i = 0; i < tokens.Count; i++)
@@ -362,8 +358,6 @@ internal sealed class SentenceReader(ReaderState state, Dance dance, Func<int, C
             acts.Add(moved);
         }
 
-        _ = line;
-        _ = wallEnd;
         return acts;
     }
 

@@ -150,7 +150,7 @@ internal sealed class TextReaderRun
         {
             if (IsBracketHeading(line, label, index))
             {
-                OpenSection(NextNumber(), _text[label.End..line.End].Trim(), LengthOf(label), line);
+                OpenSection(_text[label.End..line.End].Trim(), LengthOf(label), line);
                 _section!.Offset = label.Places[0].Number - 1;
                 return;
             }
@@ -239,8 +239,6 @@ internal sealed class TextReaderRun
 
     private static Counts? LengthOf(CountLabel label) => Counts.FromWhole(label.Places[^1].Number - label.Places[0].Number + 1);
 
-    private int NextNumber() => _sections.Count + (_section is null ? 1 : 2);
-
     /// <summary>Headings of sections, parts, tags, tracks, the sequence and moves of her own.</summary>
     private bool ReadStructure(TextLine line, int index)
     {
@@ -252,13 +250,13 @@ internal sealed class TextReaderRun
             tail = TrimMarks(tail);
             if (TitleAndLength(rest).Length is null && CountLabel.Read(_text, tail.Start, tail.End) is CountLabel label && label.End < tail.End && !IsSectionRange(tail, label, index))
             {
-                OpenSection(number, "", null, line);
+                OpenSection("", null, line);
                 ReadCounts(tail, label);
                 return true;
             }
 
             (string title, Counts? claimed) = TitleAndLength(rest);
-            OpenSection(number, title, claimed, line);
+            OpenSection(title, claimed, line);
             return true;
         }
 
@@ -513,7 +511,7 @@ internal sealed class TextReaderRun
         }
     }
 
-    private void OpenSection(int number, string title, Counts? claimed, TextLine line)
+    private void OpenSection(string title, Counts? claimed, TextLine line)
     {
         if (_tag is not null)
         {
@@ -521,7 +519,6 @@ internal sealed class TextReaderRun
         }
 
         CloseSection();
-        _ = number;
         _section = new SectionBuilder(_sections.Count + 1, title, claimed, line.Span, line.Number);
         _state.SectionLines.Clear();
         if (_sections.Count == 0 && _parts.Count == 0)
@@ -592,7 +589,7 @@ internal sealed class TextReaderRun
     {
         if (_section is null)
         {
-            OpenSection(1, "", null, new TextLine(line.Number, line.Start, line.Start));
+            OpenSection("", null, new TextLine(line.Number, line.Start, line.Start));
         }
 
         foreach ((CountLabel run, int start, int end) in Runs(line, label))
