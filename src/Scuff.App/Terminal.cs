@@ -14,6 +14,12 @@ internal sealed class Terminal
     /// <summary>Opens standard input.</summary>
     public required Func<Stream> OpenInput { get; init; }
 
+    /// <summary>Opens standard output for what is no text.</summary>
+    public required Func<Stream> OpenOutput { get; init; }
+
+    /// <summary>Whether standard output is a file or a pipe, not a screen.</summary>
+    public required bool OutputIsPiped { get; init; }
+
     /// <summary>Whether standard input is a file or a pipe, not a person.</summary>
     public required bool InputIsPiped { get; init; }
 
@@ -41,6 +47,8 @@ internal sealed class Terminal
             Out = new StreamWriter(Console.OpenStandardOutput(), utf8, bufferSize: 32 * 1024),
             Error = new StreamWriter(Console.OpenStandardError(), utf8) { AutoFlush = true },
             OpenInput = Console.OpenStandardInput,
+            OpenOutput = Console.OpenStandardOutput,
+            OutputIsPiped = Console.IsOutputRedirected,
             InputIsPiped = Console.IsInputRedirected,
             Folder = Environment.CurrentDirectory,
             Paint = new Paint(mayColour && !Console.IsOutputRedirected),

@@ -14,8 +14,11 @@ public static class SheetBuilder
     /// <summary>What stands in the place of a missing title.</summary>
     public const string Untitled = "Untitled dance";
 
+    /// <summary>Makes the sheet in English, as usually printed; never throws for what is in the text.</summary>
+    public static SheetModel Build(DanceAnalysis analysis) => Build(analysis, SheetChoices.Usual);
+
     /// <summary>Makes the sheet; never throws for what is in the text.</summary>
-    public static SheetModel Build(DanceAnalysis analysis)
+    public static SheetModel Build(DanceAnalysis analysis, SheetChoices choices)
     {
         Dance dance = analysis.Dance;
         FacingTable facings = new(analysis.PlainTimeline);
@@ -23,6 +26,10 @@ public static class SheetBuilder
         ValueList<SheetSection> tags = [.. dance.Tags.Select(ToSection)];
         return new SheetModel
         {
+            Language = choices.Language,
+            Paper = choices.Paper,
+            IsLarge = choices.IsLarge,
+            IsCard = choices.IsCard,
             Title = dance.Title.Length > 0 ? dance.Title : Untitled,
             Author = SheetFacts.AuthorOf(dance),
             Facts = SheetFacts.Of(analysis).ToValueList(),

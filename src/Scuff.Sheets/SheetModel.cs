@@ -1,8 +1,25 @@
+using Scuff.Sheets.Drawings;
+
 namespace Scuff.Sheets;
 
 /// <summary>A finished sheet: everything that is printed, in the words it is printed in. Formats only draw it. Equal by value.</summary>
 public sealed record SheetModel
 {
+    /// <summary>Its language, as an ISO 639-1 code.</summary>
+    public string Language { get; init; } = "en";
+
+    /// <summary>Its fixed words.</summary>
+    public SheetLabels Labels { get; init; } = SheetLabels.English;
+
+    /// <summary>The paper it is printed on.</summary>
+    public Paper Paper { get; init; }
+
+    /// <summary>Whether it is in large print.</summary>
+    public bool IsLarge { get; init; }
+
+    /// <summary>Whether it is a caller's card, which has one side.</summary>
+    public bool IsCard { get; init; }
+
     /// <summary>The title, or a stand-in when the dance has none.</summary>
     public required string Title { get; init; }
 
@@ -17,6 +34,18 @@ public sealed record SheetModel
 
     /// <summary>What the abbreviations of this sheet mean, in one sentence.</summary>
     public string Key { get; init; } = "";
+
+    /// <summary>Where the walls go, as a picture; null when that is unknown.</summary>
+    public Drawing? WallPicture { get; init; }
+
+    /// <summary>The signs of the foot diagrams that stand on this sheet; empty when it has none.</summary>
+    public ValueList<SheetSign> DiagramKey { get; init; }
+
+    /// <summary>What to take care of, in sentences.</summary>
+    public ValueList<string> Cautions { get; init; }
+
+    /// <summary>What changed since the version before, in sentences; empty when none was given.</summary>
+    public ValueList<string> Changes { get; init; }
 
     /// <summary>The parts; an ordinary dance has one without a name.</summary>
     public ValueList<SheetPart> Parts { get; init; }

@@ -45,6 +45,8 @@ internal sealed class OpenCommand : IProgramCommand
             Error = terminal.Error,
             ErrorPaint = terminal.ErrorPaint,
             OpenInput = terminal.OpenInput,
+            OpenOutput = terminal.OpenOutput,
+            OutputIsPiped = terminal.OutputIsPiped,
             InputIsPiped = terminal.InputIsPiped,
             Folder = terminal.Folder,
         };

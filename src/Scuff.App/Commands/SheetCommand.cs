@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Completions;
+using System.Text;
 using Scuff.Analysis;
 using Scuff.App.Files;
 using Scuff.Prose;
@@ -36,12 +37,28 @@ internal sealed class SheetCommand : IProgramCommand
         });
         format.CompletionSources.Add(_ => SheetFormats.All.Select(f => new CompletionItem(f.Name)));
         Option<string?> output = new("--output", "-o") { Description = "Write a file for each dance into this folder, which is made if needed.", HelpName = "folder" };
-        Command command = new(Name, "Print dances as step sheets.") { files, format, output };
-        command.SetAction(parsed => Run(parsed.GetValue(files), parsed.GetValue(format), parsed.GetValue(output), terminal));
+        Option<string> paper = new("--paper") { Description = "The paper: a4 or letter.", DefaultValueFactory = _ => "a4" };
+        paper.AcceptOnlyFromAmong("a4", "letter");
+        Option<bool> large = new("--large") { Description = "Print large, for the far side of the hall." };
+        Option<bool> card = new("--card") { Description = "Print the caller's card: one side, the headings and the breaks." };
+        Option<bool> bare = new("--no-diagrams") { Description = "Leave the foot diagrams out." };
+        Command command = new(Name, "Print dances as step sheets.") { files, format, output, paper, large, card, bare };
+        command.SetAction(parsed => Run(
+            parsed.GetValue(files),
+            parsed.GetValue(format),
+            parsed.GetValue(output),
+            new SheetChoices
+            {
+                Paper = parsed.GetValue(paper) == "letter" ? Paper.Letter : Paper.A4,
+                IsLarge = parsed.GetValue(large),
+                IsCard = parsed.GetValue(card),
+                HasDiagrams = !parsed.GetValue(bare),
+            },
+            terminal));
         return command;
     }
 
-    private static int Run(string[]? names, string? formatName, string? output, Terminal terminal)
+    private static int Run(string[]? names, string? formatName, string? output, SheetChoices choices, Terminal terminal)
     {
         IEnumerable<DanceInput>? inputs = DanceFiles.Read(names, terminal);
         if (inputs is null)
@@ -50,6 +67,12 @@ internal sealed class SheetCommand : IProgramCommand
         }
 
         ISheetFormat format = SheetFormats.Find(formatName ?? (output is null ? "text" : "html"))!;
+        if (!format.IsText && output is null && !terminal.OutputIsPiped)
+        {
+            terminal.Tell($"A {format.Name} cannot be shown on the screen. Name a folder with --output, or send it into a file with >.");
+            return ExitCode.Trouble;
+        }
+
         SheetFolder? folder = output is null ? null : new SheetFolder(output, terminal);
         int code = ExitCode.Clean;
         bool isFirst = true;
@@ -62,7 +85,7 @@ internal sealed class SheetCommand : IProgramCommand
             }
 
             DanceAnalysis analysis = DanceAnalysis.Of(DanceReader.Read(input.Text));
-            SheetModel sheet = SheetBuilder.Build(analysis);
+            SheetModel sheet = SheetBuilder.Build(analysis, choices);
             code = Math.Max(code, Complained.Tell(input, analysis.Report, terminal));
             if (folder is not null)
             {
@@ -70,16 +93,36 @@ internal sealed class SheetCommand : IProgramCommand
                 continue;
             }
 
-            if (!isFirst)
+            if (!isFirst && !format.IsText)
             {
-                // a form feed starts a new page on a printer
-                terminal.Out.Write('\f');
+                terminal.Tell($"Several sheets do not go into one {format.Name}. Name a folder with --output.");
+                return ExitCode.Trouble;
             }
 
+            Show(sheet, format, isFirst, terminal);
             isFirst = false;
-            format.Write(sheet, terminal.Out);
         }
 
         return code;
+    }
+
+    private static void Show(SheetModel sheet, ISheetFormat format, bool isFirst, Terminal terminal)
+    {
+        using MemoryStream drawn = new();
+        format.Write(sheet, drawn);
+        if (!format.IsText)
+        {
+            using Stream output = terminal.OpenOutput();
+            drawn.WriteTo(output);
+            return;
+        }
+
+        if (!isFirst)
+        {
+            // a form feed starts a new page on a printer
+            terminal.Out.Write('\f');
+        }
+
+        terminal.Out.Write(Encoding.UTF8.GetString(drawn.GetBuffer(), 0, (int)drawn.Length));
     }
 }

@@ -24,12 +24,16 @@ internal sealed class SheetFolder(string name, Terminal terminal)
             return false;
         }
 
-        using StringWriter drawn = new();
+        using MemoryStream drawn = new();
         format.Write(sheet, drawn);
         try
         {
             Directory.CreateDirectory(terminal.FullPath(name));
-            WholeFile.Write(terminal.FullPath(shown), drawn.ToString());
+            WholeFile.Write(terminal.FullPath(shown), stream =>
+            {
+                drawn.Position = 0;
+                drawn.CopyTo(stream);
+            });
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {

@@ -15,7 +15,13 @@ public sealed class HtmlSheetFormat : ISheetFormat
 
     public string MediaType => "text/html; charset=utf-8";
 
-    public void Write(SheetModel sheet, TextWriter writer) => new Page(writer).Draw(sheet);
+    public bool IsText => true;
+
+    public void Write(SheetModel sheet, Stream stream)
+    {
+        using StreamWriter writer = TextOutput.Open(stream);
+        new Page(writer, sheet.Labels).Draw(sheet);
+    }
 
     // Sizes are the look's scale of 16 px and a ratio of 1.25; lines of words stay below 75 characters.
     private static string Style() => $$"""
@@ -71,12 +77,12 @@ public sealed class HtmlSheetFormat : ISheetFormat
         $"--buoy: {look.Buoy};",
         $"--tide: {look.Tide};");
 
-    private sealed class Page(TextWriter writer)
+    private sealed class Page(TextWriter writer, SheetLabels labels)
     {
         public void Draw(SheetModel sheet)
         {
             Line("<!DOCTYPE html>");
-            Line("<html lang=\"en\">");
+            Line($"<html lang=\"{Text(sheet.Language)}\">");
             Line("<head>");
             Line("<meta charset=\"utf-8\">");
             Line("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">");
@@ -110,22 +116,22 @@ public sealed class HtmlSheetFormat : ISheetFormat
 
             if (sheet.Sequence.Count > 0)
             {
-                Block("Order of the parts", () => Paragraph("", string.Join("  ", sheet.Sequence)));
+                Block(labels.OrderOfParts, () => Paragraph("", string.Join("  ", sheet.Sequence)));
             }
 
             if (sheet.Breaks.Count > 0)
             {
-                Block("Where the pattern breaks", () => Breaks(sheet.Breaks));
+                Block(labels.Breaks, () => Breaks(sheet.Breaks));
             }
 
             foreach (SheetTrack track in sheet.Tracks.Where(t => t.Breaks.Count > 0))
             {
-                Block("On " + track.Name, () => Breaks(track.Breaks));
+                Block(string.Format(CultureInfo.InvariantCulture, labels.OnTrack, track.Name), () => Breaks(track.Breaks));
             }
 
             if (sheet.Endings is { Count: > 0 } endings)
             {
-                Block("Ending", () => Breaks(endings));
+                Block(labels.Ending, () => Breaks(endings));
             }
 
             foreach (SheetSection move in sheet.Moves)
@@ -135,7 +141,7 @@ public sealed class HtmlSheetFormat : ISheetFormat
 
             if (sheet.Notes.Count > 0)
             {
-                Block("Notes", () => Notes(sheet.Notes));
+                Block(labels.Notes, () => Notes(sheet.Notes));
             }
 
             Line("</main>");
@@ -149,7 +155,7 @@ public sealed class HtmlSheetFormat : ISheetFormat
             Line($"<h1>{Text(sheet.Title)}</h1>");
             if (sheet.Author.Length > 0)
             {
-                Paragraph("by", "by " + sheet.Author);
+                Paragraph("by", labels.By + " " + sheet.Author);
             }
 
             Paragraph("facts", string.Join(' ', sheet.Facts));
@@ -173,14 +179,14 @@ public sealed class HtmlSheetFormat : ISheetFormat
                 return;
             }
 
-            Block("Music", () =>
+            Block(labels.Music, () =>
             {
                 foreach (SheetTrack track in sheet.Tracks)
                 {
                     Line($"<p><b>{Text(track.Name)}</b>{(track.Facts.Length > 0 ? "<br>" + Text(track.Facts) : "")}</p>");
                     if (track.Sequence.Count > 0)
                     {
-                        Paragraph("", "Order: " + string.Join("  ", track.Sequence));
+                        Paragraph("", labels.Order + ": " + string.Join("  ", track.Sequence));
                     }
 
                     Notes(track.Notes);
@@ -193,8 +199,8 @@ public sealed class HtmlSheetFormat : ISheetFormat
             Line("<section>");
             Line("<table>");
             Line($"<caption><h{level}>{Text(section.Heading)}</h{level}></caption>");
-            Line("<thead><tr><th scope=\"col\">Counts</th><th scope=\"col\">Steps</th>"
-                + (withFacing ? "<th scope=\"col\" class=\"facing\">Facing after</th>" : "") + "</tr></thead>");
+            Line($"<thead><tr><th scope=\"col\">{Text(labels.Counts)}</th><th scope=\"col\">{Text(labels.Steps)}</th>"
+                + (withFacing ? $"<th scope=\"col\" class=\"facing\">{Text(labels.FacingAfter)}</th>" : "") + "</tr></thead>");
             Line("<tbody>");
             foreach (SheetLine line in section.Lines)
             {

@@ -14,8 +14,11 @@ public interface ISheetFormat
     /// <summary>Its media type.</summary>
     string MediaType { get; }
 
+    /// <summary>Whether it is text (in UTF-8), which a terminal can show.</summary>
+    bool IsText { get; }
+
     /// <summary>Draws the sheet.</summary>
     /// <param name="sheet">Finished content.</param>
-    /// <param name="writer">Where the drawing goes; not closed.</param>
-    void Write(SheetModel sheet, TextWriter writer);
+    /// <param name="stream">Where the drawing goes; not closed.</param>
+    void Write(SheetModel sheet, Stream stream);
 }

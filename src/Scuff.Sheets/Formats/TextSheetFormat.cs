@@ -18,9 +18,15 @@ public sealed class TextSheetFormat : ISheetFormat
 
     public string MediaType => "text/plain; charset=utf-8";
 
-    public void Write(SheetModel sheet, TextWriter writer) => new Page(writer).Draw(sheet);
+    public bool IsText => true;
 
-    private sealed class Page(TextWriter writer)
+    public void Write(SheetModel sheet, Stream stream)
+    {
+        using StreamWriter writer = TextOutput.Open(stream);
+        new Page(writer, sheet.Labels).Draw(sheet);
+    }
+
+    private sealed class Page(TextWriter writer, SheetLabels labels)
     {
         public void Draw(SheetModel sheet)
         {
@@ -32,7 +38,7 @@ public sealed class TextSheetFormat : ISheetFormat
             Line(new string('=', Math.Clamp(Length(sheet.Title), 1, Width)));
             if (sheet.Author.Length > 0)
             {
-                Paragraph("by " + sheet.Author, 0);
+                Paragraph(labels.By + " " + sheet.Author, 0);
             }
 
             Line("");
@@ -76,21 +82,21 @@ public sealed class TextSheetFormat : ISheetFormat
             if (sheet.Sequence.Count > 0)
             {
                 Line("");
-                Heading("Order of the parts", '-');
+                Heading(labels.OrderOfParts, '-');
                 Paragraph(string.Join("  ", sheet.Sequence), 0);
             }
 
             if (sheet.Breaks.Count > 0)
             {
                 Line("");
-                Heading("Where the pattern breaks", '-');
+                Heading(labels.Breaks, '-');
                 Draw(sheet.Breaks, 0);
             }
 
             foreach (SheetTrack track in sheet.Tracks.Where(t => t.Breaks.Count > 0))
             {
                 Line("");
-                Heading("On " + track.Name, '-');
+                Heading(string.Format(CultureInfo.InvariantCulture, labels.OnTrack, track.Name), '-');
                 Draw(track.Breaks, 0);
             }
 
@@ -109,7 +115,7 @@ public sealed class TextSheetFormat : ISheetFormat
 
         private void Draw(SheetTrack track)
         {
-            Paragraph("Music: " + track.Name, 0);
+            Paragraph(labels.Music + ": " + track.Name, 0);
             if (track.Facts.Length > 0)
             {
                 Paragraph(track.Facts, 2);
@@ -117,7 +123,7 @@ public sealed class TextSheetFormat : ISheetFormat
 
             if (track.Sequence.Count > 0)
             {
-                Paragraph("Order: " + string.Join("  ", track.Sequence), 2);
+                Paragraph(labels.Order + ": " + string.Join("  ", track.Sequence), 2);
             }
 
             foreach (SheetNote note in track.Notes)
@@ -132,7 +138,7 @@ public sealed class TextSheetFormat : ISheetFormat
             if (endings.Count > 0)
             {
                 Line("");
-                Heading("Ending", '-');
+                Heading(labels.Ending, '-');
                 Draw(endings, 0);
             }
         }

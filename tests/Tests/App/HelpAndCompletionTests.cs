@@ -40,6 +40,8 @@ public sealed class HelpAndCompletionTests
                 Out = TextWriter.Null,
                 Error = TextWriter.Null,
                 OpenInput = () => Stream.Null,
+                OpenOutput = () => Stream.Null,
+                OutputIsPiped = true,
                 InputIsPiped = false,
                 Folder = run.Folder,
             }).Parse(args).Errors);

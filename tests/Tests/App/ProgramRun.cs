@@ -86,6 +86,8 @@ public sealed class ProgramRun : IDisposable
             Out = output,
             Error = error,
             OpenInput = () => new MemoryStream(input ?? []),
+            OpenOutput = () => Stream.Null,
+            OutputIsPiped = true,
             InputIsPiped = input is not null,
             Folder = Folder,
             Paint = new Paint(colours),

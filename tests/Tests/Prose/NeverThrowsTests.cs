@@ -155,9 +155,9 @@ public sealed class NeverThrowsTests(ITestOutputHelper output)
 
             doing = "making the sheet";
             SheetModel sheet = SheetBuilder.Build(analysis);
-            foreach (ISheetFormat format in SheetFormats.All)
+            foreach (ISheetFormat format in SheetFormats.All.Where(f => f.IsText))
             {
-                format.Write(sheet, TextWriter.Null);
+                format.Write(sheet, Stream.Null);
             }
 
             doing = "mirroring";

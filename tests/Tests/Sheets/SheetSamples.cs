@@ -98,9 +98,9 @@ internal static class SheetSamples
     /// <summary>Draws a sheet.</summary>
     public static string Draw(SheetModel sheet, string format)
     {
-        using StringWriter writer = new();
-        SheetFormats.Find(format)!.Write(sheet, writer);
-        return writer.ToString();
+        using MemoryStream drawn = new();
+        SheetFormats.Find(format)!.Write(sheet, drawn);
+        return System.Text.Encoding.UTF8.GetString(drawn.ToArray());
     }
 
     /// <summary>A sheet of one line, which holds the given words wherever a sheet can hold words.</summary>
