@@ -46,7 +46,9 @@ public static class SheetBuilder
             // a move of her own is shown as a table of its own
             Notes = dance.Notes.Where(n => n.Kind != "move").Select(n => new SheetNote(n.Kind, n.Words)).ToValueList(),
         };
-        return SheetPictures.AddTo(sheet, analysis, choices.HasDiagrams && !choices.IsCard);
+        return choices.IsCard
+            ? CardBuilder.Of(SheetPictures.AddTo(sheet, analysis, hasFeet: false))
+            : SheetPictures.AddTo(sheet, analysis, choices.HasDiagrams);
     }
 
     // What is written for every track is met on the first track as well, when no timeline is without one.

@@ -15,23 +15,29 @@ internal static class FootDiagram
     /// <summary>Breadth of the sign that tells what is up.</summary>
     public const double UpWidth = 34;
 
-    /// <summary>How many panels stand in one row at most; with more, feet and counts would be too small to read.</summary>
-    public const int MostInRow = 16;
-
     /// <summary>How much larger the feet are drawn than the floor, to be seen; feet side by side still do not touch.</summary>
-    public const double FootFactor = 1.15;
+    public const double FootFactor = 1.3;
 
     // An eight with nothing between its counts fills the breadth.
     private const int UsualInRow = 8;
     private const double CountRow = 12.5;
     private const double TurnRow = 11;
-    private const double MostFeet = 47;
+    private const double MostFeet = 52;
+    private const double RowGap = 4;
+    private const double Pad = 2;
+
+    // Points a metre: what the room allows, but no more than that; with less than the least the panels take a second row.
     private const double MostScale = 54;
-    private const double Pad = 1.5;
+    private const double LeastScale = 38;
     private const double CountSize = 9;
     private const double LetterSize = 7.5;
+    private const double TurnRadius = 3.4;
+    private const double TurnGap = 2.5;
     private const double Shaft = 0.8;
     private const double HeadLength = 3.6;
+
+    // a shorter one would be a speck; the thin sole tells enough
+    private const double LeastArrow = 2.5;
 
     // Digits of the type are about so broad, as a part of its size; enough to keep long counts apart.
     private const double DigitBreadth = 0.62;
@@ -51,48 +57,106 @@ internal static class FootDiagram
             return null;
         }
 
-        int rows = (moments.Count + MostInRow - 1) / MostInRow;
-        int inRow = (moments.Count + rows - 1) / rows;
-        double panel = (MostWidth - UpWidth) / Math.Max(inRow, UsualInRow);
-        double north = moments[0].Before.Facing;
-        double scale = MostScale;
-        double feet = 0;
-        foreach (FootMoment moment in moments)
-        {
-            Box box = Box.Of(moment, path.Size, north, MostScale);
-            double fits = Math.Min((panel - (2 * Pad)) / box.Width, (MostFeet - (2 * Pad)) / box.Height);
-            scale = Math.Min(scale, MostScale * Math.Min(1, fits));
-        }
-
-        foreach (FootMoment moment in moments)
-        {
-            feet = Math.Max(feet, Box.Of(moment, path.Size, north, scale).Height + (2 * Pad));
-        }
-
-        bool turns = moments.Any(m => m.IsCertain && m.Turn != Turn.None);
-        double height = CountRow + feet + (turns ? TurnRow : 0);
+        List<Row> rows = Rows(moments, path.Size);
+        double width = UpWidth;
+        double top = 0;
         Sketch sketch = new();
         List<DrawnPiece> pieces = [];
-        DrawUp(sketch, up, CountRow + (feet / 2));
-        pieces.Add(new DrawnPiece(0, 0, UpWidth, Sketch.Round(height), sketch.Count));
-        for (int i = 0; i < moments.Count; i++)
+        foreach (Row row in rows)
         {
-            int before = sketch.Count;
-            double left = UpWidth + (i % inRow * panel);
-            double top = i / inRow * height;
-            DrawPanel(sketch, moments[i], path, new Cell(left, top, panel, feet, scale, north));
-            pieces.Add(new DrawnPiece(Sketch.Round(left), Sketch.Round(top), Sketch.Round(panel), Sketch.Round(height), sketch.Count - before));
+            double height = CountRow + row.Feet + (row.Turns ? TurnRow : 0);
+            if (top == 0)
+            {
+                DrawUp(sketch, up, CountRow + (row.Feet / 2));
+                pieces.Add(new DrawnPiece(0, 0, UpWidth, Sketch.Round(height), sketch.Count));
+            }
+
+            double left = UpWidth;
+            for (int i = 0; i < row.Widths.Length; i++)
+            {
+                int before = sketch.Count;
+                DrawPanel(sketch, moments[row.First + i], path, new Cell(left, top, row.Widths[i], row.Feet, row.Scale, row.North));
+                pieces.Add(new DrawnPiece(Sketch.Round(left), Sketch.Round(top), Sketch.Round(row.Widths[i]), Sketch.Round(height), sketch.Count - before));
+                left += row.Widths[i];
+            }
+
+            width = Math.Max(width, left);
+            top += height + RowGap;
         }
 
         return new Drawing(
-            Sketch.Round(UpWidth + (inRow * panel)),
-            Sketch.Round(rows * height),
+            Sketch.Round(width),
+            Sketch.Round(top - RowGap),
             sketch.Shapes,
             FootWords.Of(moments, path.Size, heading, up, labels))
         {
             Pieces = pieces.ToValueList(),
         };
     }
+
+    // As few rows as let the feet be large enough to read; a row per eight of panels is the most.
+    private static List<Row> Rows(IReadOnlyList<FootMoment> moments, DancerSize size)
+    {
+        double north = moments[0].Before.Facing;
+        Box[] boxes = [.. moments.Select(m => Box.Of(m, size, north, MostScale))];
+        int most = (moments.Count + UsualInRow - 1) / UsualInRow;
+        for (int count = 1; ; count++)
+        {
+            List<Row> rows = [];
+            int inRow = (moments.Count + count - 1) / count;
+            for (int first = 0; first < moments.Count; first += inRow)
+            {
+                int next = Math.Min(first + inRow, moments.Count);
+                rows.Add(RowOf([.. moments.Take(next).Skip(first)], boxes[first..next], first, north));
+            }
+
+            if (count >= most || rows.TrueForAll(r => r.Scale >= LeastScale))
+            {
+                return rows;
+            }
+        }
+    }
+
+    // Every panel gets what its feet and its count need, and an equal share of what is left.
+    private static Row RowOf(FootMoment[] moments, Box[] boxes, int first, double north)
+    {
+        const double Room = MostWidth - UpWidth;
+        double room = Room - (boxes.Length * 2 * Pad);
+        double scale = MostScale * Math.Min(1, Math.Min(room / boxes.Sum(b => b.Width), (MostFeet - (2 * Pad)) / boxes.Max(b => b.Height)));
+        double[] widths;
+        while (true)
+        {
+            widths = [.. boxes.Select((b, i) => (2 * Pad) + Math.Max(b.Width * scale / MostScale, BreadthOf(moments[i])))];
+            if (widths.Sum() <= Room || scale < 1)
+            {
+                break;
+            }
+
+            scale *= 0.95;
+        }
+
+        double share = Math.Max(0, Room - widths.Sum()) / Math.Max(UsualInRow, widths.Length);
+        return new Row(
+            first,
+            [.. widths.Select(w => w + share)],
+            (boxes.Max(b => b.Height) * scale / MostScale) + (2 * Pad),
+            scale,
+            north,
+            moments.Any(m => m.IsCertain && m.Turn != Turn.None));
+    }
+
+    // what its words need: the count above, the turn below
+    private static double BreadthOf(FootMoment moment)
+    {
+        double turn = moment.Turn == Turn.None ? 0 : (2 * TurnRadius) + TurnGap + BreadthOf(AmountOf(moment.Turn), CountSize);
+        return Math.Max(turn, BreadthOf(moment.Label, SizeOf(moment)));
+    }
+
+    private static double BreadthOf(string words, double size) => words.Length * DigitBreadth * size;
+
+    private static string AmountOf(Turn turn) => SheetWords.Amount(turn.Amount / 8);
+
+    private static double SizeOf(FootMoment moment) => moment.IsOffBeat ? LetterSize : CountSize;
 
     private static void DrawUp(Sketch sketch, string? up, double middle)
     {
@@ -108,9 +172,7 @@ internal static class FootDiagram
     private static void DrawPanel(Sketch sketch, FootMoment moment, FloorPath path, Cell cell)
     {
         double middle = cell.Left + (cell.Width / 2);
-        double size = moment.IsOffBeat ? LetterSize : CountSize;
-        size = Math.Min(size, (cell.Width - 2) / (DigitBreadth * moment.Label.Length));
-        sketch.Word(middle, cell.Top + (moment.IsOffBeat ? 7.5 : 8.5), moment.Label, Sketch.Round(size), isBold: !moment.IsOffBeat);
+        sketch.Word(middle, cell.Top + (moment.IsOffBeat ? 7.5 : 8.5), moment.Label, SizeOf(moment), isBold: !moment.IsOffBeat);
         sketch.Line([(cell.Left + Pad, cell.Top + CountRow - 1), (cell.Left + cell.Width - Pad, cell.Top + CountRow - 1)], Tint.Line, 0.4);
         if (!moment.IsCertain)
         {
@@ -229,7 +291,7 @@ internal static class FootDiagram
         (double x, double y) = way[^1];
         (double px, double py) = way[^2];
         double length = Math.Sqrt(((x - px) * (x - px)) + ((y - py) * (y - py)));
-        if (length < 1)
+        if (length < LeastArrow)
         {
             return;
         }
@@ -244,12 +306,10 @@ internal static class FootDiagram
 
     private static void DrawTurn(Sketch sketch, Turn turn, double middle, double y)
     {
-        const double Radius = 3.4;
-        string amount = SheetWords.Amount(turn.Amount / 8);
-        double breadth = amount.Length * DigitBreadth * CountSize;
-        double x = middle - (breadth / 2);
-        DrawTurnArc(sketch, x, y, Radius, turn.Sign);
-        sketch.Word(x + Radius + 2.5, y + 3.2, amount, CountSize, Anchor.Start);
+        string amount = AmountOf(turn);
+        double x = middle - ((TurnGap + BreadthOf(amount, CountSize)) / 2);
+        DrawTurnArc(sketch, x, y, TurnRadius, turn.Sign);
+        sketch.Word(x + TurnRadius + TurnGap, y + 3.2, amount, CountSize, Anchor.Start);
     }
 
     /// <summary>Draws an arc with a head, most of a circle, to the right for a positive sign.</summary>
@@ -263,6 +323,15 @@ internal static class FootDiagram
         (double dx, double dy) = (sign * Math.Cos(end), sign * Math.Sin(end));
         sketch.Head(tipX + (dx * 1.8), tipY + (dy * 1.8), dx, dy, 3.2);
     }
+
+    /// <summary>A row of panels.</summary>
+    /// <param name="First">Index of its first moment.</param>
+    /// <param name="Widths">Breadth of each panel.</param>
+    /// <param name="Feet">Height of the feet's room.</param>
+    /// <param name="Scale">Points a metre.</param>
+    /// <param name="North">What is up, degrees clockwise from 12:00.</param>
+    /// <param name="Turns">Whether any of its panels turns.</param>
+    private sealed record Row(int First, double[] Widths, double Feet, double Scale, double North, bool Turns);
 
     /// <summary>A panel and how it is filled.</summary>
     private readonly record struct Cell(double Left, double Top, double Width, double Feet, double Scale, double North);

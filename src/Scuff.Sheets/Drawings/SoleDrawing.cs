@@ -131,7 +131,7 @@ internal static class SoleDrawing
     public static void DrawGhost(Sketch sketch, Foot foot, double x, double y, double degrees, double length)
         => sketch.Figure(Whole, FrameOf(foot, x, y, degrees, length), Tint.None, Tint.Line, Thin);
 
-    /// <summary>The corners that hold the whole sole, wherever it points: left, top, right, bottom.</summary>
+    /// <summary>The corners that hold the whole sole, wherever it points; half of its edge lies outside.</summary>
     public static (double Left, double Top, double Right, double Bottom) BoxOf(Foot foot, double x, double y, double degrees, double length)
     {
         Sketch.Frame frame = FrameOf(foot, x, y, degrees, length);
@@ -145,7 +145,7 @@ internal static class SoleDrawing
             bottom = Math.Max(bottom, py);
         }
 
-        return (left - Edge, top - Edge, right + Edge, bottom + Edge);
+        return (left, top, right, bottom);
     }
 
     private static Sketch.Frame FrameOf(Foot foot, double x, double y, double degrees, double length)

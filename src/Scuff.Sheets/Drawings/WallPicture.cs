@@ -11,7 +11,7 @@ namespace Scuff.Sheets.Drawings;
 internal static class WallPicture
 {
     private const double Size = 112;
-    private const double Inset = 15;
+    private const double Inset = 25;
     private const double WordSize = 9;
 
     /// <summary>Draws the walls; null when the facings are not known, and for a phrased dance.</summary>
@@ -41,7 +41,7 @@ internal static class WallPicture
 
         Sketch sketch = new();
         DrawRoom(sketch);
-        double radius = count == 1 ? 0 : 24;
+        double radius = count == 1 ? 0 : 21;
         for (int i = 0; i < count; i++)
         {
             (double x, double y) = Seat(starts[i], radius);
@@ -79,10 +79,10 @@ internal static class WallPicture
 
         // the front is the wall that the dance begins at
         sketch.Line([(Inset, Inset), (Far, Inset)], Tint.Ink, 2);
-        sketch.Word(Size / 2, Inset - 4.5, "12:00", WordSize);
-        sketch.Word(Far + 1.5, (Size / 2) + 12, "3:00", WordSize - 2, Anchor.Start);
-        sketch.Word(Size / 2, Far + 11, "6:00", WordSize);
-        sketch.Word(Inset - 1.5, (Size / 2) + 12, "9:00", WordSize - 2, Anchor.End);
+        sketch.Word(Size / 2, Inset - 5, "12:00", WordSize);
+        sketch.Word(Far + 4.5, (Size / 2) + 3, "3:00", WordSize, Anchor.Start);
+        sketch.Word(Size / 2, Far + 12, "6:00", WordSize);
+        sketch.Word(Inset - 4.5, (Size / 2) + 3, "9:00", WordSize, Anchor.End);
         Notches(sketch, 1, Far, Size / 2, isUpright: true);
         Notches(sketch, 2, Size / 2, Far, isUpright: false);
         Notches(sketch, 3, Inset, Size / 2, isUpright: true);

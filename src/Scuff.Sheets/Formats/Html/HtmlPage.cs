@@ -132,7 +132,7 @@ internal sealed class HtmlPage
         Line("<section>");
         Line("<table>");
         Line($"<caption><h{level} dir=\"auto\">{Safe(section.Heading)}</h{level}></caption>");
-        Line($"<thead><tr>{ColumnHead(_labels.Counts)}{ColumnHead(_labels.Steps)}{(withFacing ? ColumnHead(_labels.FacingAfter) : "")}</tr></thead>");
+        Line($"<thead><tr>{ColumnHead("counts", _labels.Counts)}{ColumnHead("words", _labels.Steps)}{(withFacing ? ColumnHead("facing", _labels.FacingAfter) : "")}</tr></thead>");
         Line("<tbody>");
         foreach (SheetLine line in section.Lines)
         {
@@ -165,7 +165,7 @@ internal sealed class HtmlPage
     }
 
     // Seen, the columns explain themselves; heard, each cell is told with its head.
-    private static string ColumnHead(string words) => $"<th scope=\"col\"><span class=\"away\">{Safe(words)}</span></th>";
+    private static string ColumnHead(string column, string words) => $"<th scope=\"col\" class=\"{column}\"><span class=\"away\">{Safe(words)}</span></th>";
 
     private void Breaks()
     {

@@ -17,7 +17,7 @@ internal static class HtmlStyle
         * { box-sizing: border-box; }
         html { background: var(--floor); }
         html.large { font-size: 150%; }
-        body { margin: 0; color: var(--ink); overflow-wrap: break-word;
+        body { margin: 0; color: var(--ink); overflow-wrap: anywhere;
           font: 1.0625rem/1.5 "Atkinson Hyperlegible Next", "Atkinson Hyperlegible", Verdana, "DejaVu Sans", sans-serif; }
         main { background: var(--paper); max-width: 47rem; margin: 0 auto; padding: 2rem 1.25rem; }
         @media (min-width: 50rem) { main { margin: 2.5rem auto; padding: 3rem 3.25rem; } }
@@ -34,12 +34,12 @@ internal static class HtmlStyle
         .walls { margin: 0; flex: none; }
         .walls svg { font-weight: normal; }
         section { margin-top: 2rem; }
-        table { width: 100%; border-collapse: collapse; }
+        table { width: 100%; border-collapse: collapse; table-layout: fixed; }
         caption { text-align: start; }
-        thead th { padding: 0; line-height: 0; }
+        thead th { padding: 0; line-height: 0; } thead th.counts { width: 5.5rem; } thead th.facing { width: 7.25rem; }
         tbody th, td { vertical-align: top; text-align: start; padding: 0.1875rem 0; }
-        tbody th { width: 5.5rem; padding-inline-end: 1rem; font-weight: bold; font-variant-numeric: tabular-nums; }
-        td.facing { width: 7.25rem; text-align: end; white-space: nowrap; font-variant-numeric: tabular-nums; color: var(--soft); }
+        tbody th { padding-inline-end: 0.75rem; font-weight: bold; font-variant-numeric: tabular-nums; }
+        td.facing { text-align: end; white-space: nowrap; font-variant-numeric: tabular-nums; color: var(--soft); }
         td.turns { color: var(--ink); font-weight: bold; }
         td.facing svg { width: 2.25rem; height: 1.25rem; vertical-align: -0.25rem; margin-inline-end: 0.375rem; }
         td p { margin: 0; }
@@ -52,7 +52,7 @@ internal static class HtmlStyle
         path { stroke-linecap: round; stroke-linejoin: round; }
         .fi { fill: currentColor; } .fp { fill: var(--paper); } .fl { fill: var(--line); }
         .si { stroke: currentColor; } .sp { stroke: var(--paper); } .sl { stroke: var(--line); }
-        .signs { display: grid; grid-template-columns: repeat(auto-fill, minmax(14.5rem, 1fr)); gap: 0.25rem 1.5rem; font-size: 0.875rem; line-height: 1.3; }
+        .signs { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(14.5rem, 100%), 1fr)); gap: 0.25rem 1.5rem; font-size: 0.875rem; line-height: 1.3; }
         .signs li { display: flex; align-items: center; gap: 0.625rem; margin: 0; }
         .signs svg { flex: none; }
         .foot { margin-top: 2.5rem; font-size: 0.875rem; }
@@ -63,8 +63,8 @@ internal static class HtmlStyle
         @media (max-width: 34rem) {
           h1 { font-size: 1.9375rem; }
           .facts, .by { font-size: 1.0625rem; }
-          tbody th { width: 4.25rem; padding-inline-end: 0.5rem; }
-          td.facing { width: 3.5rem; }
+          thead th.counts { width: 4.5rem; } thead th.facing { width: 3.25rem; }
+          tbody th { padding-inline-end: 0.5rem; }
           td.facing svg { display: none; }
         }
         """;
@@ -83,7 +83,7 @@ internal static class HtmlStyle
           h1 { font-size: 1.75rem; } .facts, .by { font-size: 0.9375rem; } h2, h3 { font-size: 0.9375rem; margin-bottom: 0; } h2.part { font-size: 1.125rem; margin-top: 1rem; }
           .by { margin: 0; } .facts { margin-top: 0.375rem; } .key { font-size: 0.75rem; margin-top: 0.375rem; } p { margin: 0.25rem 0; }
           section { margin-top: 0.75rem; } .strip { margin-top: 0.125rem; } tbody th, td { padding: 0; } .signs, .foot { font-size: 0.75rem; } .foot { margin-top: 0.75rem; }
-          .signs { gap: 0 1rem; grid-template-columns: repeat(auto-fill, minmax(12.5rem, 1fr)); }
+          .signs { gap: 0 1rem; grid-template-columns: repeat(auto-fill, minmax(min(12.5rem, 100%), 1fr)); }
           .card section { margin-top: 0.5rem; } .card .steps { columns: 2; column-gap: 2rem; }
           tr, li, h2, h3, caption, .strip, svg { break-inside: avoid; } h2, h3, caption, thead { break-after: avoid; } section { break-inside: avoid; }
         }
