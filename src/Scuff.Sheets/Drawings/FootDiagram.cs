@@ -39,9 +39,6 @@ internal static class FootDiagram
     // a shorter one would be a speck; the thin sole tells enough
     private const double LeastArrow = 2.5;
 
-    // Digits of the type are about so broad, as a part of its size; enough to keep long counts apart.
-    private const double DigitBreadth = 0.62;
-
     private static ReadOnlySpan<Foot> Both => [Foot.Left, Foot.Right];
 
     /// <summary>Draws a section; null when nothing of it can be drawn.</summary>
@@ -152,7 +149,13 @@ internal static class FootDiagram
         return Math.Max(turn, BreadthOf(moment.Label, SizeOf(moment)));
     }
 
-    private static double BreadthOf(string words, double size) => words.Length * DigitBreadth * size;
+    // At least what Atkinson Hyperlegible Next takes in bold: 0.66 of the size a digit, 0.73 an &, 0.85 a fraction (measured).
+    private static double BreadthOf(string words, double size) => size * words.Sum(c => c switch
+    {
+        '¼' or '½' or '¾' => 0.85,
+        '&' => 0.73,
+        _ => 0.66,
+    });
 
     private static string AmountOf(Turn turn) => SheetWords.Amount(turn.Amount / 8);
 
