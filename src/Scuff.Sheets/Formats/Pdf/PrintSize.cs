@@ -4,7 +4,9 @@ namespace Scuff.Sheets.Formats.Pdf;
 /// <param name="Body">Size of the type of the steps in points; all else follows from it.</param>
 /// <param name="Pictures">Scale of the foot diagrams.</param>
 /// <param name="Columns">How many columns there are.</param>
-internal sealed record PrintSize(double Body, double Pictures, int Columns = 1)
+/// <param name="Air">Room between lines and blocks; 1 is what looks best.</param>
+/// <param name="IsBeside">Whether the feet stand beside their section, which saves a third of its height, or below it.</param>
+internal sealed record PrintSize(double Body, double Pictures, int Columns = 1, double Air = 1, bool IsBeside = false)
 {
     /// <summary>
     /// The sizes that are tried, from the largest to the smallest that is still read at arm's length: the source is ours, looked at
@@ -15,6 +17,16 @@ internal sealed record PrintSize(double Body, double Pictures, int Columns = 1)
         (true, true) => [new(24, 1), new(22, 1), new(20, 1), new(18, 1), new(16, 1), new(16, 1, 2), new(14, 1, 2)],
         (true, false) => [new(16, 1), new(15, 1), new(14, 1), new(13, 1), new(12, 1), new(11, 1), new(12, 1, 2), new(11, 1, 2), new(10, 1, 2), new(9, 1, 2)],
         (false, true) => [new(16, 1.25)],
-        _ => [new(11, 1), new(10.5, 1), new(10.5, 0.9), new(10, 0.9), new(10, 0.8), new(9.5, 0.8), new(9.5, 0.72), new(9, 0.72)],
+        _ =>
+        [
+            new(11, 1),
+            new(10.5, 0.95),
+            new(10.5, 0.9, 1, 0.9, IsBeside: true),
+            new(10, 0.85, 1, 0.85, IsBeside: true),
+            new(10, 0.8, 1, 0.7, IsBeside: true),
+            new(9.5, 0.8, 1, 0.65, IsBeside: true),
+            new(9.5, 0.75, 1, 0.55, IsBeside: true),
+            new(9, 0.72, 1, 0.5, IsBeside: true),
+        ],
     };
 }

@@ -16,6 +16,8 @@ internal sealed class SheetComposer
     private readonly double _body;
     private readonly double _small;
     private readonly double _pictures;
+    private readonly double _air;
+    private readonly bool _isBeside;
     private readonly double _counts;
     private readonly double _facing;
     private int _turn;
@@ -27,6 +29,8 @@ internal sealed class SheetComposer
         _body = size.Body;
         _small = size.Body * 0.9;
         _pictures = size.Pictures;
+        _air = size.Body * size.Air;
+        _isBeside = size.IsBeside;
         double widest = AllSections().SelectMany(s => s.Lines).Select(l => TypeSetter.One(l.Counts, _body, isBold: true).Width).DefaultIfEmpty(0).Max();
         _counts = Math.Clamp(widest + _body, 3.6 * _body, 7 * _body);
         _facing = ClockSize + (0.35 * _body) + TypeSetter.One("10:30", _body, isBold: true).Width;
@@ -36,6 +40,9 @@ internal sealed class SheetComposer
     public Tag Document { get; } = new(null, "Document");
 
     private double Width => _shape.ColumnWidth;
+
+    // What the feet have when they stand beside their section.
+    private double SideWidth => Width * 0.42;
 
     private double ClockSize => 0.95 * _body;
 
@@ -138,6 +145,9 @@ internal sealed class SheetComposer
         ? [new Wording(note.Words)]
         : [new Wording(SheetWords.Capital(note.Kind) + ":", IsBold: true), new Wording(" " + note.Words)];
 
+    // The same words apart from what stands before them.
+    private static IEnumerable<Wording> After(Wording[] words) => words.Select((w, i) => i == 0 ? w with { Words = " " + w.Words } : w);
+
     private IEnumerable<SheetSection> AllSections() => _sheet.Parts.SelectMany(p => p.Sections).Concat(_sheet.Tags).Concat(_sheet.Moves);
 
     private Block Head()
@@ -158,25 +168,30 @@ internal sealed class SheetComposer
         int pictureTurn = _turn++;
         if (_sheet.Author.Length > 0)
         {
-            Add("P", [new Wording(_sheet.Labels.By + " " + _sheet.Author)], _body * 1.1, 0.1 * _body);
+            Add("P", [new Wording(_sheet.Labels.By + " " + _sheet.Author)], _body * 1.1, 0.1 * _air);
         }
 
-        Add("P", [new Wording(string.Join(' ', _sheet.Facts))], _body * 1.1, 0.55 * _body);
+        Add("P", [new Wording(string.Join(' ', _sheet.Facts))], _body * 1.1, 0.55 * _air);
         if (_sheet.Particulars.Count > 0)
         {
-            Add("P", _sheet.Particulars.SelectMany((p, i) => i == 0 ? Note(p) : [new Wording("  "), .. Note(p).Select((w, j) => j == 0 ? w with { Words = " " + w.Words } : w)]), _small, 0.45 * _body);
+            Add("P", _sheet.Particulars.SelectMany((p, i) => i == 0 ? Note(p) : [new Wording(" ·"), .. After(Note(p))]), _small, 0.45 * _air);
         }
 
         if (_sheet.Key.Length > 0)
         {
-            Add("P", [new Wording(_sheet.Key)], _small, 0.45 * _body);
+            Add("P", [new Wording(_sheet.Key)], _small, 0.45 * _air);
         }
 
-        return new Block(picture is null || slices.Count == 0 ? slices : Beside(slices, pictureTurn, picture, scale));
+        if (picture is not null)
+        {
+            Beside(slices, 0, pictureTurn, picture, scale);
+        }
+
+        return new Block(slices);
     }
 
-    // The picture stands to the right of the first lines, which stay on one page with it, and is told after the title.
-    private List<Slice> Beside(List<Slice> slices, int turn, Drawing picture, double scale)
+    // The picture stands to the right of the strips, which stay on one page with it, and is told in its turn.
+    private void Beside(List<Slice> slices, int first, int turn, Drawing picture, double scale)
     {
         PageBox.Picture box = new(
             new Tag(Document, "Figure") { Alternative = picture.Words },
@@ -185,23 +200,24 @@ internal sealed class SheetComposer
             0,
             picture,
             scale);
-        double depth = 0;
-        for (int i = 0; i < slices.Count && depth < box.Height; i++)
+        if (first == slices.Count)
         {
-            depth += (i == 0 ? 0 : slices[i].Gap) + slices[i].Height;
-            slices[i] = slices[i] with
-            {
-                KeepsNext = depth < box.Height,
-                Boxes = i == 0 ? [.. slices[i].Boxes, box] : slices[i].Boxes,
-            };
+            slices.Add(new Slice(0.4 * _air, box.Height, false, [box]));
+            return;
+        }
+
+        double depth = 0;
+        slices[first] = slices[first] with { Boxes = [.. slices[first].Boxes, box] };
+        for (int i = first; i < slices.Count && depth < box.Height; i++)
+        {
+            depth += (i == first ? 0 : slices[i].Gap) + slices[i].Height;
+            slices[i] = slices[i] with { KeepsNext = slices[i].KeepsNext || depth < box.Height };
         }
 
         if (depth < box.Height)
         {
             slices.Add(new Slice(0, box.Height - depth, false, []));
         }
-
-        return slices;
     }
 
     private Block Music()
@@ -209,8 +225,8 @@ internal sealed class SheetComposer
         List<Slice> slices = Heading(_sheet.Labels.Music, "H2", 1.15);
         foreach (SheetTrack track in _sheet.Tracks)
         {
-            Wording[] facts = track.Facts.Length > 0 ? [new Wording(" " + track.Facts)] : [];
-            slices.AddRange(Lines(Document.Add("P"), [new Wording(track.Name, IsBold: true), .. facts], _body, 0, Width, 0.25 * _body));
+            Wording[] facts = track.Facts.Length > 0 ? [new Wording(" · " + track.Facts)] : [];
+            slices.AddRange(Lines(Document.Add("P"), [new Wording(track.Name, IsBold: true), .. facts], _body, 0, Width, 0.25 * _air));
             if (track.Sequence.Count > 0)
             {
                 slices.AddRange(Lines(
@@ -219,12 +235,12 @@ internal sealed class SheetComposer
                     _body,
                     0,
                     Width,
-                    0.15 * _body));
+                    0.15 * _air));
             }
 
             foreach (SheetNote note in track.Notes)
             {
-                slices.AddRange(Lines(Document.Add("P"), Note(note), _small, 0, Width, 0.15 * _body));
+                slices.AddRange(Lines(Document.Add("P"), Note(note), _small, 0, Width, 0.15 * _air));
             }
         }
 
@@ -244,89 +260,98 @@ internal sealed class SheetComposer
         _turn += 3;
         Tag table = Document.Add("Table");
         bool hasFacing = section.Lines.Any(l => l.Facing is not null);
+        Drawing? side = section.Diagram is { } drawn && _isBeside ? PieceRows.Fit(drawn, SideWidth / _pictures) : null;
+        double sideScale = side is null ? 0 : Math.Min(_pictures, SideWidth / side.Width);
+        double width = side is null ? Width : Width - SideWidth - PictureGap;
+        int beside = slices.Count;
         foreach (SheetLine line in section.Lines)
         {
-            slices.AddRange(Row(table, line, hasFacing).Select(s => s with { IsOfTable = true }));
+            slices.AddRange(Row(table, line, width, hasFacing).Select(s => s with { IsOfTable = true }));
         }
 
         foreach (SheetNote note in section.Notes)
         {
-            slices.AddRange(Lines(Document.Add("P"), Note(note), _small, _counts, Width - _counts, 0.3 * _body));
+            slices.AddRange(Lines(Document.Add("P"), Note(note), _small, _counts, width - _counts, 0.3 * _air));
         }
 
-        if (section.Diagram is { } diagram)
+        if (side is not null)
+        {
+            Beside(slices, beside, _turn++, side, sideScale);
+        }
+        else if (section.Diagram is { } diagram)
         {
             slices.Add(Diagram(diagram));
         }
 
-        return new Block(slices, _sheet.IsCard || section.Lines.Count == 0 ? null : isRepeated => TableHead(table, hasFacing, headTurn, isRepeated));
+        return new Block(slices, _sheet.IsCard || section.Lines.Count == 0 ? null : isRepeated => TableHead(table, width, hasFacing, headTurn, isRepeated));
     }
 
-    private Slice TableHead(Tag table, bool hasFacing, int turn, bool isRepeated)
+    private Slice TableHead(Tag table, double width, bool hasFacing, int turn, bool isRepeated)
     {
         double size = _body * 0.78;
         Tag row = table.Add("TR");
-        SetLine facing = TypeSetter.Short(_sheet.Labels.FacingAfter, size, Width / 2);
-        SetLine counts = TypeSetter.Short(_sheet.Labels.Counts, size, _counts - (0.3 * _body));
-        SetLine steps = TypeSetter.Short(_sheet.Labels.Steps, size, Width - _counts - (hasFacing ? facing.Width + _body : 0));
+        SetLine facing = TypeSetter.Short(_sheet.Labels.FacingAfter, size, width / 2);
+        SetLine counts = TypeSetter.Short(_sheet.Labels.Counts, size, _counts - (0.3 * _air));
+        SetLine steps = TypeSetter.Short(_sheet.Labels.Steps, size, width - _counts - (hasFacing ? facing.Width + _body : 0));
         List<PageBox> boxes = [Cell(0, 0, counts), Cell(1, _counts, steps)];
         if (hasFacing)
         {
-            boxes.Add(Cell(2, Width - facing.Width, facing));
+            boxes.Add(Cell(2, width - facing.Width, facing));
         }
 
-        return new Slice(0.25 * _body, size * TypeSetter.Height, true, boxes);
+        return new Slice(0.25 * _air, size * TypeSetter.Height, true, boxes);
 
         PageBox Cell(int place, double x, SetLine line)
             => new PageBox.Type(isRepeated ? null : new Tag(row, "TH") { Scope = "Column" }, turn + place, x, 0, line);
     }
 
-    private List<Slice> Row(Tag table, SheetLine line, bool hasFacing)
+    private List<Slice> Row(Tag table, SheetLine line, double width, bool hasFacing)
     {
         List<Slice> slices = [];
         Tag row = table.Add("TR");
         Tag counts = new(row, "TH") { Scope = "Row" };
         Tag words = row.Add("TD");
-        double room = Width - _counts - (hasFacing ? _facing + _body : 0);
-        double gap = 0.32 * _body;
+        double room = width - _counts - (hasFacing ? _facing + _body : 0);
+        double gap = 0.32 * _air;
         SetLine label = TypeSetter.One(line.Counts, _body, isBold: true);
         if (label.Width > _counts - (0.4 * _body))
         {
             // counts too many for their column have lines of their own
-            slices.AddRange(Lines(counts, [new Wording(line.Counts, IsBold: true)], _body, 0, Width, gap, keepsNext: true));
+            slices.AddRange(Lines(counts, [new Wording(line.Counts, IsBold: true)], _body, 0, width, gap, keepsNext: true));
             label = label with { Runs = [] };
             gap = 0;
         }
 
         List<PageBox> first = label.Runs.Count > 0 ? [new PageBox.Type(counts, _turn++, 0, 0, label)] : [];
-        List<Slice> said = Lines(words, [new Wording(line.Words)], _body, _counts, room, gap, keepsNext: false);
+        Tag told = line.Notes.Count + line.Options.Count > 0 ? words.Add("P") : words;
+        List<Slice> said = Lines(told, [new Wording(line.Words)], _body, _counts, room, gap, keepsNext: false);
         if (said.Count == 0)
         {
             said.Add(new Slice(gap, _body * TypeSetter.Height, false, []));
         }
 
         said[0] = said[0] with { Boxes = [.. first, .. said[0].Boxes] };
-        double end = said[^1].Boxes.Where(b => b.Owner == words).Select(b => b.X + b.Width).DefaultIfEmpty(_counts).Max();
+        double end = said[^1].Boxes.Where(b => b.Owner == told).Select(b => b.X + b.Width).DefaultIfEmpty(_counts).Max();
         List<Slice> notes = [];
         foreach (SheetNote note in line.Notes)
         {
-            notes.AddRange(Lines(words, Note(note), _small, _counts, room, 0.12 * _body));
+            notes.AddRange(Lines(words.Add("P"), Note(note), _small, _counts, room, 0.12 * _air));
         }
 
         foreach (SheetOption option in line.Options)
         {
             notes.AddRange(Lines(
-                words,
+                words.Add("P"),
                 [new Wording($"{SheetWords.Capital(option.Name)}, {option.Counts}:", IsBold: true), new Wording(" " + option.Words)],
                 _small,
                 _counts,
                 room,
-                0.12 * _body));
+                0.12 * _air));
         }
 
         if (line.Facing is { } facing)
         {
-            said[^1] = said[^1] with { Boxes = [.. said[^1].Boxes, .. Facing(row, facing, line.Turns, end)] };
+            said[^1] = said[^1] with { Boxes = [.. said[^1].Boxes, .. Facing(row, facing, line.Turns, width, end)] };
         }
 
         // a line is not parted from its first note
@@ -338,9 +363,9 @@ internal sealed class SheetComposer
         return [.. slices, .. said, .. notes];
     }
 
-    private IEnumerable<PageBox> Facing(Tag row, string facing, bool turns, double end)
+    private IEnumerable<PageBox> Facing(Tag row, string facing, bool turns, double width, double end)
     {
-        double x = Width - _facing;
+        double x = width - _facing;
         if (turns && x - end > 2 * _body)
         {
             yield return new PageBox.Leader(_turn, end + (0.5 * _body), (TypeSetter.Rise * _body) - 1, x - end - _body);
@@ -372,9 +397,11 @@ internal sealed class SheetComposer
 
     private Slice Diagram(Drawing diagram)
     {
-        double scale = Math.Min(_pictures, Math.Min(Width / diagram.Width, _shape.Depth * 0.8 / diagram.Height));
-        PageBox.Picture box = new(new Tag(Document, "Figure") { Alternative = diagram.Words }, _turn++, 0, 0, diagram, scale);
-        return new Slice(0.4 * _body, box.Height, false, [box]);
+        // what is nearly as broad as the page is made to fit, what is broader goes into rows
+        Drawing rows = diagram.Width * _pictures > Width * 1.1 ? PieceRows.Fit(diagram, Width / _pictures) : diagram;
+        double scale = Math.Min(_pictures, Math.Min(Width / rows.Width, _shape.Depth * 0.8 / rows.Height));
+        PageBox.Picture box = new(new Tag(Document, "Figure") { Alternative = rows.Words }, _turn++, 0, 0, rows, scale);
+        return new Slice(0.4 * _air, box.Height, false, [box]);
     }
 
     private Block Breaks(string heading, ValueList<SheetBreak> breaks)
@@ -386,7 +413,7 @@ internal sealed class SheetComposer
         Tag list = Document.Add("L");
         foreach (Wording[] item in items)
         {
-            slices.AddRange(Lines(list.Add("LI").Add("LBody"), item, _body, 0, Width, 0.25 * _body));
+            slices.AddRange(Lines(list.Add("LI").Add("LBody"), item, _body, 0, Width, 0.25 * _air));
         }
 
         return new Block(slices);
@@ -397,7 +424,7 @@ internal sealed class SheetComposer
         List<Slice> slices = Heading(heading, "H2", 1.15);
         foreach (Wording[] paragraph in paragraphs)
         {
-            slices.AddRange(Lines(Document.Add("P"), paragraph, _body, 0, Width, 0.25 * _body));
+            slices.AddRange(Lines(Document.Add("P"), paragraph, _body, 0, Width, 0.25 * _air));
         }
 
         return new Block(slices);
@@ -408,7 +435,8 @@ internal sealed class SheetComposer
     {
         List<Slice> slices = Heading(_sheet.Labels.DiagramKey, "H2", 1.15);
         Tag list = Document.Add("L");
-        int columns = Math.Max(1, (int)(Width / (15 * _small)));
+        double size = _body * 0.85;
+        int columns = Math.Max(1, (int)(Width / (14 * size)));
         double cell = (Width - ((columns - 1) * PictureGap)) / columns;
         double scale = Math.Min(_pictures, 1);
         double widest = _sheet.DiagramKey.Max(s => s.Picture.Width) * scale;
@@ -423,7 +451,7 @@ internal sealed class SheetComposer
                 double x = (i - first) * (cell + PictureGap);
                 double shrunk = Math.Min(scale, picture / sign.Picture.Width);
                 PageBox.Picture drawn = new(null, _turn, x + ((picture - (sign.Picture.Width * shrunk)) / 2), 0, sign.Picture, shrunk);
-                List<Slice> words = Lines(list.Add("LI").Add("LBody"), [new Wording(sign.Words)], _small, x + picture + (0.6 * _small), cell - picture - (0.6 * _small), 0);
+                List<Slice> words = Lines(list.Add("LI").Add("LBody"), [new Wording(sign.Words)], size, x + picture + (0.6 * size), cell - picture - (0.6 * size), 0);
                 double depth = words.Sum(w => w.Gap + w.Height);
                 double most = Math.Max(drawn.Height, depth);
                 double y = (most - depth) / 2;
@@ -438,14 +466,14 @@ internal sealed class SheetComposer
                 height = Math.Max(height, most);
             }
 
-            slices.Add(new Slice(0.35 * _body, height, false, boxes));
+            slices.Add(new Slice(0.35 * _air, height, false, boxes));
         }
 
         return new Block(slices);
     }
 
     private List<Slice> Heading(string words, string tag, double scale, double gap = 1.1, bool keepsNext = true)
-        => Lines(Document.Add(tag), [new Wording(words, IsBold: true)], _body * scale, 0, Width, gap * _body, keepsNext);
+        => Lines(Document.Add(tag), [new Wording(words, IsBold: true)], _body * scale, 0, Width, gap * _air, keepsNext);
 
     // No line of a paragraph stands alone at the foot or at the head of a page.
     private List<Slice> Lines(Tag tag, IEnumerable<Wording> words, double size, double x, double width, double gap, bool keepsNext = false)

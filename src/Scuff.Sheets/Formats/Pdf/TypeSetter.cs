@@ -33,7 +33,7 @@ internal static class TypeSetter
             double gap = line.Count > 0 && word.HasSpaceBefore ? word.Space : 0;
             if (line.Count > 0 && length + gap + word.Width > room)
             {
-                lines.Add(Finish(line, size, fromRight));
+                lines.Add(Finish(line, size, fromRight, goesOn: word.HasSpaceBefore));
                 line = [];
                 length = 0;
                 gap = 0;
@@ -76,7 +76,7 @@ internal static class TypeSetter
         return whole;
     }
 
-    private static SetLine Finish(List<Word> words, double size, bool fromRight)
+    private static SetLine Finish(List<Word> words, double size, bool fromRight, bool goesOn = false)
     {
         List<(string Drawn, bool IsBold)> elements = [];
         StringBuilder spoken = new();
@@ -124,11 +124,12 @@ internal static class TypeSetter
 
         if (run.Length > 0)
         {
-            runs.Add(new SetRun(face!, run.ToString(), start * size));
+            // a space that is not seen keeps the last word apart from the first of the next line for those who hear or copy it
+            runs.Add(new SetRun(face!, goesOn && !turns ? run.Append(' ').ToString() : run.ToString(), start * size));
         }
 
         string said = spoken.ToString();
-        return new SetLine(runs, size, x * size, turns || said != drawn.ToString() ? said : null);
+        return new SetLine(runs, size, x * size, turns || said != drawn.ToString() ? said + (goesOn ? " " : "") : null);
     }
 
     private static IEnumerable<Word> Words(Wording wording)
