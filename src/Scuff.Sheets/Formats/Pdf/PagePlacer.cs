@@ -6,10 +6,10 @@ internal sealed class PagePlacer(PageShape shape)
 {
     private readonly List<List<PageBox>> _pages = [[]];
     private int _column;
-    private double _y = PageShape.Margin;
+    private double _y = PageShape.Top;
     private bool _headStands;
 
-    private bool IsAtTop => _y <= PageShape.Margin;
+    private bool IsAtTop => _y <= PageShape.Top;
 
     private double Room => shape.Bottom - _y;
 
@@ -94,7 +94,7 @@ internal sealed class PagePlacer(PageShape shape)
 
     private void Next()
     {
-        _y = PageShape.Margin;
+        _y = PageShape.Top;
         _headStands = false;
         _column++;
         if (_column == shape.Columns)

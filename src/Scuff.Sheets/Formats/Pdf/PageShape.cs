@@ -6,23 +6,26 @@ namespace Scuff.Sheets.Formats.Pdf;
 /// <param name="Columns">How many columns there are.</param>
 internal sealed record PageShape(double Width, double Height, int Columns)
 {
-    /// <summary>What printers leave white at every edge, and room for a thumb and a hole.</summary>
+    /// <summary>White at the sides: what printers leave, and room for a thumb and a hole.</summary>
     public const double Margin = 42;
 
-    /// <summary>Room for the line at the foot of a page, within the lower margin.</summary>
+    /// <summary>White above and below.</summary>
+    public const double Top = 34;
+
+    /// <summary>Room for the line at the foot of a page, above the lower margin.</summary>
     public const double Foot = 16;
 
     /// <summary>Between two columns.</summary>
     public const double Gutter = 22;
 
     /// <summary>The lowest point of the content.</summary>
-    public double Bottom => Height - Margin - Foot;
+    public double Bottom => Height - Top - Foot;
 
     /// <summary>Width of the content.</summary>
     public double Breadth => Width - (2 * Margin);
 
     /// <summary>Height of a column.</summary>
-    public double Depth => Bottom - Margin;
+    public double Depth => Bottom - Top;
 
     /// <summary>Width of a column.</summary>
     public double ColumnWidth => (Breadth - ((Columns - 1) * Gutter)) / Columns;

@@ -20,12 +20,13 @@ internal sealed record PrintSize(double Body, double Pictures, int Columns = 1, 
         _ =>
         [
             new(11, 1),
-            new(10.5, 0.95),
-            new(10.5, 0.9, 1, 0.9, IsBeside: true),
-            new(10, 0.85, 1, 0.85, IsBeside: true),
-            new(10, 0.8, 1, 0.7, IsBeside: true),
+            new(10.5, 0.95, 1, 0.9),
+            new(10.5, 0.95, 1, 0.9, IsBeside: true),
+            new(10, 0.85, 1, 0.8),
+            new(10, 0.85, 1, 0.8, IsBeside: true),
+            new(9.5, 0.8, 1, 0.65),
             new(9.5, 0.8, 1, 0.65, IsBeside: true),
-            new(9.5, 0.75, 1, 0.55, IsBeside: true),
+            new(9, 0.72, 1, 0.5),
             new(9, 0.72, 1, 0.5, IsBeside: true),
         ],
     };

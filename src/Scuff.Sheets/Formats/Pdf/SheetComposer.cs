@@ -8,7 +8,7 @@ internal sealed class SheetComposer
 {
     // Distance of lines of one paragraph, from baseline to baseline, in parts of the size.
     private const double Leading = 1.3;
-    private const double PictureRoom = 130;
+    private const double PictureRoom = 140;
     private const double PictureGap = 18;
 
     private readonly SheetModel _sheet;
@@ -154,7 +154,7 @@ internal sealed class SheetComposer
     {
         List<Slice> slices = [];
         Drawing? picture = _sheet.WallPicture;
-        double scale = picture is null ? 0 : Math.Min(1, Math.Min(PictureRoom / picture.Width, PictureRoom / picture.Height)) * (_sheet.IsLarge ? 1.25 : 1);
+        double scale = picture is null ? 0 : Math.Min(_sheet.IsLarge ? 1.25 : _pictures, Math.Min(PictureRoom / picture.Width, PictureRoom / picture.Height));
         double narrow = picture is null ? Width : Math.Max(Width - (picture.Width * scale) - PictureGap, Width / 2);
         double room = picture is null ? 0 : picture.Height * scale;
 
@@ -184,19 +184,19 @@ internal sealed class SheetComposer
 
         if (picture is not null)
         {
-            Beside(slices, 0, pictureTurn, picture, scale);
+            Beside(slices, 0, pictureTurn, Width - (picture.Width * scale), picture, scale);
         }
 
         return new Block(slices);
     }
 
     // The picture stands to the right of the strips, which stay on one page with it, and is told in its turn.
-    private void Beside(List<Slice> slices, int first, int turn, Drawing picture, double scale)
+    private void Beside(List<Slice> slices, int first, int turn, double x, Drawing picture, double scale)
     {
         PageBox.Picture box = new(
             new Tag(Document, "Figure") { Alternative = picture.Words },
             turn,
-            Width - (picture.Width * scale),
+            x,
             0,
             picture,
             scale);
@@ -255,15 +255,15 @@ internal sealed class SheetComposer
             slices.AddRange(Heading(partHeading, "H2", 1.35));
         }
 
-        slices.AddRange(Heading(section.Heading, level, 1.15, partHeading.Length > 0 ? 0.5 : 1.1));
-        int headTurn = _turn;
-        _turn += 3;
-        Tag table = Document.Add("Table");
-        bool hasFacing = section.Lines.Any(l => l.Facing is not null);
         Drawing? side = section.Diagram is { } drawn && _isBeside ? PieceRows.Fit(drawn, SideWidth / _pictures) : null;
         double sideScale = side is null ? 0 : Math.Min(_pictures, SideWidth / side.Width);
         double width = side is null ? Width : Width - SideWidth - PictureGap;
         int beside = slices.Count;
+        slices.AddRange(Heading(section.Heading, level, 1.15, partHeading.Length > 0 ? 0.5 : 1.1, width: width));
+        int headTurn = _turn;
+        _turn += 3;
+        Tag table = Document.Add("Table");
+        bool hasFacing = section.Lines.Any(l => l.Facing is not null);
         foreach (SheetLine line in section.Lines)
         {
             slices.AddRange(Row(table, line, width, hasFacing).Select(s => s with { IsOfTable = true }));
@@ -276,7 +276,7 @@ internal sealed class SheetComposer
 
         if (side is not null)
         {
-            Beside(slices, beside, _turn++, side, sideScale);
+            Beside(slices, beside, _turn++, Width - SideWidth, side, sideScale);
         }
         else if (section.Diagram is { } diagram)
         {
@@ -435,7 +435,7 @@ internal sealed class SheetComposer
     {
         List<Slice> slices = Heading(_sheet.Labels.DiagramKey, "H2", 1.15);
         Tag list = Document.Add("L");
-        double size = _body * 0.85;
+        double size = _body * 0.82;
         int columns = Math.Max(1, (int)(Width / (14 * size)));
         double cell = (Width - ((columns - 1) * PictureGap)) / columns;
         double scale = Math.Min(_pictures, 1);
@@ -472,8 +472,8 @@ internal sealed class SheetComposer
         return new Block(slices);
     }
 
-    private List<Slice> Heading(string words, string tag, double scale, double gap = 1.1, bool keepsNext = true)
-        => Lines(Document.Add(tag), [new Wording(words, IsBold: true)], _body * scale, 0, Width, gap * _air, keepsNext);
+    private List<Slice> Heading(string words, string tag, double scale, double gap = 1.1, bool keepsNext = true, double? width = null)
+        => Lines(Document.Add(tag), [new Wording(words, IsBold: true)], _body * scale, 0, width ?? Width, gap * _air, keepsNext);
 
     // No line of a paragraph stands alone at the foot or at the head of a page.
     private List<Slice> Lines(Tag tag, IEnumerable<Wording> words, double size, double x, double width, double gap, bool keepsNext = false)

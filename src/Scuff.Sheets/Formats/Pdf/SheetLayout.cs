@@ -17,13 +17,14 @@ internal sealed record SheetLayout(PageShape Shape, PrintSize Size, Tag Document
     public static SheetLayout Of(SheetModel sheet)
     {
         IReadOnlyList<PrintSize> sizes = PrintSize.For(sheet);
-        SheetLayout least = Of(sheet, sizes[^1]);
-        if (least.Pages.Count > MostPagesToShrinkFor)
+        // the last two are the smallest, with the feet below and beside
+        SheetLayout least = sizes.TakeLast(2).Select(s => Of(sheet, s)).MinBy(l => l.Pages.Count)!;
+        if (least.Pages.Count > MostPagesToShrinkFor && !sheet.IsCard)
         {
-            return sheet.IsCard ? least : Of(sheet, sizes[0]);
+            return Of(sheet, sizes[0]);
         }
 
-        foreach (PrintSize size in sizes.Take(sizes.Count - 1))
+        foreach (PrintSize size in sizes)
         {
             SheetLayout layout = Of(sheet, size);
             if (layout.Pages.Count <= least.Pages.Count)
