@@ -7,6 +7,7 @@ using Scuff.Analysis.Floor;
 using Scuff.Dances;
 using Scuff.Prose;
 using Scuff.Sheets;
+using Scuff.Sheets.Formats;
 
 namespace Bench;
 
@@ -29,6 +30,13 @@ internal static partial class Quick
         Print(output, "read, unroll, check", 300, () => Proved(DanceReader.Read(text)));
         Print(output, "unroll, check", 300, () => Proved(draft));
         Print(output, "tidy", 300, () => DanceWriter.Tidy(draft));
+        SheetModel sheet = SheetBuilder.Build(DanceAnalysis.Of(draft));
+        Print(output, "sheet", 100, () => SheetBuilder.Build(DanceAnalysis.Of(draft)));
+        foreach (ISheetFormat format in SheetFormats.All)
+        {
+            Print(output, "sheet to " + format.Name, 100, () => Drawn(sheet, format));
+        }
+
         foreach (bool doubtful in (ReadOnlySpan<bool>)[false, true])
         {
             output.WriteLine();
@@ -47,6 +55,13 @@ internal static partial class Quick
                 Row(output, "  " + check.GetType().Name, i => check.Check(new CheckContext(DanceAnalysis.Of(drafts[i]))).Count(), onlyGrowing: true);
             }
         }
+    }
+
+    private static MemoryStream Drawn(SheetModel sheet, ISheetFormat format)
+    {
+        MemoryStream drawn = new();
+        format.Write(sheet, drawn);
+        return drawn;
     }
 
     private static int Proved(Draft draft)

@@ -16,7 +16,7 @@ internal sealed record PrintSize(double Body, double Pictures, int Columns = 1, 
     {
         (true, true) => [new(24, 1), new(22, 1), new(20, 1), new(18, 1), new(16, 1), new(16, 1, 2), new(14, 1, 2)],
         (true, false) => [new(16, 1), new(15, 1), new(14, 1), new(13, 1), new(12, 1), new(11, 1), new(12, 1, 2), new(11, 1, 2), new(10, 1, 2), new(9, 1, 2)],
-        (false, true) => [new(16, 1.25)],
+        (false, true) => [new(16, 1.5)],
         _ =>
         [
             new(11, 1),

@@ -376,12 +376,7 @@ internal sealed class SheetComposer
             yield return new PageBox.Clock(_turn, x, (TypeSetter.Rise * _body) - (0.34 * _body) - (ClockSize / 2), ClockSize, degrees, turns);
         }
 
-        SetLine word = TypeSetter.Short(facing, _body, _facing - ClockSize);
-        if (turns)
-        {
-            word = TypeSetter.One(facing, _body, isBold: true);
-        }
-
+        SetLine word = TypeSetter.One(facing, _body, isBold: turns);
         yield return new PageBox.Type(row.Add("TD"), _turn++, x + ClockSize + (0.35 * _body), 0, word);
     }
 
