@@ -154,9 +154,10 @@ internal sealed class SheetComposer
     {
         List<Slice> slices = [];
         Drawing? picture = _sheet.WallPicture;
-        double scale = picture is null ? 0 : Math.Min(_sheet.IsLarge ? 1.25 : _pictures, Math.Min(PictureRoom / picture.Width, PictureRoom / picture.Height));
-        double narrow = picture is null ? Width : Math.Max(Width - (picture.Width * scale) - PictureGap, Width / 2);
-        double room = picture is null ? 0 : picture.Height * scale;
+        double scale = picture is null ? 0 : Math.Min(_sheet.IsLarge ? 1.25 : _pictures, Math.Min(Math.Min(PictureRoom, Width) / picture.Width, PictureRoom / picture.Height));
+        bool isBeside = picture is not null && picture.Width * scale < Width * 0.4;
+        double narrow = isBeside ? Width - (picture!.Width * scale) - PictureGap : Width;
+        double room = isBeside ? picture!.Height * scale : 0;
 
         void Add(string tag, IEnumerable<Wording> words, double size, double gap)
         {
@@ -184,7 +185,8 @@ internal sealed class SheetComposer
 
         if (picture is not null)
         {
-            Beside(slices, 0, pictureTurn, Width - (picture.Width * scale), picture, scale);
+            // in a narrow column it stands below the words
+            Beside(slices, isBeside ? 0 : slices.Count, isBeside ? pictureTurn : _turn++, isBeside ? Width - (picture.Width * scale) : 0, picture, scale);
         }
 
         return new Block(slices);

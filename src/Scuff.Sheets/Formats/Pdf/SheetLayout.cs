@@ -7,21 +7,22 @@ namespace Scuff.Sheets.Formats.Pdf;
 /// <param name="Pages">Its pages.</param>
 internal sealed record SheetLayout(PageShape Shape, PrintSize Size, Tag Document, IReadOnlyList<PlacedPage> Pages)
 {
-    // Above this, smaller type saves no trip to the printer and only costs eyesight.
+    // Above this, the smallest type saves no trip to the printer and only costs eyesight.
     private const int MostPagesToShrinkFor = 2;
+    private const double LeastBodyOfMany = 10;
 
     /// <summary>
     /// Lays a sheet out in the largest size that needs no more pages than the smallest. What does not go on two pages even then is
-    /// printed in the largest size and runs over; nothing is ever left out.
+    /// not printed in the smallest sizes, and runs over; nothing is ever left out.
     /// </summary>
     public static SheetLayout Of(SheetModel sheet)
     {
         IReadOnlyList<PrintSize> sizes = PrintSize.For(sheet);
-        // the last two are the smallest, with the feet below and beside
-        SheetLayout least = sizes.TakeLast(2).Select(s => Of(sheet, s)).MinBy(l => l.Pages.Count)!;
+        SheetLayout least = Least(sheet, sizes);
         if (least.Pages.Count > MostPagesToShrinkFor && !sheet.IsCard)
         {
-            return Of(sheet, sizes[0]);
+            sizes = [.. sizes.Where(s => s.Body >= LeastBodyOfMany)];
+            least = Least(sheet, sizes);
         }
 
         foreach (PrintSize size in sizes)
@@ -35,6 +36,10 @@ internal sealed record SheetLayout(PageShape Shape, PrintSize Size, Tag Document
 
         return least;
     }
+
+    // The last two of a ladder are the smallest, with the feet below and beside.
+    private static SheetLayout Least(SheetModel sheet, IReadOnlyList<PrintSize> sizes)
+        => sizes.TakeLast(2).Select(s => Of(sheet, s)).MinBy(l => l.Pages.Count)!;
 
     /// <summary>Lays a sheet out in one size.</summary>
     public static SheetLayout Of(SheetModel sheet, PrintSize size)

@@ -128,8 +128,9 @@ internal static class TypeSetter
             runs.Add(new SetRun(face!, goesOn && !turns ? run.Append(' ').ToString() : run.ToString(), start * size));
         }
 
+        // the library tells copiers of text a wrong number for characters beyond the first 65,536, so these are spoken as well
         string said = spoken.ToString();
-        return new SetLine(runs, size, x * size, turns || said != drawn.ToString() ? said + (goesOn ? " " : "") : null);
+        return new SetLine(runs, size, x * size, turns || said != drawn.ToString() || said.Any(char.IsSurrogate) ? said + (goesOn ? " " : "") : null);
     }
 
     private static IEnumerable<Word> Words(Wording wording)

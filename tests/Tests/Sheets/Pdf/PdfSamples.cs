@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Scuff;
 using Scuff.Analysis;
 using Scuff.Prose;
@@ -40,6 +41,8 @@ internal static class PdfSamples
         """,
     ];
 
+    private static readonly ConcurrentDictionary<(string Name, SheetChoices Choices), SheetLayout> Layouts = [];
+
     /// <summary>Every way of printing.</summary>
     public static IEnumerable<SheetChoices> Ways =>
         from paper in (Paper[])[Paper.A4, Paper.Letter]
@@ -51,6 +54,9 @@ internal static class PdfSamples
 
     /// <summary>A dance of the demo club.</summary>
     public static SheetModel Club(string name, SheetChoices? choices = null) => Build(SeedTexts.Demo.Single(d => d.Name == name).Text, choices);
+
+    /// <summary>The layout of a dance of the demo club; laid out once, since several tests look at it.</summary>
+    public static SheetLayout Layout(string name, SheetChoices choices) => Layouts.GetOrAdd((name, choices), k => SheetLayout.Of(Club(k.Name, k.Choices)));
 
     /// <summary>A sheet of a text.</summary>
     public static SheetModel Build(string text, SheetChoices? choices = null)
@@ -118,7 +124,7 @@ internal static class PdfSamples
         yield return ("pictures larger than the page", eights with
         {
             WallPicture = tall,
-            DiagramKey = [new SheetSign(wide, forty.Words), new SheetSign(tall, longWord)],
+            DiagramKey = [new SheetSign(wide, "a wide sign with many words to say what it means to the dancer"), new SheetSign(tall, longWord)],
             Parts = [new SheetPart("Part", [new SheetSection("Tall", [], []) { Diagram = tall }, new SheetSection("Wide", [], []) { Diagram = wide }])],
         });
     }

@@ -15,7 +15,7 @@ public sealed class SheetLayoutTests
     {
         foreach (SheetChoices way in PdfSamples.Ways)
         {
-            Judge(SheetLayout.Of(PdfSamples.Club(name, way)), $"{name}, {way.Paper}, large {way.IsLarge}, card {way.IsCard}");
+            Judge(PdfSamples.Layout(name, way), $"{name}, {way.Paper}, large {way.IsLarge}, card {way.IsCard}");
         }
     }
 
@@ -36,7 +36,7 @@ public sealed class SheetLayoutTests
     {
         foreach (SheetChoices way in PdfSamples.Ways.Where(w => w is { IsCard: true, IsLarge: false }))
         {
-            Assert.Single(SheetLayout.Of(PdfSamples.Club(name, way)).Pages);
+            Assert.Single(PdfSamples.Layout(name, way).Pages);
         }
     }
 
@@ -72,7 +72,7 @@ public sealed class SheetLayoutTests
     {
         foreach (SheetChoices way in PdfSamples.Ways.Where(w => !w.IsCard))
         {
-            SheetLayout layout = SheetLayout.Of(PdfSamples.Club(name, way));
+            SheetLayout layout = PdfSamples.Layout(name, way);
             foreach (PlacedPage page in layout.Pages)
             {
                 Assert.False(Content(page).Last().Owner!.Name.StartsWith('H'), $"{name}: a heading ends a page");
@@ -86,7 +86,7 @@ public sealed class SheetLayoutTests
     {
         foreach (SheetChoices way in PdfSamples.Ways)
         {
-            SheetLayout layout = SheetLayout.Of(PdfSamples.Club(name, way));
+            SheetLayout layout = PdfSamples.Layout(name, way);
             IEnumerable<IGrouping<Tag, int>> tables = layout.Pages
                 .SelectMany((page, i) => page.Boxes.Select(b => (Table: TableOf(b), Page: i)))
                 .Where(t => t.Table is not null)
