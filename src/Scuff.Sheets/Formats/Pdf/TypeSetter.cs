@@ -66,14 +66,23 @@ internal static class TypeSetter
     public static SetLine Short(string words, double size, double width)
     {
         SetLine whole = One(words, size);
-        List<string> elements = whole.Width > width ? [.. Elements(words)] : [];
-        while (whole.Width > width && elements.Count > 0)
+        if (whole.Width <= width)
         {
-            elements.RemoveAt(elements.Count - 1);
-            whole = One(string.Concat(elements).TrimEnd() + "…", size);
+            return whole;
         }
 
-        return whole;
+        string[] elements = [.. Elements(words)];
+        SetLine fits = One("…", size);
+        int least = 0;
+        int most = elements.Length - 1;
+        while (least < most)
+        {
+            int middle = (least + most + 1) / 2;
+            SetLine tried = One(string.Concat(elements.Take(middle)).TrimEnd() + "…", size);
+            (least, most, fits) = tried.Width <= width ? (middle, most, tried) : (least, middle - 1, fits);
+        }
+
+        return fits;
     }
 
     private static SetLine Finish(List<Word> words, double size, bool fromRight, bool goesOn = false)

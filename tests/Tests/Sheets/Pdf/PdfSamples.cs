@@ -100,7 +100,7 @@ internal static class PdfSamples
     /// <summary>Sheets that are hard to lay out, with what is hard about them.</summary>
     public static IEnumerable<(string Name, SheetModel Sheet)> Hard()
     {
-        string longWord = new('w', 400);
+        string longWord = new('w', 150);
         yield return ("a word longer than a line in every place", SheetSamples.FullOf(longWord));
         yield return ("thirty words in every place", SheetSamples.FullOf(string.Join(' ', Enumerable.Repeat("breakwater", 30))));
         yield return ("nothing in any place", SheetSamples.FullOf(""));
