@@ -1,12 +1,13 @@
 #!/usr/bin/env bash
-# Times the program as it is started: one dance from a cold process, and 1,000 different dances on one core.
+# Times the program as it is started: one dance from a cold process, 1,000 different dances on one core, and 100 sheets as PDF.
 # Prints the best and the middle of several, the limits, and a reference from the same minute. Fails when a limit is not kept.
 set -eu
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 
 rounds=${1:-9}
 dances=$(mktemp -d)
-trap 'rm -rf "$dances"' EXIT
+sheets=$(mktemp -d)
+trap 'rm -rf "$dances" "$sheets"' EXIT
 
 export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1
 dotnet run --project bench/Bench -c Release -- dances "$dances" 1000
@@ -38,4 +39,6 @@ echo "cores $(nproc), load $(cut -d' ' -f1-3 /proc/loadavg 2>/dev/null || echo u
 row 'reference: dotnet --version' none "$rounds" dotnet --version
 row './scuff check, one dance, cold process' 0.35 "$rounds" ./scuff check demo/dances/lighthouse-keeper.dance
 row './scuff check, 1,000 dances, one core' 2.5 "$(((rounds + 1) / 2))" one_core ./scuff check "$dances"
+row './scuff sheet --format pdf, one dance' none "$rounds" ./scuff sheet --format pdf --output "$sheets" demo/dances/lighthouse-keeper.dance
+row './scuff sheet --format pdf, 100 dances' 6 "$(((rounds + 1) / 2))" ./scuff sheet --format pdf --output "$sheets" "$dances"/00*.dance "$dances"/0100.dance
 exit "$kept"

@@ -15,9 +15,9 @@ public sealed class OpenCommandTests
         Assert.Contains("Harbour Box: 16 counts, 1 wall, clean", club.Out, StringComparison.Ordinal);
         Assert.Contains("error weight/foot-not-free", club.Out, StringComparison.Ordinal);
         string made = Path.Combine(club.Folder, "artifacts", "sheets");
-        Assert.Contains($"4 sheets in {made}", club.Out, StringComparison.Ordinal);
+        Assert.Contains($"6 sheets in {made}", club.Out, StringComparison.Ordinal);
         Assert.Equal(
-            ["box.html", "box.txt", "wrong.html", "wrong.txt"],
+            ["box.html", "box.pdf", "box.txt", "wrong.html", "wrong.pdf", "wrong.txt"],
             Directory.GetFiles(made).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
 

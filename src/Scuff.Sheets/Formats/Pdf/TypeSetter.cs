@@ -1,0 +1,299 @@
+using System.Globalization;
+using System.Text;
+
+namespace Scuff.Sheets.Formats.Pdf;
+
+/// <summary>Turns words into lines of type: finds a face for every character, breaks lines, and orders what runs from right to left.</summary>
+internal static class TypeSetter
+{
+    // So many numbers in one pair of brackets; a longer one would not fit on a line.
+    private const int MostNumbers = 3;
+
+    /// <summary>Height of a line of type in parts of its size, from the top of its accents to the bottom of its tails.</summary>
+    public const double Height = 1.2;
+
+    /// <summary>From the top of a line to its baseline, in parts of its size.</summary>
+    public const double Rise = 0.95;
+
+    /// <summary>Sets a paragraph.</summary>
+    /// <param name="wordings">Its words.</param>
+    /// <param name="size">Size of the type in points.</param>
+    /// <param name="width">Longest line in points. A word that is longer is broken.</param>
+    /// <returns>Its lines; none when there are no words.</returns>
+    public static List<SetLine> Set(IEnumerable<Wording> wordings, double size, double width)
+    {
+        List<Word> words = [.. wordings.SelectMany(Words)];
+        bool fromRight = Bidi.StartsRight(string.Concat(words.Select(w => w.Drawn)));
+        double room = width / size;
+        List<SetLine> lines = [];
+        List<Word> line = [];
+        double length = 0;
+        foreach (Word word in words)
+        {
+            double gap = line.Count > 0 && word.HasSpaceBefore ? word.Space : 0;
+            if (line.Count > 0 && length + gap + word.Width > room)
+            {
+                lines.Add(Finish(line, size, fromRight, goesOn: word.HasSpaceBefore));
+                line = [];
+                length = 0;
+                gap = 0;
+            }
+
+            Word rest = word;
+            while (rest.Width > room && rest.Split(room) is { } split)
+            {
+                lines.Add(Finish([split.First], size, fromRight));
+                rest = split.Second;
+            }
+
+            line.Add(rest);
+            length += gap + rest.Width;
+        }
+
+        if (line.Count > 0)
+        {
+            lines.Add(Finish(line, size, fromRight));
+        }
+
+        return lines;
+    }
+
+    /// <summary>Sets words on one line, however long.</summary>
+    public static SetLine One(string words, double size, bool isBold = false)
+        => Set([new Wording(words, isBold)], size, double.PositiveInfinity) is [var line] ? line : new SetLine([], size, 0, null);
+
+    /// <summary>Sets as many of the words on one line as there is room for; three dots tell that there are more.</summary>
+    public static SetLine Short(string words, double size, double width)
+    {
+        SetLine whole = One(words, size);
+        if (whole.Width <= width)
+        {
+            return whole;
+        }
+
+        string[] elements = [.. Elements(words)];
+        SetLine fits = One("…", size);
+        int least = 0;
+        int most = elements.Length - 1;
+        while (least < most)
+        {
+            int middle = (least + most + 1) / 2;
+            SetLine tried = One(string.Concat(elements.Take(middle)).TrimEnd() + "…", size);
+            (least, most, fits) = tried.Width <= width ? (middle, most, tried) : (least, middle - 1, fits);
+        }
+
+        return fits;
+    }
+
+    private static SetLine Finish(List<Word> words, double size, bool fromRight, bool goesOn = false)
+    {
+        List<(string Drawn, bool IsBold)> elements = [];
+        StringBuilder spoken = new();
+        StringBuilder drawn = new();
+        foreach (Word word in words)
+        {
+            if (spoken.Length > 0 && word.HasSpaceBefore)
+            {
+                elements.Add((" ", word.IsBold));
+                spoken.Append(' ');
+                drawn.Append(' ');
+            }
+
+            elements.AddRange(Elements(word.Drawn).Select(e => (e, word.IsBold)));
+            spoken.Append(word.Spoken);
+            drawn.Append(word.Drawn);
+        }
+
+        bool turns = Bidi.Concerns(drawn.ToString());
+        if (turns)
+        {
+            elements = [.. Bidi.Order([.. elements.Select(e => e.Drawn)], fromRight)
+                .Select(o => (o.IsMirrored ? Bidi.Mirror(elements[o.Index].Drawn) : elements[o.Index].Drawn, elements[o.Index].IsBold))];
+        }
+
+        List<SetRun> runs = [];
+        double x = 0;
+        double start = 0;
+        FontFace? face = null;
+        StringBuilder run = new();
+        foreach ((string element, bool isBold) in elements)
+        {
+            FontFace next = FaceOf(element, isBold);
+            if (next != face && run.Length > 0)
+            {
+                runs.Add(new SetRun(face!, run.ToString(), start * size));
+                run.Clear();
+                start = x;
+            }
+
+            face = next;
+            run.Append(element);
+            x += WidthOf(next, element);
+        }
+
+        if (run.Length > 0)
+        {
+            // a space that is not seen keeps the last word apart from the first of the next line for those who hear or copy it
+            runs.Add(new SetRun(face!, goesOn && !turns ? run.Append(' ').ToString() : run.ToString(), start * size));
+        }
+
+        // the library tells copiers of text a wrong number for characters beyond the first 65,536, so these are spoken as well
+        string said = spoken.ToString();
+        return new SetLine(runs, size, x * size, turns || said != drawn.ToString() || said.Any(char.IsSurrogate) ? said + (goesOn ? " " : "") : null);
+    }
+
+    private static IEnumerable<Word> Words(Wording wording)
+    {
+        bool isFirst = true;
+        foreach (string part in Substitutes.Clean(wording.Words).Split(' '))
+        {
+            // a wording that begins with a space stands apart from the one before
+            bool hasSpace = !isFirst;
+            isFirst = false;
+            if (part.Length == 0)
+            {
+                continue;
+            }
+
+            foreach (Word word in Printable(part, wording.IsBold))
+            {
+                yield return word with { HasSpaceBefore = hasSpace };
+                hasSpace = false;
+            }
+        }
+    }
+
+    // A word is one piece unless characters in it have to be told by their numbers.
+    private static IEnumerable<Word> Printable(string part, bool isBold)
+    {
+        FontFace usual = isBold ? FontFaces.Bold : FontFaces.Plain;
+        if (part.All(c => usual.Has(c)))
+        {
+            yield return Word.Of(part, part, isBold);
+            yield break;
+        }
+
+        StringBuilder drawn = new();
+        StringBuilder spoken = new();
+        List<string> unknown = [];
+        foreach (string element in Elements(part).SelectMany(e => Printed(e, isBold)))
+        {
+            string? print = FontFaces.FaceFor(element, isBold) is not null ? element : Known(Substitutes.For(element), isBold);
+            if (print is null)
+            {
+                if (drawn.Length > 0)
+                {
+                    yield return Word.Of(ArabicForms.Join(drawn.ToString()), spoken.ToString(), isBold);
+                    drawn.Clear();
+                    spoken.Clear();
+                }
+
+                unknown.Add(element);
+                if (unknown.Count == MostNumbers)
+                {
+                    yield return Word.Of(Substitutes.Numbers(unknown), string.Concat(unknown), isBold);
+                    unknown.Clear();
+                }
+
+                continue;
+            }
+
+            if (unknown.Count > 0)
+            {
+                yield return Word.Of(Substitutes.Numbers(unknown), string.Concat(unknown), isBold);
+                unknown.Clear();
+            }
+
+            drawn.Append(print);
+            spoken.Append(element);
+        }
+
+        if (unknown.Count > 0)
+        {
+            yield return Word.Of(Substitutes.Numbers(unknown), string.Concat(unknown), isBold);
+        }
+
+        if (drawn.Length > 0)
+        {
+            yield return Word.Of(ArabicForms.Join(drawn.ToString()), spoken.ToString(), isBold);
+        }
+    }
+
+    // Where no face has a letter together with its marks, each is printed by itself.
+    private static IEnumerable<string> Printed(string element, bool isBold) => FontFaces.FaceFor(element, isBold) is not null
+        ? [element]
+        : element.EnumerateRunes().Select(r => r.ToString());
+
+    private static string? Known(string? substitute, bool isBold)
+        => substitute is not null && Elements(substitute).All(e => FontFaces.FaceFor(e, isBold) is not null) ? substitute : null;
+
+    private static FontFace FaceOf(string element, bool isBold) => FontFaces.FaceFor(element, isBold) ?? (isBold ? FontFaces.Bold : FontFaces.Plain);
+
+    private static double WidthOf(FontFace face, string element)
+    {
+        double width = 0;
+        foreach (Rune rune in element.EnumerateRunes())
+        {
+            width += face.WidthOf(rune.Value);
+        }
+
+        return width;
+    }
+
+    private static IEnumerable<string> Elements(string words)
+    {
+        if (words.All(c => c < '\u0300'))
+        {
+            return words.Select(c => c.ToString());
+        }
+
+        List<string> elements = [];
+        TextElementEnumerator each = StringInfo.GetTextElementEnumerator(words);
+        while (each.MoveNext())
+        {
+            elements.Add(each.GetTextElement());
+        }
+
+        return elements;
+    }
+
+    /// <summary>A word as it is drawn and as it is spoken; widths in parts of the size.</summary>
+    private sealed record Word(string Drawn, string Spoken, bool IsBold, bool HasSpaceBefore, double Width)
+    {
+        public double Space => (IsBold ? FontFaces.Bold : FontFaces.Plain).WidthOf(' ');
+
+        public static Word Of(string drawn, string spoken, bool isBold)
+            => new(drawn, spoken, isBold, false, Elements(drawn).Sum(e => WidthOf(FaceOf(e, isBold), e)));
+
+        /// <summary>The most of it that fits, at least one character, and the rest; null when it is one character.</summary>
+        public (Word First, Word Second)? Split(double room)
+        {
+            List<string> elements = [.. Elements(Drawn)];
+            if (elements.Count < 2)
+            {
+                return null;
+            }
+
+            int fitting = 0;
+            double width = 0;
+            foreach (string element in elements)
+            {
+                width += WidthOf(FaceOf(element, IsBold), element);
+                if (width > room)
+                {
+                    break;
+                }
+
+                fitting++;
+            }
+
+            int cut = elements.Take(Math.Clamp(fitting, 1, elements.Count - 1)).Sum(e => e.Length);
+
+            // what is drawn otherwise than spoken cannot be cut alike; then each half speaks as it is drawn
+            string spoken = Spoken == Drawn || Spoken.Length != Drawn.Length ? Drawn : Spoken;
+            return (
+                Of(Drawn[..cut], spoken[..cut], IsBold) with { HasSpaceBefore = HasSpaceBefore },
+                Of(Drawn[cut..], spoken[cut..], IsBold));
+        }
+    }
+}
