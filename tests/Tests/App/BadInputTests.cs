@@ -116,7 +116,7 @@ public sealed class BadInputTests
     [Theory]
     [InlineData(new[] { "chek" }, "There is no command chek")]
     [InlineData(new[] { "check", "--jsn", "x" }, "There is no option --jsn")]
-    [InlineData(new[] { "sheet", "--format", "pdf", "x" }, "pdf")]
+    [InlineData(new[] { "sheet", "--format", "papyrus", "x" }, "papyrus")]
     [InlineData(new[] { "explain", "--wall", "0", "x" }, "from 1, and not 0")]
     [InlineData(new[] { "explain", "--wall", "two", "x" }, "from 1, and not two")]
     [InlineData(new[] { "steps", "--jsn" }, "There is no option --jsn")]
