@@ -28,7 +28,7 @@ public sealed record ChangeLabels
     public string Length { get; init; } = "One repetition takes {1}, was {0}.";
 
     /// <summary><c>{0}</c> old walls, <c>{1}</c> new walls.</summary>
-    public string WallCount { get; init; } = "It goes to {1}, was {0}.";
+    public string WallCount { get; init; } = "It is danced to {1}, before to {0}.";
 
     /// <summary>One wall.</summary>
     public string OneWall { get; init; } = "1 wall";
@@ -82,10 +82,10 @@ public sealed record ChangeLabels
     public string WholeNewPart { get; init; } = "{0} is new, {1}.";
 
     /// <summary><c>{0}</c> a part, section or tag of the earlier version.</summary>
-    public string WholeGone { get; init; } = "{0} of before is gone.";
+    public string WholeGone { get; init; } = "The old {0} is gone.";
 
     /// <summary><c>{0}</c> a section before, <c>{1}</c> where it is now.</summary>
-    public string SectionMoved { get; init; } = "{0} of before is now {1}.";
+    public string SectionMoved { get; init; } = "The old {0} is now {1}.";
 
     /// <summary><c>{0}</c> how many sections before, <c>{1}</c> how many now.</summary>
     public string Divided { get; init; } = "The same counts are divided into {1} sections, was {0}.";
@@ -202,7 +202,7 @@ public sealed record ChangeLabels
     public string BreakGone { get; init; } = "{0}, {1}: no longer {2}.";
 
     /// <summary><c>{0}</c> wall, <c>{1}</c> what is done, <c>{2}</c> old place, <c>{3}</c> new place.</summary>
-    public string BreakMoved { get; init; } = "{0}: {1} moved, now {3}, was {2}.";
+    public string BreakMoved { get; init; } = "{0}: {1} moved, now {3}, before {2}.";
 
     /// <summary><c>{0}</c> old wall, <c>{1}</c> what is done, <c>{2}</c> old place, <c>{3}</c> new wall, <c>{4}</c> new place.</summary>
     public string BreakOtherWall { get; init; } = "{3}, {4}: {1}, was in {0} {2}.";
@@ -211,7 +211,7 @@ public sealed record ChangeLabels
     public string BreakOtherwise { get; init; } = "{0}, {1}: {3}, was {2}.";
 
     /// <summary><c>{0}</c> wall, <c>{1}</c> old place, <c>{2}</c> what was done, <c>{3}</c> new place, <c>{4}</c> what is done.</summary>
-    public string BreakMovedOtherwise { get; init; } = "{0}: now {3} {4}, was {1} {2}.";
+    public string BreakMovedOtherwise { get; init; } = "{0}: now {3}, {4}; before, {1}, {2}.";
 
     /// <summary>What is done in a wall.</summary>
     public string Restart { get; init; } = "restart";

@@ -14,7 +14,10 @@ namespace Scuff.Analysis.Compare;
 internal sealed record Atom(Counts At, Counts Length, Danced Danced, int Move, WrittenStep Step);
 
 /// <summary>What is danced at one moment.</summary>
-/// <param name="Action">The action.</param>
+/// <param name="Action">
+/// The action, without the part of the foot that meets the floor: a figure's name implies it, the same steps written one by one do not,
+/// and no sheet tells the two apart.
+/// </param>
 /// <param name="BodyAngle">A styling turn of the body.</param>
 /// <param name="With">What is made with it.</param>
 /// <param name="Words">Her words, when they could not be read; else empty.</param>

@@ -235,7 +235,8 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
             Counts offset = now.StartOf(index);
             CountSpan within = new(span.Start - offset, span.End - offset);
             _changes.Add(Steps(new DancePlace(now.Name, now.Sections[index].Number), was, becomes, span, span, isTag: false)
-                with { CountsBefore = within, CountsAfter = within });
+                with
+            { CountsBefore = within, CountsAfter = within });
         }
 
         Remarks(null, "", Placed(old), Placed(now), isSameLength: false);
@@ -315,7 +316,7 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
         }
 
         static IEnumerable<(Counts, StepAction, string)> Danced(StepOption option) => option.Moves.SelectMany(m => m.Steps.Select(s =>
-            (s.Count.Place - option.Replaces.Start, s.Action, s.Action.Kind == ActionKind.Unknown ? Bare.Words(m.Words) : "")));
+            (s.Count.Place - option.Replaces.Start, s.Action with { Contact = default }, s.Action.Kind == ActionKind.Unknown ? Bare.Words(m.Words) : "")));
     }
 
     private static List<PlacedNote> Placed(IEnumerable<Note> notes) => [.. notes.Select(n => new PlacedNote(n.Kind, Bare.Words(n.Words), null))];

@@ -92,7 +92,7 @@ internal sealed class Passage
                     }
 
                     string unread = step.Action.Kind == ActionKind.Unknown ? words : "";
-                    _atoms.Add(new Atom(at, Counts.Zero, new Danced(step.Action, step.BodyAngle, step.With, unread), _moves.Count, step));
+                    _atoms.Add(new Atom(at, Counts.Zero, new Danced(step.Action with { Contact = default }, step.BodyAngle, step.With, unread), _moves.Count, step));
                 }
 
                 _moves.Add(new Piece(move, Counts.Zero, Counts.Zero, false));
