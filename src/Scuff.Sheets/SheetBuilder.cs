@@ -2,6 +2,7 @@ using Scuff.Analysis;
 using Scuff.Analysis.Compare;
 using Scuff.Dances;
 using Scuff.Prose;
+using Scuff.Sheets.Drawings;
 using Scuff.Stance;
 using Scuff.Steps;
 using Scuff.Timelines;
@@ -25,7 +26,7 @@ public static class SheetBuilder
         FacingTable facings = new(analysis.PlainTimeline);
         ValueList<SheetPart> parts = [.. dance.Parts.Select(p => ToPart(dance, p, facings))];
         ValueList<SheetSection> tags = [.. dance.Tags.Select(ToSection)];
-        return new SheetModel
+        SheetModel sheet = new()
         {
             Language = choices.Language,
             Paper = choices.Paper,
@@ -47,6 +48,9 @@ public static class SheetBuilder
             // a move of her own is shown as a table of its own
             Notes = dance.Notes.Where(n => n.Kind != "move").Select(n => new SheetNote(n.Kind, n.Words)).ToValueList(),
         };
+        return choices.IsCard
+            ? CardBuilder.Of(SheetPictures.AddTo(sheet, analysis, hasFeet: false))
+            : SheetPictures.AddTo(sheet, analysis, choices.HasDiagrams);
     }
 
     // What is written for every track is met on the first track as well, when no timeline is without one.

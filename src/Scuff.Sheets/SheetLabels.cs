@@ -1,3 +1,5 @@
+using Scuff.Sheets.Drawings;
+
 namespace Scuff.Sheets;
 
 /// <summary>The fixed words of a sheet, in its language. Equal by value.</summary>
@@ -50,6 +52,9 @@ public sealed record SheetLabels
 
     /// <summary>Heading of the explanation of the foot diagrams.</summary>
     public string DiagramKey { get; init; } = "How to read the feet";
+
+    /// <summary>The words in pictures.</summary>
+    public DrawingLabels Drawings { get; init; } = DrawingLabels.English;
 
     /// <summary>At the foot of a page; <c>{0}</c> is its number and <c>{1}</c> how many there are.</summary>
     public string PageOf { get; init; } = "Page {0} of {1}";
