@@ -66,7 +66,8 @@ internal sealed record DocxSize(double Body, double Pictures, int Columns, doubl
     private double DepthOf(SheetModel sheet)
     {
         double head = (Body * 3) + Lines(string.Join(' ', sheet.Facts), ColumnWidth - 140) + Lines(sheet.Key, ColumnWidth - 140) + (sheet.Particulars.Count > 0 ? Body * Line : 0) + (2 * Body);
-        double depth = Math.Max(head, sheet.WallPicture is { } picture ? Math.Min(130, picture.Height) + Body : 0);
+        double walls = sheet.WallPicture is { } picture ? Math.Min(130, picture.Height) + Body : 0;
+        double depth = Columns > 1 ? head + walls : Math.Max(head, walls);
         depth += Blocks(sheet);
         foreach (SheetSection section in sheet.Parts.SelectMany(p => p.Sections).Concat(sheet.Tags).Concat(sheet.Moves))
         {
