@@ -24,7 +24,9 @@ public sealed class ChangeWords(ChangeLabels labels)
     /// else changed.
     /// </summary>
     public static ValueList<string> ForSheet(DanceComparison comparison, ChangeLabels labels)
-        => Of(comparison.IsSame ? comparison : new DanceComparison(comparison.Changes.Where(c => c is not DanceChange.WordsOnly).ToValueList()), labels);
+        => Of(
+            comparison.IsSame ? comparison : new DanceComparison(comparison.Changes.Where(c => c is not DanceChange.WordsOnly).ToValueList()),
+            labels);
 
     /// <summary>One change as a sentence.</summary>
     /// <param name="change">The change.</param>
@@ -146,11 +148,13 @@ public sealed class ChangeWords(ChangeLabels labels)
     {
         { Before: null, After: { } now } => Fill(labels.BreakNew, WallOf(now), AfterCounts(now), Acts(now)),
         { After: null, Before: { } old } => Fill(labels.BreakGone, WallOf(old), AfterCounts(old), Acts(old)),
-        { IsDancedOtherwise: true, Before: { } old, After: { } now } => Fill(labels.BreakOtherwise, WallOf(now), AfterCounts(now), Acts(old), Acts(now)),
+        { IsDancedOtherwise: true, Before: { } old, After: { } now }
+            => Fill(labels.BreakOtherwise, WallOf(now), AfterCounts(now), Acts(old), Acts(now)),
         { Before: { } old, After: { } now } when old.Walls != now.Walls || old.PartName != now.PartName
             => Fill(labels.BreakOtherWall, WallOf(old), Acts(now), AfterCounts(old), WallOf(now), AfterCounts(now)),
         { IsMoved: true, Before: { } old, After: { } now } => Fill(labels.BreakMoved, WallOf(now), Acts(now), AfterCounts(old), AfterCounts(now)),
-        { Before: { } old, After: { } now } => Fill(labels.BreakMovedOtherwise, WallOf(now), AfterCounts(old), Acts(old), AfterCounts(now), Acts(now)),
+        { Before: { } old, After: { } now }
+            => Fill(labels.BreakMovedOtherwise, WallOf(now), AfterCounts(old), Acts(old), AfterCounts(now), Acts(now)),
         _ => "",
     };
 
@@ -297,7 +301,11 @@ public sealed class ChangeWords(ChangeLabels labels)
         System.Text.StringBuilder filled = new(template.Length + 32);
         for (int i = 0; i < template.Length; i++)
         {
-            if (template[i] == '{' && i + 2 < template.Length && template[i + 2] == '}' && template[i + 1] - '0' is >= 0 and <= 9 and var at && at < words.Length)
+            if (template[i] == '{'
+                && i + 2 < template.Length
+                && template[i + 2] == '}'
+                && template[i + 1] - '0' is >= 0 and <= 9 and var at
+                && at < words.Length)
             {
                 filled.Append(words[at]);
                 i += 2;

@@ -221,7 +221,8 @@ public sealed class MarkdownSheetFormat : ISheetFormat
             return safe.ToString().TrimEnd(' ');
         }
 
-        private static bool IsMark(char c) => c is '\\' or '`' or '*' or '_' or '[' or ']' or '<' or '>' or '|' or '~' or '#' or '$' or '^' or '{' or '}';
+        private static bool IsMark(char c)
+            => c is '\\' or '`' or '*' or '_' or '[' or ']' or '<' or '>' or '|' or '~' or '#' or '$' or '^' or '{' or '}';
 
         // These mean something only somewhere; escaped everywhere they would make counts such as 1-2 and 3&4 hard to read.
         private static bool IsMarkInPlace(char c) => c is '&' or '-' or '+' or '=' or '"' or '.' or ')' or '!' or ':' or '@';

@@ -225,7 +225,7 @@ internal sealed class DocxBody
         bool hasFacing = section.Lines.Any(l => l.Facing is not null);
         int widest = section.Lines.Max(l => l.Counts.Length);
         double counts = Math.Clamp((widest * 0.62 * _size.Body) + (0.8 * _size.Body), 3.6 * _size.Body, 7 * _size.Body);
-        
+
         // a narrow column lets the words over the facings break
         double facing = !hasFacing ? 0 : _size.Columns > 1 ? 3.6 * _size.Body : 5.2 * _size.Body;
         int[] widths =
@@ -238,7 +238,15 @@ internal sealed class DocxBody
             .Empty("w:tblStyle", ("val", "SectionTable"))
             .Empty("w:tblW", ("w", widths.Sum()), ("type", "dxa"))
             .Empty("w:tblLayout", ("type", "fixed"))
-            .Empty("w:tblLook", ("val", "00A0"), ("firstRow", 1), ("lastRow", 0), ("firstColumn", 1), ("lastColumn", 0), ("noHBand", 0), ("noVBand", 0))
+            .Empty(
+                "w:tblLook",
+                ("val", "00A0"),
+                ("firstRow", 1),
+                ("lastRow", 0),
+                ("firstColumn", 1),
+                ("lastColumn", 0),
+                ("noHBand", 0),
+                ("noVBand", 0))
             .Empty("w:tblCaption", ("val", DocxText.Safe(section.Heading)))
             .Close()
             .Open("w:tblGrid");
@@ -401,7 +409,10 @@ internal sealed class DocxBody
         _xml.Open("w:tbl").Open("w:tblPr")
             .Empty("w:tblW", ("w", DocxSize.Twips(_size.ColumnWidth)), ("type", "dxa"))
             .Empty("w:tblLayout", ("type", "fixed"))
-            .Open("w:tblCellMar").Empty("w:left", ("w", 0), ("type", "dxa")).Empty("w:right", ("w", DocxSize.Twips(0.8 * _size.Body)), ("type", "dxa")).Close()
+            .Open("w:tblCellMar")
+            .Empty("w:left", ("w", 0), ("type", "dxa"))
+            .Empty("w:right", ("w", DocxSize.Twips(0.8 * _size.Body)), ("type", "dxa"))
+            .Close()
             .Empty("w:tblCaption", ("val", DocxText.Safe(_labels.DiagramKey)))
             .Close()
             .Open("w:tblGrid");
@@ -441,7 +452,15 @@ internal sealed class DocxBody
         int margin = DocxSize.Twips(DocxSize.Margin);
         _xml.Open("w:sectPr").Empty("w:footerReference", ("type", "default"), ("r:id", FooterId));
         _xml.Empty("w:pgSz", ("w", DocxSize.Twips(_size.Width)), ("h", DocxSize.Twips(_size.Height)))
-            .Empty("w:pgMar", ("top", margin), ("right", margin), ("bottom", margin), ("left", margin), ("header", margin / 2), ("footer", margin / 2), ("gutter", 0))
+            .Empty(
+                "w:pgMar",
+                ("top", margin),
+                ("right", margin),
+                ("bottom", margin),
+                ("left", margin),
+                ("header", margin / 2),
+                ("footer", margin / 2),
+                ("gutter", 0))
             .Empty("w:cols", ("num", _size.Columns), ("space", DocxSize.Twips(DocxSize.Gutter)))
             .Close();
     }
