@@ -1,4 +1,5 @@
 using Scuff.Analysis;
+using Scuff.Analysis.Compare;
 using Scuff.Dances;
 using Scuff.Prose;
 using Scuff.Sheets.Drawings;
@@ -36,6 +37,7 @@ public static class SheetBuilder
             Facts = SheetFacts.Of(analysis).ToValueList(),
             Particulars = SheetFacts.ParticularsOf(dance).ToValueList(),
             Key = KeyWords(dance, parts, tags),
+            Changes = choices.Earlier is { } earlier ? ChangeWords.ForSheet(DanceComparison.Of(earlier, analysis), ChangeLabels.English) : default,
             Parts = parts,
             Tags = tags,
             Sequence = Sequence(dance.Sequence),
