@@ -35,6 +35,7 @@ public static class SheetBuilder
             Facts = SheetFacts.Of(analysis).ToValueList(),
             Particulars = SheetFacts.ParticularsOf(dance).ToValueList(),
             Key = KeyWords(dance, parts, tags),
+            Cautions = CautionWords.Of(analysis.Cautions, CautionLabels.English),
             Parts = parts,
             Tags = tags,
             Sequence = Sequence(dance.Sequence),
