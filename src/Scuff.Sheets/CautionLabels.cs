@@ -54,6 +54,9 @@ public sealed record CautionLabels
     /// <summary>A place in a tag; <c>{0}</c> is its name, <c>{1}</c> the count.</summary>
     public string InTag { get; init; } = "tag “{0}” count {1}";
 
-    /// <summary>A turn; <c>{0}</c> is a number such as 3/4 or 1 1/2.</summary>
+    /// <summary>A full turn or less; <c>{0}</c> is a number such as ¾ or 1.</summary>
     public string Turn { get; init; } = "{0} turn";
+
+    /// <summary>More than a full turn; <c>{0}</c> is a number such as 1½.</summary>
+    public string Turns { get; init; } = "{0} turns";
 }

@@ -37,7 +37,7 @@ internal static class CautionWords
     }
 
     private static string Number(Caution caution, CautionLabels labels) => caution.Kind is CautionKind.OneFootSpin or CautionKind.ManyTurns
-        ? Filled(labels.Turn, SheetWords.Amount(caution.Number / 8))
+        ? Filled(caution.Number > 8 ? labels.Turns : labels.Turn, SheetWords.Amount(caution.Number / 8))
         : Tenths(caution.Number);
 
     private static string Place(DancePlace place, CautionLabels labels)

@@ -24,8 +24,8 @@ public sealed class FarFeet : ICheck
         Giant
 
         section 1
-        1-2  long step R back, long step L back
-        3&4  walk R forward, long step L forward, long step R forward
+        1-2  step R back, long step L back
+        3&4  long step R forward, long step L forward, long step R forward
         5-6  step L to side, step R together
         7-8  step L to side, touch R together
 
@@ -35,8 +35,8 @@ public sealed class FarFeet : ICheck
         Giant
 
         section 1
-        1-2  long step R back, long step L back
-        3-4  walk R forward, walk L forward
+        1-2  step R back, step L back
+        3-4  step R forward, step L together
         5-6  step R to side, step L together
         7-8  step R to side, step L together
 

@@ -6,9 +6,15 @@ using Scuff.Timing;
 
 namespace Scuff.Analysis.Checks;
 
-/// <summary>One-wall dances that end a little further on each time: with more walls the turn brings the floor back.</summary>
+/// <summary>
+/// One-wall dances that end a little further on each time: with more walls the turn brings the floor back. A track with its length
+/// tells how often the dance is danced; without one nothing is said.
+/// </summary>
 public sealed class FloorDrift : ICheck
 {
+    // more than any track holds: a slip of the fingers in its length proves nothing
+    private const int MostRepetitions = 99;
+
     /// <summary>The rule.</summary>
     public static Rule TheRule { get; } = new(
         "floor/drifts",
@@ -23,6 +29,8 @@ public sealed class FloorDrift : ICheck
         3-4  step R to side, touch L together
         5-6  step L to side, step R together
         7-8  step L in place, touch R together
+
+        track: "Beam and Bearing" by The Slipway Six, 108 bpm, intro 16, 3:00
         """,
         """
         Creep
@@ -32,6 +40,8 @@ public sealed class FloorDrift : ICheck
         3-4  step R to side, touch L together
         5-6  step L to side, touch R together
         7-8  walk back R, walk back L
+
+        track: "Beam and Bearing" by The Slipway Six, 108 bpm, intro 16, 3:00
         """,
         "trade rule R33");
 
@@ -42,12 +52,12 @@ public sealed class FloorDrift : ICheck
     public IEnumerable<Diagnostic> Check(CheckContext context)
     {
         Dance dance = context.Dance;
-        if (context.Walls != 1 || !context.FloorUse.IsCertain || dance.Length == Counts.Zero || FloorTravel.TooFar(context) is not null)
+        int times = Repetitions(dance);
+        if (times == 0 || context.Walls != 1 || !context.FloorUse.IsCertain || context.Weights.Count > 0 || FloorTravel.TooFar(context) is not null)
         {
             yield break;
         }
 
-        int times = Repetitions(dance);
         (FloorWay way, double each) = Farther(
             Signed(context.FloorUse.DriftRight, FloorWay.Right, FloorWay.Left),
             Signed(context.FloorUse.DriftForward, FloorWay.Forward, FloorWay.Back));
@@ -68,19 +78,19 @@ public sealed class FloorDrift : ICheck
     private static (FloorWay Way, double Metres) Farther((FloorWay Way, double Metres) a, (FloorWay Way, double Metres) b)
         => a.Metres >= b.Metres ? a : b;
 
-    /// <summary>How often the longest track is danced; what is usual where no track tells.</summary>
+    /// <summary>How often it is danced on the track that holds most of it; zero when no track tells.</summary>
     private static int Repetitions(Dance dance)
     {
         double most = 0;
         foreach (Track track in dance.Tracks)
         {
-            if (track is { Tempo: { } tempo, LengthSeconds: { } length } && DancedTempo.IsBelievable(tempo.BeatsPerMinute))
+            if (dance.Length > Counts.Zero && track is { Tempo: { } tempo, LengthSeconds: { } length } && DancedTempo.IsBelievable(tempo.BeatsPerMinute))
             {
                 double counts = length.ToDouble() / 60 * tempo.BeatsPerMinute.ToDouble() / dance.BeatsPerCount.ToDouble();
                 most = Math.Max(most, (counts - (track.Intro ?? Counts.Zero).Value.ToDouble()) / dance.Length.Value.ToDouble());
             }
         }
 
-        return most >= 1 ? (int)Math.Min(most, 999) : FloorRoom.UsualRepetitions;
+        return (int)Math.Clamp(most, 0, MostRepetitions);
     }
 }

@@ -37,8 +37,8 @@ public sealed class QuickFeet : ICheck
         section 1
         1&2  run R, L, R
         3-4  rock L forward, recover
-        5-6  step L to side, step R together
-        7-8  step L to side, touch R together
+        5-6  step L back, hold
+        7-8  touch R together, hold
 
         track: "Downhill" by The Ferry Queue, 200 bpm, intro 32
         """,

@@ -8,7 +8,7 @@ namespace Scuff.Analysis.Loads;
 /// <param name="Part">The part of a phrased dance, or empty.</param>
 /// <param name="Section">Number of the section in its part; zero in a tag.</param>
 /// <param name="Tag">Name of the tag, or empty outside tags.</param>
-/// <param name="Count">The count as printed (<c>3&amp;</c>).</param>
+/// <param name="Count">The count as printed (<c>3&amp;</c>, a pick-up <c>&amp;1</c>).</param>
 /// <param name="Span">The words there.</param>
 /// <param name="Line">One-based line of the text.</param>
 public sealed record DancePlace(string Part, int Section, string Tag, string Count, TextSpan Span, int Line)
@@ -23,6 +23,9 @@ public sealed record DancePlace(string Part, int Section, string Tag, string Cou
     {
         PlanStretch plan = timeline.Stretches[step.Stretch].Plan;
         bool isTag = step.Section.Number == 0;
-        return new DancePlace(isTag ? "" : plan.Name, step.Section.Number, isTag ? plan.Name : "", step.CountLabel, step.Written.Span, step.Written.Line);
+
+        // a pick-up stands before count 1 and is printed with it
+        string count = step.CountLabel.StartsWith('0') ? step.CountLabel[1..] + "1" : step.CountLabel;
+        return new DancePlace(isTag ? "" : plan.Name, step.Section.Number, isTag ? plan.Name : "", count, step.Written.Span, step.Written.Line);
     }
 }

@@ -17,9 +17,6 @@ public static class FloorRoom
     /// <summary>Steps one way beyond the own place for which no more floor is needed than usual. Trade: body and floor, 2 (design value).</summary>
     public const int Steps = 4;
 
-    /// <summary>How often a dance of about three minutes is danced, where its track does not tell. Design value.</summary>
-    public const int UsualRepetitions = 8;
-
     /// <summary>How far the body may get from its start spot: half the dancer's own place and four dance walks.</summary>
     public static double Of(FloorWay way)
         => ((way is FloorWay.Left or FloorWay.Right ? Beside : Behind) / 2) + (Steps * Proportions.Walk * DancerSize.Default.Height);
