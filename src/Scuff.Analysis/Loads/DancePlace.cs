@@ -22,7 +22,7 @@ public sealed record DancePlace(string Part, int Section, string Tag, string Cou
     public static DancePlace Of(TimedStep step, Timeline timeline)
     {
         PlanStretch plan = timeline.Stretches[step.Stretch].Plan;
-        bool isTag = plan.Kind is StretchKind.Tag or StretchKind.Bridge;
+        bool isTag = plan.Kind == StretchKind.Tag;
 
         // a pick-up stands before count 1 and is printed with it
         string count = step.CountLabel.StartsWith('0') ? step.CountLabel[1..] + "1" : step.CountLabel;
