@@ -38,6 +38,7 @@ public static class SheetBuilder
             Particulars = SheetFacts.ParticularsOf(dance).ToValueList(),
             Key = KeyWords(dance, parts, tags),
             Changes = choices.Earlier is { } earlier ? ChangeWords.ForSheet(DanceComparison.Of(earlier, analysis), ChangeLabels.English) : default,
+            Cautions = CautionWords.Of(analysis.Cautions, CautionLabels.English),
             Parts = parts,
             Tags = tags,
             Sequence = Sequence(dance.Sequence),
