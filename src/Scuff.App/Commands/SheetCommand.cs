@@ -6,12 +6,15 @@ using Scuff.App.Files;
 using Scuff.Prose;
 using Scuff.Sheets;
 using Scuff.Sheets.Formats;
+using Scuff.Sheets.Languages;
 
 namespace Scuff.App.Commands;
 
 /// <summary><c>scuff sheet</c>: the dance as a step sheet.</summary>
 internal sealed class SheetCommand : IProgramCommand
 {
+    private const string English = "en";
+
     public string Name => "sheet";
 
     public IReadOnlyList<Example> Examples =>
@@ -19,6 +22,7 @@ internal sealed class SheetCommand : IProgramCommand
         new("sheet my-dance.dance", "show the sheet as plain text"),
         new("sheet --format html my-dance.dance > my-dance.html", "make a page that stands alone"),
         new("sheet --output handouts demo/dances", "write a page for every dance of a folder"),
+        new("sheet --language de,fr --output handouts my-dance.dance", "write it in German and in French"),
     ];
 
     public Command Create(Terminal terminal)
@@ -42,7 +46,22 @@ internal sealed class SheetCommand : IProgramCommand
         Option<bool> large = new("--large") { Description = "Print large, for the far side of the hall." };
         Option<bool> card = new("--card") { Description = "Print the caller's card: one side, the headings and the breaks." };
         Option<bool> bare = new("--no-diagrams") { Description = "Leave the foot diagrams out." };
-        Command command = new(Name, "Print dances as step sheets.") { files, format, output, paper, large, card, bare };
+        Option<string> language = new("--language")
+        {
+            Description = "The language of the sheet, by its code; several with commas between, each a sheet of its own.",
+            DefaultValueFactory = _ => English,
+            HelpName = "codes",
+        };
+        language.Validators.Add(result =>
+        {
+            string codes = result.GetValueOrDefault<string>() ?? "";
+            if (SheetLanguages.Unknown(codes) is { } unknown)
+            {
+                result.AddError($"There is no language {unknown}. The languages are {string.Join(", ", SheetLanguage.Codes)}.");
+            }
+        });
+        language.CompletionSources.Add(_ => SheetLanguage.Codes.Select(c => new CompletionItem(c)));
+        Command command = new(Name, "Print dances as step sheets.") { files, format, output, language, paper, large, card, bare };
         command.SetAction(parsed => Run(
             parsed.GetValue(files),
             parsed.GetValue(format),
@@ -54,11 +73,12 @@ internal sealed class SheetCommand : IProgramCommand
                 IsCard = parsed.GetValue(card),
                 HasDiagrams = !parsed.GetValue(bare),
             },
+            SheetLanguages.Split(parsed.GetValue(language) ?? English),
             terminal));
         return command;
     }
 
-    private static int Run(string[]? names, string? formatName, string? output, SheetChoices choices, Terminal terminal)
+    private static int Run(string[]? names, string? formatName, string? output, SheetChoices choices, IReadOnlyList<string> languages, Terminal terminal)
     {
         IEnumerable<DanceInput>? inputs = DanceFiles.Read(names, terminal);
         if (inputs is null)
@@ -85,22 +105,25 @@ internal sealed class SheetCommand : IProgramCommand
             }
 
             DanceAnalysis analysis = DanceAnalysis.Of(DanceReader.Read(input.Text));
-            SheetModel sheet = SheetBuilder.Build(analysis, choices);
             code = Math.Max(code, Complained.Tell(input, analysis.Report, terminal));
-            if (folder is not null)
+            foreach (string language in languages)
             {
-                code = folder.Write(input, sheet, format) ? code : ExitCode.Trouble;
-                continue;
-            }
+                SheetModel sheet = SheetBuilder.Build(analysis, choices with { Language = language });
+                if (folder is not null)
+                {
+                    code = folder.Write(input, sheet, format) ? code : ExitCode.Trouble;
+                    continue;
+                }
 
-            if (!isFirst && !format.IsText)
-            {
-                terminal.Tell($"Several sheets do not go into one {format.Name}. Name a folder with --output.");
-                return ExitCode.Trouble;
-            }
+                if (!isFirst && !format.IsText)
+                {
+                    terminal.Tell($"Several sheets do not go into one {format.Name}. Name a folder with --output.");
+                    return ExitCode.Trouble;
+                }
 
-            Show(sheet, format, isFirst, terminal);
-            isFirst = false;
+                Show(sheet, format, isFirst, terminal);
+                isFirst = false;
+            }
         }
 
         return code;
