@@ -10,6 +10,7 @@ namespace Scuff.App.Json;
 [JsonSerializable(typeof(IReadOnlyList<CheckedFile>))]
 [JsonSerializable(typeof(IReadOnlyList<ExplainedFile>))]
 [JsonSerializable(typeof(IReadOnlyList<CatalogueStep>))]
+[JsonSerializable(typeof(IReadOnlyList<LanguageRow>))]
 internal sealed partial class ScuffJson : JsonSerializerContext
 {
     // Counts such as 3& stay readable; the answer is no part of a web page.
@@ -29,6 +30,9 @@ internal sealed partial class ScuffJson : JsonSerializerContext
 
     /// <summary>Writes entries of the catalogue.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<CatalogueStep> steps) => Write(writer, steps, Readable.IReadOnlyListCatalogueStep);
+
+    /// <summary>Writes languages.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<LanguageRow> languages) => Write(writer, languages, Readable.IReadOnlyListLanguageRow);
 
     private static void Write<T>(TextWriter writer, T value, JsonTypeInfo<T> type)
     {

@@ -47,44 +47,14 @@ public sealed class MovePhrasing
         return Phrasing.NameOf(move) is { } name && !_told.Contains(name.Definition.Id) ? Describe(name) : Steps(move);
     }
 
+    /// <summary>Moves of an ending that says of no turn how far it goes: they go to the front, however far that is.</summary>
+    public string DescribeToFront(IEnumerable<WrittenMove> moves) => string.Join(", ", moves.Select(m
+        => m.Steps.Any(s => GoesToFront(s.Action))
+            ? string.Join(", ", m.Steps.Select(s => GoesToFront(s.Action) ? Describe(s.Action, _language.Words("turn.to-front")) : Describe(s)))
+            : Describe(m)));
+
     /// <summary>One action.</summary>
-    public string Describe(StepAction action)
-    {
-        Foot? foot = action.Foot.ToFoot();
-        string verbKey = VerbKey(action);
-        string actKey = action.Kind == ActionKind.Pivot && action.Effect == WeightEffect.Keeps && foot is not null ? "pivot-on" : verbKey;
-        bool namesPlace = Phrasing.NamesPlace(action);
-        string direction = SheetLanguage.KeyOf(action.Direction.ToString());
-        string size = action.Size == StepSize.Usual || foot is null
-            ? ""
-            : FirstOf(foot, $"size.{SheetLanguage.KeyOf(action.Size.ToString())}.{actKey}", $"size.{SheetLanguage.KeyOf(action.Size.ToString())}");
-        string turn = action.Turn.Sign == 0 ? "" : TurnWords(action.Turn);
-        string template = namesPlace
-            ? FirstOf(foot, $"act.{actKey}.{direction}", $"act.{actKey}", "act")
-            : FirstOf(foot, $"act.{actKey}", "act");
-        string act = WordTemplate.Fill(
-            template,
-            ("foot", FootWord(foot)),
-            ("other", FootWord(foot?.Other())),
-            ("side", SideWord(foot)),
-            ("across", SideWord(foot?.Other())),
-            ("size", size),
-            ("verb", _language.Words("verb." + verbKey)),
-            ("place", namesPlace ? Place(foot, direction, actKey) : ""),
-            ("turn", turn));
-        if (size.Length > 0 && !WordTemplate.Has(template, "size"))
-        {
-            act = size + " " + act;
-        }
-
-        if (turn.Length > 0 && !WordTemplate.Has(template, "turn"))
-        {
-            act = _language.Say("turning", ("act", act), ("turn", turn));
-        }
-
-        string weight = WeightWords(Phrasing.RemarkOn(action));
-        return weight.Length == 0 ? act : _language.Say("weight.said", ("act", act), ("weight", weight));
-    }
+    public string Describe(StepAction action) => Describe(action, action.Turn.Sign == 0 ? "" : TurnWords(action.Turn));
 
     /// <summary>A turn: <c>1/4 left</c>, <c>¼ Drehung links herum</c>.</summary>
     public string TurnWords(Turn turn)
@@ -105,8 +75,47 @@ public sealed class MovePhrasing
             ("side", side));
     }
 
+    private string Describe(StepAction action, string turn)
+    {
+        Foot? foot = action.Foot.ToFoot();
+        string verbKey = VerbKey(action);
+        string actKey = action.Kind == ActionKind.Pivot && action.Effect == WeightEffect.Keeps && foot is not null ? "pivot-on" : verbKey;
+        bool namesPlace = Phrasing.NamesPlace(action);
+        string direction = SheetLanguage.KeyOf(action.Direction.ToString());
+        string size = action.Size == StepSize.Usual || foot is null
+            ? ""
+            : FirstOf(foot, $"size.{SheetLanguage.KeyOf(action.Size.ToString())}.{actKey}", $"size.{SheetLanguage.KeyOf(action.Size.ToString())}");
+        string template = namesPlace
+            ? FirstOf(foot, $"act.{actKey}.{direction}", $"act.{actKey}", "act")
+            : FirstOf(foot, $"act.{actKey}", "act");
+        string act = WordTemplate.Fill(
+            template,
+            ("foot", FootWord(foot)),
+            ("other", FootWord(foot?.Other())),
+            ("side", SideWord(foot)),
+            ("across", SideWord(foot?.Other())),
+            ("size", size),
+            ("verb", _language.Words("verb." + verbKey)),
+            ("place", namesPlace ? Place(foot, direction, actKey) : ""),
+            ("turn", turn));
+        if (size.Length > 0 && !WordTemplate.Has(template, "size"))
+        {
+            act = size + " " + act;
+        }
+
+        if (turn.Length > 0 && !WordTemplate.Has(template, "turn"))
+        {
+            act = Turning(act, action.Turn);
+        }
+
+        string weight = WeightWords(Phrasing.RemarkOn(action));
+        return weight.Length == 0 ? act : _language.Say("weight.said", ("act", act), ("weight", weight));
+    }
+
     /// <summary>A foot as the language abbreviates it; empty for none.</summary>
     internal string FootWord(Foot? foot) => foot is { } named ? _language.Words(named == Foot.Right ? "foot.right" : "foot.left") : "";
+
+    private static bool GoesToFront(StepAction action) => action.Kind is ActionKind.Pivot or ActionKind.Turn or ActionKind.Unwind;
 
     private string Steps(WrittenMove move) => string.Join(", ", move.Steps.Select(Describe));
 
@@ -124,9 +133,12 @@ public sealed class MovePhrasing
     private string Describe(FigureName name)
     {
         string template = _language.FindOwn("figure." + name.Definition.Id) ?? _language.Words("figure");
+
+        // a move of her own is called what she calls it
+        bool isTitled = _language.Words("figure-case") == "title" && StepCatalogue.Default.Find(name.Definition.Id) is not null;
         string words = WordTemplate.Fill(
             template,
-            ("name", _language.Words("figure-case") == "title" ? Title(name.Words) : name.Words),
+            ("name", isTitled ? Title(name.Words) : name.Words),
             ("foot", FootWord(name.Foot)),
             ("place", name.Place == Direction.Unstated ? "" : _language.Words(name.Place == Direction.Forward ? "place.forward" : "place.back")),
             ("way", name.Way is { } way ? _language.Words(way == Foot.Right ? "way.right" : "way.left") : ""));
@@ -137,8 +149,12 @@ public sealed class MovePhrasing
 
         return name.SaysAmount
             ? _language.Say("turning-side", ("act", words), ("side", _language.Words(name.Turn.Sign > 0 ? "turn.right" : "turn.left")))
-            : _language.Say("turning", ("act", words), ("turn", TurnWords(name.Turn)));
+            : Turning(words, name.Turn);
     }
+
+    private string Turning(string act, Turn turn) => turn.Amount == 8 && _language.FindOwn("turning.full") is { } full
+        ? WordTemplate.Fill(full, ("act", act), ("side", _language.Words(turn.Sign > 0 ? "turn.right" : "turn.left")))
+        : _language.Say("turning", ("act", act), ("turn", TurnWords(turn)));
 
     private string Place(Foot? foot, string direction, string actKey) => WordTemplate.Fill(
         FirstOf(foot, $"place.{direction}.{actKey}", $"place.{direction}"),
