@@ -77,6 +77,11 @@ public sealed class MovePhrasing
 
     private string Describe(StepAction action, string turn)
     {
+        if (action.Kind == ActionKind.Unknown)
+        {
+            return _language.Words("verb.unknown");
+        }
+
         Foot? foot = action.Foot.ToFoot();
         string verbKey = VerbKey(action);
         string actKey = action.Kind == ActionKind.Pivot && action.Effect == WeightEffect.Keeps && foot is not null ? "pivot-on" : verbKey;
