@@ -1,5 +1,8 @@
+using Scuff.Analysis.Cautions;
 using Scuff.Analysis.Checks;
 using Scuff.Analysis.Floor;
+using Scuff.Analysis.Levels;
+using Scuff.Analysis.Loads;
 using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Stance;
@@ -19,20 +22,36 @@ public sealed class DanceAnalysis
     private readonly Lazy<Timeline> _plain;
     private readonly Lazy<ValueList<TrackTimeline>> _tracks;
     private readonly Lazy<Turn?> _netTurn;
+    private readonly Lazy<Timeline> _once;
+    private readonly Lazy<DanceLoad> _load;
+    private readonly Lazy<FloorUse> _floor;
+    private readonly Lazy<DancedTempo?> _tempo;
+    private readonly Lazy<ComputedLevel> _level;
+    private readonly Lazy<ValueList<Caution>> _cautions;
     private readonly Lazy<Report> _report;
 
-    private DanceAnalysis(Draft draft)
+    private DanceAnalysis(Draft draft, ValueList<Namesake> namesakes)
     {
         Draft = draft;
+        Namesakes = namesakes;
         _wall = new Lazy<Timeline>(() => Unroller.Unroll(Dance, PlanBuilder.OneWall(Dance)));
         _plain = new Lazy<Timeline>(() => Unroller.Unroll(Dance, PlanBuilder.Plain(Dance)));
         _tracks = new Lazy<ValueList<TrackTimeline>>(FindTracks);
         _netTurn = new Lazy<Turn?>(FindNetTurn);
+        _once = new Lazy<Timeline>(FindOnce);
+        _load = new Lazy<DanceLoad>(() => LoadMeter.Of(OnceTimeline));
+        _floor = new Lazy<FloorUse>(() => FloorUse.Of(Dance.IsPhrased ? PlainTimeline : WallTimeline));
+        _tempo = new Lazy<DancedTempo?>(() => DancedTempo.FastestOf(Dance));
+        _level = new Lazy<ComputedLevel>(() => LevelComputer.Of(this));
+        _cautions = new Lazy<ValueList<Caution>>(() => CautionFinder.Of(this));
         _report = new Lazy<Report>(FindReport);
     }
 
     /// <summary>The text, the dance understood from it, and the reader's complaints.</summary>
     public Draft Draft { get; }
+
+    /// <summary>Other sheets with the same title that are kept beside it, as far as the caller told of them.</summary>
+    public ValueList<Namesake> Namesakes { get; }
 
     /// <summary>The dance as written.</summary>
     public Dance Dance => Draft.Dance;
@@ -48,6 +67,24 @@ public sealed class DanceAnalysis
     /// also without one (the track is then null).
     /// </summary>
     public ValueList<TrackTimeline> TrackTimelines => _tracks.Value;
+
+    /// <summary>Everything that is written, danced once: one plain repetition (of a phrased dance every part), then every tag.</summary>
+    public Timeline OnceTimeline => _once.Value;
+
+    /// <summary>What the dance asks of a body.</summary>
+    public DanceLoad Load => _load.Value;
+
+    /// <summary>How much floor it uses.</summary>
+    public FloorUse FloorUse => _floor.Value;
+
+    /// <summary>The fastest tempo stated for it, or null.</summary>
+    public DancedTempo? Tempo => _tempo.Value;
+
+    /// <summary>The level that the published definitions give it, with reasons.</summary>
+    public ComputedLevel Level => _level.Value;
+
+    /// <summary>What dancers and their teacher have to take care of.</summary>
+    public ValueList<Caution> Cautions => _cautions.Value;
 
     /// <summary>Turn of one repetition; null when words that could not be read, or a turn without direction, leave it unknown.</summary>
     public Turn? NetTurn => _netTurn.Value;
@@ -67,7 +104,12 @@ public sealed class DanceAnalysis
     public Timeline WithEnding(Track? track) => Unroller.Unroll(Dance, PlanBuilder.ForTrack(Dance, track, withEnding: true));
 
     /// <summary>The analysis of a draft; nothing is computed yet.</summary>
-    public static DanceAnalysis Of(Draft draft) => new(draft);
+    public static DanceAnalysis Of(Draft draft) => new(draft, default);
+
+    /// <summary>The analysis of a draft that is kept beside others; nothing is computed yet.</summary>
+    /// <param name="draft">The draft.</param>
+    /// <param name="namesakes">Other sheets with its title.</param>
+    public static DanceAnalysis Of(Draft draft, ValueList<Namesake> namesakes) => new(draft, namesakes);
 
     /// <summary>
     /// How many walls a dance has whose repetition turns so much: none 1, a half 2, a quarter 4, an eighth 8; null for other amounts.
@@ -108,6 +150,25 @@ public sealed class DanceAnalysis
     {
         Plan plan = PlanBuilder.ForTrack(Dance, track);
         return new TrackTimeline(track, plan, Unroller.Unroll(Dance, plan));
+    }
+
+    private Timeline FindOnce()
+    {
+        if (Dance.Tags.Count == 0)
+        {
+            return WallTimeline;
+        }
+
+        Plan wall = PlanBuilder.OneWall(Dance);
+        IEnumerable<PlanStretch> tags = Dance.Tags.Select(tag => new PlanStretch(
+            StretchKind.Tag,
+            wall.Walls,
+            [tag.Body],
+            tag.Name,
+            new CountSpan(Counts.Zero, tag.Body.Length),
+            default,
+            StartsWall: false));
+        return Unroller.Unroll(Dance, wall with { Stretches = [.. wall.Stretches, .. tags] });
     }
 
     private Turn? FindNetTurn()

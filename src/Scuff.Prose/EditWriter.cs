@@ -1,3 +1,4 @@
+using System.Globalization;
 using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Steps;
@@ -22,6 +23,7 @@ public static class EditWriter
         DanceEdit.DropStep drop => Rewrite(draft, drop.Old, (steps, at) => steps.RemoveAt(at)),
         DanceEdit.AddStep add => AddStep(draft, add),
         DanceEdit.ChangeLastCount change => [new TextEdit(new TextSpan(change.At.Span.End, 0), ", with count " + change.Label + ": " + Phrasing.Describe(change.New))],
+        DanceEdit.SetIntroSeconds intro => SetIntroSeconds(draft.Text, intro),
         _ => throw new ArgumentException("This mend has no words: " + remedy.GetType().Name, nameof(remedy)),
     };
 
@@ -61,6 +63,42 @@ public static class EditWriter
         int after = draft.Dance.Header.Count > 0 ? draft.Dance.Header[^1].Span.End : draft.Dance.TitleSpan.End;
         string gap = draft.Dance.Header.Count > 0 ? "\n" : "\n\n";
         return [new TextEdit(new TextSpan(after, 0), gap + edit.Key + ": " + edit.Value)];
+    }
+
+    // the last number of the piece that tells of the intro is its seconds, a clock (0:17) or a figure (17.1 seconds)
+    private static ValueList<TextEdit> SetIntroSeconds(string text, DanceEdit.SetIntroSeconds edit)
+    {
+        TextSpan line = edit.Track.Span;
+        int intro = text.IndexOf("intro", line.Start, line.Length, StringComparison.OrdinalIgnoreCase);
+        if (intro < 0)
+        {
+            return default;
+        }
+
+        int end = text.IndexOfAny([',', ';'], intro, line.End - intro);
+        int stop = end < 0 ? line.End : end;
+        while (stop > intro && !char.IsAsciiDigit(text[stop - 1]))
+        {
+            stop--;
+        }
+
+        int start = stop;
+        while (start > intro && (char.IsAsciiDigit(text[start - 1]) || text[start - 1] is '.' or ':'))
+        {
+            start--;
+        }
+
+        if (start == stop)
+        {
+            return default;
+        }
+
+        bool isClock = text.AsSpan(start, stop - start).Contains(':');
+        int whole = (edit.Seconds + new Ratio(1, 2)).Floor;
+        string seconds = isClock
+            ? string.Create(CultureInfo.InvariantCulture, $"{whole / 60}:{whole % 60:00}")
+            : edit.Seconds.ToDouble().ToString("0.#", CultureInfo.InvariantCulture);
+        return [new TextEdit(TextSpan.FromBounds(start, stop), seconds)];
     }
 
     private static IEnumerable<WrittenLine> Lines(Dance dance) => dance.Sections.Concat(dance.Tags.Select(t => t.Body)).SelectMany(s => s.Lines);

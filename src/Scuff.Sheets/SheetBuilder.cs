@@ -40,6 +40,7 @@ public static class SheetBuilder
             Facts = facts.Of(analysis).ToValueList(),
             Particulars = facts.ParticularsOf(dance).ToValueList(),
             Key = KeyWords(dance, parts, tags, words),
+            Cautions = CautionWords.Of(analysis.Cautions, words),
             Parts = parts,
             Tags = tags,
             Sequence = Sequence(dance.Sequence, words),

@@ -45,7 +45,7 @@ internal sealed class SheetFacts(Wording words)
         {
             yield return dance.BeatsPerCount == 2 ? words["beats.half-time"]
                 : dance.BeatsPerCount == new Ratio(1, 2) ? words["beats.double-time"]
-                : words.Say("beats.other", ("amount", Wording.Amount(dance.BeatsPerCount)));
+                : words.Say("beats.other", ("amount", SheetWords.Amount(dance.BeatsPerCount)));
         }
     }
 
@@ -118,6 +118,6 @@ internal sealed class SheetFacts(Wording words)
         { Numerator: 1, Denominator: 1 } => words["share.eighth"],
         { Numerator: 2, Denominator: 1 } => words["share.quarter"],
         { Numerator: 3, Denominator: 1 } => words["share.three-eighths"],
-        _ => words.Say("share.other", ("amount", Wording.Amount(eighths / 8))),
+        _ => words.Say("share.other", ("amount", SheetWords.Amount(eighths / 8))),
     };
 }

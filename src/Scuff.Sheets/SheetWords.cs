@@ -1,3 +1,4 @@
+using System.Globalization;
 using Scuff.Timing;
 
 namespace Scuff.Sheets;
@@ -5,6 +6,24 @@ namespace Scuff.Sheets;
 /// <summary>Small things that are written alike in every language.</summary>
 internal static class SheetWords
 {
+    /// <summary>An amount with its fraction as printed: <c>1½</c>, <c>¾</c>, <c>1 1/3</c>.</summary>
+    public static string Amount(Ratio amount)
+    {
+        int whole = amount.Floor;
+        Ratio rest = amount - whole;
+        string number = whole.ToString(CultureInfo.InvariantCulture);
+        return rest switch
+        {
+            { Numerator: 0 } => number,
+            { Numerator: 1, Denominator: 2 } => WithSign('½'),
+            { Numerator: 1, Denominator: 4 } => WithSign('¼'),
+            { Numerator: 3, Denominator: 4 } => WithSign('¾'),
+            _ => whole == 0 ? rest.ToString() : number + " " + rest,
+        };
+
+        string WithSign(char sign) => whole == 0 ? sign.ToString() : number + sign;
+    }
+
     /// <summary>The counts of a span within its section: <c>1-2</c>, <c>8</c>, <c>3&amp;-4</c>.</summary>
     public static string Label(CountSpan span)
     {

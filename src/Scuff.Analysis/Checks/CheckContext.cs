@@ -1,4 +1,6 @@
 using Scuff.Analysis.Checks.Walks;
+using Scuff.Analysis.Levels;
+using Scuff.Analysis.Loads;
 using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Stance;
@@ -45,6 +47,21 @@ public sealed class CheckContext
 
     /// <summary>Number of walls, or null when it is unknown.</summary>
     public int? Walls => _analysis.Walls;
+
+    /// <summary>Other sheets with the same title.</summary>
+    public ValueList<Namesake> Namesakes => _analysis.Namesakes;
+
+    /// <summary>What the dance asks of a body.</summary>
+    public DanceLoad Load => _analysis.Load;
+
+    /// <summary>How much floor it uses.</summary>
+    public FloorUse FloorUse => _analysis.FloorUse;
+
+    /// <summary>The fastest tempo stated for it, or null.</summary>
+    public DancedTempo? Tempo => _analysis.Tempo;
+
+    /// <summary>The level that the published definitions give it.</summary>
+    public ComputedLevel Level => _analysis.Level;
 
     /// <summary>Every interruption of the sheet, of all tracks.</summary>
     public IEnumerable<Interruption> Interruptions => Dance.Interruptions.Concat(Dance.Tracks.SelectMany(track => track.Interruptions));

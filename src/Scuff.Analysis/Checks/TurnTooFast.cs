@@ -1,4 +1,5 @@
 using Scuff.Analysis.Checks.Walks;
+using Scuff.Analysis.Loads;
 using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Stance;
@@ -9,15 +10,12 @@ namespace Scuff.Analysis.Checks;
 /// <summary>Turns that ask more of a body than the level allows.</summary>
 public sealed class TurnTooFast : ICheck
 {
-    // more than this on one count, or twice this in two
-    private static readonly Ratio HalfTurn = 4;
-
     /// <summary>The rule.</summary>
     public static Rule TheRule { get; } = new(
         "turn/too-fast",
         Severity.Warning,
-        "Count {count}: {turn} {within} is fast for a dance below advanced{speed}.",
-        "Up to half a turn a count, or a full turn in two, can be danced in control by most. Faster turns are for an advanced floor, or need an option without the turn.",
+        "Count {count}: {turn} {within} is fast {whom}{speed}.",
+        "Up to half a turn a count, or a full turn in two, can be danced in control by most. Beginners need twice that time. Faster turns are for an advanced floor, or need an option without the turn.",
         """
         Spin
 
@@ -46,23 +44,24 @@ public sealed class TurnTooFast : ICheck
     public Rule Rule => TheRule;
 
     /// <inheritdoc/>
-    public IEnumerable<Diagnostic> Check(CheckContext context)
+    public IEnumerable<Diagnostic> Check(CheckContext context) => TooFast(context);
+
+    /// <summary>Its complaints, for those checks that hold their tongue where this one speaks.</summary>
+    internal static IEnumerable<Diagnostic> TooFast(CheckContext context)
     {
-        Dance dance = context.Dance;
-        if (dance.ClaimedLevel == Level.Advanced)
+        Limits limits = Limits.Of(context.Dance.ClaimedLevel, context.Tempo);
+        if (limits.IsUnlimited)
         {
             yield break;
         }
 
-        Ratio? beats = dance.Tracks.FirstOrDefault(track => track.Tempo is not null)?.Tempo?.BeatsPerMinute;
-        Ratio? countsPerMinute = beats is { Sign: > 0 } known && dance.BeatsPerCount.Sign > 0 ? known / dance.BeatsPerCount : null;
-        foreach (Section section in dance.Sections.Concat(dance.Tags.Select(tag => tag.Body)))
+        foreach (Section section in context.Dance.Sections.Concat(context.Dance.Tags.Select(tag => tag.Body)))
         {
             WalkedStep[] steps = [.. context.StepsOf(section).Where(step => !step.IsDoubtful && step.Action.Turn.Sign != 0)];
             Counts told = Counts.FromWhole(-1);
             for (int i = 0; i < steps.Length; i++)
             {
-                if (steps[i].Written.Count.Place >= told && TooMuch(steps, i, countsPerMinute) is { } found)
+                if (steps[i].Written.Count.Place >= told && TooMuch(steps, i, limits) is { } found)
                 {
                     told = steps[i].Written.Count.Place + Counts.FromWhole(2);
                     yield return found;
@@ -71,15 +70,20 @@ public sealed class TurnTooFast : ICheck
         }
     }
 
-    private static Diagnostic? TooMuch(WalkedStep[] steps, int index, Ratio? countsPerMinute)
+    private static Diagnostic? TooMuch(WalkedStep[] steps, int index, Limits limits)
     {
         WalkedStep first = steps[index];
         Ratio lasts = first.Written.Duration.Value < 1 ? 1 : first.Written.Duration.Value;
         Ratio alone = first.Action.Turn.Amount;
-        if (alone > HalfTurn * lasts)
+        if (alone > limits.InOne * lasts)
         {
             string within = lasts == 1 ? "on one count" : "in " + Words.Of(Counts.FromRatio(lasts));
-            return Tell(first, first.Action.Turn, lasts, within, countsPerMinute);
+            return Tell(first, first.Action.Turn, lasts, within, limits.DegreesInOne, limits);
+        }
+
+        if (lasts > 2)
+        {
+            return null;
         }
 
         // several turns the same way within two counts
@@ -95,26 +99,49 @@ public sealed class TurnTooFast : ICheck
             sum += steps[i].Action.Turn;
         }
 
-        return sum.Amount > HalfTurn * 2 ? Tell(first, sum, 2, "in two counts", countsPerMinute) : null;
+        return sum.Amount > limits.InTwo ? Tell(first, sum, 2, "in two counts", limits.DegreesInTwo, limits) : null;
     }
 
-    /// <summary>Where the tempo is known, a slow one makes room: 360 degrees a second is a full turn in two counts at 120.</summary>
-    private static Diagnostic? Tell(WalkedStep step, Turn turn, Ratio counts, string within, Ratio? countsPerMinute)
+    /// <summary>Where the tempo is known, a slow one makes room.</summary>
+    private static Diagnostic? Tell(WalkedStep step, Turn turn, Ratio counts, string within, int degrees, Limits limits)
     {
         string speed = "";
-        if (countsPerMinute is { } tempo)
+        if (limits.Tempo is { } tempo)
         {
-            Ratio degreesPerSecond = turn.Amount * 45 * tempo / (counts * 60);
-            if (degreesPerSecond <= 360)
+            Ratio degreesPerSecond = tempo.PerSecond(turn.Amount * 45, counts);
+            if (degreesPerSecond <= degrees)
             {
                 return null;
             }
 
-            speed = " (" + Words.Of(degreesPerSecond.Floor) + " degrees a second)";
+            speed = $" ({Words.Of(degreesPerSecond.Floor)} degrees a second{Words.Of(tempo)})";
         }
 
         return TheRule
-            .At(step.Written.Span, ("count", step.Label), ("turn", Words.Of(turn)), ("within", within), ("speed", speed))
+            .At(step.Written.Span, ("count", step.Label), ("turn", Words.Of(turn)), ("within", within), ("whom", limits.Whom), ("speed", speed))
             .OnCount(step.Label);
+    }
+
+    /// <summary>
+    /// How much turn a level allows: beginners a quarter a beat, taken over a step and its pivot; others half a beat; advanced dancers a
+    /// full turn on one count (trade: body and floor, 3; design values). In degrees a second that is at 120 counts a minute.
+    /// </summary>
+    /// <param name="InOne">Most on one count, in eighths.</param>
+    /// <param name="InTwo">Most within two counts, in eighths.</param>
+    /// <param name="DegreesInOne">Most degrees a second on one count.</param>
+    /// <param name="DegreesInTwo">Most degrees a second over two counts.</param>
+    /// <param name="Whom">For whom.</param>
+    /// <param name="Tempo">The tempo, or null.</param>
+    private sealed record Limits(Ratio InOne, Ratio InTwo, int DegreesInOne, int DegreesInTwo, string Whom, DancedTempo? Tempo)
+    {
+        /// <summary>Without a tempo an advanced dance may ask for anything.</summary>
+        public bool IsUnlimited => DegreesInOne > 360 && Tempo is null;
+
+        public static Limits Of(Level? level, DancedTempo? tempo) => level switch
+        {
+            Level.AbsoluteBeginner or Level.Beginner => new Limits(4, 4, 360, 180, "for beginners", tempo),
+            Level.Advanced => new Limits(4, 8, 720, 720, "for anybody", tempo),
+            _ => new Limits(4, 8, 360, 360, "for a dance below advanced", tempo),
+        };
     }
 }

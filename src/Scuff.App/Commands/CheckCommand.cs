@@ -3,6 +3,7 @@ using Scuff.Analysis;
 using Scuff.App.Complaints;
 using Scuff.App.Files;
 using Scuff.App.Json;
+using Scuff.Dances;
 using Scuff.Prose;
 
 namespace Scuff.App.Commands;
@@ -10,6 +11,9 @@ namespace Scuff.App.Commands;
 /// <summary><c>scuff check</c>: proves dances and says what is wrong, for people or for scripts.</summary>
 internal sealed class CheckCommand : IProgramCommand
 {
+    // one of them is told of; more only make a folder of copies slow
+    private const int MostNamesakes = 8;
+
     public string Name => "check";
 
     public IReadOnlyList<Example> Examples =>
@@ -42,6 +46,7 @@ internal sealed class CheckCommand : IProgramCommand
         int dances = 0;
         int clean = 0;
         List<CheckedFile> answers = [];
+        Dictionary<string, List<Namesake>> sheets = new(StringComparer.OrdinalIgnoreCase);
         ComplaintPrinter printer = new(terminal.Out, terminal.Paint, terminal.Width);
         foreach (DanceInput input in inputs)
         {
@@ -52,7 +57,8 @@ internal sealed class CheckCommand : IProgramCommand
                 continue;
             }
 
-            DanceAnalysis analysis = DanceAnalysis.Of(DanceReader.Read(input.Text));
+            Draft draft = DanceReader.Read(input.Text);
+            DanceAnalysis analysis = DanceAnalysis.Of(draft, Namesakes(sheets, draft.Dance, input));
             if (withFixes)
             {
                 (analysis, bool isWritten) = Fix(input, analysis, asJson ? terminal.Error : terminal.Out, terminal);
@@ -86,6 +92,29 @@ internal sealed class CheckCommand : IProgramCommand
         }
 
         return code;
+    }
+
+    /// <summary>The sheets with the same title that came before, to which this one is added; a file that is named twice is one sheet.</summary>
+    private static ValueList<Namesake> Namesakes(Dictionary<string, List<Namesake>> sheets, Dance dance, DanceInput input)
+    {
+        if (dance.Title.Length == 0)
+        {
+            return default;
+        }
+
+        if (!sheets.TryGetValue(dance.Title, out List<Namesake>? named))
+        {
+            sheets[dance.Title] = named = [];
+        }
+
+        ValueList<Namesake> earlier = [.. named.Where(other => other.Name != input.Spoken)];
+        string edition = Namesake.EditionOf(dance);
+        if (named.Count < MostNamesakes || (edition.Length == 0 && named.TrueForAll(other => other.Edition.Length > 0)))
+        {
+            named.Add(new Namesake(input.Spoken, edition));
+        }
+
+        return earlier;
     }
 
     private static (DanceAnalysis Analysis, bool IsWritten) Fix(DanceInput input, DanceAnalysis before, TextWriter told, Terminal terminal)

@@ -11,6 +11,7 @@ namespace Scuff.App.Json;
 [JsonSerializable(typeof(IReadOnlyList<ExplainedFile>))]
 [JsonSerializable(typeof(IReadOnlyList<CatalogueStep>))]
 [JsonSerializable(typeof(IReadOnlyList<LanguageRow>))]
+[JsonSerializable(typeof(IReadOnlyList<LevelledFile>))]
 internal sealed partial class ScuffJson : JsonSerializerContext
 {
     // Counts such as 3& stay readable; the answer is no part of a web page.
@@ -27,6 +28,9 @@ internal sealed partial class ScuffJson : JsonSerializerContext
 
     /// <summary>Writes what explain found.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<ExplainedFile> files) => Write(writer, files, Readable.IReadOnlyListExplainedFile);
+
+    /// <summary>Writes what level found.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<LevelledFile> files) => Write(writer, files, Readable.IReadOnlyListLevelledFile);
 
     /// <summary>Writes entries of the catalogue.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<CatalogueStep> steps) => Write(writer, steps, Readable.IReadOnlyListCatalogueStep);

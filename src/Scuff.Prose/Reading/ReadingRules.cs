@@ -78,6 +78,13 @@ public static class ReadingRules
         "Footwork that is kept apart is found at a glance on the floor.",
         Good.Replace("5-6   step R forward, touch L together", "5-6   step R forward, touch L together with attitude", StringComparison.Ordinal), Good, "trade rule R39");
 
+    /// <summary>An abbreviation in a note.</summary>
+    public static Rule AbbreviationUnexplained { get; } = new("sheet/abbreviation-unexplained", Severity.Hint,
+        "The note says '{word}', which the key of the sheet does not explain; write {meaning}.",
+        "Notes are printed as they are written. A stranger, or a machine translator, does not know what the letters stand for.",
+        Good.Replace("touch R together\n5", "touch R together\n      style: small steps, RF low\n5", StringComparison.Ordinal),
+        Good.Replace("touch R together\n5", "touch R together\n      style: small steps, right foot low\n5", StringComparison.Ordinal), "trade rule R36");
+
     /// <summary>A heading key that is not known.</summary>
     public static Rule UnknownHeader { get; } = new("reading/unknown-heading", Severity.Hint,
         "The heading '{key}' means nothing to Scuff; it is kept and printed.",

@@ -794,6 +794,7 @@ internal sealed class TextReaderRun
             {
                 string note = rest[1..].Trim().ToString();
                 AddNote(new Note(kind switch { "styling" => "style", "arm" or "hands" => "arms", _ => kind }, note, line.Span));
+                Abbreviations.Tell(_state, line.Span);
                 return true;
             }
         }

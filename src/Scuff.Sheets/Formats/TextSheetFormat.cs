@@ -106,6 +106,16 @@ public sealed class TextSheetFormat : ISheetFormat
                 Draw(move);
             }
 
+            if (sheet.Cautions.Count > 0)
+            {
+                Line("");
+                Heading(labels.Cautions, '-');
+                foreach (string caution in sheet.Cautions)
+                {
+                    Paragraph(caution, 0, 2);
+                }
+            }
+
             foreach (SheetNote note in sheet.Notes)
             {
                 Line("");

@@ -70,7 +70,7 @@ public sealed class MovePhrasing
         string key = amount == 1 ? "turn.full" : amount == whole ? "turn.many" : "turn.part";
         return WordTemplate.Fill(
             _language.Words(key),
-            ("amount", _language.Words("turn.fractions") == "signs" ? Wording.Amount(amount) : Slashed(whole, amount - whole)),
+            ("amount", _language.Words("turn.fractions") == "signs" ? Signed(amount) : Slashed(whole, amount - whole)),
             ("number", whole.ToString(CultureInfo.InvariantCulture)),
             ("side", side));
     }
@@ -212,6 +212,22 @@ public sealed class MovePhrasing
     private static string VerbKey(StepAction action) => action is { Kind: ActionKind.Stomp, Effect: WeightEffect.Keeps }
         ? "stomp-up"
         : SheetLanguage.KeyOf(action.Kind.ToString());
+
+    private static string Signed(Ratio amount)
+    {
+        int whole = amount.Floor;
+        char? sign = (amount - whole) switch
+        {
+            { Numerator: 1, Denominator: 8 } => '⅛',
+            { Numerator: 3, Denominator: 8 } => '⅜',
+            { Numerator: 5, Denominator: 8 } => '⅝',
+            { Numerator: 7, Denominator: 8 } => '⅞',
+            _ => null,
+        };
+        return sign is { } eighth
+            ? (whole == 0 ? "" : whole.ToString(CultureInfo.InvariantCulture)) + eighth
+            : SheetWords.Amount(amount);
+    }
 
     private static string Slashed(int whole, Ratio rest)
         => whole == 0 ? rest.ToString() : whole.ToString(CultureInfo.InvariantCulture) + " " + rest;

@@ -28,6 +28,7 @@ public sealed class SheetLanguage
         Sources = sources;
         _byKey = entries.ToFrozenDictionary(e => e.Key, StringComparer.Ordinal);
         Labels = Fill<SheetLabels>("label");
+        Cautions = Fill<CautionLabels>("caution");
         Moves = new MovePhrasing(this);
     }
 
@@ -54,6 +55,9 @@ public sealed class SheetLanguage
 
     /// <summary>Headings and other fixed words.</summary>
     public SheetLabels Labels { get; }
+
+    /// <summary>The sentences of the cautions.</summary>
+    public CautionLabels Cautions { get; }
 
     /// <summary>How it tells moves.</summary>
     public MovePhrasing Moves { get; }

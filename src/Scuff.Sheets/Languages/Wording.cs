@@ -13,28 +13,6 @@ internal sealed class Wording(SheetLanguage language)
     /// <summary>How moves are told.</summary>
     public MovePhrasing Moves => language.Moves;
 
-    /// <summary>An amount with its fraction as printed: <c>1½</c>, <c>¾</c>, <c>1 1/3</c>.</summary>
-    public static string Amount(Ratio amount)
-    {
-        int whole = amount.Floor;
-        Ratio rest = amount - whole;
-        string number = whole.ToString(CultureInfo.InvariantCulture);
-        return rest switch
-        {
-            { Numerator: 0 } => number,
-            { Numerator: 1, Denominator: 2 } => WithSign('½'),
-            { Numerator: 1, Denominator: 4 } => WithSign('¼'),
-            { Numerator: 3, Denominator: 4 } => WithSign('¾'),
-            { Numerator: 1, Denominator: 8 } => WithSign('⅛'),
-            { Numerator: 3, Denominator: 8 } => WithSign('⅜'),
-            { Numerator: 5, Denominator: 8 } => WithSign('⅝'),
-            { Numerator: 7, Denominator: 8 } => WithSign('⅞'),
-            _ => whole == 0 ? rest.ToString() : number + " " + rest,
-        };
-
-        string WithSign(char sign) => whole == 0 ? sign.ToString() : number + sign;
-    }
-
     /// <summary>The words of an entry.</summary>
     public string this[string key] => language.Words(key);
 
@@ -78,6 +56,6 @@ internal sealed class Wording(SheetLanguage language)
     private string Number(Ratio number, string noun)
     {
         bool isOne = language.Words("number.one") == "below-two" ? number < 2 : number == 1;
-        return language.Say(noun + (isOne ? ".one" : ".other"), ("number", Amount(number)));
+        return language.Say(noun + (isOne ? ".one" : ".other"), ("number", SheetWords.Amount(number)));
     }
 }

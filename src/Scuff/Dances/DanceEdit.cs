@@ -43,4 +43,9 @@ public abstract record DanceEdit : Remedy
     /// <param name="Label">The count within its section.</param>
     /// <param name="New">What is danced there.</param>
     public sealed record ChangeLastCount(Interruption At, string Label, StepAction New) : DanceEdit;
+
+    /// <summary>State the intro of a track in other seconds.</summary>
+    /// <param name="Track">The track, whose intro is stated in counts and seconds.</param>
+    /// <param name="Seconds">The seconds, to a tenth.</param>
+    public sealed record SetIntroSeconds(Track Track, Timing.Ratio Seconds) : DanceEdit;
 }

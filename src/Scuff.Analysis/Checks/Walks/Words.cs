@@ -1,4 +1,5 @@
 using System.Globalization;
+using Scuff.Analysis.Loads;
 using Scuff.Dances;
 using Scuff.Stance;
 using Scuff.Steps;
@@ -54,6 +55,41 @@ internal static class Words
             (var whole, _) => Of(whole) + " " + rest.ToString() + side,
         };
     }
+
+    /// <summary>An amount of turn without its direction: <c>1 1/2</c>, <c>3/4</c>.</summary>
+    public static string Turns(Ratio eighths)
+    {
+        Ratio turns = eighths / 8;
+        Ratio rest = turns - turns.Floor;
+        return (turns.Floor, rest.Sign) switch
+        {
+            (0, _) => rest.ToString(),
+            (var whole, 0) => Of(whole),
+            (var whole, _) => Of(whole) + " " + rest.ToString(),
+        };
+    }
+
+    /// <summary>To one decimal at most: <c>6.7</c>, <c>5</c>.</summary>
+    public static string Tenths(Ratio value) => Tenths(value.ToDouble());
+
+    /// <summary>To one decimal at most: <c>1.6</c>.</summary>
+    public static string Tenths(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
+
+    /// <summary>To two decimals at most: <c>0.25</c>.</summary>
+    public static string Hundredths(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+
+    /// <summary>Where a tempo is stated, after a figure that follows from it: <c> at 200 beats a minute</c>.</summary>
+    public static string Of(DancedTempo tempo) => $" at {Tenths(tempo.BeatsPerMinute)} beats a minute"
+        + (tempo.TrackTitle.Length > 0 ? $" (“{tempo.TrackTitle}”)" : "");
+
+    /// <summary>A way over the floor.</summary>
+    public static string Of(FloorWay way) => way switch
+    {
+        FloorWay.Left => "left",
+        FloorWay.Right => "right",
+        FloorWay.Forward => "forward",
+        _ => "back",
+    };
 
     /// <summary>A whole number.</summary>
     public static string Of(int number) => number.ToString(CultureInfo.InvariantCulture);
