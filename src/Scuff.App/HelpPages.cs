@@ -27,8 +27,7 @@ internal sealed class HelpPages(IReadOnlyList<IProgramCommand> commands, Termina
         }
 
         output.WriteLine();
-        output.WriteLine("Ends with 0 when all is clean (hints allowed), 1 after an error, question or warning,");
-        output.WriteLine("2 after wrong usage or trouble with a file.");
+        output.WriteLine((command ?? commands[0]).Closing.ReplaceLineEndings(output.NewLine));
         return ExitCode.Clean;
     }
 }

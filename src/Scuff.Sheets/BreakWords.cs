@@ -3,7 +3,6 @@ using Scuff.Analysis;
 using Scuff.Dances;
 using Scuff.Sheets.Languages;
 using Scuff.Stance;
-using Scuff.Steps;
 using Scuff.Timelines;
 using Scuff.Timing;
 
@@ -52,21 +51,9 @@ internal sealed class BreakWords(Wording words)
             where = finish.Leave is { } facing ? words.Say("break.facing", ("where", where), ("facing", facing.ToString())) : where;
         }
 
-        // A turn "to the front" has no amount of its own: her words say it best, where they are in the language of the sheet.
-        bool isRead = ending.Body is { Lines.Count: > 0 } read && read.Lines.All(l => l.Steps.All(s => s.Action.Kind != ActionKind.Unknown));
-        bool isVerbatim = ending.SaysFront && ending.MoveWords.Length > 0 && (words.Language.Code == "en" || !isRead);
-        string what = isVerbatim ? ending.MoveWords
-            : ending.Body is not { Lines.Count: > 0 } body ? ending.Verbatim
-            : ending.SaysFront && !SaysAmount(ending.MoveWords) ? words.Moves.DescribeToFront(body.Lines.SelectMany(l => l.Moves))
-            : words.MovesOf(body);
-        what = what.TrimEnd('.', ' ');
+        string what = words.MovesOf(ending);
         return new SheetBreak(where, !ending.SaysFront && finish.End is { } at ? words.Say("ending.at", ("act", what), ("facing", at.ToString())) : what);
     }
-
-    private static bool SaysAmount(string moves) => moves.Any(char.IsAsciiDigit)
-        || moves.Contains("quarter", StringComparison.OrdinalIgnoreCase)
-        || moves.Contains("half", StringComparison.OrdinalIgnoreCase)
-        || moves.Contains("full", StringComparison.OrdinalIgnoreCase);
 
     private string Where(Interruption interruption, int wall, Meeting meeting)
     {

@@ -1,6 +1,8 @@
 using System.Globalization;
 using Scuff.Analysis;
+using Scuff.Analysis.Compare;
 using Scuff.Dances;
+using Scuff.Sheets.Drawings;
 using Scuff.Sheets.Languages;
 using Scuff.Stance;
 using Scuff.Steps;
@@ -28,7 +30,7 @@ public static class SheetBuilder
         FacingTable facings = new(analysis.PlainTimeline);
         ValueList<SheetPart> parts = [.. dance.Parts.Select(p => ToPart(dance, p, facings, words))];
         ValueList<SheetSection> tags = [.. dance.Tags.Select(t => ToSection(t, words))];
-        return new SheetModel
+        SheetModel sheet = new()
         {
             Language = choices.Language,
             Labels = language.Labels,
@@ -40,6 +42,7 @@ public static class SheetBuilder
             Facts = facts.Of(analysis).ToValueList(),
             Particulars = facts.ParticularsOf(dance).ToValueList(),
             Key = KeyWords(dance, parts, tags, words),
+            Changes = choices.Earlier is { } earlier ? ChangeWords.ForSheet(DanceComparison.Of(earlier, analysis), language) : default,
             Cautions = CautionWords.Of(analysis.Cautions, words),
             Parts = parts,
             Tags = tags,
@@ -51,6 +54,9 @@ public static class SheetBuilder
             // a move of her own is shown as a table of its own
             Notes = Notes(dance.Notes.Where(n => n.Kind != "move"), words),
         };
+        return choices.IsCard
+            ? CardBuilder.Of(SheetPictures.AddTo(sheet, analysis, hasFeet: false))
+            : SheetPictures.AddTo(sheet, analysis, choices.HasDiagrams);
     }
 
     // What is written for every track is met on the first track as well, when no timeline is without one.

@@ -1,3 +1,4 @@
+using Scuff.Sheets.Drawings;
 using Scuff.Sheets.Languages;
 
 namespace Scuff.Sheets;
@@ -55,6 +56,9 @@ public sealed record SheetLabels
 
     /// <summary>Heading of the explanation of the foot diagrams.</summary>
     public string DiagramKey { get; init; } = "";
+
+    /// <summary>The words in pictures.</summary>
+    public DrawingLabels Drawings { get; init; } = new();
 
     /// <summary>At the foot of a page; <c>{0}</c> is its number and <c>{1}</c> how many there are.</summary>
     public string PageOf { get; init; } = "";

@@ -14,6 +14,13 @@ internal interface IProgramCommand
     /// <summary>How it is used, for its help.</summary>
     IReadOnlyList<Example> Examples { get; }
 
+    /// <summary>What its exit codes mean, for its help, in lines of at most 80 characters.</summary>
+    string Closing =>
+        """
+        Ends with 0 when all is clean (hints allowed), 1 after an error, question or warning,
+        2 after wrong usage or trouble with a file.
+        """;
+
     /// <summary>Makes the command.</summary>
     /// <param name="terminal">What it reads from and writes to.</param>
     Command Create(Terminal terminal);

@@ -21,6 +21,7 @@ internal sealed class SheetCommand : IProgramCommand
     [
         new("sheet my-dance.dance", "show the sheet as plain text"),
         new("sheet --format html my-dance.dance > my-dance.html", "make a page that stands alone"),
+        new("sheet --since old.dance my-dance.dance", "say on the sheet what changed since the version before"),
         new("sheet --output handouts demo/dances", "write a page for every dance of a folder"),
         new("sheet --language de,fr --output handouts my-dance.dance", "write it in German and in French"),
     ];
@@ -61,21 +62,39 @@ internal sealed class SheetCommand : IProgramCommand
             }
         });
         language.CompletionSources.Add(_ => SheetLanguage.Codes.Select(c => new CompletionItem(c)));
-        Command command = new(Name, "Print dances as step sheets.") { files, format, output, language, paper, large, card, bare };
-        command.SetAction(parsed => Run(
-            parsed.GetValue(files),
-            parsed.GetValue(format),
-            parsed.GetValue(output),
-            new SheetChoices
+        Option<string?> since = new("--since") { Description = "Say on the sheet what changed since this earlier version.", HelpName = "dance" };
+        Command command = new(Name, "Print dances as step sheets.") { files, format, output, language, paper, large, card, bare, since };
+        command.SetAction(parsed =>
+        {
+            SheetChoices choices = new()
             {
                 Paper = parsed.GetValue(paper) == "letter" ? Paper.Letter : Paper.A4,
                 IsLarge = parsed.GetValue(large),
                 IsCard = parsed.GetValue(card),
                 HasDiagrams = !parsed.GetValue(bare),
-            },
-            SheetLanguages.Split(parsed.GetValue(language) ?? English),
-            terminal));
+            };
+            return Add(ref choices, parsed.GetValue(since), terminal)
+                ? Run(parsed.GetValue(files), parsed.GetValue(format), parsed.GetValue(output), choices, SheetLanguages.Split(parsed.GetValue(language) ?? English), terminal)
+                : ExitCode.Trouble;
+        });
         return command;
+    }
+
+    private static bool Add(ref SheetChoices choices, string? since, Terminal terminal)
+    {
+        if (since is null)
+        {
+            return true;
+        }
+
+        DanceInput earlier = InputReader.Read([since], terminal).First();
+        if (!DanceFiles.IsReadable(earlier, terminal))
+        {
+            return false;
+        }
+
+        choices = choices with { Earlier = DanceAnalysis.Of(DanceReader.Read(earlier.Text)) };
+        return true;
     }
 
     private static int Run(string[]? names, string? formatName, string? output, SheetChoices choices, IReadOnlyList<string> languages, Terminal terminal)
@@ -83,6 +102,12 @@ internal sealed class SheetCommand : IProgramCommand
         IEnumerable<DanceInput>? inputs = DanceFiles.Read(names, terminal);
         if (inputs is null)
         {
+            return ExitCode.Trouble;
+        }
+
+        if (choices.Earlier is not null && names is { Length: > 1 })
+        {
+            terminal.Tell("--since compares one dance with its earlier version; name one dance.");
             return ExitCode.Trouble;
         }
 

@@ -12,6 +12,7 @@ namespace Scuff.App.Json;
 [JsonSerializable(typeof(IReadOnlyList<CatalogueStep>))]
 [JsonSerializable(typeof(IReadOnlyList<LanguageRow>))]
 [JsonSerializable(typeof(IReadOnlyList<LevelledFile>))]
+[JsonSerializable(typeof(ComparedFiles))]
 internal sealed partial class ScuffJson : JsonSerializerContext
 {
     // Counts such as 3& stay readable; the answer is no part of a web page.
@@ -37,6 +38,8 @@ internal sealed partial class ScuffJson : JsonSerializerContext
 
     /// <summary>Writes languages.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<LanguageRow> languages) => Write(writer, languages, Readable.IReadOnlyListLanguageRow);
+    /// <summary>Writes what compare found.</summary>
+    public static void Write(TextWriter writer, ComparedFiles files) => Write(writer, files, Readable.ComparedFiles);
 
     private static void Write<T>(TextWriter writer, T value, JsonTypeInfo<T> type)
     {

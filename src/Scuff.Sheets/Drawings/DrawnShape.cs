@@ -9,10 +9,10 @@ public abstract record DrawnShape
 
     /// <summary>A line or an area.</summary>
     /// <param name="Steps">How the pen goes; the first is a move.</param>
-    /// <param name="Fill">What the area is filled with.</param>
+    /// <param name="Fill">What the area is filled with, by the nonzero rule.</param>
     /// <param name="Stroke">What the edge is drawn with.</param>
-    /// <param name="Thickness">Thickness of the edge in points.</param>
-    /// <param name="IsDashed">Whether the edge is dashed.</param>
+    /// <param name="Thickness">Thickness of the edge in points; its ends and corners are round.</param>
+    /// <param name="IsDashed">Whether the edge is dashed: dashes of two and a half thicknesses, gaps of two.</param>
     public sealed record Outline(ValueList<PenStep> Steps, Tint Fill, Tint Stroke, double Thickness = 1, bool IsDashed = false) : DrawnShape;
 
     /// <summary>A word.</summary>

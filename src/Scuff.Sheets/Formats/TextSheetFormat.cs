@@ -48,6 +48,16 @@ public sealed class TextSheetFormat : ISheetFormat
                 Paragraph(SheetWords.Capital(particular.Kind) + ": " + particular.Words, 0);
             }
 
+            if (sheet.Changes.Count > 0)
+            {
+                Line("");
+                Heading(labels.Changes, '-');
+                foreach (string change in sheet.Changes)
+                {
+                    Paragraph("- " + change, 0, 2);
+                }
+            }
+
             if (sheet.Key.Length > 0)
             {
                 Line("");

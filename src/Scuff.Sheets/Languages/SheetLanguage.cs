@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Reflection;
 using System.Text;
+using Scuff.Sheets.Drawings;
 
 namespace Scuff.Sheets.Languages;
 
@@ -27,8 +28,9 @@ public sealed class SheetLanguage
         Entries = entries;
         Sources = sources;
         _byKey = entries.ToFrozenDictionary(e => e.Key, StringComparer.Ordinal);
-        Labels = Fill<SheetLabels>("label");
+        Labels = Fill<SheetLabels>("label") with { Drawings = Fill<DrawingLabels>("drawing") };
         Cautions = Fill<CautionLabels>("caution");
+        Changes = Fill<ChangeLabels>("change");
         Moves = new MovePhrasing(this);
     }
 
@@ -58,6 +60,9 @@ public sealed class SheetLanguage
 
     /// <summary>The sentences of the cautions.</summary>
     public CautionLabels Cautions { get; }
+
+    /// <summary>The sentences that tell what changed.</summary>
+    public ChangeLabels Changes { get; }
 
     /// <summary>How it tells moves.</summary>
     public MovePhrasing Moves { get; }

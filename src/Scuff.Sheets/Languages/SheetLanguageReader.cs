@@ -63,10 +63,15 @@ internal static class SheetLanguageReader
                 throw Wrong($"the source {source} is not named above");
             }
 
-            entries.Add(new LanguageEntry(words[0], words[2] == Nothing ? "" : words[2], confidence, source, isKept));
+            entries.Add(new LanguageEntry(words[0], TextOf(words[2]), confidence, source, isKept));
         }
 
         return ([.. entries], [.. sources]);
+
+        // quotation marks hold the spaces at an end
+        static string TextOf(string words) => words == Nothing ? ""
+            : words.Length > 2 && words[0] == '"' && words[^1] == '"' ? words[1..^1]
+            : words;
 
         InvalidDataException Wrong(string why) => new($"{name}, line {number}: {why}.");
 

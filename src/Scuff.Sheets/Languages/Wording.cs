@@ -1,5 +1,6 @@
 using System.Globalization;
 using Scuff.Dances;
+using Scuff.Steps;
 using Scuff.Timing;
 
 namespace Scuff.Sheets.Languages;
@@ -46,11 +47,29 @@ internal sealed class Wording(SheetLanguage language)
     /// <summary>The moves of a section in a row, without their counts.</summary>
     public string MovesOf(Section section) => Moves.Describe(section.Lines.SelectMany(l => l.Moves));
 
+    /// <summary>What is danced in an ending.</summary>
+    public string MovesOf(Ending ending)
+    {
+        // A turn "to the front" has no amount of its own: her words say it best, where they are in the language of the sheet.
+        bool isRead = ending.Body is { Lines.Count: > 0 } read && read.Lines.All(l => l.Steps.All(s => s.Action.Kind != ActionKind.Unknown));
+        bool isVerbatim = ending.SaysFront && ending.MoveWords.Length > 0 && (language.Code == "en" || !isRead);
+        string what = isVerbatim ? ending.MoveWords
+            : ending.Body is not { Lines.Count: > 0 } body ? ending.Verbatim
+            : ending.SaysFront && !SaysAmount(ending.MoveWords) ? Moves.DescribeToFront(body.Lines.SelectMany(l => l.Moves))
+            : MovesOf(body);
+        return what.TrimEnd('.', ' ');
+    }
+
     /// <summary>A word of her own (the kind of a note, the name of an option), in the language when it is a usual one.</summary>
     /// <param name="family">First word of the key.</param>
     /// <param name="word">Her word.</param>
     public string Usual(string family, string word)
         => language.FindOwn(family + "." + word.ToLowerInvariant().Replace(' ', '-')) ?? word;
+
+    private static bool SaysAmount(string moves) => moves.Any(char.IsAsciiDigit)
+        || moves.Contains("quarter", StringComparison.OrdinalIgnoreCase)
+        || moves.Contains("half", StringComparison.OrdinalIgnoreCase)
+        || moves.Contains("full", StringComparison.OrdinalIgnoreCase);
 
     // In some languages one and a half is still one thing.
     private string Number(Ratio number, string noun)

@@ -37,6 +37,7 @@ public sealed class ArrowTests
     {
         ["Scuff.Analysis.Floor"] = [],
         ["Scuff.Analysis.Fit"] = [],
+        ["Scuff.Analysis.Compare"] = [],
         ["Scuff.Analysis.Checks"] = ["Scuff.Analysis.Floor", "Scuff.Analysis.Fit"],
         ["Scuff.Analysis.Lessons"] = ["Scuff.Analysis.Floor", "Scuff.Analysis.Fit"],
         ["Scuff.Analysis.Planning"] =

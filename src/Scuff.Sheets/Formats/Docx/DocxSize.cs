@@ -1,0 +1,108 @@
+namespace Scuff.Sheets.Formats.Docx;
+
+/// <summary>How large a document is printed. Lengths are points.</summary>
+/// <param name="Body">Size of the type of the steps.</param>
+/// <param name="Pictures">Scale of the foot diagrams.</param>
+/// <param name="Columns">How many columns there are.</param>
+/// <param name="Width">Width of the paper.</param>
+/// <param name="Height">Height of the paper.</param>
+internal sealed record DocxSize(double Body, double Pictures, int Columns, double Width, double Height)
+{
+    /// <summary>What printers leave white at every edge, and room for a thumb and a hole.</summary>
+    public const double Margin = 42;
+
+    /// <summary>Between two columns.</summary>
+    public const double Gutter = 22;
+
+    // An average letter in parts of the size, measured over the sheets of the demo club in the face named in DocxStyles.
+    private const double Letter = 0.5;
+
+    // Distance of lines in parts of the size, as word processors set that face; and the little space about a row of a table.
+    private const double Line = 1.25;
+    private const double Row = 0.22;
+
+    // How much of the room is counted on: a word processor with another face at hand breaks lines elsewhere.
+    private const double Sure = 0.94;
+
+    /// <summary>Breadth of the content.</summary>
+    public double Breadth => Width - (2 * Margin);
+
+    /// <summary>Breadth of the content in twentieths of a point.</summary>
+    public int BreadthTwips => Twips(Breadth);
+
+    /// <summary>Breadth of a column.</summary>
+    public double ColumnWidth => (Breadth - ((Columns - 1) * Gutter)) / Columns;
+
+    /// <summary>A length in twentieths of a point.</summary>
+    public static int Twips(double points) => (int)Math.Round(points * 20, MidpointRounding.AwayFromZero);
+
+    /// <summary>
+    /// The size for a sheet: the largest with which it takes no more pages than with the smallest, as far as that can be told without
+    /// setting it; a word processor sets it anew, and whoever opens it may change it.
+    /// </summary>
+    public static DocxSize Of(SheetModel sheet)
+    {
+        (double width, double height) = sheet.Paper == Paper.Letter ? (612.0, 792.0) : (595.3, 841.9);
+        (double Body, double Pictures, int Columns)[] steps = (sheet.IsCard, sheet.IsLarge) switch
+        {
+            (true, true) => [(24, 1, 1), (22, 1, 1), (20, 1, 1), (18, 1, 1), (16, 1, 1), (16, 1, 2), (14, 1, 2)],
+            (true, false) => [(16, 1, 1), (15, 1, 1), (14, 1, 1), (13, 1, 1), (12, 1, 1), (11, 1, 1), (12, 1, 2), (11, 1, 2), (10, 1, 2), (9, 1, 2)],
+
+            // large print begins at 16 points: the usual definition of libraries for the blind
+            (false, true) => [(16, 1.06, 1)],
+            _ => [(11, 1, 1), (10.5, 1, 1), (10.5, 0.9, 1), (10, 0.9, 1), (10, 0.8, 1), (9.5, 0.8, 1), (9.5, 0.72, 1), (9, 0.72, 1)],
+        };
+        List<DocxSize> sizes = [.. steps.Select(s => new DocxSize(s.Body, s.Pictures, s.Columns, width, height))];
+        int least = sizes[^1].PagesOf(sheet);
+        return sizes.First(s => s.PagesOf(sheet) <= least);
+    }
+
+    private int PagesOf(SheetModel sheet)
+    {
+        double room = (Height - (2 * Margin) - (1.6 * Body)) * Columns * Sure;
+        return (int)Math.Ceiling(DepthOf(sheet) / room);
+    }
+
+    private double DepthOf(SheetModel sheet)
+    {
+        double head = (Body * 3) + Lines(string.Join(' ', sheet.Facts), ColumnWidth - 140) + Lines(sheet.Key, ColumnWidth - 140) + (sheet.Particulars.Count > 0 ? Body * Line : 0) + (2 * Body);
+        double depth = Math.Max(head, sheet.WallPicture is { } picture ? Math.Min(130, picture.Height) + Body : 0);
+        depth += Blocks(sheet);
+        foreach (SheetSection section in sheet.Parts.SelectMany(p => p.Sections).Concat(sheet.Tags).Concat(sheet.Moves))
+        {
+            depth += Heading + (1.1 * Body) + section.Lines.Sum(DepthOf) + Depth(section.Notes);
+            depth += section.Diagram is { } diagram ? (diagram.Height * Math.Min(Pictures, ColumnWidth / diagram.Width)) + (0.5 * Body) : 0;
+        }
+
+        return depth + (sheet.DiagramKey.Count > 0 ? Heading + (sheet.DiagramKey.Sum(s => s.Picture.Height + 2) / DocxBody.KeyColumns) : 0);
+    }
+
+    private double Heading => 2.6 * Body;
+
+    private double Blocks(SheetModel sheet)
+    {
+        double depth = sheet.Parts.Count(p => p.Heading.Length > 0) * 3 * Body;
+        depth += sheet.Tracks.Count > 0 ? Heading + sheet.Tracks.Sum(t => Lines(t.Name + " " + t.Facts, ColumnWidth) + Depth(t.Notes)) : 0;
+        depth += sheet.Sequence.Count > 0 ? Heading + Lines(string.Join(" · ", sheet.Sequence), ColumnWidth) : 0;
+        foreach (ValueList<SheetBreak> breaks in (ValueList<SheetBreak>[])[sheet.Breaks, sheet.Endings, .. sheet.Tracks.Select(t => t.Breaks)])
+        {
+            depth += breaks.Count > 0 ? Heading + breaks.Sum(b => Lines(b.Where + ": " + b.What, ColumnWidth - 20)) : 0;
+        }
+
+        foreach (ValueList<string> sentences in (ValueList<string>[])[sheet.Changes, sheet.Cautions])
+        {
+            depth += sentences.Count > 0 ? Heading + sentences.Sum(s => Lines(s, ColumnWidth - 20)) : 0;
+        }
+
+        return depth + (sheet.Notes.Count > 0 ? Heading + Depth(sheet.Notes) : 0);
+    }
+
+    private double DepthOf(SheetLine line) => (Row * Body) + Lines(line.Words, StepsWidth) + Depth(line.Notes)
+        + line.Options.Sum(o => Lines(o.Name + ", " + o.Counts + ": " + o.Words, StepsWidth) * 0.92);
+
+    private double StepsWidth => ColumnWidth - (9 * Body);
+
+    private double Depth(ValueList<SheetNote> notes) => notes.Sum(n => Lines(n.Kind + ": " + n.Words, StepsWidth) * 0.92);
+
+    private double Lines(string words, double width) => words.Length == 0 ? 0 : Math.Ceiling(words.Length * Letter * Body / Math.Max(width, 60)) * Line * Body;
+}
