@@ -7,6 +7,7 @@ using Scuff.Analysis.Floor;
 using Scuff.Dances;
 using Scuff.Prose;
 using Scuff.Sheets;
+using Scuff.Sheets.Formats;
 
 namespace Bench;
 
@@ -29,6 +30,13 @@ internal static partial class Quick
         Print(output, "read, unroll, check", 300, () => Proved(DanceReader.Read(text)));
         Print(output, "unroll, check", 300, () => Proved(draft));
         Print(output, "tidy", 300, () => DanceWriter.Tidy(draft));
+        Print(output, "sheet with feet", 300, () => SheetBuilder.Build(DanceAnalysis.Of(draft)));
+        SheetModel sheet = SheetBuilder.Build(DanceAnalysis.Of(draft));
+        foreach (ISheetFormat format in SheetFormats.All)
+        {
+            Print(output, "sheet as " + format.Name, 300, () => Drawn(sheet, format));
+        }
+
         foreach (bool doubtful in (ReadOnlySpan<bool>)[false, true])
         {
             output.WriteLine();
@@ -47,6 +55,13 @@ internal static partial class Quick
                 Row(output, "  " + check.GetType().Name, i => check.Check(new CheckContext(DanceAnalysis.Of(drafts[i]))).Count(), onlyGrowing: true);
             }
         }
+    }
+
+    private static MemoryStream Drawn(SheetModel sheet, ISheetFormat format)
+    {
+        MemoryStream stream = new();
+        format.Write(sheet, stream);
+        return stream;
     }
 
     private static int Proved(Draft draft)

@@ -14,12 +14,13 @@ const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 // WCAG 2.0, 2.1 and 2.2, levels A and AA.
 const levels = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
+// The checker looks at every dance in every look; at the hard texts, large print and cards, whose markup is the same, in two.
 // 665 px is what 15 mm and 17 mm of margin leave of A4 at 96 px an inch.
 const looks = [
-  { name: 'laptop by day', width: 1280, height: 800, colorScheme: 'light', media: 'screen' },
+  { name: 'laptop by day', width: 1280, height: 800, colorScheme: 'light', media: 'screen', isForAll: true },
   { name: 'laptop in the dark', width: 1280, height: 800, colorScheme: 'dark', media: 'screen' },
   { name: 'phone by day', width: 360, height: 740, colorScheme: 'light', media: 'screen' },
-  { name: 'phone in the dark', width: 360, height: 740, colorScheme: 'dark', media: 'screen' },
+  { name: 'phone in the dark', width: 360, height: 740, colorScheme: 'dark', media: 'screen', isForAll: true },
   { name: 'paper', width: 665, height: 1000, colorScheme: 'light', media: 'print' },
 ];
 
@@ -70,6 +71,7 @@ describe('sheets', { concurrency: 2 }, () => {
           await page.emulateMedia({ media: look.media, colorScheme: look.colorScheme });
           await page.evaluate(() => document.fonts.ready);
           assert.deepEqual(await page.evaluate(complaintsAboutBoxes), []);
+          if (name.includes('/') && !look.isForAll) return;
           const found = await page.evaluate(
             (tags) => globalThis.axe.run(document, { runOnly: { type: 'tag', values: tags }, resultTypes: ['violations'] }),
             levels,

@@ -113,7 +113,7 @@ public static class FloorSimulator
     {
         Dancer dancer = new(size, weight);
         int wall = FirstFullWall(timeline);
-        if (wall < 0 || timeline.Stretches[wall].WeightAfter != timeline.Stretches[wall].Weight)
+        if (wall < 0 || timeline.Stretches[wall].WeightAfter != timeline.Stretches[wall].Weight || !IsUnderstood(timeline, wall))
         {
             return dancer;
         }
@@ -133,6 +133,20 @@ public static class FloorSimulator
         }
 
         return dancer;
+    }
+
+    // Nobody knows where words that could not be read leave the feet.
+    private static bool IsUnderstood(Timeline timeline, int stretch)
+    {
+        foreach (TimedStep step in timeline.Steps)
+        {
+            if (step.Stretch == stretch && step.Action.Kind == ActionKind.Unknown)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private static int FirstFullWall(Timeline timeline)

@@ -11,7 +11,7 @@ namespace Scuff.Sheets.Drawings;
 internal static class WallPicture
 {
     private const double Size = 112;
-    private const double Inset = 25;
+    private const double Inset = 26;
     private const double WordSize = 9;
 
     /// <summary>Draws the walls; null when the facings are not known, and for a phrased dance.</summary>

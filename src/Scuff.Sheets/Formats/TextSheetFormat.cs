@@ -23,10 +23,10 @@ public sealed class TextSheetFormat : ISheetFormat
     public void Write(SheetModel sheet, Stream stream)
     {
         using StreamWriter writer = TextOutput.Open(stream);
-        new Page(writer, sheet.Labels).Draw(sheet);
+        new Page(writer, sheet.Labels, sheet.IsCard).Draw(sheet);
     }
 
-    private sealed class Page(TextWriter writer, SheetLabels labels)
+    private sealed class Page(TextWriter writer, SheetLabels labels, bool isCard)
     {
         public void Draw(SheetModel sheet)
         {
@@ -174,6 +174,12 @@ public sealed class TextSheetFormat : ISheetFormat
         private void Draw(SheetSection section)
         {
             Line("");
+            if (isCard)
+            {
+                DrawInARow(section);
+                return;
+            }
+
             Heading(section.Heading, '-');
             int counts = Math.Clamp(section.Lines.Select(l => Length(l.Counts)).DefaultIfEmpty(0).Max() + 2, LeastCountsWidth, MostCountsWidth);
             foreach (SheetLine line in section.Lines)
@@ -185,6 +191,15 @@ public sealed class TextSheetFormat : ISheetFormat
             {
                 Draw(note, counts);
             }
+        }
+
+        // A card has one side: its lines follow each other like words.
+        private void DrawInARow(SheetSection section)
+        {
+            Paragraph(section.Heading, 0);
+            Paragraph(
+                string.Join("; ", section.Lines.Select(l => $"{l.Counts} {l.Words}{(l.Facing is { } facing ? $" [{facing}]" : "")}")),
+                2);
         }
 
         private void Draw(SheetLine line, int counts)
@@ -225,7 +240,10 @@ public sealed class TextSheetFormat : ISheetFormat
         private void Heading(string words, char rule)
         {
             Paragraph(words, 0);
-            Line(new string(rule, Math.Clamp(Length(words), 1, Width)));
+            if (!isCard)
+            {
+                Line(new string(rule, Math.Clamp(Length(words), 1, Width)));
+            }
         }
 
         private void Paragraph(string words, int indent) => Paragraph(words, indent, indent);

@@ -86,7 +86,7 @@ public sealed partial class ProjectFilesTests
     private static bool IsProjectFile(string path)
         => Path.GetExtension(path) is ".csproj" or ".props" or ".targets" or ".slnx" or ".config"
             || path is "scuff" or "test" or ".ci/run"
-            || Path.GetFileName(path) is "packages.lock.json" or "global.json" or ".npmrc" or "dotnet-tools.json";
+            || Path.GetFileName(path) is "packages.lock.json" or "global.json" or ".npmrc" or "package.json" or "package-lock.json" or "dotnet-tools.json";
 
     // an absolute path into a home, temporary or working folder; the names are kept apart from their slash,
     // or this very line would be found

@@ -43,7 +43,7 @@ public sealed class HtmlSheetFormatTests
         Assert.StartsWith("<!DOCTYPE html>\n", html, StringComparison.Ordinal);
         Assert.Equal("en", root.Attribute("lang")!.Value);
         Assert.DoesNotContain("://", html, StringComparison.Ordinal);
-        Assert.DoesNotContain("url(", html, StringComparison.Ordinal);
+        Assert.All(Regex.Matches(html, @"url\((.{22})"), m => Assert.Equal("data:font/woff2;base64", m.Groups[1].Value));
         Assert.DoesNotContain("@import", html, StringComparison.Ordinal);
         Assert.DoesNotContain(root.DescendantsAndSelf().Attributes(), a => a.Name.LocalName is "src" or "href");
         Assert.Contains("@media print", html, StringComparison.Ordinal);
@@ -70,7 +70,72 @@ public sealed class HtmlSheetFormatTests
             }
         }
 
-        Assert.All(root.Descendants("svg"), svg => Assert.Equal("true", svg.Attribute("aria-hidden")!.Value));
+    }
+
+    public static TheoryData<string> DemoDances => FootDiagramTests.DemoDances;
+
+    // Every picture is either told in words or stands beside its words; and the whole page is well-formed, pictures and all.
+    [Theory]
+    [MemberData(nameof(DemoDances))]
+    public void Pictures_are_told_in_words_and_no_name_is_given_twice(string file)
+    {
+        XElement root = Parse(SheetSamples.Draw(SheetBuilder.Build(FootDiagramTests.Analysed(file)), "html")).Root!;
+
+        string[] ids = [.. root.Descendants().Attributes("id").Select(a => a.Value)];
+        Assert.Equal(ids.Length, ids.Distinct(StringComparer.Ordinal).Count());
+        Assert.Contains(root.Descendants("div"), d => d.Attribute("class")?.Value == "strip");
+        foreach (XElement svg in root.Descendants("svg"))
+        {
+            Assert.NotNull(svg.Attribute("viewBox"));
+            if (svg.Attribute("aria-hidden") is { } hidden)
+            {
+                Assert.Equal("true", hidden.Value);
+                continue;
+            }
+
+            Assert.Equal("img", svg.Attribute("role")!.Value);
+            Assert.Equal(svg.Attribute("aria-labelledby")!.Value, svg.Element("title")!.Attribute("id")!.Value);
+            Assert.NotEqual("", svg.Element("title")!.Value);
+        }
+
+        foreach (XElement strip in root.Descendants("div").Where(d => d.Attribute("class")?.Value == "strip"))
+        {
+            Assert.Equal("img", strip.Attribute("role")!.Value);
+            Assert.StartsWith("The feet in ", strip.Attribute("aria-label")!.Value, StringComparison.Ordinal);
+            Assert.All(strip.Elements("svg"), svg => Assert.NotNull(svg.Attribute("aria-hidden")));
+        }
+    }
+
+    [Fact]
+    public void The_paper_and_the_size_of_print_are_as_chosen()
+    {
+        SheetModel sheet = SheetSamples.FullOf("lantern");
+
+        Assert.Contains("size: A4;", SheetSamples.Draw(sheet, "html"), StringComparison.Ordinal);
+        Assert.Contains("size: letter;", SheetSamples.Draw(sheet with { Paper = Paper.Letter }, "html"), StringComparison.Ordinal);
+        Assert.Equal("large", Parse(SheetSamples.Draw(sheet with { IsLarge = true }, "html")).Root!.Attribute("class")!.Value);
+        Assert.Null(Parse(SheetSamples.Draw(sheet, "html")).Root!.Attribute("class"));
+    }
+
+    [Fact]
+    public void What_is_written_by_hand_finds_its_own_direction()
+    {
+        XElement root = Parse(SheetSamples.Draw(SheetSamples.FullOf("רציף"), "html")).Root!;
+
+        Assert.All(
+            root.Descendants().Where(e => e.Name.LocalName is "h1" or "h2" or "p" or "li" && e.Value.Contains("רציף", StringComparison.Ordinal)),
+            e => Assert.Equal("auto", e.Attribute("dir")?.Value));
+    }
+
+    [Fact]
+    public void Cautions_and_changes_stand_on_the_page()
+    {
+        XElement root = Parse(SheetSamples.Draw(SheetSamples.FullOf("lantern") with { Cautions = ["mind the step"], Changes = ["section 2 turns left now"] }, "html")).Root!;
+
+        Assert.Contains(root.Descendants("li"), e => e.Value == "mind the step");
+        Assert.Contains(root.Descendants("li"), e => e.Value == "section 2 turns left now");
+        Assert.Contains(root.Descendants("h2"), e => e.Value == "Take care");
+        Assert.Contains(root.Descendants("h2"), e => e.Value == "What changed");
     }
 
     [Fact]

@@ -103,6 +103,9 @@ internal static class SheetSamples
         return System.Text.Encoding.UTF8.GetString(drawn.ToArray());
     }
 
+    /// <summary>A page without the bytes of its type, which nobody reads.</summary>
+    public static string WithoutFonts(string page) => System.Text.RegularExpressions.Regex.Replace(page, "(?<=;base64,)[A-Za-z0-9+/=]+", "...");
+
     /// <summary>A sheet of one line, which holds the given words wherever a sheet can hold words.</summary>
     public static SheetModel FullOf(string words)
     {

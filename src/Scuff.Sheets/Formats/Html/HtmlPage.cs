@@ -5,6 +5,9 @@ namespace Scuff.Sheets.Formats.Html;
 /// <summary>Draws one sheet as a page. What is written by hand may run either way: each such text finds its own direction.</summary>
 internal sealed class HtmlPage
 {
+    // three digits and two letters, on a phone
+    private const int MostUnbroken = 5;
+
     private readonly TextWriter _writer;
     private readonly SheetModel _sheet;
     private readonly SheetLabels _labels;
@@ -136,7 +139,7 @@ internal sealed class HtmlPage
         Line("<tbody>");
         foreach (SheetLine line in section.Lines)
         {
-            _writer.Write($"<tr><th scope=\"row\">{Safe(line.Counts)}</th><td dir=\"auto\">{Safe(line.Words)}");
+            _writer.Write($"<tr><th scope=\"row\">{Counts(line.Counts)}</th><td dir=\"auto\">{Safe(line.Words)}");
             Notes(line.Notes);
             foreach (SheetOption option in line.Options)
             {
@@ -163,6 +166,12 @@ internal sealed class HtmlPage
 
         Line("</section>");
     }
+
+    // Counts are broken after a comma only, as long as the column is broad enough for what stands between two of them.
+    private static string Counts(string counts) => string.Join("<wbr/>", counts
+        .Replace(",", ",\n", StringComparison.Ordinal)
+        .Split('\n', StringSplitOptions.RemoveEmptyEntries)
+        .Select(c => c.Length <= MostUnbroken ? $"<span class=\"one\">{Safe(c)}</span>" : Safe(c)));
 
     // Seen, the columns explain themselves; heard, each cell is told with its head.
     private static string ColumnHead(string column, string words) => $"<th scope=\"col\" class=\"{column}\"><span class=\"away\">{Safe(words)}</span></th>";

@@ -36,13 +36,13 @@ internal static class HtmlStyle
         section { margin-top: 2rem; }
         table { width: 100%; border-collapse: collapse; table-layout: fixed; }
         caption { text-align: start; }
-        thead th { padding: 0; line-height: 0; } thead th.counts { width: 5.5rem; } thead th.facing { width: 7.25rem; }
+        thead th { padding: 0; line-height: 0; } thead th.counts { width: 6.25rem; } thead th.facing { width: 7.25rem; }
         tbody th, td { vertical-align: top; text-align: start; padding: 0.1875rem 0; }
         tbody th { padding-inline-end: 0.75rem; font-weight: bold; font-variant-numeric: tabular-nums; }
         td.facing { text-align: end; white-space: nowrap; font-variant-numeric: tabular-nums; color: var(--soft); }
         td.turns { color: var(--ink); font-weight: bold; }
         td.facing svg { width: 2.25rem; height: 1.25rem; vertical-align: -0.25rem; margin-inline-end: 0.375rem; }
-        td p { margin: 0; }
+        td p { margin: 0; } .one { white-space: nowrap; }
         .away { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
         ul { margin: 0.375rem 0; padding: 0; list-style: none; }
         li { margin: 0.25rem 0; }
