@@ -2,6 +2,7 @@ using Scuff.Analysis;
 using Scuff.Dances;
 using Scuff.Prose;
 using Scuff.Sheets;
+using Scuff.Sheets.Drawings;
 using Scuff.Sheets.Languages;
 using Scuff.Stance;
 using Scuff.Steps;
@@ -35,6 +36,9 @@ public sealed class SheetLanguageTests
             .. Enum.GetNames<StepSize>().Where(s => s != nameof(StepSize.Usual)).Select(s => "size." + SheetLanguage.KeyOf(s)),
             .. Enum.GetNames<Foot>().SelectMany(f => new[] { "foot.", "side.", "way.", "turn." }.Select(k => k + SheetLanguage.KeyOf(f))),
             .. SheetLanguage.KeysOf(typeof(SheetLabels), "label"),
+            .. SheetLanguage.KeysOf(typeof(DrawingLabels), "drawing"),
+            .. SheetLanguage.KeysOf(typeof(CautionLabels), "caution"),
+            .. SheetLanguage.KeysOf(typeof(ChangeLabels), "change"),
         ];
 
         Assert.Empty(language.Gaps);
