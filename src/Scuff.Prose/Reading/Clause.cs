@@ -85,7 +85,7 @@ internal sealed class Clause
     public Steps.ActionKind? Inherited { get; set; }
 
     /// <summary>Whether it may be a remark on the move before rather than a move: a bare place, a bare foot, a change of weight.</summary>
-    public bool IsWeak => !IsRepeat && !IsAmp && Detail.Count == 0 && (IsFeetOnly || (Head is null && BothFeet) || (Head is null && Feet.Count == 0 && !HasTurnWord && Amount is null) || (HasTurnWord && Amount is null && Head is null) || (Head is { Verb: Steps.ActionKind.Recover } && HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))
+    public bool IsWeak => !IsRepeat && !IsAmp && Detail.Count == 0 && (IsFeetOnly || SaysEach || (Head is null && BothFeet) || (Head is null && Feet.Count == 0 && !HasTurnWord && Amount is null) || (HasTurnWord && Amount is null && Head is null) || (Head is { Verb: Steps.ActionKind.Recover } && HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))
         || Head is { Verb: Steps.ActionKind.Shift or Steps.ActionKind.Drop or Steps.ActionKind.Bump or Steps.ActionKind.Dip or Steps.ActionKind.PopKnee or Steps.ActionKind.RollKnee or Steps.ActionKind.RollHips or Steps.ActionKind.Shimmy });
 
     public List<Term> Unknown { get; } = [];
@@ -100,6 +100,30 @@ internal sealed class Clause
 
     /// <summary>A word for lifting stands in it.</summary>
     public bool HasLift { get; set; }
+
+    /// <summary>It speaks of the foot of the move before as "it" or "the same foot".</summary>
+    public bool SaysIt { get; set; }
+
+    /// <summary>The count a turn is said to fall on ("1/4 left on 8"), or null.</summary>
+    public int? OnCount { get; set; }
+
+    /// <summary>The step of the move before that a turn is said to fall on (1 the first, -1 the last), or null.</summary>
+    public int? OnStep { get; set; }
+
+    /// <summary>It speaks of a circle or an arc: the turn is shared by the steps that walk it.</summary>
+    public bool SaysCircle { get; set; }
+
+    /// <summary>The half of the figure that is danced ("rumba box, first half"): 1, 2, or null for the whole.</summary>
+    public int? HalfOf { get; set; }
+
+    /// <summary>It says how the move before ends ("finishing with a cross").</summary>
+    public bool SaysFinish { get; set; }
+
+    /// <summary>It says "the same foot" for the foot of the move before.</summary>
+    public bool SaysSameFoot { get; set; }
+
+    /// <summary>It says what is done each time, of moves that are told already.</summary>
+    public bool SaysEach { get; set; }
 
     public List<Term> Corrected { get; } = [];
 
@@ -154,6 +178,14 @@ internal sealed class Clause
             Lasts = Lasts,
             IsRepeat = IsRepeat,
             HasLift = HasLift,
+            SaysIt = SaysIt,
+            SaysEach = SaysEach,
+            SaysFinish = SaysFinish,
+            HalfOf = HalfOf,
+            SaysSameFoot = SaysSameFoot,
+            OnCount = OnCount,
+            SaysCircle = SaysCircle,
+            OnStep = OnStep,
             SaysWaltz = SaysWaltz,
             IsWith = IsWith,
             FootFirst = FootFirst,

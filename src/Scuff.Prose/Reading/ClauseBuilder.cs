@@ -17,6 +17,7 @@ internal sealed class ClauseBuilder
     private Link _pending = Link.Hard;
     private bool _styling;
     private bool _with;
+    private bool _skipsFoot;
 
     private readonly bool _placesStart;
 
@@ -73,6 +74,13 @@ internal sealed class ClauseBuilder
                     _pending = Link.Soft;
                     _with = true;
                     _styling = NextMeaningful(i + 1) is TermKind.Unknown;
+                    if (!_current.HasContent && _clauses.Count > 0 && term.Text.StartsWith("let", StringComparison.OrdinalIgnoreCase))
+                    {
+                        // "step R back, letting the L sweep round"
+                        _current.Link = Link.Soft;
+                        _current.IsWith = true;
+                    }
+
                     break;
                 case TermKind.Amp:
                     Amp(term);
@@ -84,8 +92,13 @@ internal sealed class ClauseBuilder
                     break;
                 case TermKind.Close:
                     break;
+                case TermKind.Filler when IsThatIs(term) && TryDetail(ref i, _end):
+                    break;
+                case TermKind.Filler when term.Text.Equals("by", StringComparison.OrdinalIgnoreCase) && _current is { IsFigure: true, Detail.Count: 0 } && _current.Head!.Figures[0].Rows.Count > 2 && TryDetail(ref i, _end):
+                    // "begin a jazz box by crossing R over L, step back ..."
+                    break;
                 case TermKind.Filler:
-                    Widen(term);
+                    Filler(term);
                     break;
                 case TermKind.Style when term.Text.ToLowerInvariant() is "like" or "as if" or "as though" or "pretending" or "imagine":
                     // a comparison runs to the next comma
@@ -117,6 +130,11 @@ internal sealed class ClauseBuilder
                     break;
                 case TermKind.Side:
                     SideTerm(term, i);
+                    break;
+                case TermKind.BothFeet when i + 1 < _end && IsArm(_terms[i + 1]):
+                    // "lifting both arms"
+                    _current.HasStyle = true;
+                    Widen(term);
                     break;
                 case TermKind.BothFeet:
                     StartIfPending(term.Kind, i);
@@ -201,6 +219,57 @@ internal sealed class ClauseBuilder
 
     private void Widen(Term term) => _current.Cover(term.Span);
 
+    private static int? StepNamed(string words)
+    {
+        if (!words.Contains("step", StringComparison.Ordinal))
+        {
+            return null;
+        }
+
+        return words.Contains("last", StringComparison.Ordinal) ? -1
+            : words.Contains("first", StringComparison.Ordinal) ? 1
+            : words.Contains("second", StringComparison.Ordinal) ? 2
+            : words.Contains("third", StringComparison.Ordinal) ? 3
+            : words.Contains("fourth", StringComparison.Ordinal) ? 4
+            : null;
+    }
+
+    private static bool IsThatIs(Term term) => term.Text.ToLowerInvariant() is "ie" or "i.e" or "i.e." or "that is" or "namely" or "meaning";
+
+    private void Filler(Term term)
+    {
+        string word = term.Text.ToLowerInvariant();
+        if (word.EndsWith("first half", StringComparison.Ordinal) || word.EndsWith("second half", StringComparison.Ordinal))
+        {
+            // "K-step, first half": the half of the figure it stands by
+            Clause halved = !_current.HasContent && _clauses.Count > 0 && _clauses[^1].IsFigure ? _clauses[^1] : _current;
+            halved.HalfOf = word.EndsWith("first half", StringComparison.Ordinal) ? 1 : 2;
+        }
+
+        _current.SaysSameFoot |= word.EndsWith("same foot", StringComparison.Ordinal);
+        _current.SaysIt |= word is "it" or "them" or "same foot" or "that same foot" or "the same foot" or "that foot";
+        if (StepNamed(word) is int step)
+        {
+            // "turning 1/4 left on the last step", "on the third step 1/4 left"
+            Clause turning = _current.HasContent || _clauses.Count == 0 || !_clauses[^1].IsTurnOnly ? _current : _clauses[^1];
+            turning.OnStep = step;
+        }
+
+        _current.SaysFinish |= !_current.HasContent && _clauses.Count > 0 && word is "finish" or "finishing" or "finishes" or "ending" or "end" or "ends";
+        _current.SaysEach |= word is "each" or "each time" or "after each" or "every time" or "on every step" or "on each step" or "each step" or "every step";
+        if (word is "first" && _current is { Feet.Count: 1 } && _clauses.Count > 0 && _clauses[^1] is { IsFigure: true, Feet.Count: 0, Detail.Count: 0 } figure && figure.Head!.Figures[0].Rows.Count > 2)
+        {
+            // "charleston, right toe touches in front first": how the figure begins
+            figure.Feet.AddRange(_current.Feet);
+            figure.Cover(_current.Span);
+            figure.Cover(term.Span);
+            _current = new Clause { Link = Link.Hard };
+            return;
+        }
+
+        Widen(term);
+    }
+
     /// <summary>The clause that a note at this place speaks of: the current one, or the last when the current is still empty.</summary>
     private Clause Last() => _current.HasContent || _clauses.Count == 0 ? _current : _clauses[^1];
 
@@ -226,6 +295,7 @@ internal sealed class ClauseBuilder
         }
 
         _current = new Clause { Link = link, IsWith = link == Link.Soft && _with };
+        _with &= link is not Link.Hard;
         _pending = link;
     }
 
@@ -347,6 +417,12 @@ internal sealed class ClauseBuilder
         owner.Cover(term.Span);
     }
 
+    private string? PreviousPart(int at)
+    {
+        int previous = PreviousIndex(at - 1);
+        return previous >= 0 && _terms[previous].Kind == TermKind.Part && (_current.Head?.Verb is not (ActionKind.RollBody or ActionKind.PopShoulder or ActionKind.Shimmy)) ? _terms[previous].Meaning.Part : null;
+    }
+
     private TermKind? NextMeaningful(int from)
     {
         for (int i = from; i < _end; i++)
@@ -360,7 +436,7 @@ internal sealed class ClauseBuilder
         return null;
     }
 
-    private static bool IsArm(Term term) => term.Kind == TermKind.Style && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger" or "fingers" or "shoulder" or "shoulders" or "palm" or "palms" or "head" or "eyes" or "look" or "looking" or "fist";
+    private static bool IsArm(Term term) => term.Kind is TermKind.Style or TermKind.Move && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger" or "fingers" or "shoulder" or "shoulders" or "palm" or "palms" or "thumb" or "thumbs" or "hat" or "belt" or "brim" or "pocket" or "pockets" or "chest" or "head" or "eyes" or "look" or "looking" or "fist";
 
     private void Amp(Term term)
     {
@@ -389,7 +465,7 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        bool places = _current.Dir is { Direction: Direction.Together or Direction.CrossFront or Direction.CrossBehind } && _current.Reference is not null;
+        bool places = _current.Dir is { Direction: Direction.Together or Direction.CrossFront or Direction.CrossBehind or Direction.LockBehind or Direction.LockFront } && _current.Reference is not null;
         if (places)
         {
             // "up to R heel": a place, not a move
@@ -423,10 +499,31 @@ internal sealed class ClauseBuilder
     private void FootTerm(Term term, int at, bool certain, bool mayBeReference = false)
     {
         Foot foot = term.Meaning.Side!.Value;
+        if (_skipsFoot)
+        {
+            _skipsFoot = false;
+            Widen(term);
+            return;
+        }
+
         if (at + 1 < _end && IsArm(_terms[at + 1]))
         {
             // "with L hand on hat brim"
             _current.HasStyle = true;
+            Widen(term);
+            return;
+        }
+
+        if (_current.Head?.Verb is ActionKind.Recover && _current.Dir is null && _current.Feet.Count == 1 && _pending is Link.None && _current.Feet[0].Foot != foot)
+        {
+            // "recover left right coaster step": one foot recovers, the other begins the next move
+            Close(Link.None);
+        }
+
+        if (at > 0 && IsPassing(at - 1) && _current.HasContent)
+        {
+            // "scuff R past the left foot"
+            _current.Reference ??= foot;
             Widen(term);
             return;
         }
@@ -456,6 +553,32 @@ internal sealed class ClauseBuilder
         {
             // "step left diagonally forward left"
             _current.DirSide = foot;
+            Widen(term);
+            return;
+        }
+
+        bool namedPlace = at > 0 && _terms[at - 1 - (_terms[at - 1].Kind == TermKind.Filler && at > 1 ? 1 : 0)] is { Kind: TermKind.Move } named && (named.Text.EndsWith(" next to", StringComparison.OrdinalIgnoreCase) || named.Text.EndsWith(" beside", StringComparison.OrdinalIgnoreCase));
+        if (namedPlace && _current.Feet.Count == 1 && _current.Feet[0].Foot != foot && _pending is Link.None && NextIndex(at + 1) < 0)
+        {
+            // "L foot touch next to R"
+            _current.Reference = foot;
+            Widen(term);
+            return;
+        }
+
+        if (namedPlace && _current.Feet.Count == 0 && _pending is Link.None)
+        {
+            // "touch next to the left": the standing foot, where that has the weight
+            _current.Feet.Add(new FootWord(foot, certain, true, term.Text.Length > 3));
+            Widen(term);
+            return;
+        }
+
+        bool onOther = term.Text.StartsWith("on", StringComparison.OrdinalIgnoreCase) && _current is { Amount: not null, TurnSide: not null, Head.Verb: not null, Feet.Count: 1 } && _current.Feet[0].Foot != foot && _pending is Link.None && NextIndex(at + 1) < 0;
+        if (onOther)
+        {
+            // "hitch R turning 1/4 left on L": the foot it turns on
+            _current.Reference = foot;
             Widen(term);
             return;
         }
@@ -529,10 +652,20 @@ internal sealed class ClauseBuilder
             Close(Link.None);
         }
 
-        bool reference = mayBeReference || (afterPlace && _current.Feet.Count == 0 && _current.Head?.Verb is null or ActionKind.Step);
+        bool reference = mayBeReference || (afterPlace && _current.Feet.Count == 0);
         _current.FootFirst |= _current.Head is null;
         _current.Feet.Add(new FootWord(foot, certain, reference && afterPlace, term.Text.Length > 3));
         Widen(term);
+    }
+
+    private bool IsPassing(int at)
+    {
+        while (at > 0 && _terms[at].Kind == TermKind.Filler && _terms[at].Text.ToLowerInvariant() is "the" or "your")
+        {
+            at--;
+        }
+
+        return _terms[at].Kind == TermKind.Filler && _terms[at].Text.ToLowerInvariant() is "past" or "past the" or "past your" or "passing";
     }
 
     private bool AllFeetUpTo(int at)
@@ -594,6 +727,8 @@ internal sealed class ClauseBuilder
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantMaker.IsStepAndPivot) && _current.Feet.Count == 0 && !(next >= 0 && (_terms[next].Kind is TermKind.Amount || (_terms[next].Kind is TermKind.Move && AmountOfTurn(_terms[next].Text) is not null)));
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _terms[previous].Text.Contains("turn", StringComparison.OrdinalIgnoreCase)
             && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } spin && spin.Figures.Any(f => f.Rows[f.Rows.Count - 1] is { Action: { Kind: ActionKind.Pivot, Turn.Sign: not 0 }, Foot: RelativeFoot.Same });
+        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _terms[previous].Text.EndsWith(" turn", StringComparison.OrdinalIgnoreCase)
+            && next >= 0 && _terms[next].Kind is TermKind.Side or TermKind.Foot && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } turned && turned.Figures.All(f => f.TotalTurn.Sign != 0 && f.NamedBy == NamedBy.FirstFoot);
         if (turnBefore && (_current.TurnSide is null) && _pending is not (Link.Soft or Link.Amp))
         {
             _current.TurnSide = side;
@@ -677,7 +812,15 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        bool ofArms = at > 0 && IsArm(_terms[at - 1]) && dir.Direction is Direction.Up or Direction.Down or Direction.Out or Direction.Forward or Direction.Back or Direction.Side or Direction.In;
+        if (at > 0 && PreviousPart(at) is "body" or "shoulder" or "shoulders" && _current.Head is not null)
+        {
+            // "opening the body to the left corner"
+            _current.HasStyle = true;
+            Widen(term);
+            return;
+        }
+
+        bool ofArms = at > 0 && IsArm(_terms[at - 1]);
         bool ofNumber = term.Text.Equals("over", StringComparison.OrdinalIgnoreCase) && at + 1 < _end && _terms[at + 1].Kind == TermKind.Number;
         if (ofArms || ofNumber)
         {
@@ -721,10 +864,29 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        bool endsFigure = _current is { IsFigure: true, Feet.Count: 2 } && dir.Direction == Direction.Together && _pending is Link.None && _current.HeadText.Contains("touch", StringComparison.OrdinalIgnoreCase)
+            && NextIndex(at + 1) is int endFoot and >= 0 && _terms[endFoot].Meaning.Side == _current.Feet[0].Foot;
+        if (endsFigure)
+        {
+            // "vine left and touch right beside left": where the touch of the figure is made
+            _skipsFoot = true;
+            Widen(term);
+            return;
+        }
+
         StartIfPending(TermKind.Dir, at);
         bool footFollows = NextIndex(at + 1) is int afterDir and >= 0 && _terms[afterDir].Kind is TermKind.Side or TermKind.Foot;
-        if (_placesStart && _pending is Link.None && footFollows && _current is { Head: not null, Feet.Count: > 0, Dir: null } && !_current.IsFigure && dir.Side is null && dir.Direction is Direction.Back or Direction.Forward or Direction.Side or Direction.LockBehind or Direction.CrossBehind)
+        if (_placesStart && _pending is Link.None && footFollows && _current is { Head: not null, Feet.Count: > 0, Dir: null } && !_current.IsFigure && dir.Side is null && dir.Direction is Direction.Back or Direction.Forward or Direction.Side or Direction.LockBehind or Direction.CrossBehind
+            && !(dir.Direction is Direction.LockBehind or Direction.CrossBehind && _terms[NextIndex(at + 1)].Meaning.Side != _current.Feet[^1].Foot))
         {
+            Close(Link.None);
+        }
+
+        bool afterRecover = _current is { Head.Verb: ActionKind.Recover, Feet.Count: 1, Dir: null } && footFollows && dir.Direction is Direction.CrossFront or Direction.CrossBehind && _pending is Link.None;
+        bool closing = term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) && !term.Text.Contains(' ', StringComparison.Ordinal) && _current is { Dir.Direction: Direction.Back, Feet.Count: 1 } && footFollows && _pending is Link.None && _terms[NextIndex(at + 1)].Meaning.Side != _current.Feet[0].Foot;
+        if (afterRecover || closing)
+        {
+            // "recover L cross R over", "step L back close R": the second is a step of its own
             Close(Link.None);
         }
 
@@ -791,7 +953,7 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        if (_pending is Link.None && placing && said && (referenceAfter || _current.Feet.Count == 0 || following < 0) && (present == coming || (present, coming) is (Direction.LockBehind, Direction.CrossBehind) or (Direction.LockBehind, Direction.CrossFront) or (Direction.Back, Direction.CrossBehind) or (Direction.Back, Direction.CrossFront) or (Direction.Forward, Direction.CrossFront) or (Direction.CrossFront, Direction.CrossBehind) or (Direction.Back, Direction.Together) or (Direction.In, Direction.Together) or (Direction.Up, Direction.Together)))
+        if (_pending is Link.None && placing && said && (referenceAfter || _current.Feet.Count == 0 || following < 0) && (present == coming || (present, coming) is (Direction.LockBehind, Direction.CrossBehind) or (Direction.LockBehind, Direction.CrossFront) or (Direction.Back, Direction.CrossBehind) or (Direction.Back, Direction.CrossFront) or (Direction.Forward, Direction.CrossFront) or (Direction.CrossFront, Direction.CrossBehind) or (Direction.Back, Direction.Together) or (Direction.In, Direction.Together) or (Direction.Up, Direction.Together) or (Direction.Up, Direction.CrossFront) or (Direction.Up, Direction.CrossBehind)))
         {
             // "cross R over L", "lock L behind R", "close L beside R", "rock L back behind R"
             if (present is not (Direction.LockBehind or Direction.LockFront))
@@ -863,6 +1025,7 @@ internal sealed class ClauseBuilder
     private void AmountTerm(Term term, int at)
     {
         bool stepLike = _current.HasContent && !_current.IsTurnOnly && !_current.IsFigure && !IsTurnVerb(_current.Head) && !_current.HasTurnWord && _current.TurnSide is null
+            && _current is not { Head.Verb: ActionKind.Swivel or ActionKind.Twist, Feet.Count: 0, Dir: null }
             && !(_current.Amount is null && _current.Feet.Count > 0 && _current.Dir is null && _pending is Link.None);
         if (_pending is Link.Soft && _current.HasContent && !_current.IsFigure && !IsTurnVerb(_current.Head) && !(_with && _current.IsFeetOnly))
         {
@@ -885,6 +1048,11 @@ internal sealed class ClauseBuilder
 
     private void TurnTerm(Term term, int at)
     {
+        if (_current is { Head: null, Feet.Count: 0 } && (term.Text.StartsWith("circl", StringComparison.OrdinalIgnoreCase) || term.Text.EndsWith("circle", StringComparison.OrdinalIgnoreCase) || term.Text.Equals("arc", StringComparison.OrdinalIgnoreCase)))
+        {
+            _current.SaysCircle = true;
+        }
+
         if (_current.Amount is not null && (!_current.HasTurnWord || _current.TurnSide is null) && _pending is Link.None)
         {
             _current.HasTurnWord = true;
@@ -949,6 +1117,21 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        if (at > 0 && PreviousIndex(at - 1) is int arms and >= 0 && IsArm(_terms[arms]) && move.Verb is ActionKind.Bump or ActionKind.Sway)
+        {
+            // "hands on hips"
+            Widen(term);
+            return;
+        }
+
+        if (move.Verb is ActionKind.Hold && at + 1 < _end && _terms[at + 1].Kind == TermKind.Style && IsArm(_terms[at + 1]))
+        {
+            // "hold hat brim"
+            _current.HasStyle = true;
+            Widen(term);
+            return;
+        }
+
         if (move is { IsIng: true, Verb: not null } && _pending is Link.None && _current.HasContent)
         {
             if (_current is { Head.Verb: ActionKind.Pivot, Amount: not null } && move.Verb is ActionKind.Step or ActionKind.Touch or ActionKind.Point)
@@ -970,11 +1153,18 @@ internal sealed class ClauseBuilder
             }
         }
 
-        bool nameGoesOn = move.Verb is ActionKind.Step && term.Text.ToLowerInvariant() is "step" or "steps" && _current.IsFigure && _pending is Link.None && NextIndex(at + 1) < 0
+        bool nameGoesOn = move.Verb is ActionKind.Step && term.Text.ToLowerInvariant() is "step" or "steps" && _current.IsFigure && _pending is Link.None && (NextIndex(at + 1) < 0 || (_terms[NextIndex(at + 1)].Kind == TermKind.Foot && NextIndex(NextIndex(at + 1) + 1) < 0))
             && !_current.HeadText.Contains("step", StringComparison.OrdinalIgnoreCase) && _current.Head!.Figures.Any(f => f.Name.EndsWith("step", StringComparison.Ordinal));
         if (nameGoesOn)
         {
             // "L sailor 1/4 L step"
+            Widen(term);
+            return;
+        }
+
+        if (move.Verb is ActionKind.Hitch or ActionKind.Hook && move.Verb == _current.Head?.Verb && _pending is Link.None && at > 0 && _terms[at - 1].Text.ToLowerInvariant() is "into a" or "into" or "in a")
+        {
+            // "lift the left knee into a hitch"
             Widen(term);
             return;
         }
@@ -985,6 +1175,16 @@ internal sealed class ClauseBuilder
             // "L out hold": a hold is a move of its own
             Close(_pending is Link.Soft or Link.Amp ? _pending : Link.None);
             _pending = Link.None;
+        }
+
+        bool closes = move.Verb is ActionKind.Step && _current is { Head: null, Feet.Count: 1, Dir: not null } && _pending is Link.None && NextIndex(at + 1) < 0;
+        if (closes)
+        {
+            // "RF beside LF put": the verb comes last
+            _current.Head = move;
+            _current.HeadText = term.Text;
+            Widen(term);
+            return;
         }
 
         if (_current.HasContent)
@@ -1082,9 +1282,30 @@ internal sealed class ClauseBuilder
     {
         int number = term.Meaning.Value;
         int next = at + 1;
+        if (next + 1 < _end && _terms[next].Kind == TermKind.Dash && _terms[next + 1].Kind == TermKind.Number && _terms[next + 1].Meaning.Value > number && _current.HasContent)
+        {
+            // "drag L in over 2-3": says again what the label says
+            Widen(_terms[next + 1]);
+            at = next + 1;
+            return;
+        }
+
+        if (at > 1 && _terms[at - 1].Kind == TermKind.Join && _terms[at - 2].Kind == TermKind.Number && at > 2 && _terms[at - 3].Kind == TermKind.Filler)
+        {
+            // "during counts 2 and 3"
+            _pending = Link.None;
+            Widen(term);
+            return;
+        }
+
         if (at > 0 && _terms[at - 1].Kind == TermKind.Filler && (_terms[at - 1].Text.Contains("count", StringComparison.OrdinalIgnoreCase) || _terms[at - 1].Text.ToLowerInvariant() is "on" or "at"))
         {
-            // "on count eight": says again what the label says
+            // "on count eight": says again what the label says, or where the turn is made
+            if (Last() is { Amount: not null } or { HasTurnWord: true })
+            {
+                Last().OnCount = number;
+            }
+
             Widen(term);
             return;
         }
@@ -1098,7 +1319,7 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        if (next < _end && _terms[next].Text.Equals("steps", StringComparison.OrdinalIgnoreCase) && _current.Head is not null && number is >= 2 and <= 8)
+        if (next < _end && _terms[next].Text.StartsWith("steps", StringComparison.OrdinalIgnoreCase) && _current.Head is not null && number is >= 2 and <= 8)
         {
             // "walk forward three steps"
             _current.Times = number;
@@ -1213,11 +1434,34 @@ internal sealed class ClauseBuilder
         }
 
         int contentStart = at + 1;
+        if (close == contentStart + 1 && _terms[contentStart].Kind == TermKind.Number && Last().HasContent)
+        {
+            // "(3)": the count again
+            Last().Cover(_terms[Math.Min(close, _end - 1)].Span);
+            at = close;
+            return;
+        }
+
+        if (contentStart < close && _terms[contentStart].Text.ToLowerInvariant() is "or" or "alternatively" && Last().HasContent)
+        {
+            // "drag (or slide)": the first word stands
+            Last().HasStyle = true;
+            Last().Cover(_terms[Math.Min(close, _end - 1)].Span);
+            at = close;
+            return;
+        }
+
         DropCounts(contentStart, close);
         List<Clause> inner = Build(contentStart, close);
         bool opens = !_current.HasContent && close + 1 < _end && IsContent(_terms[close + 1].Kind);
         Clause owner = opens ? _current : Last();
         List<Clause> moves = inner.Where(c => c.HasContent && !c.IsAmp).ToList();
+        if (moves.Count > 1 && moves.Count(m => m.Head is not { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }) < 2)
+        {
+            // "(forward, head up)": arms and looks beside one word on the place
+            moves.RemoveAll(m => m.Head is { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] });
+        }
+
         bool hasClock = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind == TermKind.Clock);
         TakeWeightNote(owner, contentStart, close);
 
@@ -1280,6 +1524,15 @@ internal sealed class ClauseBuilder
                 else
                 {
                     _clauses.AddRange(inner);
+                }
+            }
+            else if (moves[0].Dir is not null && moves[0].Head is null && moves[0].Feet.Count == 0 && owner.Head?.Verb is ActionKind.Clap or ActionKind.Snap or ActionKind.Hold)
+            {
+                // "step R, clap, step L, clap (forward)": where the steps go
+                foreach (Clause step in _clauses.Where(c => c.Head?.Verb is ActionKind.Step && c.Dir is null))
+                {
+                    step.Dir = moves[0].Dir;
+                    step.DirSide ??= moves[0].DirSide;
                 }
             }
             else if (owner.Dir is null && moves[0].Dir is not null && moves[0].Head is null)
@@ -1362,6 +1615,12 @@ internal sealed class ClauseBuilder
             owner = _clauses[^1];
         }
 
+        if (owner is { IsTurnOnly: true, SaysEach: true } && _clauses.Count > 0 && _clauses[^1].IsFigure)
+        {
+            // "walk a full circle left, a quarter on every step: R, L, R, L"
+            owner = _clauses[^1];
+        }
+
         int back = _clauses.Count - 1;
         if (!owner.IsFigure && (_current.Head?.Verb is ActionKind.Clap or ActionKind.Snap) && back >= 0)
         {
@@ -1370,13 +1629,29 @@ internal sealed class ClauseBuilder
             owner = back >= 0 ? _clauses[back] : owner;
         }
 
-        if (!owner.IsFigure)
+        bool headsOff = owner is { Head.Verb: ActionKind.Step, Feet.Count: 0, Amount: null } && _terms[at].Text == ":" && ReferenceEquals(owner, _current)
+            && owner.HeadText.Length > 2 && char.ToLowerInvariant(owner.HeadText[0]) is 't' or 'g' or 'm' or 'w';
+        bool repeats = owner is { IsRepeat: true, Head: null } && _terms[at].Text == ":" && ReferenceEquals(owner, _current);
+        if (!owner.IsFigure && !headsOff && !repeats)
         {
             return false;
         }
 
         List<Clause> rest = Build(at + 1, end);
         List<Clause> moves = rest.Where(c => c.HasContent && !c.IsAmp).ToList();
+        if ((headsOff || repeats) && moves.Count < 2)
+        {
+            return false;
+        }
+
+        if (repeats)
+        {
+            // "the same moving back: R behind, ...": what is written out is danced
+            owner.IsRepeat = false;
+            owner.IsMirrored = false;
+            owner.RepeatCounts = null;
+        }
+
         if (moves.Count < 2)
         {
             if (moves.Count == 1 && moves[0].IsFeetOnly)
@@ -1400,8 +1675,83 @@ internal sealed class ClauseBuilder
         return true;
     }
 
+    /// <summary>"Bring it in and touch it next to R": one move in two verbs.</summary>
+    private void JoinPronouns()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            Clause fetch = _clauses[i - 1];
+            Clause put = _clauses[i];
+            if (fetch is { Head.Verb: ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.SwivelHeels or ActionKind.SwivelToes } && put is { SaysIt: true, Head.Verb: ActionKind.Step, Feet.Count: 0 } && put.Dir is { Direction: Direction.Together or Direction.In or Direction.Home or Direction.Back })
+            {
+                // "heels apart, then bring them together again"
+                put.Head = fetch.Head;
+                put.HeadText = fetch.HeadText;
+                put.Dir = put.Dir with { Direction = Direction.In };
+                continue;
+            }
+
+            if (put.SaysSameFoot && put.Feet.TrueForAll(f => f.MayBeReference) && fetch.Feet.Count > 0)
+            {
+                // "then hook that same foot across the right shin"
+                put.Reference ??= put.Feet.Count > 0 ? put.Feet[0].Foot : null;
+                put.Feet.Clear();
+                put.Feet.Add(fetch.Feet[^1]);
+            }
+
+            if (fetch.Head?.Verb is ActionKind.Bounce && put is { SaysIt: true, Dir.Direction: Direction.Down, Head.Verb: ActionKind.Step })
+            {
+                // "lift both heels and put them down": one bounce
+                fetch.Cover(put.Span);
+                fetch.LinkAfter = put.LinkAfter;
+                _clauses.RemoveAt(i);
+                i--;
+                continue;
+            }
+
+            bool fetches = fetch is { Head.Verb: ActionKind.Step, Amount: null, TimesStated: false, Feet.Count: < 2 } && fetch.Dir?.Direction is null or Direction.Back or Direction.In or Direction.Home or Direction.Up or Direction.Together
+                && IsFetching(fetch.HeadText);
+            List<FootWord> own = [.. put.Feet.Where(f => !f.MayBeReference)];
+            bool puts = put.SaysIt || (fetch.SaysIt && put.Head?.Verb is ActionKind.Touch or ActionKind.Tap) || put.WeightNote is TermKind.WeightTakes;
+            puts |= fetch.WeightNote is TermKind.WeightTakes && put is { Head: null, Dir.Direction: Direction.Together };
+            puts |= fetch.SaysIt && put.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap }] }, ..] };
+            bool places = put.Head is { Verb: ActionKind.Step or ActionKind.Touch or ActionKind.Tap or ActionKind.Shift or ActionKind.Recover }
+                or { Verb: null, Figures: [{ Rows.Count: 1 }, ..] }
+                or null;
+            if (!fetches || !puts || !places || own.Count > 0 || put.Amount is not null || put.IsAmp)
+            {
+                continue;
+            }
+
+            if (put.Feet.Count == 1)
+            {
+                put.Reference = put.Feet[0].Foot;
+            }
+
+            put.Feet.Clear();
+            put.Feet.AddRange(fetch.Feet);
+            put.Dir ??= fetch.Dir;
+            if (put.Head is null or { Verb: ActionKind.Shift or ActionKind.Recover })
+            {
+                put.Head = fetch.Head;
+                put.HeadText = fetch.HeadText;
+            }
+
+            put.WeightNote ??= fetch.WeightNote;
+            put.Link = fetch.Link;
+            put.IsWith = fetch.IsWith;
+            put.Cover(fetch.Span);
+            _clauses.RemoveAt(i - 1);
+            i--;
+        }
+    }
+
+    private static bool IsFetching(string verb) => verb.Length > 3 && verb[..4].ToLowerInvariant() is "brin" or "brou" or "take" or "draw" or "pull" or "retu" or "coll";
+
     private void Tidy()
     {
+        JoinPronouns();
+
         // "monterey turn, 1/4 right": the amount belongs to the figure
         for (int i = 1; i < _clauses.Count; i++)
         {
@@ -1424,6 +1774,29 @@ internal sealed class ClauseBuilder
                 figure.WeightFoot ??= turn.WeightFoot;
                 _clauses.RemoveAt(i);
                 i--;
+            }
+        }
+
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is { Part: "toe" or "toes", HasTurnWord: true, Feet.Count: 0, Amount: null, Head: null } && _clauses[i - 1].Head is { Verb: ActionKind.Grind })
+            {
+                // "grind R heel turning toes from left to right": how a grind is made
+                _clauses[i - 1].Cover(_clauses[i].Span);
+                _clauses[i - 1].LinkAfter = _clauses[i].LinkAfter;
+                _clauses[i - 1].HasStyle = true;
+                _clauses.RemoveAt(i);
+            }
+        }
+
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is { IsTurnOnly: true, SaysEach: true, TurnSide: null } && _clauses[i - 1] is { IsFigure: true } walked && walked.Head!.Figures.Any(f => f.TotalTurn.Sign != 0))
+            {
+                // how the turn of the figure is shared out: the catalogue knows
+                walked.Cover(_clauses[i].Span);
+                walked.LinkAfter = _clauses[i].LinkAfter;
+                _clauses.RemoveAt(i);
             }
         }
 
@@ -1451,6 +1824,17 @@ internal sealed class ClauseBuilder
                 continue;
             }
 
+            if (_clauses[i - 1] is { Head: null, Amount: 8, HasTurnWord: true, Feet.Count: 1 } spun)
+            {
+                // "full turn left travelling forward R, L"
+                spun.Feet.AddRange(clause.Feet);
+                spun.Cover(clause.Span);
+                spun.LinkAfter = clause.LinkAfter;
+                _clauses.RemoveAt(i);
+                i--;
+                continue;
+            }
+
             int before = i - 1;
             if (_clauses[before].IsAmp && before > 0)
             {
@@ -1465,7 +1849,16 @@ internal sealed class ClauseBuilder
                 owner.LinkAfter = clause.LinkAfter;
                 owner.WeightNote ??= clause.WeightNote;
                 owner.Unknown.AddRange(clause.Unknown);
-                if (clause.TimesStated)
+                if (clause.TimesStated && owner.TimesStated && owner.Feet.Count == 2)
+                {
+                    // "bump hips R twice, then L twice"
+                    FootWord second = owner.Feet[1];
+                    owner.Feet.InsertRange(1, Enumerable.Repeat(owner.Feet[0], owner.Times - 1));
+                    owner.Feet.AddRange(Enumerable.Repeat(second, clause.Times - 1));
+                    owner.Times = 1;
+                    owner.TimesStated = false;
+                }
+                else if (clause.TimesStated)
                 {
                     owner.Times = clause.Times;
                     owner.TimesStated = true;

@@ -77,6 +77,7 @@ internal sealed class LineReader(ReaderState state)
         }
 
         ReportWords(clauses, whole, label, best);
+        ReportInnerCounts(terms, label);
         if (!best.Fits)
         {
             state.Add(ReadingRules.MovesDoNotFit.At(
@@ -111,6 +112,19 @@ internal sealed class LineReader(ReaderState state)
         return new LineContent(moves.ToValueList(), claims, best.Fits) { Notes = Styling(terms), LeavesWordsOut = best.Fits && ReportLeftOut(clauses, danced, figures, best, whole, label) };
     }
 
+    /// <summary>A quick count said inside the words ("and then &amp;3") that the label does not have.</summary>
+    private void ReportInnerCounts(List<Term> terms, string label)
+    {
+        for (int i = 1; i + 1 < terms.Count; i++)
+        {
+            if (terms[i].Kind == TermKind.Amp && terms[i + 1].Kind == TermKind.Number && terms[i + 1].Span.Start == terms[i].Span.End)
+            {
+                TextSpan span = TextSpan.FromBounds(terms[i].Span.Start, terms[i + 1].Span.End);
+                state.Add(ReadingRules.WordsLeftOut.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)) with { Severity = Severity.Question });
+            }
+        }
+    }
+
     /// <summary>Tells which words were taken for remarks, so that a move lost among them is seen.</summary>
     private bool ReportLeftOut(List<Clause> clauses, List<Clause> danced, List<(Clause Figure, int From, int To)> figures, LineReading best, TextSpan whole, string label)
     {
@@ -132,11 +146,18 @@ internal sealed class LineReader(ReaderState state)
         foreach (Clause clause in left)
         {
             TextSpan span = clause.Start >= whole.Start && clause.End <= whole.End ? clause.Span : whole;
-            state.Add(ReadingRules.WordsLeftOut.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)));
+            Diagnostic told = ReadingRules.WordsLeftOut.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label));
+            state.Add(!best.SaidTwice && IsMoveOfItsOwn(clause) ? told with { Severity = Severity.Question } : told);
         }
 
         return left.Count > 0;
     }
+
+    // A remark on weight, hips or knees may be passed over with a hint; a turn or a foot that acts may not.
+    private static bool IsMoveOfItsOwn(Clause clause) => !clause.SaysEach && !clause.SaysFinish
+        && (clause.Amount is not null || (clause.HasTurnWord && clause.TurnSide is not null)
+            || clause.Head is { Verb: ActionKind.Step, Special: not "walk" } && clause.Feet.Count == 1
+            || clause.Head is { Verb: ActionKind.Rock or ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Kick or ActionKind.Hook or ActionKind.Flick or ActionKind.Stomp or ActionKind.Jump or ActionKind.Hop or ActionKind.Leap or ActionKind.Pivot or ActionKind.Unwind });
 
     /// <summary>Styling words among the footwork are kept as notes, and hinted at.</summary>
     private ValueList<Note> Styling(List<Term> terms)
@@ -355,6 +376,12 @@ internal sealed class LineReader(ReaderState state)
                     continue;
                 }
 
+                foreach (Clause turned in clause.Detail.Where(d => d is { Amount: not null, TurnSide: null, TurnTo: null }))
+                {
+                    // "jazz box 1/4 R: ... step R to side (turning 1/4)": the name says which way
+                    turned.TurnSide = clause.TurnSide;
+                }
+
                 figures.Add((clause, detailed.Count, detailed.Count + clause.Detail.Count));
                 detailed.AddRange(clause.Detail);
                 if (clause.Amount is not null && !clause.Detail.Any(d => d.Amount is not null))
@@ -368,6 +395,19 @@ internal sealed class LineReader(ReaderState state)
             if (figures.Count > 0)
             {
                 (LineReading? best, LineReading? other) = Best(solver.Solve(detailed, places, state.Weight));
+                List<Clause> once = detailed;
+                bool saysTimes = once[^1] is { IsTurnOnly: true, TimesStated: true };
+                foreach (List<Clause> repeated in LineRepeats.Of(once))
+                {
+                    (LineReading? again, LineReading? third) = Best(solver.Solve(repeated, places, state.Weight));
+                    bool first = saysTimes && ReferenceEquals(detailed, once);
+                    if (again is { Fits: true } && (first || best is not { Fits: true } || again.Cost < best.Cost))
+                    {
+                        (best, other, detailed) = (again, third, repeated);
+                        figures = figures.ConvertAll(f => f.Item3 >= once.Count ? (f.Item1, f.Item2, repeated.Count) : f);
+                    }
+                }
+
                 if (best is { Fits: true } && Best(solver.Solve(clauses, places, state.Weight)).Best is { Fits: true } named && named.Rows.TrueForAll(r => r.Variant is null or { TurnAmountMissing: false, TurnDirectionMissing: false }) && named.DancesLike(best) && SamePlaces(named, best))
                 {
                     // the detail says just what the name says: the name stays
@@ -416,6 +456,13 @@ internal sealed class LineReader(ReaderState state)
                 }
 
                 (LineReading? rest, LineReading? restOther) = Best(solver.Solve(clauses.GetRange(cut, clauses.Count - cut), places, state.Weight));
+                // "make a quarter turn left and shuffle to the right, R side, L close, R side"
+                bool turnFirst = cut == 2 && clauses[0].IsTurnOnly && clauses[1].IsFigure && rest is { Turns: false } && first.Turns && clauses.GetRange(cut, clauses.Count - cut).TrueForAll(c => !c.IsFigure);
+                if (turnFirst && rest is { Fits: true, Cost: < 2 } && first.SameFeet(rest))
+                {
+                    return (first with { SaidTwice = true }, firstOther, clauses.GetRange(0, cut), figures);
+                }
+
                 bool nameFirst = cut == 1 && clauses[0].IsFigure;
                 bool nameLast = cut == clauses.Count - 1 && clauses[^1].IsFigure;
                 bool mayTurn = (nameFirst ? clauses[0] : clauses[^1]).Head is { Figures: var named } && named.Any(f => f.Amounts.Count > 0 || f.TurnedForms.Count > 0);
@@ -424,8 +471,8 @@ internal sealed class LineReader(ReaderState state)
                 {
                     bool detailLast = cut < clauses.Count - cut;
                     return detailLast && !first.Turns || rest.Turns && !first.Turns
-                        ? (rest, restOther, clauses.GetRange(cut, clauses.Count - cut), figures)
-                        : (first, firstOther, clauses.GetRange(0, cut), figures);
+                        ? (rest with { SaidTwice = true }, restOther, clauses.GetRange(cut, clauses.Count - cut), figures)
+                        : (first with { SaidTwice = true }, firstOther, clauses.GetRange(0, cut), figures);
                 }
             }
         }
@@ -780,7 +827,8 @@ internal sealed class LineReader(ReaderState state)
     {
         Direction first = Family(a.Direction);
         Direction second = Family(b.Direction);
-        return first == second || first == Direction.Unstated || second == Direction.Unstated || a.Turn.Sign != 0 || b.Turn.Sign != 0;
+        bool home = a.Direction == Direction.Home || b.Direction == Direction.Home;
+        return home || first == second || first == Direction.Unstated || second == Direction.Unstated || a.Turn.Sign != 0 || b.Turn.Sign != 0;
     }
 
     private static Direction Family(Direction direction) => direction switch

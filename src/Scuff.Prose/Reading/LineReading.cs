@@ -32,6 +32,9 @@ internal sealed record LineReading(List<PlacedRow> Rows, double Cost, bool Fits,
         return true;
     }
 
+    /// <summary>Whether the words it leaves out say the same once more.</summary>
+    public bool SaidTwice { get; init; }
+
     /// <summary>Whether the body turns anywhere.</summary>
     public bool Turns => Rows.Exists(r => r.Action.Turn.Sign != 0);
 

@@ -13,6 +13,14 @@ internal static class LineRepeats
             yield break;
         }
 
+        int repeat = clauses.FindIndex(c => c.IsRepeat);
+        int after = clauses.Count - 1 - repeat;
+        if (repeat > after && after > 0 && Enumerable.Range(1, after).All(i => clauses[^i].Head is not null && clauses[^i].HeadText == clauses[repeat - i].HeadText && clauses[^i].Feet.Count == 0))
+        {
+            // "lock step with scuff, repeat L with scuff": the last words say again what is repeated
+            clauses = clauses.GetRange(0, repeat + 1);
+        }
+
         Clause last = clauses[^1];
         List<Clause> body;
         int times;

@@ -99,6 +99,11 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
+        if (clause.SaysFinish)
+        {
+            Finish(next, state, clause);
+        }
+
         Clause? previous = index > 0 ? clauses[index - 1] : null;
         if (previous is { IsAmp: true })
         {
@@ -113,8 +118,46 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
                 continue;
             }
 
+            if (variant.Rows.Count == 0)
+            {
+                // a remark: nothing of its own is danced
+                next.Add(state with { Cost = state.Cost + variant.Cost });
+                continue;
+            }
+
+            if (variant.Beside is VariantRow beside)
+            {
+                if (state.Last is { } on)
+                {
+                    PlacedRow riding = new(on, beside.Action, on.Label, on.Place, index, state.Moves, variant, true, true, true) { LastLabel = on.LastLabel };
+                    Place(next, state with { Last = riding }, variant, index, places);
+                }
+
+                continue;
+            }
+
             Place(next, state, variant, index, places);
         }
+    }
+
+    /// <summary>"Coaster step, finishing with a cross": the last action of the figure, danced as said.</summary>
+    private static void Finish(List<State> next, State state, Clause clause)
+    {
+        bool says = clause is { Amount: null, HasTurnWord: false, Feet.Count: < 2, Times: 1 } && (clause.Dir is not null || clause.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Brush or ActionKind.Scuff or ActionKind.Hitch or ActionKind.Kick or ActionKind.Flick);
+        if (!says || state.Last is not { IsWith: false, Variant.Definition.Rows.Count: > 2 } last || last.Action.Foot.ToFoot() is not Foot foot || (clause.Feet.Count == 1 && clause.Feet[0].Foot != foot && !clause.Feet[0].MayBeReference))
+        {
+            return;
+        }
+
+        StepAction action = last.Action with { Direction = clause.Dir?.Direction ?? Direction.Together };
+        if (clause.Head?.Verb is ActionKind gesture and not ActionKind.Step)
+        {
+            action = action with { Kind = gesture, Effect = WeightEffect.Keeps, Contact = Contact.Ball };
+        }
+
+        PlacedRow changed = last with { Action = action };
+        Weight weight = action.Effect == WeightEffect.Keeps ? foot.Other().ToWeight() : state.Weight;
+        next.Add(state with { Last = changed, Weight = weight, Cost = state.Cost + 0.05 });
     }
 
     private static void Accompany(List<State> next, State state, Variant variant, int index)
@@ -154,8 +197,29 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         bool softAfter = clause.LinkAfter is Link.None or Link.Soft && index + 1 < clauses.Count;
         double unsure = missing || clause.Amount is null ? 0.01 : 0;
 
+        if (clause.OnCount is int count && !missing && state.PendingTurn is null && AttachOn(state, eighths, count) is State placed)
+        {
+            next.Add(placed with { Cost = placed.Cost + unsure });
+            return;
+        }
+
+        if (clause.OnStep is int step && !missing && state.PendingTurn is null && AttachOnStep(state, eighths, step) is State stepped)
+        {
+            next.Add(stepped with { Cost = stepped.Cost + unsure });
+            return;
+        }
+
+        if (clause.SaysCircle && !missing && state.PendingTurn is null && AttachRound(state, eighths.Floor) is State round)
+        {
+            next.Add(round with { Cost = round.Cost + unsure });
+            return;
+        }
+
+        // "1/4 right, weight R" is no turn of a step onto the L
+        bool otherFoot = clause.WeightFoot is Foot weightedFoot && state.Last is { Action.Effect: WeightEffect.Takes } taken && taken.Action.Foot.ToFoot() == weightedFoot.Other();
+
         // with the move before
-        if (state.Last is not null && state.PendingTurn is null && AttachBack(state, eighths, softBefore ? 0 : index + 1 < clauses.Count ? 0.5 : 0.15) is State back)
+        if (!otherFoot && state.Last is not null && state.PendingTurn is null && AttachBack(state, eighths, softBefore ? 0 : index + 1 < clauses.Count ? 0.5 : 0.15) is State back)
         {
             next.Add(back with { Cost = back.Cost + unsure });
         }
@@ -163,7 +227,7 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         // with the move after
         if (index + 1 < clauses.Count && !softBefore)
         {
-            next.Add(state with { PendingTurn = (state.PendingTurn ?? 0) + eighths, PendingHard = !softAfter, Cost = state.Cost + unsure + (softAfter ? 0 : 0.05) });
+            next.Add(state with { PendingTurn = (state.PendingTurn ?? 0) + eighths, PendingHard = !softAfter, Cost = state.Cost + unsure + (softAfter ? 0 : 0.05) + (clause.WeightFoot is null ? 0 : 0.4) });
         }
         else if (index + 1 < clauses.Count)
         {
@@ -174,7 +238,13 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         Foot? standing = state.Weight.StandingFoot();
         Foot? on = clause.WeightFoot;
         Turn turn = Turn.FromEighths(eighths);
-        bool steppedForward = state.Last is { Action: { Effect: WeightEffect.Takes, Direction: Direction.Forward or Direction.Unstated, Kind: ActionKind.Step or ActionKind.Rock } };
+        PlacedRow? lastStep = state.Last;
+        while (lastStep is { Action.Foot: ActingFoot.None })
+        {
+            lastStep = lastStep.Previous;
+        }
+
+        bool steppedForward = lastStep is { Action: { Effect: WeightEffect.Takes, Direction: Direction.Forward or Direction.Unstated, Kind: ActionKind.Step or ActionKind.Rock } };
         bool away = standing is Foot s && (s == Foot.Right ? eighths.Sign < 0 : eighths.Sign > 0);
         if (steppedForward && away && amount is 1 or 2 or 3 or 4 or 6 && (on is null || on == standing!.Value.Other()))
         {
@@ -220,13 +290,98 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         }
 
         double extra = target.Action.Turn.Sign != 0 ? 0.3 : 0;
-        PlacedRow turned = target with { Action = target.Action with { Turn = target.Action.Turn + Turn.FromEighths(eighths) } };
+        PlacedRow turned = target with { Action = Turned(target, eighths) };
         for (int i = above.Count - 1; i >= 0; i--)
         {
             turned = above[i] with { Previous = turned };
         }
 
         return state with { Last = turned, Cost = state.Cost + cost + extra, PendingTurn = null };
+    }
+
+    /// <summary>An action with a turn added. In a figure that goes sideways a turn into its way makes the step one forward.</summary>
+    private static StepAction Turned(PlacedRow row, Ratio eighths)
+    {
+        StepAction action = row.Action;
+        bool sideways = action is { Kind: ActionKind.Step, Direction: Direction.Side, Turn.Sign: 0 } && row.Variant?.Definition is { Rows.Count: > 1 } && (eighths == 2 || eighths == -2);
+        Direction way = !sideways || action.Foot.ToFoot() is not Foot foot ? action.Direction
+            : eighths.Sign > 0 == (foot == Foot.Right) ? Direction.Forward : Direction.Back;
+        return action with { Turn = action.Turn + Turn.FromEighths(eighths), Direction = way };
+    }
+
+    /// <summary>The turn on the move that stands on a count, or null when none does.</summary>
+    private static State? AttachOn(State state, Ratio eighths, int count)
+    {
+        List<PlacedRow> above = [];
+        PlacedRow? target = state.Last;
+        while (target is not null && (target.IsWith || target.Place.Value != count - 1))
+        {
+            above.Add(target);
+            target = target.Previous;
+        }
+
+        if (target is null || target.Action.Turn.Sign != 0)
+        {
+            return null;
+        }
+
+        PlacedRow turned = target with { Action = Turned(target, eighths) };
+        for (int i = above.Count - 1; i >= 0; i--)
+        {
+            turned = above[i] with { Previous = turned };
+        }
+
+        return state with { Last = turned };
+    }
+
+    /// <summary>The turn on a step of the last move, by its number or (-1) the last that takes the weight; null when there is none.</summary>
+    private static State? AttachOnStep(State state, Ratio eighths, int number)
+    {
+        List<PlacedRow> move = [];
+        for (PlacedRow? row = state.Last; row is not null && row.MoveIndex == state.Moves - 1; row = row.Previous)
+        {
+            move.Add(row);
+        }
+
+        move.Reverse();
+        PlacedRow? target = number > 0 ? move.ElementAtOrDefault(number - 1) : move.LastOrDefault(r => r.Action.Effect == WeightEffect.Takes);
+        if (target is null || target.Action.Turn.Sign != 0 || move.Count < 2)
+        {
+            return null;
+        }
+
+        PlacedRow? last = move[0].Previous;
+        foreach (PlacedRow row in move)
+        {
+            last = ReferenceEquals(row, target) ? row with { Previous = last, Action = Turned(row, eighths) } : row with { Previous = last };
+        }
+
+        return state with { Last = last };
+    }
+
+    /// <summary>A circle shared out evenly to the steps that walk it, or null when it does not come out in eighths.</summary>
+    private static State? AttachRound(State state, int eighths)
+    {
+        List<PlacedRow> walked = [];
+        PlacedRow? row = state.Last;
+        while (row is { IsWith: false, Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Turn.Sign: 0, Direction: Direction.Forward or Direction.Back or Direction.Unstated } })
+        {
+            walked.Add(row);
+            row = row.Previous;
+        }
+
+        if (walked.Count < 2 || eighths % walked.Count != 0)
+        {
+            return null;
+        }
+
+        PlacedRow? turned = row;
+        for (int i = walked.Count - 1; i >= 0; i--)
+        {
+            turned = walked[i] with { Previous = turned, Action = walked[i].Action with { Turn = Turn.FromEighths(eighths / walked.Count) } };
+        }
+
+        return state with { Last = turned };
     }
 
     /// <summary>Puts the rows of a variant on the next labels.</summary>
@@ -312,6 +467,12 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
     private static State Put(State state, Variant variant, VariantRow row, Ratio? pending, int index, IReadOnlyList<LabelPlace> places)
     {
         StepAction action = pending is Ratio turn ? row.Action with { Turn = row.Action.Turn + Turn.FromEighths(turn) } : row.Action;
+        if (pending is not null && action.Kind is ActionKind.Hold or ActionKind.Clap or ActionKind.Snap)
+        {
+            // nobody turns by holding
+            state = state with { Cost = state.Cost + 1 };
+        }
+
         bool over = state.Label >= places.Count;
         (string label, Counts place) = over
             ? (places.Count > 0 ? places[^1].Label : "1", places.Count > 0 ? places[^1].Place : Counts.Zero)

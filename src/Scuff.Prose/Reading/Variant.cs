@@ -26,6 +26,9 @@ internal sealed class Variant
 
     public bool Accompanies { get; init; }
 
+    /// <summary>An action beside the move before, ahead of the rows; or null.</summary>
+    public VariantRow? Beside { get; init; }
+
     public Direction Direction { get; init; }
 
     /// <summary>What makes it a reading of its own, in words, for questions.</summary>

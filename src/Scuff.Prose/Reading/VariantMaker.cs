@@ -32,6 +32,20 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         {
             foreach (StepDefinition definition in figure.Figures)
             {
+                if (IsPlacing(clause, definition))
+                {
+                    // "pose R next to L" puts the foot there
+                    AddVerbless(variants, clause, previous, situation);
+                    continue;
+                }
+
+                if (OneFootOf(clause, definition) is ActionKind fanned)
+                {
+                    // "right toes out": one foot fans
+                    AddFootMoves(variants, clause, lexicon.Verbs.Usual(fanned) with { Direction = definition.Rows[0].Action.Direction }, FootRule.Any, [(clause.Feet[0].Foot, true)], situation, 0);
+                    continue;
+                }
+
                 if (definition.Rows.Count == 1 && clause.Head.Verb is ActionKind.Pivot or ActionKind.Unwind)
                 {
                     // the verb knows more of the feet than the bare entry
@@ -60,14 +74,26 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             AddVerbless(variants, clause, previous, situation);
         }
 
-        AddBeside(variants, clause);
+        AddBeside(variants, clause, situation);
         return variants;
     }
 
+    private static bool IsPlacing(Clause clause, StepDefinition definition)
+        => definition.Rows.Count == 1 && definition.Rows[0].Action.Kind == ActionKind.Hold && clause.Feet.Count == 1 && (clause.Dir is not null || clause.Part.Length > 0);
+
+    private static ActionKind? OneFootOf(Clause clause, StepDefinition definition) => definition.Rows.Count == 1 && clause.Feet.Count == 1 && !clause.BothFeet
+        ? definition.Rows[0].Action.Kind switch
+        {
+            ActionKind.SplitToes => ActionKind.FanToe,
+            ActionKind.SplitHeels => ActionKind.FanHeel,
+            _ => null,
+        }
+        : null;
+
     /// <summary>Arms, hips and the like may be made beside a step and take no count of their own.</summary>
-    private static void AddBeside(List<Variant> variants, Clause clause)
+    private static void AddBeside(List<Variant> variants, Clause clause, Situation situation)
     {
-        Variant? body = variants.Find(v => v.Rows.Count > 0 && !v.Accompanies && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind == ActionKind.Hitch && clause.IsWith)));
+        Variant? body = variants.Find(v => v.Rows.Count > 0 && !v.Accompanies && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee or ActionKind.Snap or ActionKind.Clap or ActionKind.Slap or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind == ActionKind.Hitch && clause.IsWith)));
         if (body is null)
         {
             return;
@@ -85,11 +111,22 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
+        if (body.Rows.Count > 1 && clause.Link is not Link.Hard && clause.TimesStated && body.Rows[0].Action.Kind is ActionKind.Bump or ActionKind.RollHips)
+        {
+            // "step R to side and bump hips twice": the first bump rides on the step
+            variants.Add(new Variant { Definition = body.Definition, Named = null, Rows = [.. body.Rows.Skip(1)], Cost = body.Cost + 0.3, Beside = body.Rows[0] });
+        }
+
         bool arms = body.Rows[0].Action.Kind == ActionKind.Arms;
         double cost = arms ? 0.05 : clause.Link is Link.Hard ? 0.6 : 0.2;
         if (arms)
         {
             body.Cost += 0.2;
+            if (situation.Last is null)
+            {
+                // "tip your hat, R heel forward": the arms go with what follows
+                variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0.15 });
+            }
         }
 
         variants.Add(new Variant { Definition = body.Definition, Named = null, Rows = [body.Rows[0]], Cost = cost, Accompanies = true });
@@ -247,7 +284,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         bool ofBody = verb is ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.Arms || (verb is ActionKind.Dip && clause.Feet.Count == 0);
         if (ofBoth || ofBody || clause.BothFeet)
         {
-            AddBodyMove(variants, clause, verb, usual, clause.BothFeet || ofBoth, situation);
+            // "both shoulders", "both hands" are no feet
+            AddBodyMove(variants, clause, verb, usual, (clause.BothFeet && !ofBody) || ofBoth, situation);
             return;
         }
 
@@ -269,6 +307,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             // "put the right heel forward" is a touch of the heel
             AddVerbless(variants, clause, previous, situation);
             return;
+        }
+
+        if (verb == ActionKind.Recover && clause is { Dir.Direction: Direction.Together or Direction.Home or Direction.CrossFront or Direction.CrossBehind, Feet.Count: 1 })
+        {
+            // "replace R beside L" puts the foot there
+            verb = ActionKind.Step;
+            usual = lexicon.Verbs.Usual(ActionKind.Step);
         }
 
         if (special is "walk" or "run")
@@ -367,7 +412,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             feet.Add((swaySide, true));
         }
 
-        if (feet.Count == 1 && clause.Feet.Count == 1 && clause.Feet[0].MayBeReference && rule == FootRule.Free && situation.Weight.StandingFoot() == feet[0].Item1)
+        if (feet.Count == 1 && clause.Feet.Count == 1 && clause.Feet[0].MayBeReference && clause.Reference is null && rule == FootRule.Free && situation.Weight.StandingFoot() == feet[0].Item1)
         {
             // "cross over left" with the weight on the left: the right crosses over it
             feet[0] = (feet[0].Item1.Other(), false);
@@ -423,7 +468,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         for (int i = 0; i < Math.Max(feet.Count, times); i++)
         {
             (Foot foot, bool isNamed) = i < feet.Count ? feet[i] : (feet[^1].Foot, false);
-            if (i >= feet.Count && rows[^1].Action.Effect == WeightEffect.Takes)
+            if (i >= feet.Count && rows[^1].Action.Effect == WeightEffect.Takes && rule != FootRule.Standing)
             {
                 // "two walks", "step x2": the feet alternate
                 foot = rows[^1].Action.Foot.ToFoot()!.Value.Other();
@@ -586,7 +631,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         (Ratio? eighths, bool missing) = StatedTurn(clause, null);
         bool amountMissing = clause.Amount is null;
         StepDefinition? definition = lexicon.Catalogue.Find("pivot");
-        bool afterStep = situation.Last is { Action.Effect: WeightEffect.Takes } && situation.Last.Action.Kind is not (ActionKind.Pivot or ActionKind.Unwind);
+        PlacedRow? stepped = situation.Last;
+        while (stepped is { Action.Foot: ActingFoot.None })
+        {
+            // "step R forward, hold, pivot": the hold changes nothing
+            stepped = stepped.Previous;
+        }
+
+        bool afterStep = stepped is { Action.Effect: WeightEffect.Takes } && stepped.Action.Kind is not (ActionKind.Pivot or ActionKind.Unwind);
 
         if (onStanding)
         {
@@ -761,6 +813,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
         if (clause.BothFeet && clause.Part.Length == 0 && clause.Dir is { Direction: Direction.Out or Direction.In or Direction.Together })
         {
+            if (clause.Dir.Direction == Direction.Out && previous is { Feet.Count: > 1, Head.Verb: ActionKind.Jump or ActionKind.Step })
+            {
+                // "jump back L, R, feet apart": where both feet are then
+                variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = -0.1 });
+            }
+
             AddBodyMove(variants, clause, ActionKind.Jump, lexicon.Verbs.Usual(ActionKind.Jump), true, situation);
             return;
         }
@@ -784,7 +842,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         if (inherited is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Bump or ActionKind.Twist or ActionKind.Sway or ActionKind.Swivel && clause.Part.Length == 0
-            && (clause.IsFeetOnly || clause.Dir?.Direction is Direction.Centre or Direction.Home || (clause.Feet.Count == 0 && clause.DirSide is not null)))
+            && (clause.IsFeetOnly || clause.Dir?.Direction is Direction.Centre or Direction.Home || (inherited is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel && clause.Feet.Count == 0 && clause.Dir?.Direction is Direction.Back or Direction.In or Direction.Together) || (clause.Feet.Count == 0 && clause.DirSide is not null)))
         {
             // "swivel heels right, centre, right, centre"
             clause.Inherited = inherited;
@@ -822,9 +880,25 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
+        if (clause is { Amount: 8, HasTurnWord: true, Feet.Count: 2, TurnSide: Foot round } && clause.Dir?.Direction is null or Direction.Forward or Direction.Back
+            && lexicon.Catalogue.Find(clause.Dir?.Direction == Direction.Back ? "full_turn_back" : "full_turn_forward") is StepDefinition fullTurn)
+        {
+            // "full turn left travelling forward R, L": half on each step
+            AddFullTurn(variants, clause, fullTurn, round, situation);
+            return;
+        }
+
         Direction? direction = clause.Dir?.Direction;
+        double bare = clause.HasStyle && clause.Feet.Count == 0 && clause.Part.Length == 0 ? 0.6 : 0;
         bool sameFoot = clause.Feet.Count == 0 || (previous is { Feet.Count: > 0 } && clause.Feet[0].Foot == previous.Feet[^1].Foot);
         StepAction step = lexicon.Verbs.Usual(ActionKind.Step);
+        if (clause is { Dir.Direction: Direction.Forward, Feet.Count: 1 } && clause.DirText.Equals("in front", StringComparison.OrdinalIgnoreCase)
+            && situation.Last is { Action: { Kind: ActionKind.Step, Direction: Direction.Side } aside } && aside.Foot.ToFoot() == clause.Feet[0].Foot.Other())
+        {
+            // "R to side, L behind, R to side, L in front": across the other foot
+            clause.Dir = clause.Dir with { Direction = Direction.CrossFront };
+        }
+
         if (clause.Part == "ball" && _next?.Head?.Verb == ActionKind.Drop)
         {
             // "ball of R forward, lower R heel": a strut
@@ -852,7 +926,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         bool unclear = previousGesture && sameFoot && clause.Feet.Count == 0 && inherited is ActionKind.Touch or ActionKind.Tap && direction is Direction.Together or Direction.Home;
-        AddFootMoves(variants, clause, step, FootRule.Free, feet, situation, 0);
+        AddFootMoves(variants, clause, step, FootRule.Free, feet, situation, bare);
         if (inherited is ActionKind.Rock && clause.Feet.Count <= 1 && direction is Direction.Forward or Direction.Back or Direction.Side)
         {
             AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Rock), FootRule.Free, feet, situation, -0.05);
@@ -867,6 +941,22 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 variants[i].Words = "a touch";
             }
         }
+    }
+
+    private static void AddFullTurn(List<Variant> variants, Clause clause, StepDefinition figure, Foot round, Situation situation)
+    {
+        List<VariantRow> rows = [];
+        Weight weight = situation.Weight;
+        double cost = 0;
+        for (int i = 0; i < 2; i++)
+        {
+            StepAction action = figure.Rows[i].For(round) with { Foot = clause.Feet[i].Foot.ToActingFoot() };
+            cost += FootCost(weight, action.Foot, FootRule.Free) * 0.5;
+            weight = action.WeightAfter(weight);
+            rows.Add(new VariantRow(action, figure.Rows[i].At, false));
+        }
+
+        variants.Add(new Variant { Definition = figure, Named = round, Rows = rows, Cost = cost, FootNamed = true, StatedTurn = Turn.FromEighths(round == Foot.Right ? 8 : -8) });
     }
 
     private void AddFigure(List<Variant> variants, Clause clause, StepDefinition original, Situation situation)
@@ -896,7 +986,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         List<(Foot Side, bool Certain)> sides = [];
         foreach (FootWord word in clause.Feet)
         {
-            sides.Add((word.Foot, word.IsCertain));
+            bool stands = word.MayBeReference && clause.Reference is null && clause.Feet.Count == 1 && situation.Weight.StandingFoot() == word.Foot && FirstRule(original) == FootRule.Free;
+            sides.Add(stands ? (word.Foot.Other(), false) : (word.Foot, word.IsCertain));
         }
 
         Foot? travel = clause.DirSide;
@@ -1065,7 +1156,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
             List<Foot> given = sides.Select(s => s.Side).ToList();
             List<Foot> gestures = definition.Rows.Where(r => r.Action.Effect == WeightEffect.Keeps && r.For(named).Foot.ToFoot() is not null).Select(r => r.For(named).Foot.ToFoot()!.Value).ToList();
-            if ((gestures.Count > 1 && given.SequenceEqual(gestures)) || given.SequenceEqual(all) || given.SequenceEqual(weighted) || given.SequenceEqual(core) || given.Skip(1).SequenceEqual(all) && sides[0].Side == named && sides.Count > 2)
+            bool tail = sides.Count > 2 && sides[0].Side == named && all.Count > given.Count - 1 && given.Skip(1).SequenceEqual(all.Skip(all.Count - given.Count + 1));
+            if (tail || (gestures.Count > 1 && given.SequenceEqual(gestures)) || given.SequenceEqual(all) || given.SequenceEqual(weighted) || given.SequenceEqual(core) || given.Skip(1).SequenceEqual(all) && sides[0].Side == named && sides.Count > 2)
             {
                 return named;
             }
@@ -1180,6 +1272,11 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
         // a clap beside it leaves the customary last row in place
         bool beside = _next?.Head?.Verb is ActionKind.Clap or ActionKind.Snap or ActionKind.Slap or ActionKind.Arms or ActionKind.Bump or ActionKind.Shimmy;
+        if (definition.Rows.Count >= 4 && definition.Rows.Count % 2 == 0 && (clause.HalfOf is not null || (_next is not { Head: null, Feet.Count: 0 } && IsMirrorOfItself(definition))))
+        {
+            AddHalf(variants, whole, clause, situation);
+        }
+
         bool figureFollows = _next is { Head: { Figures.Count: > 0, Verb: null } after } && after.Figures.All(f => f.Rows.Count > 2);
         bool saysFinish = finish < definition.Rows.Count && clause.HeadText.Contains(definition.Rows[finish].Action.Traits.Word, StringComparison.OrdinalIgnoreCase);
         if (finish < definition.Rows.Count && !beside && !figureFollows && !saysFinish)
@@ -1202,7 +1299,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         // a box whose last step is written out: "jazz box R, cross"
-        if (finish == definition.Rows.Count && definition.Rows.Count == 4 && _next is { Head: null, Dir: not null, IsAmp: false } && definition.Rows[3].Action.Effect == WeightEffect.Takes)
+        bool lastIsTold = _next is { Head: null, Dir: not null, IsAmp: false }
+            || (_next is { Head.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Brush or ActionKind.Scuff or ActionKind.Hitch or ActionKind.Kick or ActionKind.Flick, IsWith: false } last && (last.Feet.Count == 0 || last.Feet[0].Foot.ToActingFoot() == rows[^1].Action.Foot));
+        if (finish == definition.Rows.Count && definition.Rows.Count == 4 && lastIsTold && definition.Rows[3].Action.Effect == WeightEffect.Takes)
         {
             variants.Add(Cut(whole, 3, 0.3));
         }
@@ -1212,6 +1311,50 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         {
             variants.Add(Cut(whole, 1, 0.05));
         }
+    }
+
+    /// <summary>Whether the second half of the figure is the first on the other foot ("vaudeville", "heel switches").</summary>
+    private static bool IsMirrorOfItself(StepDefinition definition)
+    {
+        int half = definition.Rows.Count / 2;
+        for (int i = 0; i < half; i++)
+        {
+            if (definition.Rows[i].For(Foot.Right) != definition.Rows[i + half].For(Foot.Left))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>One half of a figure: where it is said, or where the figure is the same thing on both feet and the counts hold only one.</summary>
+    private static void AddHalf(List<Variant> variants, Variant whole, Clause clause, Situation situation)
+    {
+        int half = whole.Rows.Count / 2;
+        bool second = clause.HalfOf == 2;
+        List<VariantRow> rows = whole.Rows.GetRange(second ? half : 0, half);
+        Counts shift = rows[0].At - whole.Rows[0].At;
+        double cost = clause.HalfOf is null ? 0.3 : 0;
+        Weight weight = situation.Weight;
+        foreach (VariantRow row in rows)
+        {
+            cost += FootCost(weight, row.Action.Foot, row.Action.Traits.FootRule);
+            weight = row.Action.WeightAfter(weight);
+        }
+
+        variants.Add(new Variant
+        {
+            Definition = whole.Definition,
+            Named = whole.Named,
+            Rows = [.. rows.Select(r => r with { At = r.At - shift })],
+            Cost = cost,
+            FootNamed = whole.FootNamed,
+            StatedTurn = whole.StatedTurn,
+            TurnDirectionMissing = whole.TurnDirectionMissing,
+            WeightStated = whole.WeightStated,
+            Direction = whole.Direction,
+        });
     }
 
     private static Variant Cut(Variant whole, int rows, double cost) => new()
@@ -1238,7 +1381,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         double cost = first.Cost;
         for (int i = 0; i < times; i++)
         {
-            if (i > 0 && weight.FreeFoot() is Foot free && definition.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot or NamedBy.Travel or NamedBy.Turn)
+            if (i > 0 && FirstRule(definition) != FootRule.Standing && weight.FreeFoot() is Foot free && definition.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot or NamedBy.Travel or NamedBy.Turn)
             {
                 bool same = FirstActing(definition) != RelativeFoot.Other;
                 named = same ? free : free.Other();
@@ -1320,6 +1463,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     {
         VariantRow last = rows[^1];
         StepAction action = last.Action;
+        if (action.Kind == ActionKind.Arms)
+        {
+            // "arms relaxed, weight still on L": the arms carry none
+            return;
+        }
+
         StepAction? changed = clause.WeightNote switch
         {
             TermKind.WeightBoth => action with { Effect = WeightEffect.Shares },

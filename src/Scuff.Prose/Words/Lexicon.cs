@@ -128,20 +128,29 @@ internal sealed class Lexicon
         }
 
         string? found = null;
+        bool isClear = true;
         foreach (string candidate in Slips.Of(word))
         {
-            if (KnowsWord(candidate) && !string.Equals(candidate, found, StringComparison.Ordinal))
+            if (!KnowsWord(candidate) || string.Equals(candidate, found, StringComparison.Ordinal))
             {
-                if (found is not null && !SameMeaning(candidate, found))
-                {
-                    return null;
-                }
+                continue;
+            }
 
-                found ??= candidate;
+            // a word that means something by itself is likelier meant than one that only stands in phrases
+            bool weaker = found is not null && Word(candidate) is null && Word(found) is not null;
+            bool stronger = found is not null && Word(candidate) is not null && Word(found) is null;
+            if (found is null || stronger)
+            {
+                found = candidate;
+                isClear = true;
+            }
+            else if (!weaker && !SameMeaning(candidate, found))
+            {
+                isClear = false;
             }
         }
 
-        return found;
+        return isClear ? found : null;
     }
 
     /// <summary>Whether the word stands in any known phrase.</summary>

@@ -73,6 +73,16 @@ internal static class TermReader
     /// <summary>Short forms with a stroke: o/ for over, w/ for with, i/p for in place, g/vine.</summary>
     private static void JoinSlashed(List<WordToken> tokens)
     {
+        for (int i = 0; i + 2 < tokens.Count; i++)
+        {
+            if (tokens[i].Text == "i" && tokens[i + 1].Text == "." && tokens[i + 2].Text == "e")
+            {
+                int used = i + 3 < tokens.Count && tokens[i + 3].Text == "." ? 4 : 3;
+                tokens[i] = tokens[i] with { Text = "ie", Span = TextSpan.FromBounds(tokens[i].Span.Start, tokens[i + used - 1].Span.End) };
+                tokens.RemoveRange(i + 1, used - 1);
+            }
+        }
+
         for (int i = 0; i + 1 < tokens.Count; i++)
         {
             if (tokens[i].Kind != WordTokenKind.Word || tokens[i].Text.Length > 1 || tokens[i + 1].Text != "/" || tokens[i + 1].SpaceBefore)
@@ -122,7 +132,18 @@ internal static class TermReader
             else if (tokens[i].Kind == WordTokenKind.Word && !lexicon.KnowsWord(tokens[i].Text) && !IsFeet(tokens[i].Text) && tokens[i].Text.Length > 2)
             {
                 WordToken token = tokens[i];
-                if (FootAtEnd(text, token, lexicon) is (string head, string foot))
+                if (token.Text[0] is 'r' or 'l' && lexicon.StandsFor(token.Text[1..]) is IReadOnlyList<string> glued)
+                {
+                    // "RTS": a foot stuck to a short form
+                    tokens.RemoveAt(i);
+                    for (int k = glued.Count - 1; k >= 0; k--)
+                    {
+                        tokens.Insert(i, token with { Text = glued[k], SpaceBefore = true });
+                    }
+
+                    tokens.Insert(i, token with { Text = token.Text[..1], Span = new TextSpan(token.Span.Start, 1) });
+                }
+                else if (FootAtEnd(text, token, lexicon) is (string head, string foot))
                 {
                     int split = token.Span.End - 1;
                     tokens[i] = token with { Text = head, Span = TextSpan.FromBounds(token.Span.Start, split) };
@@ -152,6 +173,12 @@ internal static class TermReader
             if (word is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt")
             {
                 return i - at;
+            }
+
+            if (word is "centred" or "centered" or "central" or "even" or "evenly" or "shared" or "both" or "middle")
+            {
+                // the language file knows these
+                return null;
             }
 
             if (word is not ("stays" or "stay" or "still" or "remains" or "remain" or "again" or "is" or "now" or "on" or "onto" or "to" or "the" or "your" or "at" or "in" or "ends" or "ending" or "end" or "finishing" or "finishes" or "finish"
@@ -201,7 +228,12 @@ internal static class TermReader
     {
         char last = text[token.Span.End - 1];
         string head = token.Text[..^1];
-        return last is 'R' or 'L' && token.Span.Length > 3 && char.IsLower(text[token.Span.End - 2]) && lexicon.KnowsWord(head)
+        if (head is "on")
+        {
+            return last is 'R' or 'L' ? (head, char.ToLowerInvariant(last).ToString()) : null;
+        }
+
+        return last is 'R' or 'L' && token.Span.Length > 2 && char.IsLower(text[token.Span.End - 2]) && lexicon.KnowsWord(head)
             ? (head, char.ToLowerInvariant(last).ToString())
             : null;
     }
@@ -294,8 +326,8 @@ internal static class TermReader
             string first = word[..i];
             string second = word[i..];
             bool firstIsFoot = i == 1 && first is "r" or "l";
-            if ((firstIsFoot || i >= 4 || first is "rf" or "lf") && second.Length >= 4 && lexicon.Word(first) is Meaning a && lexicon.Word(second) is Meaning b
-                && a.Kind is TermKind.Move or TermKind.Side or TermKind.Foot or TermKind.Dir or TermKind.Turn
+            if ((firstIsFoot || i >= 4 || first is "rf" or "lf" or "toe") && second.Length >= 4 && lexicon.Word(first) is Meaning a && lexicon.Word(second) is Meaning b
+                && a.Kind is TermKind.Move or TermKind.Side or TermKind.Foot or TermKind.Dir or TermKind.Turn or TermKind.Part
                 && b.Kind is TermKind.Move or TermKind.Dir or TermKind.Side)
             {
                 return (first, second);

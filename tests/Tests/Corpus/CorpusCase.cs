@@ -134,6 +134,14 @@ internal sealed record CorpusCase(string File, string Manner, int Line, string S
 
     private static string Kind(StepAction action) => action.Kind == ActionKind.Stomp && action.Effect == WeightEffect.Keeps ? "stomp-up" : action.Traits.Word;
 
+    /// <summary>The kind as far as feet and weight go: a slide that takes the weight, or a jump onto one foot, is a step.</summary>
+    private static string Group(Event told)
+    {
+        string group = Group(told.Kind);
+        bool steps = told.Foot is "R" or "L" && told.Weight == told.Foot;
+        return steps && group is "drag" or "jump" ? "step" : group;
+    }
+
     /// <summary>Kinds that differ in name only.</summary>
     private static string Group(string kind) => kind switch
     {
@@ -219,19 +227,21 @@ internal sealed record CorpusCase(string File, string Manner, int Line, string S
                 return $"wanted {a[i]}, read {b[i]}";
             }
 
-            if (Group(a[i].Kind) != Group(b[i].Kind))
+            if (Group(a[i]) != Group(b[i]))
             {
                 return $"kind: wanted {a[i]}, read {b[i]}";
             }
 
             Direction first = Family(a[i].Direction);
             Direction second = Family(b[i].Direction);
-            if (first != Direction.Unstated && second != Direction.Unstated && first != second && Group(a[i].Kind) is "step" or "touch" or "kick")
+            if (first != Direction.Unstated && second != Direction.Unstated && first != second && Group(a[i]) is "step" or "touch" or "kick")
             {
                 return $"direction: wanted {a[i]}, read {b[i]}";
             }
 
-            if (a[i].Facing != b[i].Facing && (i == a.Count - 1 || a[i + 1].Facing != b[i + 1].Facing))
+            // writers differ on where within a quick triple it turns; where it ends they all say
+            bool inTriple = i + 2 < a.Count && !int.TryParse(a[i + 1].Count, out _) && a[i + 2].Facing == b[i + 2].Facing;
+            if (a[i].Facing != b[i].Facing && !inTriple && (i == a.Count - 1 || a[i + 1].Facing != b[i + 1].Facing))
             {
                 return $"facing: wanted {a[i]}, read {b[i]}";
             }
