@@ -9,6 +9,9 @@ namespace Scuff.Analysis.Checks;
 /// <summary>The intro in counts against the intro in seconds.</summary>
 public sealed class IntroSeconds : ICheck
 {
+    // just half a beat is still allowed, whatever a division left over
+    private const double Rounding = 1e-9;
+
     /// <summary>The rule.</summary>
     public static Rule TheRule { get; } = new(
         "track/intro-differs",
@@ -58,7 +61,7 @@ public sealed class IntroSeconds : ICheck
             double beats = counts.Value.ToDouble() * dance.BeatsPerCount.ToDouble();
             double beat = 60 / tempo.BeatsPerMinute.ToDouble();
             double away = Math.Abs((beats * beat) - stated.ToDouble());
-            if (away > beat / 2 && away > (stated.IsWhole ? 0.5 : 0))
+            if (away > (beat / 2) + Rounding && away > (stated.IsWhole ? 0.5 : 0))
             {
                 Ratio computed = new((int)Math.Round(beats * beat * 10), 10);
                 string value = Words.Tenths(computed);

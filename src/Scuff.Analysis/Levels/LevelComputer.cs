@@ -1,6 +1,7 @@
 using System.Text;
 using Scuff.Analysis.Loads;
 using Scuff.Dances;
+using Scuff.Diagnostics;
 using Scuff.Stance;
 using Scuff.Steps;
 using Scuff.Timelines;
@@ -22,7 +23,8 @@ internal static class LevelComputer
         finding.MeasureBody();
         finding.MeasureFigures();
         ValueList<LevelReason> reasons = [.. finding.Reasons.OrderByDescending(reason => reason.Level).ThenBy(reason => reason.Measure)];
-        bool isComplete = !analysis.OnceTimeline.Steps.Any(step => step.Action.Kind == ActionKind.Unknown);
+        bool isComplete = analysis.Draft.Report.Complaints.All(complaint => complaint.Severity < Severity.Question)
+            && !analysis.OnceTimeline.Steps.Any(step => step.Action.Kind == ActionKind.Unknown);
         return new ComputedLevel(reasons.Count == 0 ? Level.AbsoluteBeginner : reasons[0].Level, reasons, isComplete);
     }
 

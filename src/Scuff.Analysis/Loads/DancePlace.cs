@@ -22,10 +22,10 @@ public sealed record DancePlace(string Part, int Section, string Tag, string Cou
     public static DancePlace Of(TimedStep step, Timeline timeline)
     {
         PlanStretch plan = timeline.Stretches[step.Stretch].Plan;
-        bool isTag = step.Section.Number == 0;
+        bool isTag = plan.Kind == StretchKind.Tag;
 
         // a pick-up stands before count 1 and is printed with it
         string count = step.CountLabel.StartsWith('0') ? step.CountLabel[1..] + "1" : step.CountLabel;
-        return new DancePlace(isTag ? "" : plan.Name, step.Section.Number, isTag ? plan.Name : "", count, step.Written.Span, step.Written.Line);
+        return new DancePlace(isTag ? "" : plan.Name, isTag ? 0 : step.Section.Number, isTag ? plan.Name : "", count, step.Written.Span, step.Written.Line);
     }
 }

@@ -147,7 +147,7 @@ public sealed class FacingChecksTests
     public void A_slow_track_gives_time_to_turn(int beats, int complaints)
         => Assert.Equal(complaints, new DanceBuilder().With(d => d with
         {
-            Tracks = [new Track { Title = "Fog Bell", Tempo = new Tempo(beats), Span = default, Line = 1 }],
+            Tracks = [new Track { Title = "Fog Bell", Tempo = new Tempo(beats), Intro = Counts.FromWhole(16), Span = default, Line = 1 }],
         }).Section("1-2: R step forward, R turn -6", "3-4: L step side, R touch together", "5-6: R step side, L step together", "7-8: R step side, L step together").Ids().Length);
 
     [Theory]
