@@ -33,7 +33,9 @@ public sealed class ChangeWords
     /// else changed.
     /// </summary>
     public static ValueList<string> ForSheet(DanceComparison comparison, SheetLanguage language)
-        => Of(comparison.IsSame ? comparison : new DanceComparison(comparison.Changes.Where(c => c is not DanceChange.WordsOnly).ToValueList()), language);
+        => Of(
+            comparison.IsSame ? comparison : new DanceComparison(comparison.Changes.Where(c => c is not DanceChange.WordsOnly).ToValueList()),
+            language);
 
     /// <summary>One change as a sentence.</summary>
     /// <param name="change">The change.</param>
@@ -155,11 +157,13 @@ public sealed class ChangeWords
     {
         { Before: null, After: { } now } => Fill(_labels.BreakNew, WallOf(now), AfterCounts(now), Acts(now)),
         { After: null, Before: { } old } => Fill(_labels.BreakGone, WallOf(old), AfterCounts(old), Acts(old)),
-        { IsDancedOtherwise: true, Before: { } old, After: { } now } => Fill(_labels.BreakOtherwise, WallOf(now), AfterCounts(now), Acts(old), Acts(now)),
+        { IsDancedOtherwise: true, Before: { } old, After: { } now }
+            => Fill(_labels.BreakOtherwise, WallOf(now), AfterCounts(now), Acts(old), Acts(now)),
         { Before: { } old, After: { } now } when old.Walls != now.Walls || old.PartName != now.PartName
             => Fill(_labels.BreakOtherWall, WallOf(old), Acts(now), AfterCounts(old), WallOf(now), AfterCounts(now)),
         { IsMoved: true, Before: { } old, After: { } now } => Fill(_labels.BreakMoved, WallOf(now), Acts(now), AfterCounts(old), AfterCounts(now)),
-        { Before: { } old, After: { } now } => Fill(_labels.BreakMovedOtherwise, WallOf(now), AfterCounts(old), Acts(old), AfterCounts(now), Acts(now)),
+        { Before: { } old, After: { } now }
+            => Fill(_labels.BreakMovedOtherwise, WallOf(now), AfterCounts(old), Acts(old), AfterCounts(now), Acts(now)),
         _ => "",
     };
 
@@ -304,7 +308,11 @@ public sealed class ChangeWords
         System.Text.StringBuilder filled = new(template.Length + 32);
         for (int i = 0; i < template.Length; i++)
         {
-            if (template[i] == '{' && i + 2 < template.Length && template[i + 2] == '}' && template[i + 1] - '0' is >= 0 and <= 9 and var at && at < words.Length)
+            if (template[i] == '{'
+                && i + 2 < template.Length
+                && template[i + 2] == '}'
+                && template[i + 1] - '0' is >= 0 and <= 9 and var at
+                && at < words.Length)
             {
                 filled.Append(words[at]);
                 i += 2;

@@ -7,7 +7,11 @@ namespace Scuff.Analysis.Compare;
 internal static class BreakList
 {
     /// <summary>The breaks wall by wall, in the order in which the floor meets them, freed from their places in the text.</summary>
-    public static List<Interruption> Of(Dance dance, ValueList<Interruption> interruptions, Func<string, string> tagName, Func<string, string> partName) =>
+    public static List<Interruption> Of(
+        Dance dance,
+        ValueList<Interruption> interruptions,
+        Func<string, string> tagName,
+        Func<string, string> partName) =>
     [
         .. interruptions
             .SelectMany(i => i.Walls.Distinct().Select(w => OneWall(dance, i, w, tagName, partName)))

@@ -92,7 +92,8 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
 
         static string? Joined(List<HeaderField> fields, string key)
         {
-            string all = string.Join("; ", fields.Where(f => string.Equals(f.Key, key, StringComparison.OrdinalIgnoreCase)).Select(f => Bare.Words(f.Value)));
+            IEnumerable<HeaderField> named = fields.Where(f => string.Equals(f.Key, key, StringComparison.OrdinalIgnoreCase));
+            string all = string.Join("; ", named.Select(f => Bare.Words(f.Value)));
             return all.Length > 0 ? all : null;
         }
     }
@@ -213,7 +214,8 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
                 {
                     Section section = old.Sections[next];
                     Cost += pairing.Old(next).Atoms.Count;
-                    _changes.Add(new DanceChange.WholeSection(new DancePlace(old.Name, section.Number), section.Length, MovesOf(section), IsNew: false));
+                    DancePlace was = new(old.Name, section.Number);
+                    _changes.Add(new DanceChange.WholeSection(was, section.Length, MovesOf(section), IsNew: false));
                 }
             }
         }
@@ -316,7 +318,10 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
         }
 
         static IEnumerable<(Counts, StepAction, string)> Danced(StepOption option) => option.Moves.SelectMany(m => m.Steps.Select(s =>
-            (s.Count.Place - option.Replaces.Start, s.Action with { Contact = default }, s.Action.Kind == ActionKind.Unknown ? Bare.Words(m.Words) : "")));
+            (
+                s.Count.Place - option.Replaces.Start,
+                s.Action with { Contact = default },
+                s.Action.Kind == ActionKind.Unknown ? Bare.Words(m.Words) : "")));
     }
 
     private static List<PlacedNote> Placed(IEnumerable<Note> notes) => [.. notes.Select(n => new PlacedNote(n.Kind, Bare.Words(n.Words), null))];

@@ -100,7 +100,12 @@ public abstract record DanceChange
     /// <param name="Name">Its name, or empty.</param>
     /// <param name="Before">What it was.</param>
     /// <param name="After">What it is.</param>
-    public sealed record Option(DancePlace Place, CountSpan Replaces, string Name, ValueList<WrittenMove> Before, ValueList<WrittenMove> After) : DanceChange;
+    public sealed record Option(
+        DancePlace Place,
+        CountSpan Replaces,
+        string Name,
+        ValueList<WrittenMove> Before,
+        ValueList<WrittenMove> After) : DanceChange;
 
     /// <summary>A tag or bridge came or went.</summary>
     /// <param name="Name">Its name, or empty.</param>

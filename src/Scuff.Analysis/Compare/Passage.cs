@@ -54,7 +54,9 @@ internal sealed class Passage
 
     /// <summary>The moves that are danced within a span.</summary>
     public IEnumerable<WrittenMove> MovesWithin(CountSpan span)
-        => _moves.Where(m => m.IsPlaced && m.Start >= span.Start && m.End <= span.End && (m.Start < span.End || m.Start == m.End)).Select(m => m.Move);
+        => _moves
+            .Where(m => m.IsPlaced && m.Start >= span.Start && m.End <= span.End && (m.Start < span.End || m.Start == m.End))
+            .Select(m => m.Move);
 
     /// <summary>The last action that begins before a place, or null.</summary>
     public Atom? LastBefore(Counts place) => _atoms.FindLast(a => a.At < place);
@@ -92,7 +94,8 @@ internal sealed class Passage
                     }
 
                     string unread = step.Action.Kind == ActionKind.Unknown ? words : "";
-                    _atoms.Add(new Atom(at, Counts.Zero, new Danced(step.Action with { Contact = default }, step.BodyAngle, step.With, unread), _moves.Count, step));
+                    Danced danced = new(step.Action with { Contact = default }, step.BodyAngle, step.With, unread);
+                    _atoms.Add(new Atom(at, Counts.Zero, danced, _moves.Count, step));
                 }
 
                 _moves.Add(new Piece(move, Counts.Zero, Counts.Zero, false));

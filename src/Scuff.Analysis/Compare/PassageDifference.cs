@@ -18,7 +18,9 @@ internal sealed record PassageDifference(IReadOnlyList<(CountSpan Before, CountS
 
     /// <summary>Compares two passages.</summary>
     public static PassageDifference Of(Passage before, Passage after)
-        => before.Length == after.Length || (long)before.Atoms.Count * after.Atoms.Count > MostCells ? InPlace(before, after) : Aligned(before, after);
+        => before.Length == after.Length || (long)before.Atoms.Count * after.Atoms.Count > MostCells
+            ? InPlace(before, after)
+            : Aligned(before, after);
 
     // As many counts as before: what stands on the same count is compared, as a dancer would.
     private static PassageDifference InPlace(Passage before, Passage after)

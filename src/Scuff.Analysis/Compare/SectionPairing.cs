@@ -110,7 +110,8 @@ internal sealed class SectionPairing
     }
 
     private long Together(int old, int now)
-        => (2L * Difference(old, now).Cost) + (string.Equals(_oldSections[old].Title, _newSections[now].Title, StringComparison.OrdinalIgnoreCase) ? 0 : 1);
+        => (2L * Difference(old, now).Cost)
+            + (string.Equals(_oldSections[old].Title, _newSections[now].Title, StringComparison.OrdinalIgnoreCase) ? 0 : 1);
 
     private static long Alone(Passage passage) => 2L * Math.Max(1, passage.Atoms.Count);
 

@@ -19,7 +19,10 @@ internal sealed record ComparedChange
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public SectionName? Section { get; init; }
 
-    /// <summary>Its counts before: the first, and the first that no longer belongs to it, from zero within the section; of a break the counts after which it comes.</summary>
+    /// <summary>
+    /// Its counts before: the first, and the first that no longer belongs to it, from zero within the section; of a break the counts
+    /// after which it comes.
+    /// </summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<double>? CountsBefore { get; init; }
 
@@ -85,7 +88,13 @@ internal sealed record ComparedChange
             DanceChange.SectionMoved c => plain with { Section = Name(c.After) },
             DanceChange.SectionRetitled c => plain with { Section = Name(c.Place) },
             DanceChange.Remark { Place: { } place } c => plain with { Section = Name(place), CountsAfter = c.At is { } at ? Span(at) : null },
-            DanceChange.Option c => plain with { Section = Name(c.Place), CountsAfter = Span(c.Replaces), MovesBefore = Moves(c.Before), MovesAfter = Moves(c.After) },
+            DanceChange.Option c => plain with
+            {
+                Section = Name(c.Place),
+                CountsAfter = Span(c.Replaces),
+                MovesBefore = Moves(c.Before),
+                MovesAfter = Moves(c.After),
+            },
             DanceChange.Break c => plain with
             {
                 WallBefore = c.Before?.Walls[0],

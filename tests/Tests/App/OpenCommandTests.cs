@@ -1,3 +1,5 @@
+using Scuff.Sheets.Formats;
+
 namespace Tests.App;
 
 public sealed class OpenCommandTests
@@ -15,9 +17,10 @@ public sealed class OpenCommandTests
         Assert.Contains("Harbour Box: 16 counts, 1 wall, clean", club.Out, StringComparison.Ordinal);
         Assert.Contains("error weight/foot-not-free", club.Out, StringComparison.Ordinal);
         string made = Path.Combine(club.Folder, "artifacts", "sheets");
-        Assert.Contains($"4 sheets in {made}", club.Out, StringComparison.Ordinal);
+        Assert.Contains($"{2 * SheetFormats.All.Count} sheets in {made}", club.Out, StringComparison.Ordinal);
+        string[] names = [.. new[] { "box", "wrong" }.SelectMany(dance => SheetFormats.All.Select(f => dance + f.Extension))];
         Assert.Equal(
-            ["box.html", "box.txt", "wrong.html", "wrong.txt"],
+            names.Order(StringComparer.Ordinal),
             Directory.GetFiles(made).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
 

@@ -123,11 +123,20 @@ internal sealed class DocxBody
 
     private void Head()
     {
+        // beside a title that runs from right to left LibreOffice 7.4 would mirror the picture: there it hangs on a line of its own
+        bool hangsAlone = DocxText.IsRightToLeft(_sheet.Title);
+        if (hangsAlone && IsInCorner)
+        {
+            Open("Hanger", "");
+            WallsInCorner();
+            _xml.Close();
+        }
+
         Open("Title", _sheet.Title);
         Run(_xml, _sheet.Title);
-        if (_sheet.WallPicture is { } walls)
+        if (!hangsAlone && IsInCorner)
         {
-            _pictures.Corner(walls, Math.Min(1, Math.Min(PictureRoom / walls.Width, PictureRoom / walls.Height)) * (_sheet.IsLarge ? 1.25 : 1), _size.Width - DocxSize.Margin, DocxSize.Margin);
+            WallsInCorner();
         }
 
         _xml.Close();
@@ -137,6 +146,13 @@ internal sealed class DocxBody
         }
 
         Paragraph("Facts", string.Join(' ', _sheet.Facts));
+        if (_sheet.WallPicture is { } walls && !IsInCorner)
+        {
+            Open("Diagram", "");
+            _pictures.Inline(walls, WallScale(walls));
+            _xml.Close();
+        }
+
         if (_sheet.Particulars.Count > 0)
         {
             Open("Key", _sheet.Particulars[0].Words);
@@ -154,6 +170,15 @@ internal sealed class DocxBody
             Paragraph("Key", _sheet.Key);
         }
     }
+
+    // A narrow column has no room beside its words.
+    private bool IsInCorner => _sheet.WallPicture is not null && _size.Columns == 1;
+
+    private double WallScale(Drawings.Drawing walls)
+        => Math.Min(1, Math.Min(PictureRoom / walls.Width, PictureRoom / walls.Height)) * (_sheet.IsLarge ? 1.25 : 1);
+
+    private void WallsInCorner()
+        => _pictures.Corner(_sheet.WallPicture!, WallScale(_sheet.WallPicture!), _size.Width - DocxSize.Margin, DocxSize.Margin);
 
     private void Music()
     {
@@ -200,7 +225,9 @@ internal sealed class DocxBody
         bool hasFacing = section.Lines.Any(l => l.Facing is not null);
         int widest = section.Lines.Max(l => l.Counts.Length);
         double counts = Math.Clamp((widest * 0.62 * _size.Body) + (0.8 * _size.Body), 3.6 * _size.Body, 7 * _size.Body);
-        double facing = hasFacing ? 5.2 * _size.Body : 0;
+
+        // a narrow column lets the words over the facings break
+        double facing = !hasFacing ? 0 : _size.Columns > 1 ? 3.6 * _size.Body : 5.2 * _size.Body;
         int[] widths =
         [
             DocxSize.Twips(counts),
@@ -211,7 +238,15 @@ internal sealed class DocxBody
             .Empty("w:tblStyle", ("val", "SectionTable"))
             .Empty("w:tblW", ("w", widths.Sum()), ("type", "dxa"))
             .Empty("w:tblLayout", ("type", "fixed"))
-            .Empty("w:tblLook", ("val", "00A0"), ("firstRow", 1), ("lastRow", 0), ("firstColumn", 1), ("lastColumn", 0), ("noHBand", 0), ("noVBand", 0))
+            .Empty(
+                "w:tblLook",
+                ("val", "00A0"),
+                ("firstRow", 1),
+                ("lastRow", 0),
+                ("firstColumn", 1),
+                ("lastColumn", 0),
+                ("noHBand", 0),
+                ("noVBand", 0))
             .Empty("w:tblCaption", ("val", DocxText.Safe(section.Heading)))
             .Close()
             .Open("w:tblGrid");
@@ -374,7 +409,10 @@ internal sealed class DocxBody
         _xml.Open("w:tbl").Open("w:tblPr")
             .Empty("w:tblW", ("w", DocxSize.Twips(_size.ColumnWidth)), ("type", "dxa"))
             .Empty("w:tblLayout", ("type", "fixed"))
-            .Open("w:tblCellMar").Empty("w:left", ("w", 0), ("type", "dxa")).Empty("w:right", ("w", DocxSize.Twips(0.8 * _size.Body)), ("type", "dxa")).Close()
+            .Open("w:tblCellMar")
+            .Empty("w:left", ("w", 0), ("type", "dxa"))
+            .Empty("w:right", ("w", DocxSize.Twips(0.8 * _size.Body)), ("type", "dxa"))
+            .Close()
             .Empty("w:tblCaption", ("val", DocxText.Safe(_labels.DiagramKey)))
             .Close()
             .Open("w:tblGrid");
@@ -414,7 +452,15 @@ internal sealed class DocxBody
         int margin = DocxSize.Twips(DocxSize.Margin);
         _xml.Open("w:sectPr").Empty("w:footerReference", ("type", "default"), ("r:id", FooterId));
         _xml.Empty("w:pgSz", ("w", DocxSize.Twips(_size.Width)), ("h", DocxSize.Twips(_size.Height)))
-            .Empty("w:pgMar", ("top", margin), ("right", margin), ("bottom", margin), ("left", margin), ("header", margin / 2), ("footer", margin / 2), ("gutter", 0))
+            .Empty(
+                "w:pgMar",
+                ("top", margin),
+                ("right", margin),
+                ("bottom", margin),
+                ("left", margin),
+                ("header", margin / 2),
+                ("footer", margin / 2),
+                ("gutter", 0))
             .Empty("w:cols", ("num", _size.Columns), ("space", DocxSize.Twips(DocxSize.Gutter)))
             .Close();
     }

@@ -92,7 +92,8 @@ internal sealed class DocxPicture(DocxXml xml)
     private void Group(Drawing drawing, double scale, bool isToldBeside)
     {
         _id++;
-        xml.Empty("wp:docPr", ("id", _id), ("name", FormattableString.Invariant($"Picture {_id}")), ("descr", isToldBeside ? "" : DocxText.Safe(drawing.Words)));
+        string words = isToldBeside ? "" : DocxText.Safe(drawing.Words);
+        xml.Empty("wp:docPr", ("id", _id), ("name", FormattableString.Invariant($"Picture {_id}")), ("descr", words));
         xml.Empty("wp:cNvGraphicFramePr");
         xml.Open("a:graphic").Open("a:graphicData", ("uri", GroupUri)).Open("wpg:wgp").Empty("wpg:cNvGrpSpPr");
         (long width, long height) = (Units(drawing.Width * scale), Units(drawing.Height * scale));
@@ -231,7 +232,8 @@ internal sealed class DocxPicture(DocxXml xml)
             .Close();
         DocxBody.Run(xml, label.Words, label.IsBold, size);
         xml.Close().Close().Close();
-        xml.Open("wps:bodyPr", ("wrap", "none"), ("lIns", 0), ("tIns", 0), ("rIns", 0), ("bIns", 0), ("anchor", "t")).Empty("a:noAutofit").Close().Close();
+        xml.Open("wps:bodyPr", ("wrap", "none"), ("lIns", 0), ("tIns", 0), ("rIns", 0), ("bIns", 0), ("anchor", "t"))
+            .Empty("a:noAutofit").Close().Close();
     }
 
     private void OpenShape(long left, long top, long width, long height, bool isText)

@@ -65,8 +65,10 @@ internal sealed record DocxSize(double Body, double Pictures, int Columns, doubl
 
     private double DepthOf(SheetModel sheet)
     {
-        double head = (Body * 3) + Lines(string.Join(' ', sheet.Facts), ColumnWidth - 140) + Lines(sheet.Key, ColumnWidth - 140) + (sheet.Particulars.Count > 0 ? Body * Line : 0) + (2 * Body);
-        double depth = Math.Max(head, sheet.WallPicture is { } picture ? Math.Min(130, picture.Height) + Body : 0);
+        double beside = ColumnWidth - (Columns > 1 ? 0 : 140);
+        double head = (Body * (sheet.Particulars.Count > 0 ? 5 + Line : 5)) + Lines(string.Join(' ', sheet.Facts), beside) + Lines(sheet.Key, beside);
+        double walls = sheet.WallPicture is { } picture ? Math.Min(130, picture.Height) + Body : 0;
+        double depth = Columns > 1 ? head + walls : Math.Max(head, walls);
         depth += Blocks(sheet);
         foreach (SheetSection section in sheet.Parts.SelectMany(p => p.Sections).Concat(sheet.Tags).Concat(sheet.Moves))
         {
@@ -104,5 +106,7 @@ internal sealed record DocxSize(double Body, double Pictures, int Columns, doubl
 
     private double Depth(ValueList<SheetNote> notes) => notes.Sum(n => Lines(n.Kind + ": " + n.Words, StepsWidth) * 0.92);
 
-    private double Lines(string words, double width) => words.Length == 0 ? 0 : Math.Ceiling(words.Length * Letter * Body / Math.Max(width, 60)) * Line * Body;
+    private double Lines(string words, double width) => words.Length == 0
+        ? 0
+        : Math.Ceiling(words.Length * Letter * Body / Math.Max(width, 60)) * Line * Body;
 }

@@ -48,8 +48,9 @@ internal static class DocxStyles
         Paragraph(xml, "Normal", "Normal", null, new Form { IsDefault = true });
         Paragraph(xml, "Title", "Title", "Facts", new Form { Size = body * (sheet.IsCard ? 1.7 : 2.2), IsBold = true, KeepsNext = true });
         Paragraph(xml, "Subtitle", "Subtitle", "Facts", new Form { Size = body * 1.1, Colour = Soft, After = body * 0.4 });
-        Paragraph(xml, "Heading1", "heading 1", "Normal", new Form { Size = body * 1.2, IsBold = true, Before = body, After = body * 0.2, KeepsNext = true, Level = 0 });
-        Paragraph(xml, "Heading2", "heading 2", "Normal", new Form { Size = body * 1.1, IsBold = true, Before = body * 0.7, After = body * 0.2, KeepsNext = true, Level = 1 });
+        Form heading = new() { Size = body * 1.2, IsBold = true, Before = body, After = body * 0.2, KeepsNext = true, Level = 0 };
+        Paragraph(xml, "Heading1", "heading 1", "Normal", heading);
+        Paragraph(xml, "Heading2", "heading 2", "Normal", heading with { Size = body * 1.1, Before = body * 0.7, Level = 1 });
         Paragraph(xml, "Facts", "Facts", null, new Form { Size = body * 1.1, After = body * 0.35, IsOwn = true });
         Paragraph(xml, "Key", "Key", null, new Form { Size = body * 0.9, Colour = Soft, After = body * 0.3, IsOwn = true });
         Paragraph(xml, "TableHead", "Table Head", null, new Form { Size = body * 0.75, Colour = Soft, KeepsNext = true, IsOwn = true });
@@ -59,7 +60,8 @@ internal static class DocxStyles
         Paragraph(xml, "Note", "Note", null, new Form { Size = body * 0.92, Colour = Soft, IsOwn = true });
         Paragraph(xml, "Option", "Option", null, new Form { Size = body * 0.92, IsOwn = true });
         Paragraph(xml, "Diagram", "Diagram", null, new Form { Before = body * 0.3, IsOwn = true });
-        Paragraph(xml, "Sign", "Sign", null, new Form { Size = body * 0.9, IsOwn = true });
+        Paragraph(xml, "Sign", "Sign", null, new Form { Size = body * 0.9, Before = body * 0.1, After = body * 0.1, IsOwn = true });
+        Paragraph(xml, "Hanger", "Hanger", null, new Form { Size = 1, KeepsNext = true, IsOwn = true });
         Paragraph(xml, "ListBullet", "List Bullet", null, new Form { HasBullet = true, Indent = body * 1.4, After = body * 0.1 });
         Paragraph(xml, "Footer", "footer", null, new Form { Size = sheet.IsLarge ? 11 : 8, Colour = Soft });
         xml.Open("w:style", ("type", "character"), ("default", 1), ("styleId", "DefaultParagraphFont"))
@@ -96,7 +98,8 @@ internal static class DocxStyles
     {
         using DocxXml xml = new(stream, "w:numbering");
         xml.Open("w:abstractNum", ("abstractNumId", 0)).Empty("w:multiLevelType", ("val", "singleLevel"))
-            .Open("w:lvl", ("ilvl", 0)).Empty("w:start", ("val", 1)).Empty("w:numFmt", ("val", "bullet")).Empty("w:lvlText", ("val", "•")).Empty("w:lvlJc", ("val", "left"))
+            .Open("w:lvl", ("ilvl", 0)).Empty("w:start", ("val", 1)).Empty("w:numFmt", ("val", "bullet"))
+            .Empty("w:lvlText", ("val", "•")).Empty("w:lvlJc", ("val", "left"))
             .Open("w:pPr").Empty("w:ind", ("left", DocxSize.Twips(size.Body * 1.4)), ("hanging", DocxSize.Twips(size.Body * 1.1))).Close()
             .Close().Close()
             .Open("w:num", ("numId", 1)).Empty("w:abstractNumId", ("val", 0)).Close();
@@ -176,9 +179,11 @@ internal static class DocxStyles
     private static void Tables(DocxXml xml, double body)
     {
         string side = DocxSize.Twips(body * 0.35).ToString(CultureInfo.InvariantCulture);
-        xml.Open("w:style", ("type", "table"), ("default", 1), ("styleId", "TableNormal")).Empty("w:name", ("val", "Normal Table")).Empty("w:semiHidden")
+        xml.Open("w:style", ("type", "table"), ("default", 1), ("styleId", "TableNormal"))
+            .Empty("w:name", ("val", "Normal Table")).Empty("w:semiHidden")
             .Open("w:tblPr").Empty("w:tblInd", ("w", 0), ("type", "dxa")).Close().Close();
-        xml.Open("w:style", ("type", "table"), ("customStyle", 1), ("styleId", "SectionTable")).Empty("w:name", ("val", "Section Table")).Empty("w:basedOn", ("val", "TableNormal"))
+        xml.Open("w:style", ("type", "table"), ("customStyle", 1), ("styleId", "SectionTable"))
+            .Empty("w:name", ("val", "Section Table")).Empty("w:basedOn", ("val", "TableNormal"))
             .Open("w:tblPr")
             .Open("w:tblBorders")
             .Empty("w:top", ("val", "single"), ("sz", 8), ("space", 0), ("color", Ink))

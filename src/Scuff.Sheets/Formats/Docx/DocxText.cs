@@ -29,7 +29,9 @@ internal static class DocxText
         return safe.ToString();
     }
 
-    /// <summary>Whether the words begin with a letter that runs from right to left. Source: Unicode Bidirectional Algorithm (UAX 9), rule P2.</summary>
+    /// <summary>
+    /// Whether the words begin with a letter that runs from right to left. Source: Unicode Bidirectional Algorithm (UAX 9), rule P2.
+    /// </summary>
     public static bool IsRightToLeft(string words)
     {
         foreach (Rune rune in words.EnumerateRunes())
