@@ -37,7 +37,7 @@ public static class Phrasing
             words.Append(' ').Append(part);
         }
 
-        if (PlaceOf(action, other) is string place)
+        if (NamesPlace(action) && PlaceOf(action, other) is string place)
         {
             words.Append(' ').Append(place);
         }
@@ -52,7 +52,7 @@ public static class Phrasing
             words.Append(" on ").Append(foot);
         }
 
-        if (WeightWords(action, foot) is string weight)
+        if (WeightWords(action) is string weight)
         {
             words.Append(" (").Append(weight).Append(')');
         }
@@ -60,28 +60,93 @@ public static class Phrasing
         return words.ToString();
     }
 
+    private static string? WeightWords(StepAction action) => RemarkOn(action) switch
+    {
+        WeightRemark.OnLeft => "weight on L",
+        WeightRemark.OnRight => "weight on R",
+        WeightRemark.NotTaken => "no weight",
+        WeightRemark.Taken => "with weight",
+        WeightRemark.OnBoth => "weight on both",
+        _ => null,
+    };
+
     /// <summary>What has to be said of the weight because the verb does not say it.</summary>
-    private static string? WeightWords(StepAction action, string? foot)
+    public static WeightRemark RemarkOn(StepAction action)
     {
         switch (action.Effect)
         {
             case WeightEffect.ToLeft:
-                return "weight on L";
+                return WeightRemark.OnLeft;
             case WeightEffect.ToRight:
-                return "weight on R";
+                return WeightRemark.OnRight;
         }
 
         bool usuallyTakes = action.Kind is ActionKind.Step or ActionKind.Rock or ActionKind.Recover or ActionKind.Lunge or ActionKind.Leap or ActionKind.Drop or ActionKind.Shift or ActionKind.Sway or ActionKind.Grind;
         bool usuallyKeeps = action.Kind is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick or ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick or ActionKind.Scuff or ActionKind.Brush or ActionKind.Drag or ActionKind.Slide or ActionKind.Press or ActionKind.Sweep or ActionKind.Ronde;
         return action.Effect switch
         {
-            WeightEffect.Keeps when usuallyTakes => "no weight",
-            WeightEffect.Takes when usuallyKeeps => "with weight",
-            WeightEffect.Takes when action.Kind is ActionKind.Unwind or ActionKind.Turn && foot is not null => "weight on " + foot,
-            WeightEffect.Shares when action.Foot is ActingFoot.Left or ActingFoot.Right => "weight on both",
-            _ => null,
+            WeightEffect.Keeps when usuallyTakes => WeightRemark.NotTaken,
+            WeightEffect.Takes when usuallyKeeps => WeightRemark.Taken,
+            WeightEffect.Takes when action.Kind is ActionKind.Unwind or ActionKind.Turn && action.Foot is ActingFoot.Left => WeightRemark.OnLeft,
+            WeightEffect.Takes when action.Kind is ActionKind.Unwind or ActionKind.Turn && action.Foot is ActingFoot.Right => WeightRemark.OnRight,
+            WeightEffect.Shares when action.Foot is ActingFoot.Left or ActingFoot.Right => WeightRemark.OnBoth,
+            _ => WeightRemark.None,
         };
     }
+
+    /// <summary>Whether the place has to be said: a verb such as "scuff" says its usual place itself.</summary>
+    public static bool NamesPlace(StepAction action) => action.Direction switch
+    {
+        Direction.Unstated => false,
+        Direction.Forward => action.Kind is not (ActionKind.Scuff or ActionKind.Brush or ActionKind.Hitch),
+        Direction.Back => action.Kind != ActionKind.Flick,
+        Direction.InPlace => action.Kind is ActionKind.Step or ActionKind.Touch or ActionKind.Hop,
+        Direction.Up => action.Kind is not (ActionKind.Hitch or ActionKind.Clap or ActionKind.Snap or ActionKind.PopShoulder),
+        Direction.Down => action.Kind is not (ActionKind.Dip or ActionKind.RollBody),
+        Direction.Across => action.Kind != ActionKind.Hook,
+        _ => true,
+    };
+
+    /// <summary>How a move is called by its figure's name, or null when its actions have to be told one by one.</summary>
+    public static FigureName? NameOf(WrittenMove move)
+    {
+        bool stepAndPivot = move.Steps.Count == 2 && move.Steps[1].Action.Kind == ActionKind.Pivot;
+        if (move.Definition is not { } definition || move.IsUnknown || move.Steps.Count == 1 || definition.Rows.Count == 1 || stepAndPivot || !SaysAll(move))
+        {
+            return null;
+        }
+
+        string name = definition.Name;
+        bool sameTurn = move.StatedTurn is Turn whole && whole.Amount == definition.TotalTurn.Amount;
+        bool namesTurn = sameTurn && (name.Contains("quarter", StringComparison.Ordinal) || name.Contains("half", StringComparison.Ordinal) || name.Contains("full", StringComparison.Ordinal));
+        if (move.StatedTurn is not null && name.StartsWith("turning ", StringComparison.Ordinal))
+        {
+            name = name["turning ".Length..];
+        }
+
+        bool names = name.Contains(" right", StringComparison.Ordinal);
+        Foot? named = definition.NamedBy == NamedBy.None || names ? null : move.Named;
+        bool way = definition.NamedBy is NamedBy.Travel or NamedBy.Turn;
+
+        // "shuffle R forward"; the standing foot is named last
+        Direction place = named is not null && definition.NamedBy == NamedBy.StandingFoot ? Direction.Unstated
+            : name.EndsWith(" forward", StringComparison.Ordinal) ? Direction.Forward
+            : name.EndsWith(" back", StringComparison.Ordinal) ? Direction.Back
+            : Direction.Unstated;
+        if (place != Direction.Unstated)
+        {
+            name = name[..name.LastIndexOf(' ')];
+        }
+
+        Turn native = move.Named == Foot.Left ? -definition.TotalTurn : definition.TotalTurn;
+        Turn turn = move.StatedTurn is Turn stated && !(namesTurn && stated == native) ? stated : Turn.None;
+        return new FigureName(definition, name, way ? null : named, way ? named : null, place, turn, namesTurn);
+    }
+
+    /// <summary>Whether a move is plain walks or runs, which are told foot by foot: "walk R, walk L".</summary>
+    public static bool IsWalk(WrittenMove move) => move.Definition?.Id is "walk_one" or "run_one"
+        && !move.IsUnknown
+        && move.Steps.All(s => s.Action is { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Turn.Sign: 0, Direction: Direction.Forward or Direction.Back, Size: StepSize.Usual } && s.With.Count == 0);
 
     /// <summary>A move: the figure's name with foot, turn and direction, or its actions.</summary>
     public static string Describe(WrittenMove move)
@@ -93,43 +158,36 @@ public static class Phrasing
                 : move.Words;
         }
 
-        if (move.Definition.Id is "walk_one" or "run_one" && move.Steps.All(s => s.Action is { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Turn.Sign: 0, Direction: Direction.Forward or Direction.Back, Size: StepSize.Usual } && s.With.Count == 0))
+        if (IsWalk(move))
         {
             string verb = move.Definition.Id is "walk_one" ? "walk" : "run";
             return string.Join(", ", move.Steps.Select(s => verb + (s.Action.Foot == ActingFoot.Right ? " R" : " L") + (s.Action.Direction == Direction.Back ? " back" : "")));
         }
 
-        bool stepAndPivot = move.Steps.Count == 2 && move.Steps[1].Action.Kind == ActionKind.Pivot;
-        if (move.Steps.Count == 1 || move.Definition.Rows.Count == 1 || stepAndPivot || !SaysAll(move))
+        if (NameOf(move) is not { } name)
         {
             return string.Join(", ", move.Steps.Select(DescribeWith));
         }
 
-        string name = move.Definition.Name;
-        bool sameTurn = move.StatedTurn is Turn whole && whole.Amount == move.Definition.TotalTurn.Amount;
-        bool namesTurn = sameTurn && (name.Contains("quarter", StringComparison.Ordinal) || name.Contains("half", StringComparison.Ordinal) || name.Contains("full", StringComparison.Ordinal));
-        if (move.StatedTurn is not null && name.StartsWith("turning ", StringComparison.Ordinal))
+        StringBuilder words = new(name.Words);
+        if (name.Foot is Foot foot)
         {
-            name = name["turning ".Length..];
+            words.Append(foot == Foot.Right ? " R" : " L");
         }
 
-        StringBuilder words = new(name);
-        bool names = words.ToString().Contains(" right", StringComparison.Ordinal);
-        if (move.Named is Foot lead && move.Definition.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot && !names && LastWordIsPlace(name) is int place)
+        if (name.Place != Direction.Unstated)
         {
-            // "shuffle R forward"
-            words.Insert(place, lead == Foot.Right ? " R" : " L");
-        }
-        else if (move.Named is Foot named && move.Definition.NamedBy != NamedBy.None && !names)
-        {
-            bool way = move.Definition.NamedBy is NamedBy.Travel or NamedBy.Turn;
-            words.Append(' ').Append(way ? named == Foot.Right ? "right" : "left" : named == Foot.Right ? "R" : "L");
+            words.Append(name.Place == Direction.Forward ? " forward" : " back");
         }
 
-        Turn native = move.Named == Foot.Left ? -move.Definition.TotalTurn : move.Definition.TotalTurn;
-        if (move.StatedTurn is Turn turn && !(namesTurn && turn == native))
+        if (name.Way is Foot way)
         {
-            words.Append(" turning ").Append(namesTurn ? turn.Sign > 0 ? "right" : "left" : TurnWords(turn));
+            words.Append(way == Foot.Right ? " right" : " left");
+        }
+
+        if (name.Turn.Sign != 0)
+        {
+            words.Append(" turning ").Append(name.SaysAmount ? name.Turn.Sign > 0 ? "right" : "left" : TurnWords(name.Turn));
         }
 
         return words.ToString();
@@ -151,10 +209,6 @@ public static class Phrasing
     private static string DescribeWith(WrittenStep step) => step.With.Count == 0
         ? Describe(step.Action)
         : Describe(step.Action) + string.Concat(step.With.Select(w => " and " + Describe(w)));
-
-    private static int? LastWordIsPlace(string name) => name.EndsWith(" forward", StringComparison.Ordinal) ? name.Length - 8
-        : name.EndsWith(" back", StringComparison.Ordinal) ? name.Length - 5
-        : null;
 
     /// <summary>Whether the figure's name says all that is danced.</summary>
     private static bool SaysAll(WrittenMove move)
@@ -229,9 +283,8 @@ public static class Phrasing
 
     private static string? PlaceOf(StepAction action, string? other) => action.Direction switch
     {
-        Direction.Unstated => null,
-        Direction.Forward => action.Kind is ActionKind.Scuff or ActionKind.Brush or ActionKind.Hitch ? null : "forward",
-        Direction.Back => action.Kind == ActionKind.Flick ? null : "back",
+        Direction.Forward => "forward",
+        Direction.Back => "back",
         Direction.Side => "to side",
         Direction.DiagonalForward => "diagonally forward",
         Direction.DiagonalBack => "diagonally back",
@@ -244,12 +297,12 @@ public static class Phrasing
         Direction.LockBehind => other is null ? "behind" : "behind " + other,
         Direction.Together => "together",
         Direction.Home => "home",
-        Direction.InPlace => action.Kind is ActionKind.Step or ActionKind.Touch or ActionKind.Hop ? "in place" : null,
+        Direction.InPlace => "in place",
         Direction.Out => "out",
         Direction.In => "in",
-        Direction.Up => action.Kind is ActionKind.Hitch or ActionKind.Clap or ActionKind.Snap or ActionKind.PopShoulder ? null : "up",
-        Direction.Down => action.Kind is ActionKind.Dip or ActionKind.RollBody ? null : "down",
-        Direction.Across => action.Kind == ActionKind.Hook ? null : "across",
+        Direction.Up => "up",
+        Direction.Down => "down",
+        Direction.Across => "across",
         Direction.Behind => "behind",
         Direction.Left => "left",
         Direction.Right => "right",

@@ -1,5 +1,7 @@
+using System.Globalization;
 using Scuff.Analysis;
 using Scuff.Dances;
+using Scuff.Sheets.Languages;
 using Scuff.Stance;
 using Scuff.Timelines;
 using Scuff.Timing;
@@ -7,13 +9,14 @@ using Scuff.Timing;
 namespace Scuff.Sheets;
 
 /// <summary>Tags, bridges, restarts and endings in words, with the facings that the danced timeline gives.</summary>
-internal static class BreakWords
+/// <param name="words">The language.</param>
+internal sealed class BreakWords(Wording words)
 {
     /// <summary>Every interruption, wall by wall, in the order in which the floor meets them.</summary>
     /// <param name="dance">The dance.</param>
     /// <param name="interruptions">The interruptions to tell.</param>
     /// <param name="timeline">The dance as danced with them, or null; then no facing is told.</param>
-    public static ValueList<SheetBreak> Of(Dance dance, ValueList<Interruption> interruptions, Timeline? timeline)
+    public ValueList<SheetBreak> Of(Dance dance, ValueList<Interruption> interruptions, Timeline? timeline)
     {
         List<(int Wall, Counts Place, SheetBreak Words)> told = [];
         foreach (Interruption interruption in interruptions)
@@ -33,103 +36,108 @@ internal static class BreakWords
     /// <param name="analysis">The dance.</param>
     /// <param name="ending">The ending as written.</param>
     /// <param name="track">The track it is for, or null.</param>
-    public static SheetBreak Of(DanceAnalysis analysis, Ending ending, Track? track)
+    public SheetBreak Of(DanceAnalysis analysis, Ending ending, Track? track)
     {
         Finish finish = Finish.Find(analysis, ending, track);
-        string where = (ending.Wall is { } wall ? $"Wall {wall}" : "Last wall")
-            + (finish.Start is { } from ? $" (starts at {from})" : "")
-            + (ending.AfterCounts is { } after ? $", after {SheetWords.Counts(after)}" : "")
-            + (finish.Leave is { } facing && ending.AfterCounts is not null ? $", facing {facing}" : "");
-        // a turn "to the front" has no amount of its own: her words say it best
-        string what = ending.SaysFront && ending.MoveWords.Length > 0 ? ending.MoveWords
-            : ending.Body is { Lines.Count: > 0 } moves ? SheetWords.Moves(moves) : ending.Verbatim;
-        string end = ending.SaysFront ? "" : finish.End is { } at ? $", ending at {at}" : "";
-        return new SheetBreak(where, what.TrimEnd('.', ' ') + end);
+        string where = ending.Wall is { } wall ? words.Say("break.wall", ("number", Digits(wall))) : words["break.last-wall"];
+        if (finish.Start is { } from)
+        {
+            where = words.Say("break.starts", ("where", where), ("facing", from.ToString()));
+        }
+
+        if (ending.AfterCounts is { } after)
+        {
+            where = words.Say("break.after", ("where", where), ("counts", words.Counts(after)));
+            where = finish.Leave is { } facing ? words.Say("break.facing", ("where", where), ("facing", facing.ToString())) : where;
+        }
+
+        string what = words.MovesOf(ending);
+        return new SheetBreak(where, !ending.SaysFront && finish.End is { } at ? words.Say("ending.at", ("act", what), ("facing", at.ToString())) : what);
     }
 
-    private static string Where(Interruption interruption, int wall, Meeting meeting)
+    private string Where(Interruption interruption, int wall, Meeting meeting)
     {
-        string which = interruption.PartName.Length > 0
-            ? $"Part {interruption.PartName}, {Ordinal(wall)} time"
-            : $"Wall {wall}";
-        string start = meeting.Start is { } from ? $" (starts at {from})" : "";
+        string where = interruption.PartName.Length > 0
+            ? words.Say("break.part", ("name", interruption.PartName), ("ordinal", words.Ordinal(wall)))
+            : words.Say("break.wall", ("number", Digits(wall)));
+        if (meeting.Start is { } from)
+        {
+            where = words.Say("break.starts", ("where", where), ("facing", from.ToString()));
+        }
+
         bool isAtEnd = interruption.AfterCounts is null || interruption.AfterCounts == meeting.Length;
-        string after = isAtEnd
-            ? ", after its last count"
-            : $", after {SheetWords.Counts(interruption.AfterCounts!.Value)}";
-        string facing = meeting.Facing is { } at ? $", facing {at}" : "";
-        return which + start + after + facing;
+        where = isAtEnd
+            ? words.Say("break.at-end", ("where", where))
+            : words.Say("break.after", ("where", where), ("counts", words.Counts(interruption.AfterCounts!.Value)));
+        return meeting.Facing is { } at ? words.Say("break.facing", ("where", where), ("facing", at.ToString())) : where;
     }
 
-    private static string What(Dance dance, Interruption interruption, Meeting meeting)
+    private string What(Dance dance, Interruption interruption, Meeting meeting)
     {
         // extra counts inside a wall that then goes on are a bridge, whatever they are called where they are written
         bool isInside = !interruption.Restarts && interruption.AfterCounts is { } after && after < meeting.Length;
-        List<string> acts = [.. interruption.Acts.Select(a => Act(dance, a, isInside))];
-        string words = acts.Count == 0 ? interruption.Verbatim : string.Join(", then ", acts);
-        foreach (ChangedCounts change in interruption.Changes)
+        string what = interruption.Acts.Count == 0 ? interruption.Verbatim : "";
+        foreach (InterruptionAct act in interruption.Acts)
         {
-            words += $", with {ChangedLabel(change)} as {SheetWords.Moves(change.Moves)}";
+            string next = Act(dance, act, isInside);
+            what = what.Length == 0 ? next : words.Say("do.then", ("first", what), ("next", next));
         }
 
-        return words;
+        foreach (ChangedCounts change in interruption.Changes)
+        {
+            what = words.Say("do.changed", ("act", what), ("counts", ChangedLabel(change)), ("moves", words.Moves.Describe(change.Moves)));
+        }
+
+        return what;
     }
 
     // The replaced counts are counted through the part; the printed count is the one within its section.
-    private static string ChangedLabel(ChangedCounts change)
+    private string ChangedLabel(ChangedCounts change)
     {
         List<string> labels = [.. change.Steps.Select(s => CountGrid.LabelOf(s.Count.Place))];
         return labels.Count switch
         {
-            0 => "count " + SheetWords.Label(change.Replaces),
-            1 => "count " + labels[0],
-            _ => $"counts {labels[0]} to {labels[^1]}",
+            0 => words.Say("count.at", ("label", SheetWords.Label(change.Replaces))),
+            1 => words.Say("count.at", ("label", labels[0])),
+            _ => words.Say("count.from-to", ("first", labels[0]), ("last", labels[^1])),
         };
     }
 
-    private static string Act(Dance dance, InterruptionAct act, bool isInside) => act switch
+    private string Act(Dance dance, InterruptionAct act, bool isInside) => act switch
     {
         InterruptionAct.PlayTag play => PlayTag(dance, play, isInside),
-        InterruptionAct.Quote quote => (quote.PartName.Length > 0 ? $"part {quote.PartName} " : "")
-            + $"section {quote.SectionNumber} {CountWord(quote.Counts)} {SheetWords.Label(quote.Counts)}",
-        InterruptionAct.Wait wait => $"wait {SheetWords.Counts(wait.Length)}",
-        InterruptionAct.Dance moves => SheetWords.Moves(moves.Body),
-        InterruptionAct.Restart => "restart",
-        InterruptionAct.GoOn => "go on",
+        InterruptionAct.Quote quote => Quote(quote),
+        InterruptionAct.Wait wait => words.Say("do.wait", ("counts", words.Counts(wait.Length))),
+        InterruptionAct.Dance moves => words.MovesOf(moves.Body),
+        InterruptionAct.Restart => words["do.restart"],
+        InterruptionAct.GoOn => words["do.go-on"],
         _ => throw new ArgumentOutOfRangeException(nameof(act)),
     };
 
-    private static string PlayTag(Dance dance, InterruptionAct.PlayTag play, bool isInside)
+    private string Quote(InterruptionAct.Quote quote)
     {
-        Tag? tag = dance.FindTag(play.Name);
-        string kind = isInside || tag?.IsBridge == true ? "bridge" : "tag";
-        string name = tag?.Name ?? play.Name;
-        string times = play.Times switch
-        {
-            1 => "",
-            2 => " twice",
-            _ => $" {play.Times} times",
-        };
-        return (name.Length > 0 ? $"{kind} “{name}”" : $"the {kind}") + times;
+        string counts = words.Say(quote.Counts.Length <= Counts.One ? "count.at" : "count.span", ("label", SheetWords.Label(quote.Counts)));
+        string section = Digits(quote.SectionNumber);
+        return quote.PartName.Length > 0
+            ? words.Say("do.quote-part", ("part", quote.PartName), ("section", section), ("counts", counts))
+            : words.Say("do.quote", ("section", section), ("counts", counts));
     }
 
-    private static string CountWord(CountSpan span) => span.Length <= Counts.One ? "count" : "counts";
-
-    private static string Ordinal(int number) => number switch
+    private string PlayTag(Dance dance, InterruptionAct.PlayTag play, bool isInside)
     {
-        1 => "first",
-        2 => "second",
-        3 => "third",
-        4 => "fourth",
-        5 => "fifth",
-        _ => number + (number % 10, number % 100) switch
+        Tag? tag = dance.FindTag(play.Name);
+        string kind = isInside || tag?.IsBridge == true ? "do.bridge" : "do.tag";
+        string name = tag?.Name ?? play.Name;
+        string act = name.Length > 0 ? words.Say(kind + "-named", ("name", name)) : words[kind];
+        return play.Times switch
         {
-            (1, not 11) => "st",
-            (2, not 12) => "nd",
-            (3, not 13) => "rd",
-            _ => "th",
-        },
-    };
+            1 => act,
+            2 => words.Say("do.twice", ("act", act)),
+            _ => words.Say("do.times", ("act", act), ("number", Digits(play.Times))),
+        };
+    }
+
+    private static string Digits(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Where the floor meets an interruption.</summary>
     /// <param name="Wall">The danced wall, or null when the timeline never gets there.</param>

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Scuff.Analysis.Cautions;
 using Scuff.Analysis.Loads;
-using Scuff.Timing;
+using Scuff.Sheets.Languages;
 
 namespace Scuff.Sheets;
 
@@ -9,12 +9,13 @@ namespace Scuff.Sheets;
 internal static class CautionWords
 {
     /// <summary>A sentence for each caution, then who has the last word; none where there is nothing to take care of.</summary>
-    public static ValueList<string> Of(ValueList<Caution> cautions, CautionLabels labels) => cautions.Count == 0
+    public static ValueList<string> Of(ValueList<Caution> cautions, Wording words) => cautions.Count == 0
         ? default
-        : [.. cautions.Select(caution => Sentence(caution, labels)), labels.Deference];
+        : [.. cautions.Select(caution => Sentence(caution, words)), words.Language.Cautions.Deference];
 
-    private static string Sentence(Caution caution, CautionLabels labels)
+    private static string Sentence(Caution caution, Wording words)
     {
+        CautionLabels labels = words.Language.Cautions;
         string template = caution.Kind switch
         {
             CautionKind.KneeTwist => labels.KneeTwist,
@@ -33,12 +34,12 @@ internal static class CautionWords
             },
             _ => throw new ArgumentOutOfRangeException(nameof(caution)),
         };
-        return Filled(template, Number(caution, labels), Place(caution.Place, labels));
+        return Filled(template, Number(caution, words), Place(caution.Place, labels));
     }
 
-    private static string Number(Caution caution, CautionLabels labels) => caution.Kind is CautionKind.OneFootSpin or CautionKind.ManyTurns
-        ? Filled(caution.Number > 8 ? labels.Turns : labels.Turn, SheetWords.Amount(caution.Number / 8))
-        : Tenths(caution.Number);
+    private static string Number(Caution caution, Wording words) => caution.Kind is CautionKind.OneFootSpin or CautionKind.ManyTurns
+        ? Filled(caution.Number > 8 ? words.Language.Cautions.Turns : words.Language.Cautions.Turn, SheetWords.Amount(caution.Number / 8))
+        : words.Decimal(caution.Number);
 
     private static string Place(DancePlace place, CautionLabels labels)
     {
@@ -49,8 +50,6 @@ internal static class CautionWords
                 ? Filled(labels.InPart, place.Part, section, place.Count)
                 : Filled(labels.InSection, section, place.Count);
     }
-
-    private static string Tenths(Ratio number) => number.ToDouble().ToString("0.#", CultureInfo.InvariantCulture);
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 

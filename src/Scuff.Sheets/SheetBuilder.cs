@@ -1,8 +1,9 @@
+using System.Globalization;
 using Scuff.Analysis;
 using Scuff.Analysis.Compare;
 using Scuff.Dances;
-using Scuff.Prose;
 using Scuff.Sheets.Drawings;
+using Scuff.Sheets.Languages;
 using Scuff.Stance;
 using Scuff.Steps;
 using Scuff.Timelines;
@@ -13,41 +14,45 @@ namespace Scuff.Sheets;
 /// <summary>Makes the sheet of a dance.</summary>
 public static class SheetBuilder
 {
-    /// <summary>What stands in the place of a missing title.</summary>
-    public const string Untitled = "Untitled dance";
-
     /// <summary>Makes the sheet in English, as usually printed; never throws for what is in the text.</summary>
     public static SheetModel Build(DanceAnalysis analysis) => Build(analysis, SheetChoices.Usual);
 
     /// <summary>Makes the sheet; never throws for what is in the text.</summary>
+    /// <exception cref="ArgumentException">There is no such language.</exception>
     public static SheetModel Build(DanceAnalysis analysis, SheetChoices choices)
     {
+        SheetLanguage language = SheetLanguage.Find(choices.Language)
+            ?? throw new ArgumentException($"There is no language {choices.Language}.", nameof(choices));
+        Wording words = new(language);
+        SheetFacts facts = new(words);
+        BreakWords breaks = new(words);
         Dance dance = analysis.Dance;
         FacingTable facings = new(analysis.PlainTimeline);
-        ValueList<SheetPart> parts = [.. dance.Parts.Select(p => ToPart(dance, p, facings))];
-        ValueList<SheetSection> tags = [.. dance.Tags.Select(ToSection)];
+        ValueList<SheetPart> parts = [.. dance.Parts.Select(p => ToPart(dance, p, facings, words))];
+        ValueList<SheetSection> tags = [.. dance.Tags.Select(t => ToSection(t, words))];
         SheetModel sheet = new()
         {
             Language = choices.Language,
+            Labels = language.Labels,
             Paper = choices.Paper,
             IsLarge = choices.IsLarge,
             IsCard = choices.IsCard,
-            Title = dance.Title.Length > 0 ? dance.Title : Untitled,
+            Title = dance.Title.Length > 0 ? dance.Title : words["untitled"],
             Author = SheetFacts.AuthorOf(dance),
-            Facts = SheetFacts.Of(analysis).ToValueList(),
-            Particulars = SheetFacts.ParticularsOf(dance).ToValueList(),
-            Key = KeyWords(dance, parts, tags),
-            Changes = choices.Earlier is { } earlier ? ChangeWords.ForSheet(DanceComparison.Of(earlier, analysis), ChangeLabels.English) : default,
-            Cautions = CautionWords.Of(analysis.Cautions, CautionLabels.English),
+            Facts = facts.Of(analysis).ToValueList(),
+            Particulars = facts.ParticularsOf(dance).ToValueList(),
+            Key = KeyWords(dance, parts, tags, words),
+            Changes = choices.Earlier is { } earlier ? ChangeWords.ForSheet(DanceComparison.Of(earlier, analysis), language) : default,
+            Cautions = CautionWords.Of(analysis.Cautions, words),
             Parts = parts,
             Tags = tags,
-            Sequence = Sequence(dance.Sequence),
-            Breaks = BreakWords.Of(dance, dance.Interruptions, analysis.TimelineFor(null)),
-            Ending = dance.Ending is { } ending ? BreakWords.Of(analysis, ending, null) : null,
-            Tracks = dance.Tracks.Select(t => ToTrack(analysis, t)).ToValueList(),
-            Moves = dance.OwnMoves.Select(ToSection).ToValueList(),
+            Sequence = Sequence(dance.Sequence, words),
+            Breaks = breaks.Of(dance, dance.Interruptions, analysis.TimelineFor(null)),
+            Ending = dance.Ending is { } ending ? breaks.Of(analysis, ending, null) : null,
+            Tracks = dance.Tracks.Select(t => ToTrack(analysis, t, words)).ToValueList(),
+            Moves = dance.OwnMoves.Select(m => ToSection(m, words)).ToValueList(),
             // a move of her own is shown as a table of its own
-            Notes = dance.Notes.Where(n => n.Kind != "move").Select(n => new SheetNote(n.Kind, n.Words)).ToValueList(),
+            Notes = Notes(dance.Notes.Where(n => n.Kind != "move"), words),
         };
         return choices.IsCard
             ? CardBuilder.Of(SheetPictures.AddTo(sheet, analysis, hasFeet: false))
@@ -70,98 +75,109 @@ public static class SheetBuilder
         return track is null ? first?.Timeline : null;
     }
 
-    private static SheetPart ToPart(Dance dance, Part part, FacingTable facings)
+    private static SheetPart ToPart(Dance dance, Part part, FacingTable facings, Wording words)
     {
-        string heading = dance.IsPhrased ? $"Part {part.Name}, {SheetWords.Counts(part.Length)}" : "";
-        return new SheetPart(heading, part.Sections.Select(s => ToSection(dance, s, facings)).ToValueList());
+        string heading = dance.IsPhrased ? words.Say("heading.part", ("name", part.Name), ("counts", words.Counts(part.Length))) : "";
+        return new SheetPart(heading, part.Sections.Select(s => ToSection(dance, s, facings, words)).ToValueList());
     }
 
-    private static SheetSection ToSection(Dance dance, Section section, FacingTable facings)
+    private static SheetSection ToSection(Dance dance, Section section, FacingTable facings, Wording words)
     {
-        string heading = $"Section {section.Number}" + (section.Title.Length > 0 ? $": {section.Title}" : "");
+        string number = section.Number.ToString(CultureInfo.InvariantCulture);
+        string heading = section.Title.Length > 0
+            ? words.Say("heading.section-titled", ("number", number), ("title", section.Title))
+            : words.Say("heading.section", ("number", number));
         int usual = dance.BeatsPerBar == 3 ? 6 : 8;
         if (section.Length != Counts.FromWhole(usual))
         {
-            heading += $" ({SheetWords.Counts(section.Length)})";
+            heading = words.Say("heading.unusual", ("heading", heading), ("counts", words.Counts(section.Length)));
         }
 
-        return new SheetSection(heading, section.Lines.Select(l => ToLine(l, facings)).ToValueList(), Notes(section.Notes));
+        return new SheetSection(heading, section.Lines.Select(l => ToLine(l, facings, words)).ToValueList(), Notes(section.Notes, words));
     }
 
-    private static SheetSection ToSection(Tag tag)
+    private static SheetSection ToSection(Tag tag, Wording words)
     {
-        string kind = tag.IsBridge ? "Bridge" : "Tag";
-        string name = tag.Name.Length > 0 ? $" “{tag.Name}”" : "";
+        string kind = tag.IsBridge ? "heading.bridge" : "heading.tag";
+        string counts = words.Counts(tag.Body.Length);
         return new SheetSection(
-            $"{kind}{name}, {SheetWords.Counts(tag.Body.Length)}",
-            tag.Body.Lines.Select(l => ToLine(l, FacingTable.None)).ToValueList(),
-            Notes(tag.Body.Notes));
+            tag.Name.Length > 0 ? words.Say(kind + "-named", ("name", tag.Name), ("counts", counts)) : words.Say(kind, ("counts", counts)),
+            tag.Body.Lines.Select(l => ToLine(l, FacingTable.None, words)).ToValueList(),
+            Notes(tag.Body.Notes, words));
     }
 
-    private static SheetSection ToSection(StepDefinition move) => new(
-        SheetWords.Capital(move.Name) + $", {SheetWords.Counts(move.Length)}",
-        move.Rows.Select(r => new SheetLine { Counts = r.Label, Words = Phrasing.Describe(r.Action) }).ToValueList(),
-        move.Note is { Length: > 0 } note ? [new SheetNote("note", note)] : []);
+    private static SheetSection ToSection(StepDefinition move, Wording words) => new(
+        words.Say("heading.move", ("name", SheetWords.Capital(move.Name)), ("counts", words.Counts(move.Length))),
+        move.Rows.Select(r => new SheetLine { Counts = r.Label, Words = words.Moves.Describe(r.Action) }).ToValueList(),
+        move.Note is { Length: > 0 } note ? [new SheetNote(words.Usual("note", "note"), note)] : []);
 
-    private static SheetLine ToLine(WrittenLine line, FacingTable facings)
+    private static SheetLine ToLine(WrittenLine line, FacingTable facings, Wording words)
     {
         (Facing? before, Facing? after) = facings.Around(line);
         return new SheetLine
         {
             Counts = line.Label,
-            Words = SheetWords.Moves(line.Moves),
+            Words = words.Moves.Describe(line.Moves),
             Facing = after?.ToString(),
             Turns = after is not null && before != after,
-            Notes = Notes(line.Notes),
-            Options = line.Options.Select(ToOption).ToValueList(),
+            Notes = Notes(line.Notes, words),
+            Options = line.Options.Select(o => ToOption(o, words)).ToValueList(),
         };
     }
 
-    private static SheetOption ToOption(StepOption option) => new(
-        option.Name.Length > 0 ? option.Name : "option",
+    private static SheetOption ToOption(StepOption option, Wording words) => new(
+        words.Usual("option", option.Name.Length > 0 ? option.Name : "option"),
         option.Label.Length > 0 ? option.Label : SheetWords.Label(option.Replaces),
-        SheetWords.Moves(option.Moves));
+        words.Moves.Describe(option.Moves));
 
-    private static SheetTrack ToTrack(DanceAnalysis analysis, Track track)
+    private static SheetTrack ToTrack(DanceAnalysis analysis, Track track, Wording words)
     {
         Timeline? timeline = analysis.TimelineFor(track);
+        TrackWords tracks = new(words);
+        BreakWords breaks = new(words);
         return new SheetTrack(
-            TrackWords.Name(track),
-            TrackWords.Facts(analysis.Dance, track),
-            Sequence(track.Sequence),
-            BreakWords.Of(analysis.Dance, track.Interruptions, timeline),
-            track.Ending is { } ending ? BreakWords.Of(analysis, ending, track) : null,
-            Notes(track.Notes));
+            tracks.Name(track),
+            tracks.Facts(analysis.Dance, track),
+            Sequence(track.Sequence, words),
+            breaks.Of(analysis.Dance, track.Interruptions, timeline),
+            track.Ending is { } ending ? breaks.Of(analysis, ending, track) : null,
+            Notes(track.Notes, words));
     }
 
-    private static ValueList<string> Sequence(ValueList<SequenceItem> sequence) => sequence
-        .Select(i => (i.IsTag ? "tag" + (i.Name.Length > 0 ? $" “{i.Name}”" : "") : i.Name)
-            + (i.Upto is { } upto ? $" ({SheetWords.Counts(upto)})" : ""))
+    private static ValueList<string> Sequence(ValueList<SequenceItem> sequence, Wording words) => sequence
+        .Select(i =>
+        {
+            string item = !i.IsTag ? i.Name
+                : i.Name.Length > 0 ? words.Say("sequence.tag-named", ("name", i.Name))
+                : words["sequence.tag"];
+            return i.Upto is { } upto ? words.Say("sequence.upto", ("item", item), ("counts", words.Counts(upto))) : item;
+        })
         .ToValueList();
 
-    private static ValueList<SheetNote> Notes(ValueList<Note> notes) => notes.Select(n => new SheetNote(n.Kind, n.Words)).ToValueList();
+    private static ValueList<SheetNote> Notes(IEnumerable<Note> notes, Wording words)
+        => notes.Select(n => new SheetNote(words.Usual("note", n.Kind), n.Words)).ToValueList();
 
     // Only what stands on this sheet is explained.
-    private static string KeyWords(Dance dance, ValueList<SheetPart> parts, ValueList<SheetSection> tags)
+    private static string KeyWords(Dance dance, ValueList<SheetPart> parts, ValueList<SheetSection> tags, Wording words)
     {
         List<SheetLine> lines = [.. parts.SelectMany(p => p.Sections).Concat(tags).SelectMany(s => s.Lines)];
         List<string> key = [];
-        if (lines.Exists(l => HasWord(l.Words, "R") || HasWord(l.Words, "L")))
+        if (lines.Exists(l => HasWord(l.Words, words["foot.right"]) || HasWord(l.Words, words["foot.left"])))
         {
-            key.Add("R and L are the right and the left foot");
+            key.Add(words["key.feet"]);
         }
 
-        AddCount(key, lines, '&', "& is half a count");
-        AddCount(key, lines, 'e', "e is a quarter of a count");
-        AddCount(key, lines, 'a', "a is three quarters of a count");
+        AddCount(key, lines, '&', words["key.and"]);
+        AddCount(key, lines, 'e', words["key.e"]);
+        AddCount(key, lines, 'a', words["key.a"]);
         if (lines.Exists(l => l.Facing is not null))
         {
-            key.Add(dance.IsPhrased
-                ? "the clock is the wall you face the first time that part is danced, 12:00 where the dance starts"
-                : "the clock is the wall you face, 12:00 where the dance starts");
+            key.Add(words[dance.IsPhrased ? "key.clock-phrased" : "key.clock"]);
         }
 
-        return key.Count == 0 ? "" : SheetWords.Capital(string.Join("; ", key)) + ".";
+        // a language that abbreviates nothing has nothing to explain
+        string all = string.Join("; ", key.Where(k => k.Length > 0));
+        return all.Length == 0 ? "" : SheetWords.Capital(all) + ".";
     }
 
     private static void AddCount(List<string> key, List<SheetLine> lines, char letter, string words)

@@ -1,5 +1,6 @@
 using Scuff.Analysis;
 using Scuff.Dances;
+using Scuff.Sheets.Languages;
 using Scuff.Stance;
 using Scuff.Steps;
 using Scuff.Timelines;
@@ -8,7 +9,8 @@ using Scuff.Timing;
 namespace Scuff.Sheets;
 
 /// <summary>The heading of a sheet as sentences: how a teacher would tell another what dance this is.</summary>
-internal static class SheetFacts
+/// <param name="words">The language.</param>
+internal sealed class SheetFacts(Wording words)
 {
     // What the sentences already say, or what is told further down; all else in the heading is printed as written.
     private static readonly string[] Told =
@@ -19,15 +21,15 @@ internal static class SheetFacts
         => dance.Header.FirstOrDefault(h => h.Key is "by" or "author" or "choreographer")?.Value ?? "";
 
     /// <summary>Header fields that no sentence tells.</summary>
-    public static IEnumerable<SheetNote> ParticularsOf(Dance dance) => dance.Header
+    public IEnumerable<SheetNote> ParticularsOf(Dance dance) => dance.Header
         .Where(h => !Told.Contains(h.Key, StringComparer.OrdinalIgnoreCase) && h.Value.Length > 0)
-        .Select(h => new SheetNote(h.Key, h.Value));
+        .Select(h => new SheetNote(words.Usual("field", h.Key), h.Value));
 
     /// <summary>The sentences.</summary>
-    public static IEnumerable<string> Of(DanceAnalysis analysis)
+    public IEnumerable<string> Of(DanceAnalysis analysis)
     {
         Dance dance = analysis.Dance;
-        yield return Kind(dance) + ": " + Size(analysis) + ".";
+        yield return Kind(analysis);
         if (!dance.IsPhrased && analysis.NetTurn is { } turn && Progress(turn) is { Length: > 0 } progress)
         {
             yield return progress;
@@ -35,17 +37,15 @@ internal static class SheetFacts
 
         yield return StartOf(analysis) switch
         {
-            Weight.Left => "Start with the weight on the left foot.",
-            Weight.Right => "Start with the weight on the right foot.",
-            _ => "Start with the weight on both feet.",
+            Weight.Left => words["start.left"],
+            Weight.Right => words["start.right"],
+            _ => words["start.both"],
         };
         if (dance.BeatsPerCount != 1)
         {
-            yield return dance.BeatsPerCount == 2
-                ? "Counted in half time: one count takes two beats of the music."
-                : dance.BeatsPerCount == new Ratio(1, 2)
-                    ? "Counted in double time: two counts to one beat of the music."
-                    : $"One count takes {SheetWords.Amount(dance.BeatsPerCount)} beats of the music.";
+            yield return dance.BeatsPerCount == 2 ? words["beats.half-time"]
+                : dance.BeatsPerCount == new Ratio(1, 2) ? words["beats.double-time"]
+                : words.Say("beats.other", ("amount", SheetWords.Amount(dance.BeatsPerCount)));
         }
     }
 
@@ -73,37 +73,33 @@ internal static class SheetFacts
         return analysis.Dance.Start;
     }
 
-    private static string Kind(Dance dance)
+    private string Kind(DanceAnalysis analysis)
     {
-        string level = dance.ClaimedLevel switch
-        {
-            Level.AbsoluteBeginner => "absolute beginner",
-            Level.Beginner => "beginner",
-            Level.Improver => "improver",
-            Level.Intermediate => "intermediate",
-            Level.Advanced => "advanced",
-            _ => dance.Header.FirstOrDefault(h => h.Key == "level")?.Value ?? "",
-        };
-        string kind = (dance.IsPhrased ? "phrased " : "") + (level.Length > 0 ? level + " " : "");
-        string noun = dance.Rhythm.Length > 0 ? dance.Rhythm : "dance";
-        string words = kind + noun;
-        string article = "aeiouAEIOU".Contains(words[0], StringComparison.Ordinal) ? "An " : "A ";
-        return article + words;
+        Dance dance = analysis.Dance;
+        string level = dance.ClaimedLevel is { } claimed
+            ? words["level." + SheetLanguage.KeyOf(claimed.ToString())]
+            : dance.Header.FirstOrDefault(h => h.Key == "level")?.Value ?? "";
+        string kind = dance.Rhythm.Length > 0 ? words.Usual("rhythm", dance.Rhythm) : words["kind.dance"];
+        kind = level.Length > 0 ? words.Say("kind.level", ("level", level), ("dance", kind)) : kind;
+        kind = dance.IsPhrased ? words.Say("kind.phrased", ("kind", kind)) : kind;
+        bool isVowel = "aeiouAEIOU".Contains(kind[0], StringComparison.Ordinal);
+        string article = words.Language.FindOwn(isVowel ? "article.vowel" : "article.consonant") ?? "";
+        return SheetWords.Capital(words.Say("kind.sentence", ("a", article), ("kind", kind), ("size", Size(analysis))));
     }
 
-    private static string Size(DanceAnalysis analysis)
+    private string Size(DanceAnalysis analysis)
     {
         Dance dance = analysis.Dance;
         if (dance.IsPhrased)
         {
-            return SheetWords.Row([.. dance.Parts.Select(p => $"part {p.Name} {SheetWords.Counts(p.Length)}")]);
+            return words.Row([.. dance.Parts.Select(p => words.Say("length.part", ("name", p.Name), ("counts", words.Counts(p.Length))))]);
         }
 
-        string counts = SheetWords.Counts(dance.Length);
-        return analysis.Walls is { } walls ? $"{counts}, {SheetWords.Number(walls, "wall")}" : counts;
+        string counts = words.Counts(dance.Length);
+        return analysis.Walls is { } walls ? words.Say("length.walls", ("counts", counts), ("walls", words.Walls(walls))) : counts;
     }
 
-    private static string Progress(Turn turn)
+    private string Progress(Turn turn)
     {
         Ratio eighths = turn.Eighths.Modulo(8);
         if (eighths == 0)
@@ -111,18 +107,17 @@ internal static class SheetFacts
             return "";
         }
 
-        string side = eighths > 4 ? "left" : "right";
         Ratio amount = eighths > 4 ? 8 - eighths : eighths;
         return amount == 4
-            ? "Each wall starts half a turn from the last."
-            : $"Each wall starts {Share(amount)} to the {side} of the last.";
+            ? words["progress.half"]
+            : words.Say(eighths > 4 ? "progress.left" : "progress.right", ("share", Share(amount)));
     }
 
-    private static string Share(Ratio eighths) => eighths switch
+    private string Share(Ratio eighths) => eighths switch
     {
-        { Numerator: 1, Denominator: 1 } => "an eighth of a turn",
-        { Numerator: 2, Denominator: 1 } => "a quarter turn",
-        { Numerator: 3, Denominator: 1 } => "three eighths of a turn",
-        _ => SheetWords.Amount(eighths / 8) + " of a turn",
+        { Numerator: 1, Denominator: 1 } => words["share.eighth"],
+        { Numerator: 2, Denominator: 1 } => words["share.quarter"],
+        { Numerator: 3, Denominator: 1 } => words["share.three-eighths"],
+        _ => words.Say("share.other", ("amount", SheetWords.Amount(eighths / 8))),
     };
 }

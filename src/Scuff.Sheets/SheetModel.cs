@@ -1,3 +1,4 @@
+using System.Globalization;
 using Scuff.Sheets.Drawings;
 
 namespace Scuff.Sheets;
@@ -69,7 +70,7 @@ public sealed record SheetModel
     public ValueList<SheetBreak> Endings =>
     [
         .. Ending is { } own ? (ReadOnlySpan<SheetBreak>)[own] : [],
-        .. Tracks.Where(t => t.Ending is not null).Select(t => t.Ending! with { Where = $"On {t.Name}: {t.Ending!.Where}" }),
+        .. Tracks.Where(t => t.Ending is not null).Select(t => t.Ending! with { Where = string.Format(CultureInfo.InvariantCulture, Labels.OnTrack, t.Name) + ": " + t.Ending!.Where }),
     ];
 
     /// <summary>Moves that the dance defines itself.</summary>

@@ -1,30 +1,32 @@
 using System.Globalization;
 using Scuff.Dances;
+using Scuff.Sheets.Languages;
 using Scuff.Timing;
 
 namespace Scuff.Sheets;
 
 /// <summary>Tracks in words.</summary>
-internal static class TrackWords
+/// <param name="words">The language.</param>
+internal sealed class TrackWords(Wording words)
 {
     /// <summary>Title and artist.</summary>
-    public static string Name(Track track) => track.Artist.Length > 0
-        ? $"“{track.Title}” by {track.Artist}"
-        : $"“{track.Title}”";
+    public string Name(Track track) => track.Artist.Length > 0
+        ? words.Say("track.by", ("title", track.Title), ("artist", track.Artist))
+        : words.Say("track.alone", ("title", track.Title));
 
     /// <summary>Tempo, length and intro in one sentence; empty when nothing is stated.</summary>
-    public static string Facts(Dance dance, Track track)
+    public string Facts(Dance dance, Track track)
     {
         List<string> facts = [];
         if (track.Tempo is { } tempo)
         {
-            facts.Add(Decimal(tempo.BeatsPerMinute) + " bpm");
+            facts.Add(words.Say("track.tempo", ("tempo", words.Decimal(tempo.BeatsPerMinute))));
         }
 
         if (track.LengthSeconds is { } length)
         {
             int seconds = (length + new Ratio(1, 2)).Floor;
-            facts.Add(string.Create(CultureInfo.InvariantCulture, $"length {seconds / 60}:{seconds % 60:00}"));
+            facts.Add(words.Say("track.length", ("time", string.Create(CultureInfo.InvariantCulture, $"{seconds / 60}:{seconds % 60:00}"))));
         }
 
         string intro = Intro(dance, track);
@@ -36,24 +38,21 @@ internal static class TrackWords
         return facts.Count == 0 ? "" : SheetWords.Capital(string.Join(", ", facts)) + ".";
     }
 
-    private static string Intro(Dance dance, Track track)
+    private string Intro(Dance dance, Track track)
     {
-        if (track.Intro is { } counts)
+        if (track.Intro is not { } length)
         {
-            string seconds = track.IntroSeconds is { } stated
-                ? $" ({Decimal(stated)} seconds)"
-                : Computed(dance, track, counts) is { } computed ? $" (about {Decimal(computed)} seconds)" : "";
-            return $"intro {SheetWords.Counts(counts)}{seconds}";
+            return track.IntroSeconds is { } only ? words.Say("track.intro-seconds", ("seconds", words.Decimal(only))) : "";
         }
 
-        return track.IntroSeconds is { } only ? $"intro {Decimal(only)} seconds" : "";
+        string counts = words.Counts(length);
+        return track.IntroSeconds is { } stated ? words.Say("track.intro-stated", ("counts", counts), ("seconds", words.Decimal(stated)))
+            : Computed(dance, track, length) is { } computed ? words.Say("track.intro-about", ("counts", counts), ("seconds", words.Decimal(computed)))
+            : words.Say("track.intro", ("counts", counts));
     }
 
     private static Ratio? Computed(Dance dance, Track track, Counts counts)
         => track.Tempo is { BeatsPerMinute.Sign: > 0 } tempo
             ? tempo.SecondsOf(Counts.FromRatio(counts.Value * dance.BeatsPerCount))
             : null;
-
-    // One decimal is closer than anybody starts to dance.
-    private static string Decimal(Ratio value) => value.ToDouble().ToString("0.#", CultureInfo.InvariantCulture);
 }

@@ -6,6 +6,7 @@ using Scuff.App.Files;
 using Scuff.App.Json;
 using Scuff.Prose;
 using Scuff.Sheets;
+using Scuff.Sheets.Languages;
 
 namespace Scuff.App.Commands;
 
@@ -79,7 +80,7 @@ internal sealed class CompareCommand : IProgramCommand
 
     private static void Show(DanceInput later, DanceComparison comparison, Terminal terminal)
     {
-        foreach (string sentence in ChangeWords.Of(comparison, ChangeLabels.English))
+        foreach (string sentence in ChangeWords.Of(comparison, SheetLanguage.English))
         {
             string indent = "";
             foreach (string line in Wrapping.Wrap(Plain.Line(sentence), terminal.Width - 2))

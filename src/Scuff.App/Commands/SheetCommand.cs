@@ -6,12 +6,15 @@ using Scuff.App.Files;
 using Scuff.Prose;
 using Scuff.Sheets;
 using Scuff.Sheets.Formats;
+using Scuff.Sheets.Languages;
 
 namespace Scuff.App.Commands;
 
 /// <summary><c>scuff sheet</c>: the dance as a step sheet.</summary>
 internal sealed class SheetCommand : IProgramCommand
 {
+    private const string English = "en";
+
     public string Name => "sheet";
 
     public IReadOnlyList<Example> Examples =>
@@ -20,6 +23,7 @@ internal sealed class SheetCommand : IProgramCommand
         new("sheet --format html my-dance.dance > my-dance.html", "make a page that stands alone"),
         new("sheet --since old.dance my-dance.dance", "say on the sheet what changed since the version before"),
         new("sheet --output handouts demo/dances", "write a page for every dance of a folder"),
+        new("sheet --language de,fr --output handouts my-dance.dance", "write it in German and in French"),
     ];
 
     public Command Create(Terminal terminal)
@@ -43,8 +47,23 @@ internal sealed class SheetCommand : IProgramCommand
         Option<bool> large = new("--large") { Description = "Print large, for the far side of the hall." };
         Option<bool> card = new("--card") { Description = "Print the caller's card: one side, the headings and the breaks." };
         Option<bool> bare = new("--no-diagrams") { Description = "Leave the foot diagrams out." };
+        Option<string> language = new("--language")
+        {
+            Description = "The language of the sheet, by its code; several with commas between, each a sheet of its own.",
+            DefaultValueFactory = _ => English,
+            HelpName = "codes",
+        };
+        language.Validators.Add(result =>
+        {
+            string codes = result.GetValueOrDefault<string>() ?? "";
+            if (SheetLanguages.Unknown(codes) is { } unknown)
+            {
+                result.AddError($"There is no language {unknown}. The languages are {string.Join(", ", SheetLanguage.Codes)}.");
+            }
+        });
+        language.CompletionSources.Add(_ => SheetLanguage.Codes.Select(c => new CompletionItem(c)));
         Option<string?> since = new("--since") { Description = "Say on the sheet what changed since this earlier version.", HelpName = "dance" };
-        Command command = new(Name, "Print dances as step sheets.") { files, format, output, paper, large, card, bare, since };
+        Command command = new(Name, "Print dances as step sheets.") { files, format, output, language, paper, large, card, bare, since };
         command.SetAction(parsed =>
         {
             SheetChoices choices = new()
@@ -55,7 +74,7 @@ internal sealed class SheetCommand : IProgramCommand
                 HasDiagrams = !parsed.GetValue(bare),
             };
             return Add(ref choices, parsed.GetValue(since), terminal)
-                ? Run(parsed.GetValue(files), parsed.GetValue(format), parsed.GetValue(output), choices, terminal)
+                ? Run(parsed.GetValue(files), parsed.GetValue(format), parsed.GetValue(output), choices, SheetLanguages.Split(parsed.GetValue(language) ?? English), terminal)
                 : ExitCode.Trouble;
         });
         return command;
@@ -78,7 +97,7 @@ internal sealed class SheetCommand : IProgramCommand
         return true;
     }
 
-    private static int Run(string[]? names, string? formatName, string? output, SheetChoices choices, Terminal terminal)
+    private static int Run(string[]? names, string? formatName, string? output, SheetChoices choices, IReadOnlyList<string> languages, Terminal terminal)
     {
         IEnumerable<DanceInput>? inputs = DanceFiles.Read(names, terminal);
         if (inputs is null)
@@ -111,22 +130,25 @@ internal sealed class SheetCommand : IProgramCommand
             }
 
             DanceAnalysis analysis = DanceAnalysis.Of(DanceReader.Read(input.Text));
-            SheetModel sheet = SheetBuilder.Build(analysis, choices);
             code = Math.Max(code, Complained.Tell(input, analysis.Report, terminal));
-            if (folder is not null)
+            foreach (string language in languages)
             {
-                code = folder.Write(input, sheet, format) ? code : ExitCode.Trouble;
-                continue;
-            }
+                SheetModel sheet = SheetBuilder.Build(analysis, choices with { Language = language });
+                if (folder is not null)
+                {
+                    code = folder.Write(input, sheet, format) ? code : ExitCode.Trouble;
+                    continue;
+                }
 
-            if (!isFirst && !format.IsText)
-            {
-                terminal.Tell($"Several sheets do not go into one {format.Name}. Name a folder with --output.");
-                return ExitCode.Trouble;
-            }
+                if (!isFirst && !format.IsText)
+                {
+                    terminal.Tell($"Several sheets do not go into one {format.Name}. Name a folder with --output.");
+                    return ExitCode.Trouble;
+                }
 
-            Show(sheet, format, isFirst, terminal);
-            isFirst = false;
+                Show(sheet, format, isFirst, terminal);
+                isFirst = false;
+            }
         }
 
         return code;

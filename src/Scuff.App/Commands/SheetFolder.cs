@@ -5,7 +5,7 @@ using Scuff.Sheets.Formats;
 
 namespace Scuff.App.Commands;
 
-/// <summary>A folder that sheets are written into, one file a dance and format, named after the dance's file.</summary>
+/// <summary>A folder that sheets are written into, one file a dance, format and language, named after the dance's file; English is not named.</summary>
 /// <param name="name">The folder as named; made when the first sheet is written.</param>
 /// <param name="terminal">Where names start from and where to tell what was done.</param>
 internal sealed class SheetFolder(string name, Terminal terminal)
@@ -16,7 +16,8 @@ internal sealed class SheetFolder(string name, Terminal terminal)
     /// <returns>Whether it was written; if not, why not has been told.</returns>
     public bool Write(DanceInput input, SheetModel sheet, ISheetFormat format)
     {
-        string file = Stem(input, sheet) + format.Extension;
+        string language = sheet.Language == "en" ? "" : "." + sheet.Language;
+        string file = Stem(input, sheet) + language + format.Extension;
         string shown = Path.Combine(name, file);
         if (!_written.TryAdd(file, input.Name))
         {

@@ -2,6 +2,7 @@ using System.Text.Json.Serialization;
 using Scuff.Analysis.Compare;
 using Scuff.App.Files;
 using Scuff.Sheets;
+using Scuff.Sheets.Languages;
 
 namespace Scuff.App.Json;
 
@@ -30,7 +31,7 @@ internal sealed record ComparedFiles
         Before = before.Name,
         After = after.Name,
         Same = comparison.IsSame,
-        Changes = [.. comparison.Changes.Zip(ChangeWords.Of(comparison, ChangeLabels.English), ComparedChange.Of)],
+        Changes = [.. comparison.Changes.Zip(ChangeWords.Of(comparison, SheetLanguage.English), ComparedChange.Of)],
     };
 
     /// <summary>Two versions of which at least one could not be read.</summary>

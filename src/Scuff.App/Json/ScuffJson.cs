@@ -10,8 +10,9 @@ namespace Scuff.App.Json;
 [JsonSerializable(typeof(IReadOnlyList<CheckedFile>))]
 [JsonSerializable(typeof(IReadOnlyList<ExplainedFile>))]
 [JsonSerializable(typeof(IReadOnlyList<CatalogueStep>))]
-[JsonSerializable(typeof(ComparedFiles))]
+[JsonSerializable(typeof(IReadOnlyList<LanguageRow>))]
 [JsonSerializable(typeof(IReadOnlyList<LevelledFile>))]
+[JsonSerializable(typeof(ComparedFiles))]
 internal sealed partial class ScuffJson : JsonSerializerContext
 {
     // Counts such as 3& stay readable; the answer is no part of a web page.
@@ -35,6 +36,8 @@ internal sealed partial class ScuffJson : JsonSerializerContext
     /// <summary>Writes entries of the catalogue.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<CatalogueStep> steps) => Write(writer, steps, Readable.IReadOnlyListCatalogueStep);
 
+    /// <summary>Writes languages.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<LanguageRow> languages) => Write(writer, languages, Readable.IReadOnlyListLanguageRow);
     /// <summary>Writes what compare found.</summary>
     public static void Write(TextWriter writer, ComparedFiles files) => Write(writer, files, Readable.ComparedFiles);
 

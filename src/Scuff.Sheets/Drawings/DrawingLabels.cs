@@ -1,134 +1,136 @@
+using Scuff.Sheets.Languages;
+
 namespace Scuff.Sheets.Drawings;
 
 /// <summary>The words in pictures and in the texts that tell them to readers who do not see them. Equal by value.</summary>
 public sealed record DrawingLabels
 {
     /// <summary>The words in English.</summary>
-    public static DrawingLabels English { get; } = new();
+    public static DrawingLabels English => SheetLanguage.English.Labels.Drawings;
 
     /// <summary>Begins the text of a foot diagram; <c>{0}</c> is the heading of the section, <c>{1}</c> the clock word that is up.</summary>
-    public string FeetFacing { get; init; } = "The feet in “{0}”, seen from above; up is {1}.";
+    public string FeetFacing { get; init; } = "";
 
     /// <summary>The same where it is not known where the section starts; <c>{0}</c> is its heading.</summary>
-    public string Feet { get; init; } = "The feet in “{0}”, seen from above; up is where the dancer faces as it starts.";
+    public string Feet { get; init; } = "";
 
     /// <summary>What happens on a count; <c>{0}</c> is the count, <c>{1}</c> what happens.</summary>
-    public string OnCount { get; init; } = "{0}: {1}.";
+    public string OnCount { get; init; } = "";
 
     /// <summary>The right foot moves; <c>{0}</c> is the way.</summary>
-    public string RightFoot { get; init; } = "right foot {0}";
+    public string RightFoot { get; init; } = "";
 
     /// <summary>The left foot moves; <c>{0}</c> is the way.</summary>
-    public string LeftFoot { get; init; } = "left foot {0}";
+    public string LeftFoot { get; init; } = "";
 
     /// <summary>A way of a foot.</summary>
-    public string Forward { get; init; } = "forward";
+    public string Forward { get; init; } = "";
 
     /// <summary>A way of a foot.</summary>
-    public string Back { get; init; } = "back";
+    public string Back { get; init; } = "";
 
     /// <summary>A way of a foot.</summary>
-    public string ToTheRight { get; init; } = "to the right";
+    public string ToTheRight { get; init; } = "";
 
     /// <summary>A way of a foot.</summary>
-    public string ToTheLeft { get; init; } = "to the left";
+    public string ToTheLeft { get; init; } = "";
 
     /// <summary>A way of a foot.</summary>
-    public string ForwardRight { get; init; } = "forward to the right";
+    public string ForwardRight { get; init; } = "";
 
     /// <summary>A way of a foot.</summary>
-    public string ForwardLeft { get; init; } = "forward to the left";
+    public string ForwardLeft { get; init; } = "";
 
     /// <summary>A way of a foot.</summary>
-    public string BackRight { get; init; } = "back to the right";
+    public string BackRight { get; init; } = "";
 
     /// <summary>A way of a foot.</summary>
-    public string BackLeft { get; init; } = "back to the left";
+    public string BackLeft { get; init; } = "";
 
     /// <summary>What a foot does that stays where it is.</summary>
-    public string InPlace { get; init; } = "in place";
+    public string InPlace { get; init; } = "";
 
     /// <summary>What a foot meets the floor with; follows its way.</summary>
-    public string OnBall { get; init; } = "on the ball";
+    public string OnBall { get; init; } = "";
 
     /// <summary>What a foot meets the floor with; follows its way.</summary>
-    public string OnHeel { get; init; } = "on the heel";
+    public string OnHeel { get; init; } = "";
 
     /// <summary>What a foot meets the floor with; follows its way.</summary>
-    public string OnToe { get; init; } = "on the toe";
+    public string OnToe { get; init; } = "";
 
     /// <summary>A foot that meets no floor; follows its way.</summary>
-    public string InTheAir { get; init; } = "in the air";
+    public string InTheAir { get; init; } = "";
 
     /// <summary>The dance turns to the right; <c>{0}</c> is the part of a turn.</summary>
-    public string TurnRight { get; init; } = "turn {0} to the right";
+    public string TurnRight { get; init; } = "";
 
     /// <summary>The dance turns to the left; <c>{0}</c> is the part of a turn.</summary>
-    public string TurnLeft { get; init; } = "turn {0} to the left";
+    public string TurnLeft { get; init; } = "";
 
     /// <summary>Where the weight goes.</summary>
-    public string WeightOnRight { get; init; } = "weight on the right foot";
+    public string WeightOnRight { get; init; } = "";
 
     /// <summary>Where the weight goes.</summary>
-    public string WeightOnLeft { get; init; } = "weight on the left foot";
+    public string WeightOnLeft { get; init; } = "";
 
     /// <summary>Where the weight goes.</summary>
-    public string WeightOnBoth { get; init; } = "weight on both feet";
+    public string WeightOnBoth { get; init; } = "";
 
     /// <summary>Nothing happens to the feet.</summary>
-    public string FeetStay { get; init; } = "the feet stay";
+    public string FeetStay { get; init; } = "";
 
     /// <summary>Words that could not be read.</summary>
-    public string NotUnderstood { get; init; } = "not understood";
+    public string NotUnderstood { get; init; } = "";
 
     /// <summary>Begins the text of the picture of the walls; <c>{0}</c> tells them.</summary>
-    public string WallsSeen { get; init; } = "The room seen from above. {0}";
+    public string WallsSeen { get; init; } = "";
 
     /// <summary>One wall; <c>{0}</c> is its number, <c>{1}</c> the clock word it starts at.</summary>
-    public string WallStarts { get; init; } = "Wall {0} starts at {1}.";
+    public string WallStarts { get; init; } = "";
 
     /// <summary>A dance of one wall; <c>{0}</c> is the clock word.</summary>
-    public string EveryWallStarts { get; init; } = "Every wall starts at {0}.";
+    public string EveryWallStarts { get; init; } = "";
 
     /// <summary>After the last of the walls told.</summary>
-    public string WallsAgain { get; init; } = "Then they begin again.";
+    public string WallsAgain { get; init; } = "";
 
     /// <summary>Meaning of a sign.</summary>
-    public string SignRight { get; init; } = "solid sole: right foot";
+    public string SignRight { get; init; } = "";
 
     /// <summary>Meaning of a sign.</summary>
-    public string SignLeft { get; init; } = "outlined sole: left foot";
+    public string SignLeft { get; init; } = "";
 
     /// <summary>Meaning of a sign.</summary>
-    public string SignWeight { get; init; } = "filled heel: it carries the weight";
+    public string SignWeight { get; init; } = "";
 
     /// <summary>Meaning of a sign.</summary>
-    public string SignFree { get; init; } = "open heel: on the floor without weight";
+    public string SignFree { get; init; } = "";
 
     /// <summary>Meaning of a sign.</summary>
-    public string SignPartWeight { get; init; } = "bar behind it: the part carries the weight";
+    public string SignPartWeight { get; init; } = "";
 
     /// <summary>Meaning of a sign.</summary>
-    public string SignBall { get; init; } = "only the ball touches";
+    public string SignBall { get; init; } = "";
 
     /// <summary>Meaning of a sign.</summary>
-    public string SignHeel { get; init; } = "only the heel touches";
+    public string SignHeel { get; init; } = "";
 
     /// <summary>Meaning of a sign.</summary>
-    public string SignToe { get; init; } = "only the toe touches";
+    public string SignToe { get; init; } = "";
 
     /// <summary>Meaning of a sign.</summary>
-    public string SignAir { get; init; } = "dashed: in the air";
+    public string SignAir { get; init; } = "";
 
     /// <summary>Meaning of a sign.</summary>
-    public string SignTravel { get; init; } = "thin sole and arrow: where the foot came from";
+    public string SignTravel { get; init; } = "";
 
     /// <summary>Meaning of a sign.</summary>
-    public string SignTurn { get; init; } = "how far the body turns, and which way";
+    public string SignTurn { get; init; } = "";
 
     /// <summary>Meaning of a sign.</summary>
-    public string SignUp { get; init; } = "the way you face as the section starts is up";
+    public string SignUp { get; init; } = "";
 
     /// <summary>Meaning of a sign.</summary>
-    public string SignNotUnderstood { get; init; } = "words that could not be read";
+    public string SignNotUnderstood { get; init; } = "";
 }

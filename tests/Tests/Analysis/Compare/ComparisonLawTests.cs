@@ -4,6 +4,7 @@ using Scuff.Analysis.Compare;
 using Scuff.Dances;
 using Scuff.Prose;
 using Scuff.Sheets;
+using Scuff.Sheets.Languages;
 using Scuff.Steps;
 using Scuff.Timing;
 using Tests.Prose;
@@ -147,7 +148,7 @@ public sealed class ComparisonLawTests
             DanceAnalysis other = Versions.Read(FuzzTexts.Make(number + 1));
 
             Assert.Empty(DanceComparison.Of(one, one).Changes);
-            Assert.NotNull(ChangeWords.Of(DanceComparison.Of(one, other), ChangeLabels.English).ToArray());
+            Assert.NotNull(ChangeWords.Of(DanceComparison.Of(one, other), SheetLanguage.English).ToArray());
         }
     }
 
@@ -162,7 +163,7 @@ public sealed class ComparisonLawTests
             {
                 DanceComparison comparison = DanceComparison.Of(one, other);
                 Assert.False(comparison.IsSame);
-                Assert.All(ChangeWords.Of(comparison, ChangeLabels.English), s =>
+                Assert.All(ChangeWords.Of(comparison, SheetLanguage.English), s =>
                 {
                     Assert.Matches(@"^[\p{Lu}\p{N}“].*\.$", s);
                     Assert.DoesNotContain("{", s, StringComparison.Ordinal);

@@ -2,6 +2,7 @@ using Scuff.Analysis;
 using Scuff.Analysis.Compare;
 using Scuff.Prose;
 using Scuff.Sheets;
+using Scuff.Sheets.Languages;
 
 namespace Tests.Analysis.Compare;
 
@@ -12,7 +13,7 @@ internal static class Versions
     public static DanceChange[] Changes(string before, string after) => [.. Compare(before, after).Changes];
 
     /// <summary>The sentences from one text to another.</summary>
-    public static string[] Sentences(string before, string after) => [.. ChangeWords.Of(Compare(before, after), ChangeLabels.English)];
+    public static string[] Sentences(string before, string after) => [.. ChangeWords.Of(Compare(before, after), SheetLanguage.English)];
 
     /// <summary>Compares two texts.</summary>
     public static DanceComparison Compare(string before, string after) => DanceComparison.Of(Read(before), Read(after));
