@@ -84,6 +84,15 @@ describe('sheets', { concurrency: 2 }, () => {
   }
 });
 
+test('a card of 64 counts has one side on paper', async () => {
+  const page = await browser.newPage();
+  await page.goto(pathToFileURL(join(folder, 'card', 'lighthouse-keeper.html')).href);
+  const paper = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+  await page.close();
+
+  assert.equal(paper.match(/\/Type\s*\/Page\b/g).length, 1);
+});
+
 test('a page with faults is told from one without', async () => {
   const page = await browser.newPage({ viewport: { width: 360, height: 740 } });
   await page.setContent('<html><body><p style="color:#aaa;background:#fff;width:600px">faint and too wide</p><p style="margin-top:-1.2em">on it</p><svg role="img" width="9" height="9"></svg></body></html>');

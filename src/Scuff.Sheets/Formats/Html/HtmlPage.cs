@@ -97,7 +97,12 @@ internal sealed class HtmlPage
         {
             foreach (SheetTrack track in _sheet.Tracks)
             {
-                Line($"<p dir=\"auto\"><b>{Safe(track.Name)}</b>{(track.Facts.Length > 0 ? "<br>" + Safe(track.Facts) : "")}</p>");
+                Line($"<p class=\"track\" dir=\"auto\"><b>{Safe(track.Name)}</b></p>");
+                if (track.Facts.Length > 0)
+                {
+                    Paragraph("", track.Facts);
+                }
+
                 if (track.Sequence.Count > 0)
                 {
                     Paragraph("", _labels.Order + ": " + string.Join("  ", track.Sequence));

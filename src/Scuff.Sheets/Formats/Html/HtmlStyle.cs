@@ -33,7 +33,7 @@ internal static class HtmlStyle
         .key { font-size: 0.875rem; margin-top: 0.75rem; }
         .walls { margin: 0; flex: none; }
         .walls svg { font-weight: normal; }
-        section { margin-top: 2rem; }
+        section { margin-top: 2rem; } .track + p { margin-top: -0.5rem; }
         table { width: 100%; border-collapse: collapse; table-layout: fixed; }
         caption { text-align: start; }
         thead th { padding: 0; line-height: 0; } thead th.counts { width: 6.25rem; } thead th.facing { width: 7.25rem; }
@@ -59,6 +59,7 @@ internal static class HtmlStyle
         .card main { padding-top: 1.5rem; padding-bottom: 1.5rem; }
         .card section { margin-top: 1rem; break-inside: avoid; }
         .card .facts { font-size: 1rem; }
+        .card thead th.counts { width: 4.75rem; } .card thead th.facing { width: 3.25rem; } .card td.facing svg { display: none; }
         @media (min-width: 50rem) { .card .steps { columns: 2; column-gap: 2.5rem; margin-top: 1rem; } .card .steps section:first-child { margin-top: 0; } }
         @media (max-width: 34rem) {
           h1 { font-size: 1.9375rem; }
@@ -75,16 +76,17 @@ internal static class HtmlStyle
     private static string Print(SheetModel sheet) => $$"""
 
         @media print {
-          @page { size: {{(sheet.Paper == Paper.Letter ? "letter" : "A4")}}; margin: {{(sheet.IsCard ? "12mm" : "15mm 17mm")}}; }
+          @page { size: {{(sheet.Paper == Paper.Letter ? "letter" : "A4")}}; margin: {{(sheet.IsCard ? "10mm 12mm" : "12mm 16mm")}}; }
           :root { --paper: #FFFFFF; --floor: #FFFFFF; --ink: #000000; --soft: #000000; --line: #000000; --lamp: #000000; --buoy: #000000; --tide: #000000; }
           html { font-size: 12pt; background: none; } html.large { font-size: 18pt; }
-          body { font-size: 0.875rem; line-height: 1.3; }
+          body { font-size: 0.84375rem; line-height: 1.27; }
           main { max-width: none; margin: 0; padding: 0; }
           h1 { font-size: 1.75rem; } .facts, .by { font-size: 0.9375rem; } h2, h3 { font-size: 0.9375rem; margin-bottom: 0; } h2.part { font-size: 1.125rem; margin-top: 1rem; }
-          .by { margin: 0; } .facts { margin-top: 0.375rem; } .key { font-size: 0.75rem; margin-top: 0.375rem; } p { margin: 0.25rem 0; }
-          section { margin-top: 0.75rem; } .strip { margin-top: 0.125rem; } tbody th, td { padding: 0; } .signs, .foot { font-size: 0.75rem; } .foot { margin-top: 0.75rem; }
-          .signs { gap: 0 1rem; grid-template-columns: repeat(auto-fill, minmax(min(12.5rem, 100%), 1fr)); }
-          .card section { margin-top: 0.5rem; } .card .steps { columns: 2; column-gap: 2rem; }
+          .by { margin: 0; } .facts { margin-top: 0.375rem; } .key { font-size: 0.75rem; margin-top: 0.375rem; } p { margin: 0.1875rem 0; } .track + p { margin-top: -0.1875rem; }
+          section { margin-top: 0.625rem; } .walls svg { width: calc(var(--w) * 1rem / 15); height: calc(var(--h) * 1rem / 15); } .strip { margin-top: 0.125rem; } .strip svg { width: calc(var(--w) * 1rem / 13.5); height: calc(var(--h) * 1rem / 13.5); } tbody th, td { padding: 0; } .signs, .foot { font-size: 0.75rem; } .signs li { gap: 0.25rem; } .foot { margin-top: 0.75rem; }
+          td.facing svg { height: 0.875rem; vertical-align: -0.125rem; } .foot p { display: inline; margin-inline-end: 1rem; }
+          .signs svg { height: 1.375rem; } .signs { line-height: 1.15; gap: 0 0.75rem; grid-template-columns: repeat(auto-fill, minmax(min(9.75rem, 100%), 1fr)); }
+          .card body { font-size: 0.8125rem; } .card section { margin-top: 0.4375rem; } .card .steps { columns: 2; column-gap: 2rem; }
           tr, li, h2, h3, caption, .strip, svg { break-inside: avoid; } h2, h3, caption, thead { break-after: avoid; } section { break-inside: avoid; }
         }
         """;
