@@ -10,6 +10,9 @@ internal sealed class FontFace
 {
     private readonly Dictionary<int, ushort> _glyphs = [];
     private readonly byte[] _file;
+
+    // Nearly all text is of these characters; -1 is one that the face lacks.
+    private readonly double[] _near = new double[0x300];
     private readonly int _widths;
     private readonly int _widthCount;
     private readonly double _unitsPerEm;
@@ -33,6 +36,10 @@ internal sealed class FontFace
         _widths = tables["hmtx"];
         _widthCount = U16(tables["hhea"] + 34);
         ReadCharacters(tables["cmap"]);
+        for (int c = 0; c < _near.Length; c++)
+        {
+            _near[c] = _glyphs.ContainsKey(c) ? Far(c) : -1;
+        }
     }
 
     /// <summary>Name of the file without its extension; names the face everywhere.</summary>
@@ -42,10 +49,12 @@ internal sealed class FontFace
     public byte[] File => _file;
 
     /// <summary>Whether it can draw a character.</summary>
-    public bool Has(int character) => _glyphs.ContainsKey(character);
+    public bool Has(int character) => character < _near.Length ? _near[character] >= 0 : _glyphs.ContainsKey(character);
 
     /// <summary>Width of a character in parts of the type's size; 0 when it has none.</summary>
-    public double WidthOf(int character) => _glyphs.TryGetValue(character, out ushort glyph)
+    public double WidthOf(int character) => character < _near.Length ? Math.Max(0, _near[character]) : Far(character);
+
+    private double Far(int character) => _glyphs.TryGetValue(character, out ushort glyph)
         ? U16(_widths + (4 * Math.Min(glyph, _widthCount - 1))) / _unitsPerEm
         : 0;
 

@@ -86,6 +86,41 @@ internal static class TypeSetter
     }
 
     private static SetLine Finish(List<Word> words, double size, bool fromRight, bool goesOn = false)
+        => words.TrueForAll(w => w.IsUsual) ? FinishUsual(words, size, goesOn) : FinishAny(words, size, fromRight, goesOn);
+
+    // Nearly every line: drawn as written, from left to right, in one face or two.
+    private static SetLine FinishUsual(List<Word> words, double size, bool goesOn)
+    {
+        List<SetRun> runs = [];
+        StringBuilder run = new();
+        double start = 0;
+        double x = 0;
+        for (int i = 0; i < words.Count; i++)
+        {
+            Word word = words[i];
+            if (i > 0 && words[i - 1].IsBold != word.IsBold)
+            {
+                runs.Add(new SetRun(Face(words[i - 1].IsBold), run.ToString(), start * size));
+                run.Clear();
+                start = x;
+            }
+
+            if (i > 0 && word.HasSpaceBefore)
+            {
+                run.Append(' ');
+                x += word.Space;
+            }
+
+            run.Append(word.Drawn);
+            x += word.Width;
+        }
+
+        // a space that is not seen keeps the last word apart from the first of the next line for those who hear or copy it
+        runs.Add(new SetRun(Face(words[^1].IsBold), goesOn ? run.Append(' ').ToString() : run.ToString(), start * size));
+        return new SetLine(runs, size, x * size, null);
+    }
+
+    private static SetLine FinishAny(List<Word> words, double size, bool fromRight, bool goesOn)
     {
         List<(string Drawn, bool IsBold)> elements = [];
         StringBuilder spoken = new();
@@ -133,7 +168,7 @@ internal static class TypeSetter
 
         if (run.Length > 0)
         {
-            // a space that is not seen keeps the last word apart from the first of the next line for those who hear or copy it
+            // the same unseen space as at the end of a usual line
             runs.Add(new SetRun(face!, goesOn && !turns ? run.Append(' ').ToString() : run.ToString(), start * size));
         }
 
@@ -166,10 +201,18 @@ internal static class TypeSetter
     // A word is one piece unless characters in it have to be told by their numbers.
     private static IEnumerable<Word> Printable(string part, bool isBold)
     {
-        FontFace usual = isBold ? FontFaces.Bold : FontFaces.Plain;
-        if (part.All(c => usual.Has(c)))
+        FontFace usual = Face(isBold);
+        double width = 0;
+        bool isUsual = true;
+        foreach (char c in part)
         {
-            yield return Word.Of(part, part, isBold);
+            isUsual &= usual.Has(c);
+            width += usual.WidthOf(c);
+        }
+
+        if (isUsual)
+        {
+            yield return new Word(part, part, isBold, false, width) { IsUsual = true };
             yield break;
         }
 
@@ -227,7 +270,9 @@ internal static class TypeSetter
     private static string? Known(string? substitute, bool isBold)
         => substitute is not null && Elements(substitute).All(e => FontFaces.FaceFor(e, isBold) is not null) ? substitute : null;
 
-    private static FontFace FaceOf(string element, bool isBold) => FontFaces.FaceFor(element, isBold) ?? (isBold ? FontFaces.Bold : FontFaces.Plain);
+    private static FontFace Face(bool isBold) => isBold ? FontFaces.Bold : FontFaces.Plain;
+
+    private static FontFace FaceOf(string element, bool isBold) => FontFaces.FaceFor(element, isBold) ?? Face(isBold);
 
     private static double WidthOf(FontFace face, string element)
     {
@@ -260,7 +305,10 @@ internal static class TypeSetter
     /// <summary>A word as it is drawn and as it is spoken; widths in parts of the size.</summary>
     private sealed record Word(string Drawn, string Spoken, bool IsBold, bool HasSpaceBefore, double Width)
     {
-        public double Space => (IsBold ? FontFaces.Bold : FontFaces.Plain).WidthOf(' ');
+        /// <summary>Whether it is drawn as written, in the usual face of its weight.</summary>
+        public bool IsUsual { get; init; }
+
+        public double Space => Face(IsBold).WidthOf(' ');
 
         public static Word Of(string drawn, string spoken, bool isBold)
             => new(drawn, spoken, isBold, false, Elements(drawn).Sum(e => WidthOf(FaceOf(e, isBold), e)));
