@@ -110,6 +110,9 @@ internal sealed class Clause
     /// <summary>The step of the move before that a turn is said to fall on (1 the first, -1 the last), or null.</summary>
     public int? OnStep { get; set; }
 
+    /// <summary>The turn is said before the move ("1/4 left chassé right").</summary>
+    public bool TurnFirst { get; set; }
+
     /// <summary>It speaks of a circle or an arc: the turn is shared by the steps that walk it.</summary>
     public bool SaysCircle { get; set; }
 
@@ -185,6 +188,7 @@ internal sealed class Clause
             SaysSameFoot = SaysSameFoot,
             OnCount = OnCount,
             SaysCircle = SaysCircle,
+            TurnFirst = TurnFirst,
             OnStep = OnStep,
             SaysWaltz = SaysWaltz,
             IsWith = IsWith,

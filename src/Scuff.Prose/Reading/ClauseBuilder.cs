@@ -54,7 +54,7 @@ internal sealed class ClauseBuilder
                         break;
                     }
 
-                    if (term.Text is "-" or "–" or "—" && ((_current.IsFigure && _current.Head!.Figures[0].Rows.Count > 1) || (_current.Head is null && _current.Feet.Count == 0 && _clauses.Count > 0 && _clauses[^1].IsFigure)) && TryDetail(ref i, _end))
+                    if (term.Text is "-" or "–" or "—" && ((_current.IsFigure && (_current.Head!.Figures[0].Rows.Count > 1 || _current.HeadText.EndsWith('s'))) || (_current.Head is null && _current.Feet.Count == 0 && _clauses.Count > 0 && _clauses[^1].IsFigure)) && TryDetail(ref i, _end))
                     {
                         break;
                     }
@@ -330,6 +330,13 @@ internal sealed class ClauseBuilder
                 return;
             }
 
+            if (kind is TermKind.Dir && _terms[at].Meaning.Direction is Direction.Out && _current is { HasVerb: true, Feet.Count: 0, Dir.Direction: Direction.Forward or Direction.Back })
+            {
+                // "step forward and out on the right foot"
+                _pending = Link.None;
+                return;
+            }
+
             bool feetGoOn = kind is TermKind.Foot or TermKind.Side && _current.Feet.Count > 0 && NextContent(at + 1) is TermKind.Foot or TermKind.Side or null;
             if (feetGoOn)
             {
@@ -436,7 +443,7 @@ internal sealed class ClauseBuilder
         return null;
     }
 
-    private static bool IsArm(Term term) => term.Kind is TermKind.Style or TermKind.Move && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger" or "fingers" or "shoulder" or "shoulders" or "palm" or "palms" or "thumb" or "thumbs" or "hat" or "belt" or "brim" or "pocket" or "pockets" or "chest" or "head" or "eyes" or "look" or "looking" or "fist";
+    private static bool IsArm(Term term) => term is { Kind: TermKind.Move, Meaning.Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] } || (term.Kind is TermKind.Style && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger" or "fingers" or "shoulder" or "shoulders" or "palm" or "palms" or "thumb" or "thumbs" or "hat" or "belt" or "brim" or "pocket" or "pockets" or "chest" or "head" or "eyes" or "look" or "looking" or "fist");
 
     private void Amp(Term term)
     {
@@ -512,6 +519,15 @@ internal sealed class ClauseBuilder
             _current.HasStyle = true;
             Widen(term);
             return;
+        }
+
+        if (term.Text.StartsWith("with ", StringComparison.OrdinalIgnoreCase) && _current.Head is not null && _current.Feet.Count > 0 && at + 1 < _end && _terms[at + 1].Kind is TermKind.Move)
+        {
+            // "scoot twice on R with L knee up"
+            Close(Link.Soft);
+            _current.IsWith = true;
+            _current.Link = Link.Soft;
+            _pending = Link.None;
         }
 
         if (_current.Head?.Verb is ActionKind.Recover && _current.Dir is null && _current.Feet.Count == 1 && _pending is Link.None && _current.Feet[0].Foot != foot)
@@ -710,7 +726,7 @@ internal sealed class ClauseBuilder
         }
 
         // right foot, right heel, right toe, right knee, right hip
-        if (next >= 0 && _terms[next].Kind == TermKind.Part && _terms[next].Meaning.Part is "heel" or "toe" or "ball" or "heels" or "toes" && next == at + 1)
+        if (next >= 0 && _terms[next].Kind == TermKind.Part && _terms[next].Meaning.Part is "heel" or "toe" or "ball" or "heels" or "toes" && next == at + 1 && !_terms[next].Text.StartsWith("on", StringComparison.OrdinalIgnoreCase))
         {
             FootTerm(term, at, true);
             return;
@@ -727,6 +743,7 @@ internal sealed class ClauseBuilder
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantMaker.IsStepAndPivot) && _current.Feet.Count == 0 && !(next >= 0 && (_terms[next].Kind is TermKind.Amount || (_terms[next].Kind is TermKind.Move && AmountOfTurn(_terms[next].Text) is not null)));
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _terms[previous].Text.Contains("turn", StringComparison.OrdinalIgnoreCase)
             && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } spin && spin.Figures.Any(f => f.Rows[f.Rows.Count - 1] is { Action: { Kind: ActionKind.Pivot, Turn.Sign: not 0 }, Foot: RelativeFoot.Same });
+        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _clauses.Count > 0 && _terms[previous].Text.EndsWith("spiral", StringComparison.OrdinalIgnoreCase);
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _terms[previous].Text.EndsWith(" turn", StringComparison.OrdinalIgnoreCase)
             && next >= 0 && _terms[next].Kind is TermKind.Side or TermKind.Foot && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } turned && turned.Figures.All(f => f.TotalTurn.Sign != 0 && f.NamedBy == NamedBy.FirstFoot);
         if (turnBefore && (_current.TurnSide is null) && _pending is not (Link.Soft or Link.Amp))
@@ -883,7 +900,7 @@ internal sealed class ClauseBuilder
         }
 
         bool afterRecover = _current is { Head.Verb: ActionKind.Recover, Feet.Count: 1, Dir: null } && footFollows && dir.Direction is Direction.CrossFront or Direction.CrossBehind && _pending is Link.None;
-        bool closing = term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) && !term.Text.Contains(' ', StringComparison.Ordinal) && _current is { Dir.Direction: Direction.Back, Feet.Count: 1 } && footFollows && _pending is Link.None && _terms[NextIndex(at + 1)].Meaning.Side != _current.Feet[0].Foot;
+        bool closing = (term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) || dir.Special == "lock") && !term.Text.Contains(' ', StringComparison.Ordinal) && _current is { Feet.Count: 1 } && (_current.Dir is { Direction: Direction.Back } || _current is { Dir: null, Head.Verb: ActionKind.Step }) && footFollows && _pending is Link.None && _terms[NextIndex(at + 1)].Meaning.Side != _current.Feet[0].Foot;
         if (afterRecover || closing)
         {
             // "recover L cross R over", "step L back close R": the second is a step of its own
@@ -1124,6 +1141,14 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        if (move.Verb is ActionKind.Drag or ActionKind.Slide && NextIndex(at + 1) is int drawn and >= 0 && IsArm(_terms[drawn]) && _current.HasContent)
+        {
+            // "recover L pulling arms in"
+            _current.HasStyle = true;
+            Widen(term);
+            return;
+        }
+
         if (move.Verb is ActionKind.Hold && at + 1 < _end && _terms[at + 1].Kind == TermKind.Style && IsArm(_terms[at + 1]))
         {
             // "hold hat brim"
@@ -1204,6 +1229,7 @@ internal sealed class ClauseBuilder
         }
 
         _pending = Link.None;
+        _current.TurnFirst = _current.IsTurnOnly && _current.Amount is not null;
         _current.Head = move;
         _current.HeadText = term.Text;
         Widen(term);
@@ -1372,6 +1398,8 @@ internal sealed class ClauseBuilder
             Widen(term);
         }
 
+        _pending = _pending is Link.Soft && _current.IsRepeat ? Link.None : _pending;
+
         // "repeat 1-4", "repeat counts 1 to 4", "repeat steps 1-4"
         int next = at + 1;
         while (next < _end && (_terms[next].Kind is TermKind.Filler || (_terms[next].Kind is TermKind.Move && _terms[next].Meaning.Verb is ActionKind.Step)))
@@ -1456,7 +1484,7 @@ internal sealed class ClauseBuilder
         bool opens = !_current.HasContent && close + 1 < _end && IsContent(_terms[close + 1].Kind);
         Clause owner = opens ? _current : Last();
         List<Clause> moves = inner.Where(c => c.HasContent && !c.IsAmp).ToList();
-        if (moves.Count > 1 && moves.Count(m => m.Head is not { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }) < 2)
+        if (moves.Count(m => m.Head is not { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }) < 2 && owner.HasContent)
         {
             // "(forward, head up)": arms and looks beside one word on the place
             moves.RemoveAll(m => m.Head is { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] });
@@ -1515,7 +1543,7 @@ internal sealed class ClauseBuilder
 
                 _clauses.Add(moves[0]);
             }
-            else if ((moves.Count > 1 || rows > 1 || owner.Head is null) && !owner.IsAmp)
+            else if ((moves.Count > 1 || rows > 1 || (owner.Head is null && owner.Dir is null)) && !owner.IsAmp)
             {
                 if (owner.HasContent || _clauses.Count > 0)
                 {

@@ -197,6 +197,12 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         bool softAfter = clause.LinkAfter is Link.None or Link.Soft && index + 1 < clauses.Count;
         double unsure = missing || clause.Amount is null ? 0.01 : 0;
 
+        if (clause.SaysEach && !missing && amount > 0 && state.PendingTurn is null && AttachEach(state, eighths) is State each)
+        {
+            next.Add(each with { Cost = each.Cost + unsure });
+            return;
+        }
+
         if (clause.OnCount is int count && !missing && state.PendingTurn is null && AttachOn(state, eighths, count) is State placed)
         {
             next.Add(placed with { Cost = placed.Cost + unsure });
@@ -221,13 +227,14 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         // with the move before
         if (!otherFoot && state.Last is not null && state.PendingTurn is null && AttachBack(state, eighths, softBefore ? 0 : index + 1 < clauses.Count ? 0.5 : 0.15) is State back)
         {
+            back = clause.WeightFoot is Foot ends ? EndOn(back, ends) : back;
             next.Add(back with { Cost = back.Cost + unsure });
         }
 
         // with the move after
         if (index + 1 < clauses.Count && !softBefore)
         {
-            next.Add(state with { PendingTurn = (state.PendingTurn ?? 0) + eighths, PendingHard = !softAfter, Cost = state.Cost + unsure + (softAfter ? 0 : 0.05) + (clause.WeightFoot is null ? 0 : 0.4) });
+            next.Add(state with { PendingTurn = (state.PendingTurn ?? 0) + eighths, PendingHard = !softAfter, Cost = state.Cost + unsure + (softAfter ? 0 : 0.05) + (clause.WeightFoot is null || clause.WeightFoot == state.Weight.StandingFoot() ? 0 : 0.4) });
         }
         else if (index + 1 < clauses.Count)
         {
@@ -257,6 +264,11 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         if (on is Foot weighted && weighted != standing)
         {
             inPlace = inPlace with { Foot = weighted.ToActingFoot(), Effect = WeightEffect.Takes };
+            if (lastStep is { Action.Direction: Direction.CrossBehind or Direction.CrossFront or Direction.Side or Direction.Together } && amount == 2 && eighths.Sign > 0 == (weighted == Foot.Right))
+            {
+                // "side R, L behind, 1/4 right on R": the step that turns out of the vine
+                inPlace = inPlace with { Kind = ActionKind.Step, Direction = Direction.Forward, Contact = Contact.Flat };
+            }
         }
 
         Place(next, state, TurnVariant(inPlace, steppedForward && away ? 0.5 : 0.3, missing, "turn_in_place", on is not null), index, places);
@@ -299,6 +311,30 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         return state with { Last = turned, Cost = state.Cost + cost + extra, PendingTurn = null };
     }
 
+    /// <summary>"Touch R to side four times turning 1/8 left each time": the turn on every action of the last move, or null when it has only one.</summary>
+    private static State? AttachEach(State state, Ratio eighths)
+    {
+        List<PlacedRow> move = [];
+        PlacedRow? row = state.Last;
+        for (; row is not null && row.MoveIndex == state.Moves - 1; row = row.Previous)
+        {
+            move.Add(row);
+        }
+
+        if (move.Count < 2 || move.Exists(r => r.IsWith || r.Action.Turn.Sign != 0))
+        {
+            return null;
+        }
+
+        PlacedRow? last = row;
+        for (int i = move.Count - 1; i >= 0; i--)
+        {
+            last = move[i] with { Previous = last, Action = move[i].Action with { Turn = Turn.FromEighths(eighths) } };
+        }
+
+        return state with { Last = last };
+    }
+
     /// <summary>An action with a turn added. In a figure that goes sideways a turn into its way makes the step one forward.</summary>
     private static StepAction Turned(PlacedRow row, Ratio eighths)
     {
@@ -308,6 +344,15 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             : eighths.Sign > 0 == (foot == Foot.Right) ? Direction.Forward : Direction.Back;
         return action with { Turn = action.Turn + Turn.FromEighths(eighths), Direction = way };
     }
+
+    /// <summary>"Bounce heels making a 1/2 turn left, weight on L": where a move of both feet ends.</summary>
+    private static State EndOn(State state, Foot foot) => state.Last is { IsWith: false, Action.Foot: ActingFoot.Both } last
+        ? state with
+        {
+            Last = last with { Action = last.Action with { Effect = foot == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight }, WeightStated = true },
+            Weight = foot.ToWeight(),
+        }
+        : state;
 
     /// <summary>The turn on the move that stands on a count, or null when none does.</summary>
     private static State? AttachOn(State state, Ratio eighths, int count)

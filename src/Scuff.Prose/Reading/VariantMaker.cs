@@ -27,7 +27,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             clause.TurnSide = turnedTo;
         }
 
-        bool slapsBody = clause.Head?.Verb == ActionKind.Slap && clause.HasStyle;
+        bool slapsBody = clause.Head?.Verb == ActionKind.Slap && clause.HasStyle
+            && !(clause.Feet.Count == 1 && (clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase) || clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase)));
         if (clause.Head is { Figures.Count: > 0 } figure && !slapsBody)
         {
             foreach (StepDefinition definition in figure.Figures)
@@ -93,7 +94,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     /// <summary>Arms, hips and the like may be made beside a step and take no count of their own.</summary>
     private static void AddBeside(List<Variant> variants, Clause clause, Situation situation)
     {
-        Variant? body = variants.Find(v => v.Rows.Count > 0 && !v.Accompanies && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee or ActionKind.Snap or ActionKind.Clap or ActionKind.Slap or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind == ActionKind.Hitch && clause.IsWith)));
+        Variant? body = variants.Find(v => v.Rows.Count > 0 && !v.Accompanies && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee or ActionKind.Snap or ActionKind.Clap or ActionKind.Slap or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind is ActionKind.Hitch or ActionKind.Bounce && clause.IsWith)));
         if (body is null)
         {
             return;
@@ -271,6 +272,10 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 return;
             case ActionKind.Hold:
                 variants.Add(Body(clause, StepAction.Hold, 0, stretches: true));
+                return;
+            case ActionKind.Slap when clause.Feet.Count == 1 && (clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase) || clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase)):
+                // the foot whose boot is slapped is lifted to the hand
+                AddFootMoves(variants, clause, new StepAction(ActionKind.Slap, ActingFoot.None, Direction.Unstated, Contact.Air, WeightEffect.Keeps), FootRule.Free, [(clause.Feet[0].Foot, true)], situation, 0);
                 return;
             case ActionKind.Clap or ActionKind.Snap or ActionKind.Slap:
                 AddAccompaniment(variants, clause, verb);
@@ -794,6 +799,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 (false, true) => ActionKind.SplitToes,
                 _ => ActionKind.SwivelToes,
             };
+            clause.Inherited = kind;
             AddBodyMove(variants, clause, kind, lexicon.Verbs.Usual(kind), true, situation);
             return;
         }
@@ -1004,6 +1010,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             choices.Add((sides[0].Side, 0, true, false));
             sides.RemoveAt(1);
         }
+        else if (clause.Times == 1 && sides.Count == 4 && sides[0].Side == sides[2].Side && sides[1].Side == sides[3].Side && sides[0].Side != sides[1].Side && original.Rows.Count > 2 && original.Rows.All(r => r.Foot is RelativeFoot.None or RelativeFoot.Both))
+        {
+            // "applejacks L, R, L, R": twice to both sides
+            clause.Times = 2;
+            choices.Add((sides[0].Side, 0, true, false));
+        }
         else if (original.NamedBy is NamedBy.Travel or NamedBy.Turn)
         {
             Foot? way = travel ?? (original.NamedBy == NamedBy.Turn && turnSide is not null ? turnSide : sides.Count == 1 ? sides[0].Side : null);
@@ -1172,7 +1184,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         Counts at = Counts.Zero;
         Weight weight = situation.Weight;
         double total = cost + 0.1;
-        foreach ((Foot side, _) in sides)
+        foreach ((Foot side, _) in Enumerable.Repeat(sides, clause.TimesStated ? Math.Max(1, clause.Times) : 1).SelectMany(s => s))
         {
             foreach (PatternRow row in definition.Rows)
             {
@@ -1435,7 +1447,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             rows.Add(new VariantRow(respread ? action with { Turn = Turn.None } : action, row.At, row.Stretches));
         }
 
-        if (respread && rows.Count > 0)
+        bool turnsAway = clause.TurnFirst && definition is { NamedBy: NamedBy.Travel or NamedBy.FirstFoot } && rows.Count > 1 && rows[0].Action.Direction == Direction.Side && eighths is Ratio away && away.Sign > 0 != (named == Foot.Right);
+        if (respread && turnsAway)
+        {
+            // "1/4 left chassé right": the turn first, then the way of the figure
+            rows[0] = rows[0] with { Action = rows[0].Action with { Turn = Turn.FromEighths(eighths!.Value) } };
+        }
+        else if (respread && rows.Count > 0)
         {
             Spread(rows, definition, eighths!.Value);
         }

@@ -51,6 +51,14 @@ internal static class TermReader
                 TextSpan span = TextSpan.FromBounds(token.Span.Start, tokens[at + used - 1].Span.End);
                 WordToken slip = tokens.GetRange(at, used).Find(t => t.IsCorrected);
                 WordToken inside = meaning.Kind == TermKind.Move && used > 2 ? tokens.GetRange(at + 1, used - 2).Find(t => t.Text is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt") : default;
+                if (inside.Text is not null && inside.Span == tokens[at + 1].Span && lexicon.Word(token.Text) is { Kind: TermKind.Amount, Value: < 8 } amount)
+                {
+                    // "quarter left chassé right": the side between belongs to the turn, so this is no name
+                    terms.Add(new Term(amount, token.Span, token.Text));
+                    at++;
+                    continue;
+                }
+
                 terms.Add(slip.IsCorrected
                     ? new Term(meaning, span, text[span.Start..span.End], true) { SlipSpan = slip.Span, SlipWord = slip.Text }
                     : new Term(meaning, span, text[span.Start..span.End]));

@@ -10,21 +10,21 @@ namespace Tests.Corpus;
 public sealed class WordingCorpusTests(ITestOutputHelper output)
 {
     // Their lines are not shown: whoever makes the reader better must not see what it is judged by.
-    private static readonly string[] Hidden = ["unseen", "unseen-b", "unseen-c"];
+    private static readonly string[] Hidden = ["unseen", "unseen-b"];
 
     /// <summary>Folder, least share read right in thousandths, most cases read wrong without a question, most questions not asked.</summary>
     public static TheoryData<string, int, int, int> Folders => new()
     {
-        { "open", 975, 2, 0 },
-        { "second", 950, 2, 0 },
-        { "third", 980, 2, 0 },
-        { "fourth", 990, 1, 0 },
-        { "fifth", 985, 1, 1 },
-        { "sixth", 970, 0, 0 },
-        { "eighth", 945, 3, 2 },
+        { "open", 980, 2, 0 },
+        { "second", 955, 2, 0 },
+        { "third", 985, 0, 0 },
+        { "fourth", 1000, 0, 0 },
+        { "fifth", 990, 1, 1 },
+        { "sixth", 955, 2, 3 },
+        { "seventh", 955, 3, 1 },
+        { "eighth", 955, 2, 2 },
         { "unseen", 970, 2, 0 },
-        { "unseen-b", 900, 3, 3 },
-        { "unseen-c", 950, 1, 1 },
+        { "unseen-b", 964, 0, 0 },
     };
 
     [Theory]
@@ -45,7 +45,7 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         int right = all.Count(r => r.Outcome == CorpusCase.Outcome.Right);
         int wrong = all.Count(r => r.Outcome == CorpusCase.Outcome.Wrong && !WantsQuestion(r));
         int notAsked = all.Count(r => r.Outcome == CorpusCase.Outcome.Wrong && WantsQuestion(r));
-        Assert.True(manners.Count >= (folder is "sixth" or "eighth" or "unseen-b" or "unseen-c" ? 8 : 10), $"{manners.Count} manners of writing in {folder}");
+        Assert.True(manners.Count >= (folder is "eighth" or "unseen-b" ? 8 : 10), $"{manners.Count} manners of writing in {folder}");
         Assert.True(right * 1000 >= leastRight * all.Count, $"{right} of {all.Count} right, at least {leastRight} in 1000 were\n{told}{Told(folder, all)}");
         Assert.True(wrong <= mostWrong, $"{wrong} read wrong without a question, at most {mostWrong} were\n{told}{Told(folder, all)}");
         Assert.True(notAsked <= mostNotAsked, $"{notAsked} silently taken where a question is wanted, at most {mostNotAsked} were\n{told}{Told(folder, all)}");
