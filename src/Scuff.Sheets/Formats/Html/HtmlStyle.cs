@@ -86,6 +86,7 @@ internal static class HtmlStyle
           section { margin-top: 0.625rem; } .walls svg { width: calc(var(--w) * 1rem / 15); height: calc(var(--h) * 1rem / 15); } .strip { margin-top: 0.125rem; } .strip svg { width: calc(var(--w) * 1rem / 13.5); height: calc(var(--h) * 1rem / 13.5); } tbody th, td { padding: 0; } .signs, .foot { font-size: 0.75rem; } .signs li { gap: 0.25rem; } .foot { margin-top: 0.75rem; }
           td.facing svg { height: 0.875rem; vertical-align: -0.125rem; } .foot p { display: inline; margin-inline-end: 1rem; }
           .signs svg { height: 1.375rem; } .signs { line-height: 1.15; gap: 0 0.75rem; grid-template-columns: repeat(auto-fill, minmax(min(9.75rem, 100%), 1fr)); }
+          .large .by { margin-top: 0.25rem; } .large .signs { line-height: 1.3; row-gap: 0.25rem; }
           .card body { font-size: 0.8125rem; } .card section { margin-top: 0.4375rem; } .card .steps { columns: 2; column-gap: 2rem; }
           tr, li, h2, h3, caption, .strip, svg { break-inside: avoid; } h2, h3, caption, thead { break-after: avoid; } section { break-inside: avoid; }
         }
