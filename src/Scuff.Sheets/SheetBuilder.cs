@@ -41,6 +41,7 @@ public static class SheetBuilder
             Author = SheetFacts.AuthorOf(dance),
             Facts = facts.Of(analysis).ToValueList(),
             Particulars = facts.ParticularsOf(dance).ToValueList(),
+            Edition = facts.EditionOf(dance).ToValueList(),
             Key = KeyWords(dance, parts, tags, words),
             Changes = choices.Earlier is { } earlier ? ChangeWords.ForSheet(DanceComparison.Of(earlier, analysis), language) : default,
             Cautions = CautionWords.Of(analysis.Cautions, words),

@@ -2,7 +2,7 @@ using Scuff.Analysis;
 
 namespace Scuff.Sheets;
 
-/// <summary>What she chooses when she prints. Equal by value.</summary>
+/// <summary>What she chooses when she prints. Equal by value, the version before by being the same one.</summary>
 public sealed record SheetChoices
 {
     /// <summary>English, on A4, in usual print, with diagrams.</summary>

@@ -23,7 +23,10 @@ internal sealed class SheetFacts(Wording words)
     /// <summary>Header fields that no sentence tells.</summary>
     public IEnumerable<SheetNote> ParticularsOf(Dance dance) => dance.Header
         .Where(h => !Told.Contains(h.Key, StringComparer.OrdinalIgnoreCase) && h.Value.Length > 0)
-        .Select(h => new SheetNote(words.Usual("field", h.Key), h.Value));
+        .Select(ToNote);
+
+    /// <summary>Version and date as written.</summary>
+    public IEnumerable<SheetNote> EditionOf(Dance dance) => dance.Header.Where(h => h.Key is "version" or "date" && h.Value.Length > 0).Select(ToNote);
 
     /// <summary>The sentences.</summary>
     public IEnumerable<string> Of(DanceAnalysis analysis)
@@ -98,6 +101,8 @@ internal sealed class SheetFacts(Wording words)
         string counts = words.Counts(dance.Length);
         return analysis.Walls is { } walls ? words.Say("length.walls", ("counts", counts), ("walls", words.Walls(walls))) : counts;
     }
+
+    private SheetNote ToNote(HeaderField field) => new(words.Usual("field", field.Key), field.Value);
 
     private string Progress(Turn turn)
     {

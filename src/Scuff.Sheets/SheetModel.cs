@@ -33,6 +33,9 @@ public sealed record SheetModel
     /// <summary>What else the heading says (version, date), as written.</summary>
     public ValueList<SheetNote> Particulars { get; init; }
 
+    /// <summary>Version and date, for the foot of every page, so that no page is taken for one of another version; empty when not written.</summary>
+    public ValueList<SheetNote> Edition { get; init; }
+
     /// <summary>What the abbreviations of this sheet mean, in one sentence.</summary>
     public string Key { get; init; } = "";
 

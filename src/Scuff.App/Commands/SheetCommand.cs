@@ -118,6 +118,19 @@ internal sealed class SheetCommand : IProgramCommand
             return ExitCode.Trouble;
         }
 
+        if (!format.IsText && output is null)
+        {
+            // asked before anything is drawn: half an answer in the file would pass for a whole one
+            DanceInput[] all = [.. inputs];
+            if (all.Length * languages.Count > 1)
+            {
+                terminal.Tell($"Several sheets do not go into one {format.Name}. Name a folder with --output.");
+                return ExitCode.Trouble;
+            }
+
+            inputs = all;
+        }
+
         SheetFolder? folder = output is null ? null : new SheetFolder(output, terminal);
         int code = ExitCode.Clean;
         bool isFirst = true;
@@ -138,12 +151,6 @@ internal sealed class SheetCommand : IProgramCommand
                 {
                     code = folder.Write(input, sheet, format) ? code : ExitCode.Trouble;
                     continue;
-                }
-
-                if (!isFirst && !format.IsText)
-                {
-                    terminal.Tell($"Several sheets do not go into one {format.Name}. Name a folder with --output.");
-                    return ExitCode.Trouble;
                 }
 
                 Show(sheet, format, isFirst, terminal);

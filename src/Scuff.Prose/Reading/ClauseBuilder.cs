@@ -1308,6 +1308,13 @@ internal sealed class ClauseBuilder
     {
         int number = term.Meaning.Value;
         int next = at + 1;
+        if (at > 0 && _terms[at - 1].Kind == TermKind.Amp && _terms[at - 1].Span.End == term.Span.Start)
+        {
+            // "and then &3": a count; the line's reader asks about it
+            Widen(term);
+            return;
+        }
+
         if (next + 1 < _end && _terms[next].Kind == TermKind.Dash && _terms[next + 1].Kind == TermKind.Number && _terms[next + 1].Meaning.Value > number && _current.HasContent)
         {
             // "drag L in over 2-3": says again what the label says

@@ -120,7 +120,7 @@ internal sealed class LineReader(ReaderState state)
             if (terms[i].Kind == TermKind.Amp && terms[i + 1].Kind == TermKind.Number && terms[i + 1].Span.Start == terms[i].Span.End)
             {
                 TextSpan span = TextSpan.FromBounds(terms[i].Span.Start, terms[i + 1].Span.End);
-                state.Add(ReadingRules.WordsLeftOut.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)) with { Severity = Severity.Question });
+                state.Add(ReadingRules.MoveLeftOut.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)));
             }
         }
     }
@@ -146,8 +146,8 @@ internal sealed class LineReader(ReaderState state)
         foreach (Clause clause in left)
         {
             TextSpan span = clause.Start >= whole.Start && clause.End <= whole.End ? clause.Span : whole;
-            Diagnostic told = ReadingRules.WordsLeftOut.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label));
-            state.Add(!best.SaidTwice && IsMoveOfItsOwn(clause) ? told with { Severity = Severity.Question } : told);
+            Rule rule = !best.SaidTwice && IsMoveOfItsOwn(clause) ? ReadingRules.MoveLeftOut : ReadingRules.WordsLeftOut;
+            state.Add(rule.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)));
         }
 
         return left.Count > 0;
@@ -668,12 +668,36 @@ internal sealed class LineReader(ReaderState state)
         for (int i = 0; i < danced.Count; i++)
         {
             Clause clause = danced[i];
-            if (clause.IsTurnOnly && clause.TurnSide is null && clause.Amount is not null && !best.Rows.Any(r => r.Clause == i))
+            bool isAttached = clause.IsTurnOnly && !best.Rows.Any(r => r.Clause == i);
+            if (isAttached && clause.TurnSide is null && clause.Amount is not null)
             {
                 ReportDirection(clause, FirstCount(places));
             }
+            else if (isAttached && clause is { Amount: null, TurnTo: null } && SaysTurn(clause) && !TurnsPart(danced, i))
+            {
+                // "touch L together, turning right"
+                state.Add(ReadingRules.TurnAmountMissing.At(clause.Span, ("taken", "no turn")).OnCount(FirstCount(places)));
+            }
         }
     }
+
+    // make, circle and swing are among the words of turning too, and often mean nothing
+    private bool SaysTurn(Clause clause)
+    {
+        ReadOnlySpan<char> words = state.Text.AsSpan(clause.Span.Start, clause.Span.Length);
+        return clause.TurnSide is not null
+            || words.Contains("turn", StringComparison.OrdinalIgnoreCase)
+            || words.Contains("spin", StringComparison.OrdinalIgnoreCase)
+            || words.Contains("rotat", StringComparison.OrdinalIgnoreCase);
+    }
+
+    // "turn right knee in", "both heels turn to right": not the body
+    private static bool TurnsPart(List<Clause> danced, int at)
+        => (at > 0 && danced[at].Link == Link.None && IsPart(danced[at - 1])) || (at + 1 < danced.Count && danced[at].LinkAfter == Link.None && IsPart(danced[at + 1]));
+
+    private static bool IsPart(Clause clause) => clause.Part.Length > 0
+        || clause.Head?.Verb is ActionKind.PopKnee or ActionKind.RollKnee or ActionKind.Hitch or ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.FanToe or ActionKind.FanHeel
+        || clause.Head?.Figures is [{ Rows: [{ Action.Kind: ActionKind.PopKnee or ActionKind.RollKnee or ActionKind.SplitToes or ActionKind.SplitHeels or ActionKind.FanToe or ActionKind.FanHeel }, ..] }, ..];
 
     /// <summary>Sources differ on the name: the other use is offered.</summary>
     private void ReportOtherUse(StepDefinition used, Clause clause, string count)

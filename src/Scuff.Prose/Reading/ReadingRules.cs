@@ -21,6 +21,13 @@ public static class ReadingRules
         "The counts come out even without it. If it is a move of its own, it needs a count of its own.",
         Good.Replace("5-6   step R forward, touch L together", "5-6   step R forward, touch L together, feet apart", StringComparison.Ordinal), Good, "ours");
 
+    /// <summary>A move, a turn or a count that the reading leaves out.</summary>
+    public static Rule MoveLeftOut { get; } = new("reading/move-left-out", Severity.Question,
+        "On {counts}, '{words}' is left out, so that the counts come out even. Where is it danced?",
+        "It sounds like a move, a turn or a quick count of its own. A floor that dances it and a floor that does not end in different places.",
+        Good.Replace("5-6   step R forward, touch L together\n7-8   step L back, touch R together", "5-8   walk R, walk L, walk R and then &8 walk L", StringComparison.Ordinal),
+        Good.Replace("5-6   step R forward, touch L together\n7-8   step L back, touch R together", "5-7&8 walk R, walk L, walk R, step L together, touch R together", StringComparison.Ordinal), "ours");
+
     /// <summary>Words that have two readings.</summary>
     public static Rule TwoReadings { get; } = new("reading/two-readings", Severity.Question,
         "This can be read in two ways: {first}, or {second}. The first is taken.",

@@ -63,12 +63,12 @@ internal static class LanguageKeys
                 + (allowed.Count > 0 ? $"; it may have {string.Join(", ", allowed.Select(p => "{" + p + "}"))}" : "");
         }
 
-        // an article is English; all else that the sentence tells must be told
         if (entry.Key == "figures-told" && entry.Text.Split(' ').FirstOrDefault(id => StepCatalogue.Default.Find(id) is null) is { } stranger)
         {
             return $"figures-told names {stranger}, which is in no file of steps";
         }
 
+        // an article is English; all else that the sentence tells must be told
         return free.Family is null && allowed.FirstOrDefault(p => p != "a" && !places.Contains(p)) is { } missing
             ? $"{entry.Key} leaves out {{{missing}}}"
             : null;

@@ -27,6 +27,21 @@ public sealed class SheetCommandTests
         Assert.Equal(2, Directory.GetFiles(Path.Combine(run.Folder, "made/here")).Length);
     }
 
+    [Theory]
+    [InlineData("club")]
+    [InlineData("club/a.dance", "--language", "de,fr")]
+    public void Several_sheets_are_refused_one_pdf_before_anything_is_written(params string[] asked)
+    {
+        using ProgramRun run = new();
+        run.Put("club/a.dance", ProgramRun.CleanDance);
+        run.Put("club/b.dance", ProgramRun.CleanDance);
+
+        Assert.Equal(2, run.Run(["sheet", "--format", "pdf", .. asked]));
+
+        Assert.Contains("Several sheets do not go into one pdf", run.Error, StringComparison.Ordinal);
+        Assert.Equal("", run.Out);
+    }
+
     [Fact]
     public void Two_dances_of_one_file_name_do_not_overwrite_each_other()
     {

@@ -1,5 +1,8 @@
+using Scuff.Analysis;
+using Scuff.Prose;
 using Scuff.Sheets;
 using Scuff.Sheets.Formats;
+using Scuff.Sheets.Languages;
 using Tests.Golden;
 
 namespace Tests.Sheets;
@@ -33,7 +36,16 @@ public sealed class SheetBuilderTests
             ],
             sheet.Facts);
         Assert.Equal([new SheetNote("version", "2")], sheet.Particulars);
+        Assert.Equal([new SheetNote("version", "2")], sheet.Edition);
     }
+
+    [Fact]
+    public void The_edition_stands_on_every_sheet_and_card_in_every_language()
+        => Assert.All(
+            SheetLanguage.Codes.SelectMany(_ => new[] { true, false }, (code, isCard) => new SheetChoices { Language = code, IsCard = isCard }),
+            choices => Assert.Equal(
+                ["2"],
+                SheetBuilder.Build(DanceAnalysis.Of(DanceReader.Read(SheetSamples.Lantern)), choices).Edition.Select(n => n.Words)));
 
     [Fact]
     public void Facing_is_that_after_the_line_and_a_turning_line_is_marked()

@@ -7,10 +7,7 @@ internal static class DocxFooter
     public static void Write(SheetModel sheet, DocxSize size, Stream stream)
     {
         using DocxXml xml = new(stream, "w:ftr");
-        string[] dated =
-        [
-            .. sheet.Particulars.Where(p => p.Kind.ToLowerInvariant() is "version" or "date").Select(p => $"{SheetWords.Capital(p.Kind)}: {p.Words}"),
-        ];
+        IEnumerable<string> dated = sheet.Edition.Select(p => $"{SheetWords.Capital(p.Kind)}: {p.Words}");
         xml.Open("w:p").Open("w:pPr").Empty("w:pStyle", ("val", "Footer"))
             .Open("w:tabs").Empty("w:tab", ("val", "right"), ("pos", size.BreadthTwips)).Close().Close();
         DocxBody.Run(xml, string.Join(" · ", dated.Prepend(sheet.Title)));

@@ -28,6 +28,7 @@ internal sealed record PrintSize(double Body, double Pictures, int Columns = 1, 
             new(9.5, 0.8, 1, 0.65, IsBeside: true),
             new(9, 0.72, 1, 0.5),
             new(9, 0.72, 1, 0.5, IsBeside: true),
+            new(9, 0.66, 1, 0.3, IsBeside: true),
         ],
     };
 }

@@ -128,8 +128,7 @@ internal sealed class SheetComposer
     {
         double y = _shape.Bottom + PageShape.Foot - (FootSize * TypeSetter.Height);
         SetLine pages = TypeSetter.One(string.Format(CultureInfo.InvariantCulture, _sheet.Labels.PageOf, number, count), FootSize);
-        string[] dated = [.. _sheet.Particulars.Where(p => p.Kind.ToLowerInvariant() is "version" or "date").Select(p => NoteWords(p))];
-        string name = string.Join(" · ", dated.Prepend(_sheet.Title));
+        string name = string.Join(" · ", _sheet.Edition.Select(NoteWords).Prepend(_sheet.Title));
         SetLine title = TypeSetter.Short(name, FootSize, _shape.Breadth - pages.Width - PictureGap);
         return new PlacedPage(
         [

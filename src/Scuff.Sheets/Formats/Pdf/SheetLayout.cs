@@ -37,9 +37,9 @@ internal sealed record SheetLayout(PageShape Shape, PrintSize Size, Tag Document
         return least;
     }
 
-    // The last two of a ladder are the smallest, with the feet below and beside.
+    // The last three of a ladder are the smallest, with the feet below and beside.
     private static SheetLayout Least(SheetModel sheet, IReadOnlyList<PrintSize> sizes)
-        => sizes.TakeLast(2).Select(s => Of(sheet, s)).MinBy(l => l.Pages.Count)!;
+        => sizes.TakeLast(3).Select(s => Of(sheet, s)).MinBy(l => l.Pages.Count)!;
 
     /// <summary>Lays a sheet out in one size.</summary>
     public static SheetLayout Of(SheetModel sheet, PrintSize size)

@@ -1,5 +1,6 @@
 using Scuff.Sheets;
 using Scuff.Sheets.Formats.Pdf;
+using Scuff.Sheets.Languages;
 
 namespace Tests.Sheets.Pdf;
 
@@ -48,11 +49,15 @@ public sealed class SheetLayoutTests
     [InlineData(16, 4)]
     public void So_many_eights_go_on_so_many_pages(int eights, int pages)
     {
-        foreach (Paper paper in Enum.GetValues<Paper>())
+        foreach (string language in SheetLanguage.Codes)
         {
-            SheetLayout layout = SheetLayout.Of(PdfSamples.Build(PdfSamples.Eights(eights), new SheetChoices { Paper = paper }));
+            foreach (Paper paper in Enum.GetValues<Paper>())
+            {
+                SheetLayout layout = SheetLayout.Of(PdfSamples.Build(PdfSamples.Eights(eights), new SheetChoices { Paper = paper, Language = language }));
 
-            Assert.InRange(layout.Pages.Count, 1, pages);
+                Assert.True(layout.Pages.Count <= pages, $"{eights} eights in {language} on {paper} take {layout.Pages.Count} pages");
+                Judge(layout, $"{eights} eights in {language} on {paper}");
+            }
         }
     }
 
@@ -60,10 +65,15 @@ public sealed class SheetLayoutTests
     [MemberData(nameof(Demo))]
     public void An_ordinary_demo_dance_of_32_counts_goes_on_one_page_and_one_of_64_on_two(string name)
     {
-        SheetModel sheet = PdfSamples.Club(name);
-        int counted = sheet.Parts.Sum(p => p.Sections.Count);
+        foreach (string language in SheetLanguage.Codes)
+        {
+            SheetModel sheet = PdfSamples.Club(name, new SheetChoices { Language = language });
+            int counted = sheet.Parts.Sum(p => p.Sections.Count);
+            SheetLayout layout = SheetLayout.Of(sheet);
 
-        Assert.InRange(SheetLayout.Of(sheet).Pages.Count, 1, counted <= 4 ? 1 : counted <= 8 ? 2 : 3);
+            Assert.True(layout.Pages.Count <= (counted <= 4 ? 1 : counted <= 8 ? 2 : 3), $"{name} in {language} takes {layout.Pages.Count} pages");
+            Judge(layout, $"{name} in {language}");
+        }
     }
 
     [Theory]
