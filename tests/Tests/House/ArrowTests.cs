@@ -15,8 +15,9 @@ public sealed class ArrowTests
         ["Scuff"] = [],
         ["Scuff.Prose"] = ["Scuff"],
         ["Scuff.Analysis"] = ["Scuff"],
+        ["Scuff.Audio"] = ["Scuff"],
         ["Scuff.Sheets"] = ["Scuff", "Scuff.Prose", "Scuff.Analysis"],
-        ["Scuff.App"] = ["Scuff", "Scuff.Prose", "Scuff.Analysis", "Scuff.Sheets"],
+        ["Scuff.App"] = ["Scuff", "Scuff.Prose", "Scuff.Analysis", "Scuff.Audio", "Scuff.Sheets"],
     };
 
     // Types at the root of Scuff (the value list) are for every room and so may use none.
