@@ -1,0 +1,176 @@
+using Scuff.Audio.Signals;
+
+namespace Scuff.Audio.Beats;
+
+/// <summary>
+/// The row of beats that agrees best with what the ear heard: a dynamic programme over time and beat length, as Ellis
+/// (2007) has it, with the length as a state as in the bar-pointer models (Krebs, Böck and Widmer 2015).
+/// </summary>
+internal static class BeatPath
+{
+    // Beats from 240 a minute down to 45; frames are hundredths of a second.
+    private const int Shortest = 25;
+
+    private const int Longest = 134;
+
+    // What the ear is surest of counts for no more than this; a lone wrong answer must not bend the whole row.
+    private const float Surest = 4.5f;
+
+    // A length may change by this part from one beat to the next.
+    private const double MostChange = 0.12;
+
+    // 3 % from one beat to the next costs about one and a half, 10 % more than a beat's whole evidence.
+    private const double Stiffness = 1500;
+
+    // What every second of music costs that is left without beats at either end.
+    private const double PerSecondLeft = 2;
+
+    /// <summary>The best row of beats whose lengths stay within the limits, in seconds; empty where nothing was heard.</summary>
+    /// <param name="heard">The beat logits, [steps].</param>
+    /// <param name="first">The music begins here, in seconds.</param>
+    /// <param name="last">The music ends here, in seconds.</param>
+    /// <param name="shortest">No beat is shorter, in seconds.</param>
+    /// <param name="longest">No beat is longer, in seconds.</param>
+    public static BeatRow Find(float[] heard, double first, double last, double shortest = 0.25, double longest = 1.34)
+    {
+        float[] evidence = Evidence(heard);
+        int from = Math.Clamp((int)(first * Hearing.FramesPerSecond), 0, evidence.Length);
+        int to = Math.Clamp((int)Math.Ceiling(last * Hearing.FramesPerSecond), from, evidence.Length);
+        int low = Math.Clamp((int)Math.Round(shortest * Hearing.FramesPerSecond), Shortest, Longest);
+        int high = Math.Clamp((int)Math.Round(longest * Hearing.FramesPerSecond), low, Longest);
+        int lengths = high - low + 1;
+        int frames = to - from;
+        if (frames < 2 * low)
+        {
+            return BeatRow.None;
+        }
+
+        double[][] change = [.. Enumerable.Range(low, lengths).Select(now => Costs(now, low, high))];
+        int[] firstBefore = [.. Enumerable.Range(low, lengths).Select(now => LowestBefore(now, low))];
+        float[] score = new float[frames * lengths];
+        short[] before = new short[frames * lengths];
+        double perFrame = PerSecondLeft / Hearing.FramesPerSecond;
+        int bestFrame = 0;
+        int bestLength = 0;
+        double best = double.NegativeInfinity;
+        for (int t = 0; t < frames; t++)
+        {
+            double leftAfter = (frames - 1 - t) * perFrame;
+            float here = evidence[from + t];
+            for (int l = 0; l < lengths; l++)
+            {
+                double top = -t * perFrame;
+                int chosen = -1;
+                int previous = t - (low + l);
+                if (previous >= 0)
+                {
+                    double[] costs = change[l];
+                    int row = (previous * lengths) + firstBefore[l];
+                    for (int k = 0; k < costs.Length; k++)
+                    {
+                        double s = score[row + k] - costs[k];
+                        if (s > top)
+                        {
+                            top = s;
+                            chosen = firstBefore[l] + k;
+                        }
+                    }
+                }
+
+                double total = top + here;
+                score[(t * lengths) + l] = (float)total;
+                before[(t * lengths) + l] = (short)chosen;
+                if (total - leftAfter > best)
+                {
+                    (best, bestFrame, bestLength) = (total - leftAfter, t, l);
+                }
+            }
+        }
+
+        List<int> beats = [];
+        for (int t = bestFrame, l = bestLength; t >= 0 && l >= 0;)
+        {
+            beats.Add(from + t);
+            int earlier = before[(t * lengths) + l];
+            t -= low + l;
+            l = earlier;
+            if (earlier < 0)
+            {
+                break;
+            }
+        }
+
+        beats.Reverse();
+        return new BeatRow([.. Smoothed(beats, evidence)], best);
+    }
+
+    // Logits at 50 steps a second to 100 frames, by straight lines.
+    private static float[] Evidence(float[] heard)
+    {
+        float[] evidence = new float[heard.Length * 2];
+        for (int i = 0; i < evidence.Length; i++)
+        {
+            double at = Math.Clamp((i - 0.5) / 2, 0, Math.Max(0, heard.Length - 1));
+            int k = (int)at;
+            float right = heard[Math.Min(k + 1, heard.Length - 1)];
+            evidence[i] = Math.Clamp((float)(heard[k] + ((right - heard[k]) * (at - k))), -Surest, Surest);
+        }
+
+        return evidence;
+    }
+
+    private static int LowestBefore(int now, int low) => Math.Max(low, (int)Math.Ceiling(now * (1 - MostChange))) - low;
+
+    private static double[] Costs(int now, int low, int high)
+    {
+        int first = LowestBefore(now, low) + low;
+        int last = Math.Min(high, (int)Math.Floor(now * (1 + MostChange)));
+        return
+        [
+            .. Enumerable.Range(first, Math.Max(0, last - first + 1)).Select(earlier =>
+            {
+                // half a frame either way is the grid's own roughness and costs nothing
+                double difference = Math.Max(0, Math.Abs(now - earlier) - 0.5);
+                double ratio = difference / now;
+                return Stiffness * ratio * ratio;
+            }),
+        ];
+    }
+
+    // Every beat to the top of its own peak, then the whole row drawn a little straighter: hundredths of a second are
+    // rougher than what dancers hear. Least squares with a price on bends (Whittaker 1923).
+    private static double[] Smoothed(List<int> beats, float[] evidence)
+    {
+        const double Bend = 2;
+        int n = beats.Count;
+        double[] measured = [.. beats.Select(b => TopNear(b, evidence))];
+        if (n < 4)
+        {
+            return [.. measured.Select(m => m / Hearing.FramesPerSecond)];
+        }
+
+        double[] solved = Banded.Smooth(measured, Bend);
+        return [.. solved.Select(m => m / Hearing.FramesPerSecond)];
+    }
+
+    private static double TopNear(int frame, float[] evidence)
+    {
+        int top = frame;
+        for (int i = Math.Max(1, frame - 2); i <= Math.Min(evidence.Length - 2, frame + 2); i++)
+        {
+            if (evidence[i] > evidence[top])
+            {
+                top = i;
+            }
+        }
+
+        if (top <= 0 || top >= evidence.Length - 1)
+        {
+            return top;
+        }
+
+        (float a, float b, float c) = (evidence[top - 1], evidence[top], evidence[top + 1]);
+        float curve = a - (2 * b) + c;
+        return curve < -1e-6f ? top + Math.Clamp(0.5 * (a - c) / curve, -0.5, 0.5) : top;
+    }
+}

@@ -1,0 +1,259 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+using System.Text.Json;
+using Scuff.Audio.Signals;
+
+namespace Scuff.Audio.Ears;
+
+/// <summary>
+/// A small network that says, fifty times a second, how likely a beat, the one of a bar, the one of an eight and the
+/// start of a section are just then, and whether everybody has stopped. Three layers look at pitch and shape, ten at
+/// the bars around (dilated convolutions in time, the idea of Davies and Böck, EUSIPCO 2019). Its weights are made by
+/// bench/train from songs of our own.
+/// </summary>
+internal sealed class Ear
+{
+    // Frames that go through the first layers at once: bounds the memory, not the answer. Even, since two become one.
+    private const int Chunk = 512;
+
+    private const int BeatsKernel = 5;
+
+    // Sums of levels are kept near one for the first layer.
+    private const float Scale = 1;
+
+    private static readonly Lazy<Ear> Trained = new(() => new Ear(ReadTrained()));
+
+    private readonly Shape _shape;
+    private readonly Dictionary<string, float[]> _tensors = new(StringComparer.Ordinal);
+    private readonly float[] _first;
+    private readonly float[] _second;
+    private readonly float[] _third;
+    private readonly float[][] _dilated;
+    private readonly float[][] _mixed;
+
+    private Ear(ReadOnlySpan<byte> bytes)
+    {
+        int header = MemoryMarshal.Read<int>(bytes);
+        _shape = JsonSerializer.Deserialize<Shape>(bytes.Slice(4, header), JsonSerializerOptions.Web)!;
+        ReadOnlySpan<float> numbers = MemoryMarshal.Cast<byte, float>(bytes[(4 + header)..]);
+        foreach (Tensor tensor in _shape.Tensors)
+        {
+            int size = tensor.Shape.Aggregate(1, (a, b) => a * b);
+            _tensors[tensor.Name] = numbers[..size].ToArray();
+            numbers = numbers[size..];
+        }
+
+        _first = Turned("c1.weight", _shape.C1, 1, 3, 3);
+        _second = Turned("c2.weight", _shape.C2, _shape.C1, 1, 10);
+        _third = Turned("c3.weight", _shape.C, _shape.C2, 3, 4);
+        _dilated = [.. Enumerable.Range(0, _shape.Layers).Select(i => Turned($"dil.{i}.weight", _shape.C, _shape.C, BeatsKernel, 1))];
+        _mixed = [.. Enumerable.Range(0, _shape.Layers).Select(i => Turned($"mix.{i}.weight", _shape.C, _shape.C, 1, 1))];
+    }
+
+    /// <summary>The ear with the weights that come with the program.</summary>
+    public static Ear Instance => Trained.Value;
+
+    /// <summary>An ear with other weights, as bench/train writes them.</summary>
+    public static Ear From(ReadOnlySpan<byte> weights) => new(weights);
+
+    /// <summary>Listens to a spectrum of <see cref="Hearing.Spectrum"/>.</summary>
+    public Activations Listen(Spectrogram spectrum)
+    {
+        int width = _shape.C;
+        int steps = (spectrum.Frames + 1) / 2;
+        float[] x = new float[steps * width];
+        for (int frame = 0; frame < spectrum.Frames; frame += Chunk)
+        {
+            Look(spectrum, frame, Math.Min(Chunk, spectrum.Frames - frame), x.AsSpan(frame / 2 * width));
+        }
+
+        int pad = (BeatsKernel / 2) << (_shape.Layers - 1);
+        float[] padded = new float[(steps + (2 * pad)) * width];
+        float[] sums = new float[steps * width];
+        for (int layer = 0; layer < _shape.Layers; layer++)
+        {
+            x.CopyTo(padded.AsSpan(pad * width));
+            Fill(sums, _tensors[$"dil.{layer}.bias"]);
+            for (int k = 0; k < BeatsKernel; k++)
+            {
+                int start = (pad + ((k - (BeatsKernel / 2)) << layer)) * width;
+                Product.Add(padded, start, width, steps, width, _dilated[layer].AsSpan(k * width * width, width * width), width, sums);
+            }
+
+            Bend(sums);
+            Fill(padded.AsSpan(0, sums.Length), _tensors[$"mix.{layer}.bias"]);
+            Product.Add(sums, 0, width, steps, width, _mixed[layer], width, padded.AsSpan(0, sums.Length));
+            for (int i = 0; i < x.Length; i++)
+            {
+                x[i] += padded[i];
+            }
+
+            padded.AsSpan(0, pad * width).Clear();
+            padded.AsSpan((pad + steps) * width).Clear();
+        }
+
+        Bend(x);
+        return Answer(x, steps);
+    }
+
+    private Activations Answer(float[] x, int steps)
+    {
+        float[] weights = _tensors["head.weight"];
+        float[] bias = _tensors["head.bias"];
+        float[][] heads = [.. bias.Select(_ => new float[steps])];
+        for (int step = 0; step < steps; step++)
+        {
+            ReadOnlySpan<float> row = x.AsSpan(step * _shape.C, _shape.C);
+            for (int h = 0; h < heads.Length; h++)
+            {
+                float sum = bias[h];
+                for (int i = 0; i < row.Length; i++)
+                {
+                    sum += row[i] * weights[(h * row.Length) + i];
+                }
+
+                heads[h][step] = sum;
+            }
+        }
+
+        return new Activations(heads[0], heads[1], heads[2], heads[3], heads[4]);
+    }
+
+    // Frames first to first + count of the spectrum, to half as many rows of x.
+    private void Look(Spectrogram spectrum, int first, int count, Span<float> x)
+    {
+        int bands = spectrum.Bands;
+
+        // one frame more on either side for the third layer, and one more for the first
+        float[] levels = new float[(count + 4) * bands];
+        for (int i = 0; i < count + 4; i++)
+        {
+            int frame = first + i - 2;
+            if (frame >= 0 && frame < spectrum.Frames)
+            {
+                ReadOnlySpan<float> from = spectrum[frame];
+                Span<float> to = levels.AsSpan(i * bands, bands);
+                for (int b = 0; b < bands; b++)
+                {
+                    to[b] = from[b] * Scale;
+                }
+            }
+        }
+
+        int shapes = bands - 2;
+        int pooled = shapes / 3;
+        int figures = pooled - 9;
+        int kept = figures / 3;
+        float[] sums = new float[shapes * _shape.C1];
+        float[] small = new float[pooled * _shape.C1];
+        float[] wide = new float[figures * _shape.C2];
+        float[] rows = new float[(count + 2) * kept * _shape.C2];
+        for (int i = 0; i < count + 2; i++)
+        {
+            // outside the sound the third layer sees nothing, as in training
+            int frame = first + i - 1;
+            if (frame < 0 || frame >= spectrum.Frames)
+            {
+                continue;
+            }
+
+            Fill(sums, _tensors["c1.bias"]);
+            for (int k = 0; k < 3; k++)
+            {
+                Product.Add(levels, (i + k) * bands, 1, shapes, 3, _first.AsSpan(k * 3 * _shape.C1), _shape.C1, sums);
+            }
+
+            Pool(sums, pooled, _shape.C1, small);
+            Fill(wide, _tensors["c2.bias"]);
+            Product.Add(small, 0, _shape.C1, figures, 10 * _shape.C1, _second, _shape.C2, wide);
+            Pool(wide, kept, _shape.C2, rows.AsSpan(i * kept * _shape.C2, kept * _shape.C2));
+        }
+
+        int row = kept * _shape.C2;
+        float[] seen = new float[count * _shape.C];
+        Fill(seen, _tensors["c3.bias"]);
+        for (int k = 0; k < 3; k++)
+        {
+            Product.Add(rows, k * row, row, count, row, _third.AsSpan(k * row * _shape.C, row * _shape.C), _shape.C, seen);
+        }
+
+        Bend(seen);
+        for (int i = 0; i < count; i += 2)
+        {
+            for (int c = 0; c < _shape.C; c++)
+            {
+                // a last odd frame stands alone
+                float next = i + 1 < count ? seen[((i + 1) * _shape.C) + c] : seen[(i * _shape.C) + c];
+                x[(i / 2 * _shape.C) + c] = 0.5f * (seen[(i * _shape.C) + c] + next);
+            }
+        }
+    }
+
+    private static void Fill(Span<float> rows, float[] bias)
+    {
+        for (int at = 0; at < rows.Length; at += bias.Length)
+        {
+            bias.CopyTo(rows[at..]);
+        }
+    }
+
+    // The largest of three neighbours, then bent; [3 rows × width] to [rows × width].
+    private static void Pool(ReadOnlySpan<float> from, int rows, int width, Span<float> to)
+    {
+        for (int r = 0; r < rows; r++)
+        {
+            for (int c = 0; c < width; c++)
+            {
+                int at = (3 * r * width) + c;
+                to[(r * width) + c] = MathF.Max(from[at], MathF.Max(from[at + width], from[at + (2 * width)]));
+            }
+        }
+
+        Bend(to[..(rows * width)]);
+    }
+
+    // The exponential linear unit: x above zero, e^x - 1 below (Clevert, Unterthiner and Hochreiter 2016).
+    private static void Bend(Span<float> values)
+    {
+        Span<Vector256<float>> vectors = MemoryMarshal.Cast<float, Vector256<float>>(values);
+        foreach (ref Vector256<float> v in vectors)
+        {
+            v = Vector256.ConditionalSelect(Vector256.GreaterThan(v, Vector256<float>.Zero), v, Vector256.Exp(Vector256.Min(v, Vector256<float>.Zero)) - Vector256<float>.One);
+        }
+    }
+
+    // [out][in][time][pitch] as trained, to [time][pitch][in][out] as used.
+    private float[] Turned(string name, int outputs, int inputs, int times, int pitches)
+    {
+        float[] from = _tensors[name];
+        float[] to = new float[from.Length];
+        for (int o = 0; o < outputs; o++)
+        {
+            for (int i = 0; i < inputs; i++)
+            {
+                for (int t = 0; t < times; t++)
+                {
+                    for (int p = 0; p < pitches; p++)
+                    {
+                        to[((((t * pitches) + p) * inputs) + i) * outputs + o] = from[((((o * inputs) + i) * times) + t) * pitches + p];
+                    }
+                }
+            }
+        }
+
+        return to;
+    }
+
+    private static byte[] ReadTrained()
+    {
+        using Stream stream = typeof(Ear).Assembly.GetManifestResourceStream("ear.bin")
+            ?? throw new InvalidOperationException("The ear's weights are missing from the program.");
+        byte[] bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+
+    private sealed record Shape(int C1, int C2, int C, int Layers, Tensor[] Tensors);
+
+    private sealed record Tensor(string Name, int[] Shape);
+}

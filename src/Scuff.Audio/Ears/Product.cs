@@ -1,0 +1,106 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
+namespace Scuff.Audio.Ears;
+
+/// <summary>The one loop all layers are made of: rows of numbers times a table, added to rows of sums.</summary>
+internal static class Product
+{
+    private const int Lanes = 8;
+    private const int RowsAtOnce = 4;
+
+    /// <summary>
+    /// sums[r, o] += Σ x[start + r * stride + i] * table[i, o] for each of <paramref name="rows"/> rows; the table is
+    /// [length × width], the width a multiple of eight; a row of sums is <paramref name="width"/> long.
+    /// Multiplied and added in one rounding on every machine, so the answer is the same everywhere.
+    /// </summary>
+    public static void Add(ReadOnlySpan<float> x, int start, int stride, int rows, int length, ReadOnlySpan<float> table, int width, Span<float> sums)
+    {
+        int row = 0;
+        for (; row + RowsAtOnce <= rows; row += RowsAtOnce)
+        {
+            int column = 0;
+            for (; column + (2 * Lanes) <= width; column += 2 * Lanes)
+            {
+                AddBlock(x, start + (row * stride), stride, length, table[column..], width, sums[((row * width) + column)..]);
+            }
+
+            for (; column < width; column += Lanes)
+            {
+                for (int r = row; r < row + RowsAtOnce; r++)
+                {
+                    AddOne(x.Slice(start + (r * stride), length), table[column..], width, sums[((r * width) + column)..]);
+                }
+            }
+        }
+
+        for (; row < rows; row++)
+        {
+            for (int column = 0; column < width; column += Lanes)
+            {
+                AddOne(x.Slice(start + (row * stride), length), table[column..], width, sums[((row * width) + column)..]);
+            }
+        }
+    }
+
+    private static void AddBlock(ReadOnlySpan<float> x, int start, int stride, int length, ReadOnlySpan<float> table, int width, Span<float> sums)
+    {
+        ref float to = ref MemoryMarshal.GetReference(sums);
+        ref float w = ref MemoryMarshal.GetReference(table);
+        ReadOnlySpan<float> x0 = x.Slice(start, length);
+        ReadOnlySpan<float> x1 = x.Slice(start + stride, length);
+        ReadOnlySpan<float> x2 = x.Slice(start + (2 * stride), length);
+        ReadOnlySpan<float> x3 = x.Slice(start + (3 * stride), length);
+
+        // the last element of either is touched before the loop trusts the sizes
+        _ = table[((length - 1) * width) + (2 * Lanes) - 1];
+        _ = sums[(3 * width) + (2 * Lanes) - 1];
+        nuint u = (nuint)width;
+        Vector256<float> a00 = Vector256.LoadUnsafe(ref to);
+        Vector256<float> a01 = Vector256.LoadUnsafe(ref to, Lanes);
+        Vector256<float> a10 = Vector256.LoadUnsafe(ref to, u);
+        Vector256<float> a11 = Vector256.LoadUnsafe(ref to, u + Lanes);
+        Vector256<float> a20 = Vector256.LoadUnsafe(ref to, 2 * u);
+        Vector256<float> a21 = Vector256.LoadUnsafe(ref to, (2 * u) + Lanes);
+        Vector256<float> a30 = Vector256.LoadUnsafe(ref to, 3 * u);
+        Vector256<float> a31 = Vector256.LoadUnsafe(ref to, (3 * u) + Lanes);
+        nuint at = 0;
+        for (int i = 0; i < x0.Length; i++, at += u)
+        {
+            Vector256<float> w0 = Vector256.LoadUnsafe(ref w, at);
+            Vector256<float> w1 = Vector256.LoadUnsafe(ref w, at + Lanes);
+            Vector256<float> v = Vector256.Create(x0[i]);
+            a00 = Vector256.FusedMultiplyAdd(v, w0, a00);
+            a01 = Vector256.FusedMultiplyAdd(v, w1, a01);
+            v = Vector256.Create(x1[i]);
+            a10 = Vector256.FusedMultiplyAdd(v, w0, a10);
+            a11 = Vector256.FusedMultiplyAdd(v, w1, a11);
+            v = Vector256.Create(x2[i]);
+            a20 = Vector256.FusedMultiplyAdd(v, w0, a20);
+            a21 = Vector256.FusedMultiplyAdd(v, w1, a21);
+            v = Vector256.Create(x3[i]);
+            a30 = Vector256.FusedMultiplyAdd(v, w0, a30);
+            a31 = Vector256.FusedMultiplyAdd(v, w1, a31);
+        }
+
+        a00.StoreUnsafe(ref to);
+        a01.StoreUnsafe(ref to, Lanes);
+        a10.StoreUnsafe(ref to, u);
+        a11.StoreUnsafe(ref to, u + Lanes);
+        a20.StoreUnsafe(ref to, 2 * u);
+        a21.StoreUnsafe(ref to, (2 * u) + Lanes);
+        a30.StoreUnsafe(ref to, 3 * u);
+        a31.StoreUnsafe(ref to, (3 * u) + Lanes);
+    }
+
+    private static void AddOne(ReadOnlySpan<float> x, ReadOnlySpan<float> table, int width, Span<float> sums)
+    {
+        Vector256<float> sum = Vector256.Create<float>(sums[..Lanes]);
+        for (int i = 0; i < x.Length; i++)
+        {
+            sum = Vector256.FusedMultiplyAdd(Vector256.Create(x[i]), Vector256.Create<float>(table.Slice(i * width, Lanes)), sum);
+        }
+
+        sum.CopyTo(sums);
+    }
+}
