@@ -3,6 +3,7 @@ using Bench;
 using BenchmarkDotNet.Running;
 
 // "quick" prints the best of several; "dances FOLDER COUNT" writes different dances for bench/cold.sh;
+// "score CORPUS ESTIMATES" measures estimates against a corpus;
 // anything else chooses among the classes with a [Benchmark] (--filter)
 switch (args)
 {
@@ -16,6 +17,9 @@ switch (args)
             File.WriteAllText(Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"{i:D4}.dance")), Texts.Dance(i, 4 + (i % 5)));
         }
 
+        break;
+    case ["score", string corpus, string estimates]:
+        Scores.Print(Console.Out, corpus, estimates);
         break;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
