@@ -3,21 +3,29 @@ using Bench;
 using BenchmarkDotNet.Running;
 
 // "quick" prints the best of several; "dances FOLDER COUNT" writes different dances for bench/cold.sh;
-// anything else chooses among the classes with a [Benchmark] (--filter)
+// "score CORPUS ESTIMATES" measures estimates against a corpus;
+// "songs FOLDER" writes songs of our own band with their truth; anything else chooses among the classes with a [Benchmark] (--filter)
 switch (args)
 {
     case ["quick"]:
         Quick.Run(Console.Out);
         break;
-    case ["dances", string folder, string count]:
-        Directory.CreateDirectory(folder);
+    case ["dances", string dances, string count]:
+        Directory.CreateDirectory(dances);
         for (int i = 1; i <= int.Parse(count, CultureInfo.InvariantCulture); i++)
         {
-            File.WriteAllText(Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"{i:D4}.dance")), Texts.Dance(i, 4 + (i % 5)));
+            File.WriteAllText(Path.Combine(dances, string.Create(CultureInfo.InvariantCulture, $"{i:D4}.dance")), Texts.Dance(i, 4 + (i % 5)));
         }
 
         break;
+    case ["score", string corpus, string estimates]:
+        Scores.Print(Console.Out, corpus, estimates);
+        break;
+    case ["songs", string folder, .. string[] options]:
+        return SongCorpus.Write(Console.Out, folder, options) ? 0 : 2;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         break;
 }
+
+return 0;

@@ -1,0 +1,89 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text.Json;
+using Scuff.Audio.Songs;
+
+namespace Bench;
+
+/// <summary>Writes songs of our own band as a corpus: <c>manifest.json</c>, <c>audio/ID.wav</c> and <c>truth/ID.json</c>.</summary>
+internal static class SongCorpus
+{
+    private static readonly JsonSerializerOptions Written = new() { WriteIndented = true };
+
+    /// <summary>
+    /// Options: <c>--seed WORD</c>, <c>--count N</c> songs of each style (12), <c>--style NAME</c>, <c>--jobs N</c> at once (2),
+    /// <c>--truth-only</c>. False if they make no sense.
+    /// </summary>
+    public static bool Write(TextWriter output, string folder, string[] options)
+    {
+        string seed = "songs-1";
+        int count = 12;
+        int jobs = 2;
+        SongStyle? only = null;
+        bool hasSound = true;
+        for (int i = 0; i < options.Length; i++)
+        {
+            string? value = i + 1 < options.Length ? options[i + 1] : null;
+            switch (options[i])
+            {
+                case "--truth-only":
+                    hasSound = false;
+                    continue;
+                case "--seed" when value is not null:
+                    seed = value;
+                    break;
+                case "--count" when int.TryParse(value, CultureInfo.InvariantCulture, out count) && count > 0:
+                case "--jobs" when int.TryParse(value, CultureInfo.InvariantCulture, out jobs) && jobs > 0:
+                    break;
+                case "--style" when value is not null && SongStyles.Named(value) is { } style:
+                    only = style;
+                    break;
+                default:
+                    output.WriteLine($"songs FOLDER [--seed WORD] [--count N] [--style NAME] [--jobs N] [--truth-only]: what is {options[i]}?");
+                    return false;
+            }
+
+            i++;
+        }
+
+        Directory.CreateDirectory(Path.Combine(folder, "audio"));
+        Directory.CreateDirectory(Path.Combine(folder, "truth"));
+        SongRecipe[] recipes =
+        [
+            .. Enum.GetValues<SongStyle>()
+                .Where(s => only is null || s == only)
+                .SelectMany(s => Enumerable.Range(0, count).Select(n => SongRecipe.Draw(seed, s, n))),
+        ];
+        Stopwatch watch = Stopwatch.StartNew();
+        double seconds = 0;
+        Lock gate = new();
+        Parallel.ForEach(recipes, new() { MaxDegreeOfParallelism = jobs }, recipe =>
+        {
+            Song song = Song.From(recipe);
+            string id = IdOf(recipe);
+            if (hasSound)
+            {
+                using FileStream file = File.Create(Path.Combine(folder, "audio", id + ".wav"));
+                SongRenderer.Render(song).WriteWav(file);
+            }
+
+            File.WriteAllText(Path.Combine(folder, "truth", id + ".json"), song.Truth(id).Write() + "\n");
+            lock (gate)
+            {
+                seconds += song.Seconds;
+            }
+        });
+        object manifest = new
+        {
+            seed,
+            songs = recipes.Select(r => new { id = IdOf(r), group = "generated", style = SongStyles.NameOf(r.Style), audio = $"audio/{IdOf(r)}.wav" }),
+        };
+        File.WriteAllText(Path.Combine(folder, "manifest.json"), JsonSerializer.Serialize(manifest, Written) + "\n");
+        output.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{recipes.Length} songs, {seconds / 60:F0} minutes, in {watch.Elapsed.TotalSeconds:F0} s: {seconds / watch.Elapsed.TotalSeconds:F0} times as fast as they sound"));
+        return true;
+    }
+
+    private static string IdOf(SongRecipe recipe) => "own-" + recipe.Title.Replace(' ', '-');
+}

@@ -1,0 +1,64 @@
+namespace Scuff.Audio.Songs;
+
+/// <summary>What sections of one label share: chords, melody and the patterns of the players.</summary>
+internal sealed class LabelMusic
+{
+    private const int Colours = 5;
+
+    private LabelMusic(int[] degrees, int colour, MelodyNote[] melody)
+    {
+        Degrees = degrees;
+        Colour = colour;
+        Melody = melody;
+    }
+
+    /// <summary>Degree of the scale for each bar.</summary>
+    public IReadOnlyList<int> Degrees { get; }
+
+    /// <summary>Which chords are built on them; see <see cref="Chord.On"/>.</summary>
+    public int Colour { get; }
+
+    /// <summary>The melody, in scale steps.</summary>
+    public IReadOnlyList<MelodyNote> Melody { get; }
+
+    public required Pattern Bass { get; init; }
+
+    public required Pattern Chords { get; init; }
+
+    public required Pattern? Broken { get; init; }
+
+    public required DrumBar Light { get; init; }
+
+    public required DrumBar Full { get; init; }
+
+    public required DrumBar HalfTime { get; init; }
+
+    public static LabelMusic Make(Dice dice, SongRecipe recipe, Band band, int bars)
+    {
+        SongStyle style = recipe.Style;
+        int[][] progressions = StyleBook.ProgressionsOf(style, recipe.IsMinor);
+        int[] progression = dice.Pick<int[]>(progressions);
+        bool isSlow = progression.Length < 8 && dice.Chance(recipe.Tempo > 135 ? 0.35 : 0.1);
+        int[] degrees = [.. Enumerable.Range(0, bars).Select(b => progression[(isSlow ? b / 2 : b) % progression.Length])];
+
+        // close on the dominant or at home, so that the next section is wanted
+        if (bars >= 8 && dice.Chance(0.5))
+        {
+            degrees[^1] = dice.Chance(0.6) ? 4 : 0;
+        }
+
+        int colour = style == SongStyle.EastCoastSwing && !recipe.IsMinor && dice.Chance(0.6) ? 3
+            : band.Chords == Voice.DrivenGuitar ? 4
+            : dice.Below(Colours - 2);
+        (string[] light, string[] full, string[] halfTime) = StyleBook.DrumsOf(style);
+        return new(degrees, colour, Melodies.Compose(dice.Fork("melody"), recipe, band, degrees))
+        {
+            Bass = new(dice.Pick<string>(StyleBook.BassOf(style))),
+            Chords = new(dice.Pick<string>(StyleBook.ChordsOf(style))),
+            Broken = band.Broken is null ? null : new(dice.Pick<string>(StyleBook.BrokenOf(style))),
+            Light = DrumBar.Read(dice.Pick<string>(light), dice),
+            Full = DrumBar.Read(dice.Pick<string>(full), dice),
+            HalfTime = DrumBar.Read(dice.Pick<string>(halfTime), dice),
+        };
+    }
+}
