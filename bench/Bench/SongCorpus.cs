@@ -12,7 +12,8 @@ internal static class SongCorpus
 
     /// <summary>
     /// Options: <c>--seed WORD</c>, <c>--count N</c> songs of each style (12), <c>--style NAME</c>, <c>--jobs N</c> at once (2),
-    /// <c>--truth-only</c>. False if they make no sense.
+    /// <c>--crossed N</c> songs whose players follow different styles (0), <c>--truth-only</c>, <c>--midi</c> for <c>midi/ID.mid</c> as
+    /// well. False if they make no sense.
     /// </summary>
     public static bool Write(TextWriter output, string folder, string[] options)
     {
@@ -21,6 +22,8 @@ internal static class SongCorpus
         int jobs = 2;
         SongStyle? only = null;
         bool hasSound = true;
+        bool hasMidi = false;
+        int crossed = 0;
         for (int i = 0; i < options.Length; i++)
         {
             string? value = i + 1 < options.Length ? options[i + 1] : null;
@@ -29,17 +32,21 @@ internal static class SongCorpus
                 case "--truth-only":
                     hasSound = false;
                     continue;
+                case "--midi":
+                    hasMidi = true;
+                    continue;
                 case "--seed" when value is not null:
                     seed = value;
                     break;
                 case "--count" when int.TryParse(value, CultureInfo.InvariantCulture, out count) && count > 0:
                 case "--jobs" when int.TryParse(value, CultureInfo.InvariantCulture, out jobs) && jobs > 0:
+                case "--crossed" when int.TryParse(value, CultureInfo.InvariantCulture, out crossed) && crossed >= 0:
                     break;
                 case "--style" when value is not null && SongStyles.Named(value) is { } style:
                     only = style;
                     break;
                 default:
-                    output.WriteLine($"songs FOLDER [--seed WORD] [--count N] [--style NAME] [--jobs N] [--truth-only]: what is {options[i]}?");
+                    output.WriteLine($"songs FOLDER [--seed WORD] [--count N] [--style NAME] [--crossed N] [--jobs N] [--truth-only] [--midi]: what is {options[i]}?");
                     return false;
             }
 
@@ -48,11 +55,13 @@ internal static class SongCorpus
 
         Directory.CreateDirectory(Path.Combine(folder, "audio"));
         Directory.CreateDirectory(Path.Combine(folder, "truth"));
+        Directory.CreateDirectory(Path.Combine(folder, "midi"));
         SongRecipe[] recipes =
         [
             .. Enum.GetValues<SongStyle>()
                 .Where(s => only is null || s == only)
                 .SelectMany(s => Enumerable.Range(0, count).Select(n => SongRecipe.Draw(seed, s, n))),
+            .. Enumerable.Range(0, crossed).Select(n => SongRecipe.DrawCrossed(seed, n)),
         ];
         Stopwatch watch = Stopwatch.StartNew();
         double seconds = 0;
@@ -65,6 +74,11 @@ internal static class SongCorpus
             {
                 using FileStream file = File.Create(Path.Combine(folder, "audio", id + ".wav"));
                 SongRenderer.Render(song).WriteWav(file);
+            }
+
+            if (hasMidi)
+            {
+                File.WriteAllBytes(Path.Combine(folder, "midi", id + ".mid"), SongMidi.Write(song));
             }
 
             File.WriteAllText(Path.Combine(folder, "truth", id + ".json"), song.Truth(id).Write() + "\n");

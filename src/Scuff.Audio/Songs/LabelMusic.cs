@@ -50,11 +50,11 @@ internal sealed class LabelMusic
         int colour = style == SongStyle.EastCoastSwing && !recipe.IsMinor && dice.Chance(0.6) ? 3
             : band.Chords == Voice.DrivenGuitar ? 4
             : dice.Below(Colours - 2);
-        (string[] light, string[] full, string[] halfTime) = StyleBook.DrumsOf(style);
+        (string[] light, string[] full, string[] halfTime) = StyleBook.DrumsOf(recipe.DrumsLike ?? style);
         return new(degrees, colour, Melodies.Compose(dice.Fork("melody"), recipe, band, degrees))
         {
-            Bass = new(dice.Pick<string>(StyleBook.BassOf(style))),
-            Chords = new(dice.Pick<string>(StyleBook.ChordsOf(style))),
+            Bass = new(dice.Pick<string>(StyleBook.BassOf(recipe.BassLike ?? style))),
+            Chords = new(dice.Pick<string>(StyleBook.ChordsOf(recipe.ChordsLike ?? style))),
             Broken = band.Broken is null ? null : new(dice.Pick<string>(StyleBook.BrokenOf(style))),
             Light = DrumBar.Read(dice.Pick<string>(light), dice),
             Full = DrumBar.Read(dice.Pick<string>(full), dice),

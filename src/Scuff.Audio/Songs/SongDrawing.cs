@@ -63,6 +63,31 @@ internal static class SongDrawing
         return recipe with { Sections = Oddities(dice, recipe, kind) };
     }
 
+    // Only styles of four straight or swung beats mix, and as the song's own only those that everybody would tap at the written beat.
+    private static readonly SongStyle[] Mixing =
+    [
+        SongStyle.TwoStep, SongStyle.EastCoastSwing, SongStyle.ChaCha, SongStyle.PopRock, SongStyle.DancePop,
+        SongStyle.Nightclub, SongStyle.Polka, SongStyle.Groove, SongStyle.Rumba, SongStyle.Samba,
+    ];
+
+    private static readonly SongStyle[] Owners =
+        [SongStyle.PopRock, SongStyle.DancePop, SongStyle.ChaCha, SongStyle.Groove, SongStyle.Rumba, SongStyle.EastCoastSwing];
+
+    public static SongRecipe DrawCrossed(string seed, int number)
+    {
+        Dice dice = new($"{seed}/crossed/{number}");
+        SongRecipe recipe = Draw($"{seed}/crossed", dice.Pick<SongStyle>(Owners), number);
+        return recipe with
+        {
+            Title = $"crossed {number}",
+            DrumsLike = dice.Pick<SongStyle>(Mixing),
+            BassLike = dice.Pick<SongStyle>(Mixing),
+            ChordsLike = dice.Pick<SongStyle>(Mixing),
+            Band = BandDrawing.Draw(dice.Fork("band"), dice.Pick<SongStyle>(Mixing)),
+            PushedChords = dice.Chance(0.4) ? Math.Round(dice.Between(0.1, 0.7), 2) : 0,
+        };
+    }
+
     private static (double Swing, SwingLevel Level) SwingOf(SongStyle style, double tempo, Dice dice)
     {
         double swing = style switch

@@ -15,6 +15,15 @@ public sealed record SongRecipe
     /// <summary>The style.</summary>
     public required SongStyle Style { get; init; }
 
+    /// <summary>Whose rhythms the drummer plays; null for those of the style.</summary>
+    public SongStyle? DrumsLike { get; init; }
+
+    /// <summary>Whose lines the bass plays; null for those of the style.</summary>
+    public SongStyle? BassLike { get; init; }
+
+    /// <summary>In whose rhythm the chords are struck; null for that of the style.</summary>
+    public SongStyle? ChordsLike { get; init; }
+
     /// <summary>Beats a minute, at the notated beat.</summary>
     public required double Tempo { get; init; }
 
@@ -83,4 +92,9 @@ public sealed record SongRecipe
     /// <param name="style">The style.</param>
     /// <param name="number">Which of the songs of that style, from 0; says what is odd about it.</param>
     public static SongRecipe Draw(string seed, SongStyle style, int number) => SongDrawing.Draw(seed, style, number);
+
+    /// <summary>A song for a corpus in which each player follows another style, so that no habit of a style can be leant on.</summary>
+    /// <param name="seed">Name of the corpus.</param>
+    /// <param name="number">Which of these songs, from 0; says what is odd about it.</param>
+    public static SongRecipe DrawCrossed(string seed, int number) => SongDrawing.DrawCrossed(seed, number);
 }

@@ -1,0 +1,104 @@
+namespace Scuff.Audio.Phrases;
+
+/// <summary>Gives sections of the same music the same letter, by how alike they are beat for beat.</summary>
+internal static class SectionLabels
+{
+    // Two sections are the same music above this likeness (fitted on made songs of another seed).
+    private const double Same = 0.52;
+
+    // Beats that are compared at most: the first four eights say what a section is.
+    private const int Compared = 64;
+
+    /// <summary>A letter for each section: A for the first, B for the first that differs, and so on.</summary>
+    /// <param name="starts">The beats on which sections begin, rising.</param>
+    /// <param name="beats">How many beats the track has.</param>
+    /// <param name="features">What the beats sound like.</param>
+    public static string[] Find(int[] starts, int beats, BeatFeatures features)
+    {
+        int n = starts.Length;
+        double[,] alike = new double[n, n];
+        for (int a = 0; a < n; a++)
+        {
+            for (int b = a + 1; b < n; b++)
+            {
+                alike[a, b] = alike[b, a] = Likeness(a, b);
+            }
+        }
+
+        List<List<int>> groups = [.. Enumerable.Range(0, n).Select(i => new List<int> { i })];
+        while (groups.Count > 1)
+        {
+            (double Likeness, int A, int B) best = (double.NegativeInfinity, 0, 0);
+            for (int a = 0; a < groups.Count; a++)
+            {
+                for (int b = a + 1; b < groups.Count; b++)
+                {
+                    double mean = groups[a].SelectMany(_ => groups[b], (x, y) => alike[x, y]).Average();
+                    if (mean > best.Likeness)
+                    {
+                        best = (mean, a, b);
+                    }
+                }
+            }
+
+            if (best.Likeness < Same)
+            {
+                break;
+            }
+
+            groups[best.A].AddRange(groups[best.B]);
+            groups.RemoveAt(best.B);
+        }
+
+        string[] labels = new string[n];
+        int letter = 0;
+        foreach (List<int> group in groups.OrderBy(g => g.Min()))
+        {
+            foreach (int section in group)
+            {
+                labels[section] = LetterOf(letter);
+            }
+
+            letter++;
+        }
+
+        return labels;
+
+        int LengthOf(int section) => (section + 1 < n ? starts[section + 1] : beats) - starts[section];
+
+        double Likeness(int a, int b)
+        {
+            int length = Math.Min(Compared, Math.Min(LengthOf(a), LengthOf(b)));
+            if (length < 4)
+            {
+                return 0;
+            }
+
+            // a last chorus often stands a semitone or two higher
+            double best = double.NegativeInfinity;
+            for (int up = -2; up <= 2; up++)
+            {
+                double chroma = 0;
+                double pitch = 0;
+                double colour = 0;
+                for (int i = 0; i < length; i++)
+                {
+                    int x = starts[a] + i;
+                    int y = starts[b] + i;
+                    chroma += BeatFeatures.Turned(features.Chroma[x], features.Chroma[y], up);
+                    pitch += BeatFeatures.Cosine(features.Pitches[x], features.Pitches[y], up);
+                    colour += BeatFeatures.Cosine(features.Colour[x], features.Colour[y]);
+                }
+
+                double all = ((0.3 * chroma) + (0.4 * pitch) + (0.3 * colour)) / length;
+                best = Math.Max(best, up == 0 ? all : all - 0.05);
+            }
+
+            // a whole that is twice another is rarely the same part of the song
+            double ratio = (double)Math.Min(LengthOf(a), LengthOf(b)) / Math.Max(LengthOf(a), LengthOf(b));
+            return best - (0.1 * (1 - ratio));
+        }
+    }
+
+    private static string LetterOf(int index) => index < 26 ? ((char)('A' + index)).ToString() : $"{(char)('A' + (index % 26))}{index / 26}";
+}
