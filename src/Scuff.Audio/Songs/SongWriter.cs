@@ -113,7 +113,7 @@ internal sealed class SongWriter
             Drums(section, music, plan, bar == bars - 1 && index + 1 < _recipe.Sections.Count && stop is null, dice);
             if (section.HasBass)
             {
-                Bass(music, plan, dice);
+                Bass(music, plan);
             }
 
             Chords(section, music, plan, dice);
@@ -159,7 +159,7 @@ internal sealed class SongWriter
             _ => music.HalfTime,
         };
         double fillFrom = mayFill && dice.Chance(0.7) ? plan.Beats - dice.Pick(1, 1, 2) : double.MaxValue;
-        bool isSmallFill = !mayFill && plan.Bar % 4 == 3 && dice.Chance(0.25);
+        bool isSmallFill = !mayFill && plan.Bar % 4 == 3 && dice.Chance(0.25) && !plan.IsSilent(plan.Beats - 0.5);
         foreach ((DrumVoice voice, double at, double force) in pattern.In(plan.Beats, Meter, plan.Bar))
         {
             if (plan.IsSilent(at) || (at >= fillFrom && voice != DrumVoice.Kick))
@@ -215,7 +215,7 @@ internal sealed class SongWriter
         }
     }
 
-    private void Bass(LabelMusic music, BarPlan plan, Dice dice)
+    private void Bass(LabelMusic music, BarPlan plan)
     {
         int root = 28 + ((plan.Chord.Root + 8) % 12);
         int next = 28 + ((plan.Next.Root + 8) % 12);
@@ -235,7 +235,7 @@ internal sealed class SongWriter
                 'o' => root + 12,
                 't' => root + third,
                 's' => root + 9,
-                'a' => next == root ? root + fifth : next > root ? next - (dice.Chance(0.5) ? 1 : 2) : next + (dice.Chance(0.5) ? 1 : 2),
+                'a' => next == root ? root + fifth : next > root ? next - 1 - (plan.Bar % 2) : next + 1 + (plan.Bar % 2),
                 _ => root,
             };
             double push = at == 0 ? plan.Push : 0;
