@@ -12,7 +12,7 @@ internal static class SongCorpus
 
     /// <summary>
     /// Options: <c>--seed WORD</c>, <c>--count N</c> songs of each style (12), <c>--style NAME</c>, <c>--jobs N</c> at once (2),
-    /// <c>--truth-only</c>. False if they make no sense.
+    /// <c>--truth-only</c>, <c>--demo</c> for the tracks of the demo club instead. False if they make no sense.
     /// </summary>
     public static bool Write(TextWriter output, string folder, string[] options)
     {
@@ -21,6 +21,7 @@ internal static class SongCorpus
         int jobs = 2;
         SongStyle? only = null;
         bool hasSound = true;
+        bool isDemo = false;
         for (int i = 0; i < options.Length; i++)
         {
             string? value = i + 1 < options.Length ? options[i + 1] : null;
@@ -28,6 +29,9 @@ internal static class SongCorpus
             {
                 case "--truth-only":
                     hasSound = false;
+                    continue;
+                case "--demo":
+                    isDemo = true;
                     continue;
                 case "--seed" when value is not null:
                     seed = value;
@@ -39,7 +43,7 @@ internal static class SongCorpus
                     only = style;
                     break;
                 default:
-                    output.WriteLine($"songs FOLDER [--seed WORD] [--count N] [--style NAME] [--jobs N] [--truth-only]: what is {options[i]}?");
+                    output.WriteLine($"songs FOLDER [--seed WORD] [--count N] [--style NAME] [--jobs N] [--truth-only] [--demo]: what is {options[i]}?");
                     return false;
             }
 
@@ -48,12 +52,14 @@ internal static class SongCorpus
 
         Directory.CreateDirectory(Path.Combine(folder, "audio"));
         Directory.CreateDirectory(Path.Combine(folder, "truth"));
-        SongRecipe[] recipes =
-        [
-            .. Enum.GetValues<SongStyle>()
-                .Where(s => only is null || s == only)
-                .SelectMany(s => Enumerable.Range(0, count).Select(n => SongRecipe.Draw(seed, s, n))),
-        ];
+        SongRecipe[] recipes = isDemo
+            ? [.. DemoSongs.All.Select(s => s.Recipe)]
+            :
+            [
+                .. Enum.GetValues<SongStyle>()
+                    .Where(s => only is null || s == only)
+                    .SelectMany(s => Enumerable.Range(0, count).Select(n => SongRecipe.Draw(seed, s, n))),
+            ];
         Stopwatch watch = Stopwatch.StartNew();
         double seconds = 0;
         Lock gate = new();
@@ -85,5 +91,5 @@ internal static class SongCorpus
         return true;
     }
 
-    private static string IdOf(SongRecipe recipe) => "own-" + recipe.Title.Replace(' ', '-');
+    private static string IdOf(SongRecipe recipe) => "own-" + recipe.Title.ToLowerInvariant().Replace(' ', '-');
 }

@@ -133,7 +133,8 @@ internal static class SongDrawing
         int meter = recipe.Meter;
         int last = sections.Length - 1;
 
-        if (kind == 7)
+        bool isQuiet = recipe.Style is SongStyle.Nightclub or SongStyle.Waltz or SongStyle.Rumba or SongStyle.Jig;
+        if (kind == 7 || (kind == 3 && isQuiet))
         {
             // without a drummer
             DrumPart hand = dice.Pick(DrumPart.None, DrumPart.Hand);

@@ -154,6 +154,7 @@ public sealed class SongRendererTests
     {
         CountInBeats = 0,
         Band = new() { Lead = voice, Bass = voice, Chords = voice, Pad = voice, Room = 0 },
+        HasFinalChord = false,
         Sections = [new("verse", "A", 2) { Drums = DrumPart.None, HasPad = true }],
     };
 
