@@ -12,8 +12,8 @@ internal static class SongCorpus
 
     /// <summary>
     /// Options: <c>--seed WORD</c>, <c>--count N</c> songs of each style (12), <c>--style NAME</c>, <c>--jobs N</c> at once (2),
-    /// <c>--crossed N</c> songs whose players follow different styles (0), <c>--truth-only</c>, <c>--midi</c> for <c>midi/ID.mid</c> as
-    /// well. False if they make no sense.
+    /// <c>--crossed N</c> songs whose players follow different styles (0), <c>--demo</c> for the tracks of the demo club instead,
+    /// <c>--truth-only</c>, <c>--midi</c> for <c>midi/ID.mid</c> as well. False if they make no sense.
     /// </summary>
     public static bool Write(TextWriter output, string folder, string[] options)
     {
@@ -24,6 +24,7 @@ internal static class SongCorpus
         bool hasSound = true;
         bool hasMidi = false;
         int crossed = 0;
+        bool isDemo = false;
         for (int i = 0; i < options.Length; i++)
         {
             string? value = i + 1 < options.Length ? options[i + 1] : null;
@@ -34,6 +35,9 @@ internal static class SongCorpus
                     continue;
                 case "--midi":
                     hasMidi = true;
+                    continue;
+                case "--demo":
+                    isDemo = true;
                     continue;
                 case "--seed" when value is not null:
                     seed = value;
@@ -46,7 +50,7 @@ internal static class SongCorpus
                     only = style;
                     break;
                 default:
-                    output.WriteLine($"songs FOLDER [--seed WORD] [--count N] [--style NAME] [--crossed N] [--jobs N] [--truth-only] [--midi]: what is {options[i]}?");
+                    output.WriteLine($"songs FOLDER [--seed WORD] [--count N] [--style NAME] [--crossed N] [--jobs N] [--truth-only] [--midi] [--demo]: what is {options[i]}?");
                     return false;
             }
 
@@ -56,13 +60,15 @@ internal static class SongCorpus
         Directory.CreateDirectory(Path.Combine(folder, "audio"));
         Directory.CreateDirectory(Path.Combine(folder, "truth"));
         Directory.CreateDirectory(Path.Combine(folder, "midi"));
-        SongRecipe[] recipes =
-        [
-            .. Enum.GetValues<SongStyle>()
-                .Where(s => only is null || s == only)
-                .SelectMany(s => Enumerable.Range(0, count).Select(n => SongRecipe.Draw(seed, s, n))),
-            .. Enumerable.Range(0, crossed).Select(n => SongRecipe.DrawCrossed(seed, n)),
-        ];
+        SongRecipe[] recipes = isDemo
+            ? [.. DemoSongs.All.Select(s => s.Recipe)]
+            :
+            [
+                .. Enum.GetValues<SongStyle>()
+                    .Where(s => only is null || s == only)
+                    .SelectMany(s => Enumerable.Range(0, count).Select(n => SongRecipe.Draw(seed, s, n))),
+                .. Enumerable.Range(0, crossed).Select(n => SongRecipe.DrawCrossed(seed, n)),
+            ];
         Stopwatch watch = Stopwatch.StartNew();
         double seconds = 0;
         Lock gate = new();
@@ -99,5 +105,5 @@ internal static class SongCorpus
         return true;
     }
 
-    private static string IdOf(SongRecipe recipe) => "own-" + recipe.Title.Replace(' ', '-');
+    private static string IdOf(SongRecipe recipe) => "own-" + recipe.Title.ToLowerInvariant().Replace(' ', '-');
 }

@@ -50,4 +50,7 @@ public sealed record Band
 
     /// <summary>How often a melody enters between the beats, from 0 to 1.</summary>
     public double Syncopation { get; init; } = 0.3;
+
+    /// <summary>How often the players stress what lies between the beats, with an open hi-hat and chords there, from 0 to 1.</summary>
+    public double OffBeats { get; init; }
 }

@@ -33,6 +33,7 @@ internal static class BandDrawing
             Room = dice.Between(0, 0.65),
             Loudness = dice.Between(-16, -12),
             Syncopation = dice.Between(0.05, 0.6),
+            OffBeats = dice.Chance(0.25) ? dice.Between(0.3, 1) : 0,
         };
     }
 

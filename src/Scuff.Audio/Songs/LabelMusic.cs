@@ -5,15 +5,21 @@ internal sealed class LabelMusic
 {
     private const int Colours = 5;
 
-    private LabelMusic(int[] degrees, int colour, MelodyNote[] melody)
+    private readonly int[] _late;
+
+    private LabelMusic(int[] degrees, int[] late, int colour, MelodyNote[] melody)
     {
         Degrees = degrees;
+        _late = late;
         Colour = colour;
         Melody = melody;
     }
 
     /// <summary>Degree of the scale for each bar.</summary>
     public IReadOnlyList<int> Degrees { get; }
+
+    /// <summary>Degree of the scale for the second half of each bar; mostly that of the first.</summary>
+    public IReadOnlyList<int> LateDegrees => _late;
 
     /// <summary>Which chords are built on them; see <see cref="Chord.On"/>.</summary>
     public int Colour { get; }
@@ -47,18 +53,26 @@ internal sealed class LabelMusic
             degrees[^1] = dice.Chance(0.6) ? 4 : 0;
         }
 
+        // some bands change chords in the middle of the bar as well
+        double share = dice.Chance(0.2) ? dice.Between(0.2, 0.8) : 0;
+        int[] late = [.. degrees.Select((d, b) => recipe.Meter == 4 && dice.Chance(share) ? degrees[(b + 1) % bars] : d)];
         int colour = style == SongStyle.EastCoastSwing && !recipe.IsMinor && dice.Chance(0.6) ? 3
             : band.Chords == Voice.DrivenGuitar ? 4
             : dice.Below(Colours - 2);
         (string[] light, string[] full, string[] halfTime) = StyleBook.DrumsOf(recipe.DrumsLike ?? style);
-        return new(degrees, colour, Melodies.Compose(dice.Fork("melody"), recipe, band, degrees))
+        bool isOff = dice.Chance(band.OffBeats);
+        bool isThirds = style == SongStyle.Jig;
+        return new(degrees, late, colour, Melodies.Compose(dice.Fork("melody"), recipe, band, degrees, late))
         {
             Bass = new(dice.Pick<string>(StyleBook.BassOf(recipe.BassLike ?? style))),
-            Chords = new(dice.Pick<string>(StyleBook.ChordsOf(recipe.ChordsLike ?? style))),
+            Chords = new(isOff ? OffBeat(recipe.Meter, isThirds, 'c') : dice.Pick<string>(StyleBook.ChordsOf(recipe.ChordsLike ?? style))),
             Broken = band.Broken is null ? null : new(dice.Pick<string>(StyleBook.BrokenOf(style))),
             Light = DrumBar.Read(dice.Pick<string>(light), dice),
-            Full = DrumBar.Read(dice.Pick<string>(full), dice),
+            Full = DrumBar.Read(dice.Pick<string>(full) + (isOff ? "|OpenHat " + OffBeat(recipe.Meter, isThirds, '8') : ""), dice),
             HalfTime = DrumBar.Read(dice.Pick<string>(halfTime), dice),
         };
     }
+
+    private static string OffBeat(int meter, bool isThirds, char sign)
+        => string.Concat(Enumerable.Repeat(isThirds ? $"..{sign}" : $"..{sign}.", meter));
 }

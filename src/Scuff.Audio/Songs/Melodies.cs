@@ -6,7 +6,7 @@ namespace Scuff.Audio.Songs;
 /// </summary>
 internal static class Melodies
 {
-    public static MelodyNote[] Compose(Dice dice, SongRecipe recipe, Band band, IReadOnlyList<int> degrees)
+    public static MelodyNote[] Compose(Dice dice, SongRecipe recipe, Band band, IReadOnlyList<int> degrees, IReadOnlyList<int> lateDegrees)
     {
         int meter = recipe.Meter;
         Motif[] motifs = [Motif.Draw(dice, recipe, band), Motif.Draw(dice, recipe, band), Motif.Draw(dice, recipe, band)];
@@ -33,7 +33,7 @@ internal static class Melodies
 
                 step = Math.Clamp(step + motif.Moves[i], home - 4, home + 7);
                 bool isStrong = at % 1 == 0 && next - at >= 0.5;
-                int sung = isStrong ? Nearest(step, degrees[bar]) : step;
+                int sung = isStrong ? Nearest(step, at % meter < 2 ? degrees[bar] : lateDegrees[bar]) : step;
                 double length = Math.Min(next - at, motif.IsShort ? 0.45 : 2.5);
                 notes.Add(new(bar, at % meter, closes && i + 1 == motif.At.Length ? length + 0.5 : length * 0.94, sung));
             }

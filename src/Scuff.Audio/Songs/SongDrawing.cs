@@ -25,7 +25,8 @@ internal static class SongDrawing
         (double low, double high) = SongStyles.TemposOf(style);
 
         // spread over the range in the order of a shuffled dozen, so that few songs still cover it
-        double place = ((number * 5 % 12) + dice.Unit()) / 12;
+        int first = new Dice($"{seed}/{SongStyles.NameOf(style)}").Below(12);
+        double place = ((((number * 5) + first) % 12) + dice.Unit()) / 12;
         double tempo = Math.Round(low + ((high - low) * place), 2);
         int meter = style == SongStyle.Waltz ? 3 : 4;
         (double swing, SwingLevel level) = SwingOf(style, tempo, dice);
@@ -157,7 +158,8 @@ internal static class SongDrawing
         int meter = recipe.Meter;
         int last = sections.Length - 1;
 
-        if (kind == 7)
+        bool isQuiet = recipe.Style is SongStyle.Nightclub or SongStyle.Waltz or SongStyle.Rumba or SongStyle.Jig;
+        if (kind == 7 || (kind == 3 && isQuiet))
         {
             // without a drummer
             DrumPart hand = dice.Pick(DrumPart.None, DrumPart.Hand);

@@ -107,13 +107,14 @@ internal sealed class SongWriter
                 bar,
                 stop - from,
                 Chord.On(music.Degrees[bar], key, _recipe.IsMinor, music.Colour),
+                Chord.On(music.LateDegrees[bar], key, _recipe.IsMinor, music.Colour),
                 Chord.On(music.Degrees[(bar + 1) % music.Degrees.Count], key, _recipe.IsMinor, music.Colour),
                 bar > 0 && stop is null && dice.Chance(_recipe.PushedChords) ? 0.5 : 0,
                 strength);
             Drums(section, music, plan, bar == bars - 1 && index + 1 < _recipe.Sections.Count && stop is null, dice);
             if (section.HasBass)
             {
-                Bass(music, plan, dice);
+                Bass(music, plan);
             }
 
             Chords(section, music, plan, dice);
@@ -159,7 +160,7 @@ internal sealed class SongWriter
             _ => music.HalfTime,
         };
         double fillFrom = mayFill && dice.Chance(0.7) ? plan.Beats - dice.Pick(1, 1, 2) : double.MaxValue;
-        bool isSmallFill = !mayFill && plan.Bar % 4 == 3 && dice.Chance(0.25);
+        bool isSmallFill = !mayFill && plan.Bar % 4 == 3 && dice.Chance(0.25) && !plan.IsSilent(plan.Beats - 0.5);
         foreach ((DrumVoice voice, double at, double force) in pattern.In(plan.Beats, Meter, plan.Bar))
         {
             if (plan.IsSilent(at) || (at >= fillFrom && voice != DrumVoice.Kick))
@@ -215,9 +216,8 @@ internal sealed class SongWriter
         }
     }
 
-    private void Bass(LabelMusic music, BarPlan plan, Dice dice)
+    private void Bass(LabelMusic music, BarPlan plan)
     {
-        int root = 28 + ((plan.Chord.Root + 8) % 12);
         int next = 28 + ((plan.Next.Root + 8) % 12);
         foreach ((double at, double length, char sign) in music.Bass.In(plan.Beats, Meter, plan.Bar))
         {
@@ -226,8 +226,10 @@ internal sealed class SongWriter
                 continue;
             }
 
-            int fifth = plan.Chord.Tones.Contains(6) ? 6 : 7;
-            int third = plan.Chord.Tones.Length > 1 && plan.Chord.Tones[1] is 3 or 4 ? plan.Chord.Tones[1] : 7;
+            Chord chord = plan.At(at);
+            int root = 28 + ((chord.Root + 8) % 12);
+            int fifth = chord.Tones.Contains(6) ? 6 : 7;
+            int third = chord.Tones.Length > 1 && chord.Tones[1] is 3 or 4 ? chord.Tones[1] : 7;
             int pitch = sign switch
             {
                 'f' => root + fifth > 45 ? root + fifth - 12 : root + fifth,
@@ -235,7 +237,7 @@ internal sealed class SongWriter
                 'o' => root + 12,
                 't' => root + third,
                 's' => root + 9,
-                'a' => next == root ? root + fifth : next > root ? next - (dice.Chance(0.5) ? 1 : 2) : next + (dice.Chance(0.5) ? 1 : 2),
+                'a' => next == root ? root + fifth : next > root ? next - 1 - (plan.Bar % 2) : next + 1 + (plan.Bar % 2),
                 _ => root,
             };
             double push = at == 0 ? plan.Push : 0;
@@ -247,7 +249,7 @@ internal sealed class SongWriter
     private void Chords(SectionRecipe section, LabelMusic music, BarPlan plan, Dice dice)
     {
         int middle = _band.Chords is Voice.SteelGuitar or Voice.NylonGuitar or Voice.CleanGuitar or Voice.DrivenGuitar or Voice.MutedGuitar ? 56 : 60;
-        int[] voicing = plan.Chord.Near(middle, _band.Chords == Voice.DrivenGuitar ? 3 : 4);
+        int count = _band.Chords == Voice.DrivenGuitar ? 3 : 4;
         if (section.HasChords)
         {
             foreach ((double at, double length, char sign) in music.Chords.In(plan.Beats, Meter, plan.Bar))
@@ -259,28 +261,40 @@ internal sealed class SongWriter
 
                 double force = (sign == 'X' ? 0.85 : sign == 'c' ? 0.7 : 0.74) * plan.Strength * dice.Between(0.92, 1.05);
                 double room = plan.Stop is double stop && stop > at ? Math.Min(length, stop - at) : length;
-                Together(SongPart.Chords, voicing, plan.First + at - (at == 0 ? plan.Push : 0), sign == 'c' ? 0.2 : room * 0.93, force);
+                Together(SongPart.Chords, plan.At(at).Near(middle, count), plan.First + at - (at == 0 ? plan.Push : 0), sign == 'c' ? 0.2 : room * 0.93, force);
             }
 
             if (music.Broken is not null)
             {
-                int[] tones = plan.Chord.Near(64, 5);
                 foreach ((double at, double length, char sign) in music.Broken.In(plan.Beats, Meter, plan.Bar))
                 {
                     if (!plan.IsSilent(at) && char.IsDigit(sign))
                     {
+                        int[] tones = plan.At(at).Near(64, 5);
                         Add(SongPart.Broken, plan.First + at, length * 1.4, tones[Math.Min(sign - '1', tones.Length - 1)], 0.6 * plan.Strength);
                     }
                 }
             }
         }
 
-        if (section.HasPad && !plan.IsSilent(0))
+        if (section.HasPad)
         {
-            double length = plan.Stop is double stop && stop > 0 ? Math.Min(plan.Beats, stop) : plan.Beats;
-            foreach (int pitch in plan.Chord.Near(63, 4))
+            LongChord(plan.Chord, 0, plan.Chord.Root == plan.Late.Root ? plan.Beats : Math.Min(2, plan.Beats));
+            if (plan.Chord.Root != plan.Late.Root && plan.Beats > 2)
             {
-                Add(SongPart.Pad, plan.First - plan.Push, Math.Max(0.3, length * 0.98), pitch, 0.55 * plan.Strength);
+                LongChord(plan.Late, 2, plan.Beats);
+            }
+        }
+
+        void LongChord(Chord chord, double from, double to)
+        {
+            double end = plan.Stop is double stop && stop > from ? Math.Min(to, stop) : to;
+            if (!plan.IsSilent(from))
+            {
+                foreach (int pitch in chord.Near(63, 4))
+                {
+                    Add(SongPart.Pad, plan.First + from - (from == 0 ? plan.Push : 0), Math.Max(0.3, (end - from) * 0.98), pitch, 0.55 * plan.Strength);
+                }
             }
         }
     }
@@ -306,12 +320,12 @@ internal sealed class SongWriter
 
         if (section.HasBass)
         {
-            Add(SongPart.Bass, plan.First + at, 0.4, 28 + ((plan.Chord.Root + 8) % 12), 0.9);
+            Add(SongPart.Bass, plan.First + at, 0.4, 28 + ((plan.At(at).Root + 8) % 12), 0.9);
         }
 
         if (section.HasChords || !section.HasBass)
         {
-            Together(SongPart.Chords, plan.Chord.Near(60, 4), plan.First + at, 0.4, 0.9);
+            Together(SongPart.Chords, plan.At(at).Near(60, 4), plan.First + at, 0.4, 0.9);
         }
     }
 
@@ -384,8 +398,10 @@ internal sealed class SongWriter
     }
 
     // A bar as all players see it. Stop: beats from the bar's start to the last hit before silence, null for none.
-    private sealed record BarPlan(int First, int Beats, int Bar, double? Stop, Chord Chord, Chord Next, double Push, double Strength)
+    private sealed record BarPlan(int First, int Beats, int Bar, double? Stop, Chord Chord, Chord Late, Chord Next, double Push, double Strength)
     {
+        public Chord At(double at) => at < 2 ? Chord : Late;
+
         public bool IsSilent(double at) => Stop is double stop && at > stop - 0.01;
     }
 }

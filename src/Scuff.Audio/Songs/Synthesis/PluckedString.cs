@@ -54,6 +54,9 @@ internal static class PluckedString
         float gain = level / peak;
         float damp = (float)Math.Exp(-1 / (sound.Damping * rate));
         float envelope = 1;
+
+        // the finger takes half a millisecond to let go
+        int release = rate / 2000;
         float last = 0;
         float passIn = 0;
         float passOut = 0;
@@ -62,7 +65,7 @@ internal static class PluckedString
         for (int i = start; i < end; i++)
         {
             float x = line[at];
-            buffer[i] += gain * envelope * x;
+            buffer[i] += gain * (i - start < release ? (i - start + 1f) / release : envelope) * x;
             float filtered = loss * (((1 - old) * x) + (old * last));
             last = x;
             float y = (tuning * (filtered - passOut)) + passIn;
