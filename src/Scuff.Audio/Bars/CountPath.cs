@@ -22,6 +22,9 @@ internal static class CountPath
     // Songs begin with a pickup now and then.
     private const float Pickup = 1;
 
+    // A section begins on a one.
+    private const float StartWeight = 0.7f;
+
     /// <summary>The counts of the beats in a meter.</summary>
     public static CountRow Find(double[] beats, Activations heard, int beatsInBar)
     {
@@ -58,7 +61,7 @@ internal static class CountPath
                 }
 
                 before[(i * cycle) + c] = (sbyte)from;
-                now[c] = best + (c % beatsInBar == 0 ? one[i] : 0) + (c == 0 ? eight[i] : 0);
+                now[c] = best + (c % beatsInBar == 0 ? one[i] : 0) + (c == 0 ? eight[i] + (StartWeight * Math.Max(0, start[i] + 1)) : 0);
             }
 
             (score, now) = (now, score);
