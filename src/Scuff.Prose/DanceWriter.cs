@@ -202,7 +202,7 @@ public static class DanceWriter
             LineContent content = new LineReader(state).Read([.. line.Places.Select((p, i) => new LabelPlace(p.Label, p.Place.Value.Floor + 1, p.Place, label.Places[i].AfterDash))], label.End, canonical.Length, 1, line.Label);
             List<WrittenStep> old = [.. line.Steps];
             List<WrittenStep> read = [.. content.Moves.SelectMany(m => m.Steps)];
-            if (old.Count != read.Count || state.Complaints.Exists(c => c.Severity >= Diagnostics.Severity.Question))
+            if (!line.Moves.Select(m => m.SaidContact).SequenceEqual(content.Moves.Select(m => m.SaidContact)) || old.Count != read.Count || state.Complaints.Exists(c => c.Severity >= Diagnostics.Severity.Question))
             {
                 return false;
             }
@@ -211,7 +211,7 @@ public static class DanceWriter
             {
                 StepAction a = old[i].Action;
                 StepAction b = read[i].Action;
-                if (old[i].Count.Place != read[i].Count.Place || a.Kind != b.Kind || a.Foot != b.Foot || a.Effect != b.Effect || a.Turn != b.Turn || a.Direction != b.Direction || old[i].With != read[i].With)
+                if (old[i].Count.Place != read[i].Count.Place || a.Kind != b.Kind || a.Foot != b.Foot || a.Effect != b.Effect || a.Turn != b.Turn || a.Direction != b.Direction || old[i].With != read[i].With || old[i].Gesture != read[i].Gesture)
                 {
                     return false;
                 }

@@ -69,7 +69,7 @@ public sealed class DocxSheetFormatTests
             [
                 "Title: Tin Lantern", "Subtitle: by Scuff demo",
                 "Facts: An improver cha cha: 32 counts, 4 walls. Each wall starts a quarter turn to the left of the last. Start with the weight on the left foot.",
-                "Key: Version: 2", "Key: " + sheet.Key,
+                "Key: " + sheet.Key,
                 "Heading1: What changed", "ListBullet: Level: improver, was beginner.",
                 "Heading1: Music", "Normal: “Harbour Lights Out” by The Demo Band 112 bpm, intro 32 counts (about 17.1 seconds).",
                 "Heading1: Section 1: box with shuffles", "TableHead: Counts", "TableHead: Steps", "TableHead: Facing after",
@@ -171,7 +171,7 @@ public sealed class DocxSheetFormatTests
         XElement foot = Part(Draw(SheetSamples.Build(SheetSamples.Lantern)), "word/footer1.xml");
 
         Assert.Equal([" PAGE ", " NUMPAGES "], foot.Descendants(W + "fldSimple").Select(f => (string)f.Attribute(W + "instr")!));
-        Assert.Equal("Tin Lantern · Version: 2Page 1 of 1", string.Concat(foot.Descendants(W + "t").Select(t => t.Value)));
+        Assert.Equal("Tin Lantern · version 2Page 1 of 1", string.Concat(foot.Descendants(W + "t").Select(t => t.Value)));
     }
 
     [Fact]

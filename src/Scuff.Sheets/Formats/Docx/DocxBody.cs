@@ -71,6 +71,12 @@ internal sealed class DocxBody
         List(_labels.Changes, _sheet.Changes);
         List(_labels.Cautions, _sheet.Cautions);
         Music();
+        if (_sheet.Sequence.Count > 0)
+        {
+            Paragraph("Heading1", _labels.OrderOfParts);
+            Paragraph("Normal", string.Join(" · ", _sheet.Sequence));
+        }
+
         foreach (SheetPart part in _sheet.Parts)
         {
             if (part.Heading.Length > 0)
@@ -87,12 +93,6 @@ internal sealed class DocxBody
         foreach (SheetSection tag in _sheet.Tags)
         {
             Section(tag, "Heading1");
-        }
-
-        if (_sheet.Sequence.Count > 0)
-        {
-            Paragraph("Heading1", _labels.OrderOfParts);
-            Paragraph("Normal", string.Join(" · ", _sheet.Sequence));
         }
 
         Breaks(_labels.Breaks, _sheet.Breaks);
@@ -140,9 +140,9 @@ internal sealed class DocxBody
         }
 
         _xml.Close();
-        if (_sheet.Author.Length > 0)
+        if (_sheet.ByLine.Length > 0)
         {
-            Paragraph("Subtitle", _labels.By + " " + _sheet.Author);
+            Paragraph("Subtitle", _sheet.ByLine);
         }
 
         Paragraph("Facts", string.Join(' ', _sheet.Facts));
@@ -158,7 +158,7 @@ internal sealed class DocxBody
             Open("Key", _sheet.Particulars[0].Words);
             for (int i = 0; i < _sheet.Particulars.Count; i++)
             {
-                Run(_xml, (i > 0 ? " · " : "") + SheetWords.Capital(_sheet.Particulars[i].Kind) + ": ");
+                Run(_xml, (i > 0 ? " · " : "") + _labels.LeadOf(_sheet.Particulars[i]) + " ");
                 Run(_xml, _sheet.Particulars[i].Words);
             }
 
@@ -366,7 +366,7 @@ internal sealed class DocxBody
         Open(style, words, keepsNext);
         if (lead.Length > 0)
         {
-            Run(_xml, lead + ": ", isStrong: true);
+            Run(_xml, _labels.LeadOf(lead) + " ", isStrong: true);
         }
 
         Run(_xml, words);
