@@ -165,7 +165,9 @@ public static class DanceWriter
             }
 
             made.Append(canonical).Append('\n');
-            foreach (Note note in one.Notes.Where(n => n.Span.Start >= line.Start && n.Span.End <= line.End))
+
+            // words that stay in the line need no note as well
+            foreach (Note note in one.Notes.Where(n => n.Span.Start >= line.Start && n.Span.End <= line.End && !one.Steps.Any(s => s.Gesture.Contains(n.Words, StringComparison.Ordinal))))
             {
                 made.Append("      ").Append(note.Kind).Append(": ").Append(note.Words).Append('\n');
             }

@@ -70,7 +70,8 @@ internal sealed class SheetFacts(Wording words)
 
         if (EditionOf(dance) is { Length: > 0 } edition)
         {
-            yield return SheetWords.Capital(edition).TrimEnd('.') + ".";
+            // a number alone on the last line would be lost
+            yield return SheetWords.Capital(edition).TrimEnd('.').Replace(' ', '\u00a0') + ".";
         }
     }
 

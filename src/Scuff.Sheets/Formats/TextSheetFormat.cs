@@ -64,10 +64,15 @@ public sealed class TextSheetFormat : ISheetFormat
                 Paragraph(sheet.Key, 0);
             }
 
-            foreach (SheetTrack track in sheet.Tracks)
+            for (int i = 0; i < sheet.Tracks.Count; i++)
             {
-                Line("");
-                Draw(track);
+                // a card has no line to lose
+                if (i == 0 || !isCard)
+                {
+                    Line("");
+                }
+
+                Draw(sheet.Tracks[i]);
             }
 
             if (sheet.Sequence.Count > 0)

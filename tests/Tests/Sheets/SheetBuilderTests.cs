@@ -33,7 +33,7 @@ public sealed class SheetBuilderTests
                 "An improver cha cha: 32 counts, 4 walls.",
                 "Each wall starts a quarter turn to the left of the last.",
                 "Start with the weight on the left foot.",
-                "Version 2.",
+                "Version\u00a02.",
             ],
             sheet.Facts);
         Assert.Empty(sheet.Particulars);
@@ -182,7 +182,7 @@ public sealed class SheetBuilderTests
         Assert.Empty(sheet.Notes);
     }
 
-    private static string SheetWordsOf(string edition) => char.ToUpperInvariant(edition[0]) + edition[1..] + ".";
+    private static string SheetWordsOf(string edition) => char.ToUpperInvariant(edition[0]) + edition[1..].Replace(' ', '\u00a0') + ".";
 
     [Theory]
     [InlineData("")]

@@ -11,8 +11,8 @@ internal sealed class DocxBody
     /// <summary>How many columns the explanation of the foot diagrams has.</summary>
     public const int KeyColumns = 3;
 
-    // A section longer than this does not fit a page anyway, so it may break between two rows.
-    private const int MostKeptRows = 24;
+    /// <summary>A section of more lines than this does not fit a page anyway, so it may break between two rows.</summary>
+    public const int MostKeptRows = 24;
     private const double PictureRoom = 130;
 
     private readonly DocxXml _xml;
@@ -116,27 +116,20 @@ internal sealed class DocxBody
         Signs();
 
         // a document ends with a paragraph, also when its last thing is a table
-        _xml.Open("w:p").Open("w:pPr").Empty("w:pStyle", ("val", "TableHead")).Close().Close();
+        _xml.Open("w:p").Open("w:pPr").Empty("w:pStyle", ("val", "End")).Close().Close();
         Page();
         _xml.Close();
     }
 
     private void Head()
     {
-        // beside a title that runs from right to left LibreOffice 7.4 would mirror the picture: there it hangs on a line of its own
-        bool hangsAlone = DocxText.IsRightToLeft(_sheet.Title);
-        if (hangsAlone && IsInCorner)
-        {
-            Open("Hanger", "");
-            WallsInCorner();
-            _xml.Close();
-        }
-
+        // a title that runs from right to left begins where the picture would be, and LibreOffice 7.4 would mirror a picture beside it
+        bool isBelowTitle = DocxText.IsRightToLeft(_sheet.Title);
         Open("Title", _sheet.Title);
         Run(_xml, _sheet.Title);
-        if (!hangsAlone && IsInCorner)
+        if (!isBelowTitle && IsInCorner)
         {
-            WallsInCorner();
+            WallsInCorner(DocxSize.Margin);
         }
 
         _xml.Close();
@@ -145,7 +138,15 @@ internal sealed class DocxBody
             Paragraph("Subtitle", _sheet.ByLine);
         }
 
-        Paragraph("Facts", string.Join(' ', _sheet.Facts));
+        string facts = string.Join(' ', _sheet.Facts);
+        Open("Facts", facts);
+        Run(_xml, facts);
+        if (isBelowTitle && IsInCorner)
+        {
+            WallsInCorner(null);
+        }
+
+        _xml.Close();
         if (_sheet.WallPicture is { } walls && !IsInCorner)
         {
             Open("Diagram", "");
@@ -177,8 +178,8 @@ internal sealed class DocxBody
     private double WallScale(Drawings.Drawing walls)
         => Math.Min(1, Math.Min(PictureRoom / walls.Width, PictureRoom / walls.Height)) * (_sheet.IsLarge ? 1.25 : 1);
 
-    private void WallsInCorner()
-        => _pictures.Corner(_sheet.WallPicture!, WallScale(_sheet.WallPicture!), _size.Width - DocxSize.Margin, DocxSize.Margin);
+    private void WallsInCorner(double? top)
+        => _pictures.Corner(_sheet.WallPicture!, WallScale(_sheet.WallPicture!), _size.Width - DocxSize.Margin, top);
 
     private void Music()
     {
@@ -227,7 +228,8 @@ internal sealed class DocxBody
         double counts = Math.Clamp((widest * 0.62 * _size.Body) + (0.8 * _size.Body), 3.6 * _size.Body, 7 * _size.Body);
 
         // a narrow column lets the words over the facings break
-        double facing = !hasFacing ? 0 : _size.Columns > 1 ? 3.6 * _size.Body : 5.2 * _size.Body;
+        double head = (_labels.FacingAfter.Length * 0.44 * _size.Body) + (0.8 * _size.Body);
+        double facing = !hasFacing ? 0 : _size.Columns > 1 ? 3.6 * _size.Body : Math.Clamp(head, 5.2 * _size.Body, 10 * _size.Body);
         int[] widths =
         [
             DocxSize.Twips(counts),
@@ -425,11 +427,12 @@ internal sealed class DocxBody
         for (int at = 0; at < _sheet.DiagramKey.Count; at += KeyColumns)
         {
             Row(isHead: false);
+            bool isFollowed = at + KeyColumns < _sheet.DiagramKey.Count;
             for (int i = at; i < at + KeyColumns; i++)
             {
                 SheetSign? sign = i < _sheet.DiagramKey.Count ? _sheet.DiagramKey[i] : null;
                 Cell(DocxSize.Twips(picture), isCentred: true);
-                Open("Sign", "");
+                Open("Sign", "", isFollowed);
                 if (sign is not null)
                 {
                     _pictures.Inline(sign.Picture, 1, isToldBeside: true);
@@ -437,7 +440,7 @@ internal sealed class DocxBody
 
                 _xml.Close().Close();
                 Cell(DocxSize.Twips(words), isCentred: true);
-                Paragraph("Sign", sign?.Words ?? "");
+                Paragraph("Sign", sign?.Words ?? "", isFollowed);
                 _xml.Close();
             }
 
