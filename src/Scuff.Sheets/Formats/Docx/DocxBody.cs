@@ -123,13 +123,13 @@ internal sealed class DocxBody
 
     private void Head()
     {
-        // a title that runs from right to left begins where the picture would be, and LibreOffice 7.4 would mirror a picture beside it
-        bool isBelowTitle = DocxText.IsRightToLeft(_sheet.Title);
-        Open("Title", _sheet.Title);
+        // a title that runs from right to left begins left of the picture; LibreOffice 7.4 would mirror a picture that hangs on it
+        bool keepsAway = IsInCorner && DocxText.IsRightToLeft(_sheet.Title);
+        Open("Title", _sheet.Title, start: keepsAway ? DocxSize.Twips((_sheet.WallPicture!.Width * WallScale(_sheet.WallPicture)) + 14) : 0);
         Run(_xml, _sheet.Title);
-        if (!isBelowTitle && IsInCorner)
+        if (IsInCorner && !keepsAway)
         {
-            WallsInCorner(DocxSize.Margin);
+            WallsInCorner();
         }
 
         _xml.Close();
@@ -141,9 +141,9 @@ internal sealed class DocxBody
         string facts = string.Join(' ', _sheet.Facts);
         Open("Facts", facts);
         Run(_xml, facts);
-        if (isBelowTitle && IsInCorner)
+        if (keepsAway)
         {
-            WallsInCorner(null);
+            WallsInCorner();
         }
 
         _xml.Close();
@@ -178,8 +178,8 @@ internal sealed class DocxBody
     private double WallScale(Drawings.Drawing walls)
         => Math.Min(1, Math.Min(PictureRoom / walls.Width, PictureRoom / walls.Height)) * (_sheet.IsLarge ? 1.25 : 1);
 
-    private void WallsInCorner(double? top)
-        => _pictures.Corner(_sheet.WallPicture!, WallScale(_sheet.WallPicture!), _size.Width - DocxSize.Margin, top);
+    private void WallsInCorner()
+        => _pictures.Corner(_sheet.WallPicture!, WallScale(_sheet.WallPicture!), _size.Width - DocxSize.Margin, DocxSize.Margin);
 
     private void Music()
     {
@@ -382,7 +382,7 @@ internal sealed class DocxBody
         _xml.Close();
     }
 
-    private void Open(string style, string words, bool keepsNext = false)
+    private void Open(string style, string words, bool keepsNext = false, int start = 0)
     {
         _xml.Open("w:p").Open("w:pPr").Empty("w:pStyle", ("val", style));
         if (keepsNext)
@@ -393,6 +393,11 @@ internal sealed class DocxBody
         if (DocxText.IsRightToLeft(words))
         {
             _xml.Empty("w:bidi");
+        }
+
+        if (start > 0)
+        {
+            _xml.Empty("w:ind", ("left", start));
         }
 
         _xml.Close();

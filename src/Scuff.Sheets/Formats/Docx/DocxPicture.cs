@@ -39,8 +39,8 @@ internal sealed class DocxPicture(DocxXml xml)
     /// <param name="drawing">The picture.</param>
     /// <param name="scale">Its scale.</param>
     /// <param name="right">Where its right edge is, in points from the left edge of the paper.</param>
-    /// <param name="top">Where its upper edge is, in points from the upper edge of the paper; null to begin with its paragraph.</param>
-    public void Corner(Drawing drawing, double scale, double right, double? top)
+    /// <param name="top">Where its upper edge is, in points from the upper edge of the paper.</param>
+    public void Corner(Drawing drawing, double scale, double right, double top)
     {
         Begin();
         xml.Open(
@@ -58,16 +58,16 @@ internal sealed class DocxPicture(DocxXml xml)
         xml.Empty("wp:simplePos", ("x", 0), ("y", 0));
 
         // in lengths: aligned by a word, LibreOffice 7.4 aligns each label of the picture by itself
-        Place("wp:positionH", "page", Units(right - (drawing.Width * scale)));
-        Place("wp:positionV", top is null ? "paragraph" : "page", Units(top ?? 0));
+        Place("wp:positionH", Units(right - (drawing.Width * scale)));
+        Place("wp:positionV", Units(top));
         Extent(drawing, scale);
         xml.Empty("wp:wrapSquare", ("wrapText", "left"));
         Group(drawing, scale, isToldBeside: false);
         xml.Close();
         End(drawing, isToldBeside: false);
 
-        void Place(string direction, string from, long offset)
-            => xml.Open(direction, ("relativeFrom", from)).Words("wp:posOffset", offset.ToString(CultureInfo.InvariantCulture)).Close();
+        void Place(string direction, long offset)
+            => xml.Open(direction, ("relativeFrom", "page")).Words("wp:posOffset", offset.ToString(CultureInfo.InvariantCulture)).Close();
     }
 
     private static long Units(double points) => (long)Math.Round(points * Point, MidpointRounding.AwayFromZero);
