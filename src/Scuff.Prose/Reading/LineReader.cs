@@ -915,12 +915,15 @@ internal sealed class LineReader(ReaderState state)
                     end = EndOf(row.Place);
                 }
 
+                List<PlacedRow> with = [.. best.Rows.Where(w => w.IsWith && ReferenceEquals(Owner(w), row))];
+                PlacedRow? gesture = with.Prepend(row).FirstOrDefault(r => Phrasing.IsGesture(r.Variant?.Definition, r.Action));
                 steps.Add(new WrittenStep(new WrittenCount(row.Label, row.Place), end - row.Place, row.Action, danced[row.Clause].Span, line)
                 {
                     BodyAngle = bodyAngle,
+                    Gesture = gesture is null ? "" : HerWords(danced[gesture.Clause].Span),
                     FootIsNamed = row.FootNamed,
                     WeightIsStated = row.WeightStated,
-                    With = best.Rows.Where(w => w.IsWith && ReferenceEquals(Owner(w), row)).Select(w => w.Action).ToValueList(),
+                    With = with.Select(w => w.Action).ToValueList(),
                 });
                 at++;
             }
@@ -954,6 +957,9 @@ internal sealed class LineReader(ReaderState state)
 
         return moves;
     }
+
+    private string HerWords(TextSpan span)
+        => string.Join(' ', state.Text.Substring(span.Start, span.Length).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     private static PlacedRow? Owner(PlacedRow with)
     {
@@ -1140,7 +1146,7 @@ internal sealed class LineReader(ReaderState state)
             {
                 Named = m.Named?.Other(),
                 StatedTurn = m.StatedTurn is Turn t ? -t : null,
-                Steps = m.Steps.Select(s => s with { Action = s.Action.Mirrored() }).ToValueList(),
+                Steps = m.Steps.Select(s => s with { Action = s.Action.Mirrored(), Gesture = DanceMirror.MirrorWords(s.Gesture) }).ToValueList(),
             }).ToList();
         }
 
