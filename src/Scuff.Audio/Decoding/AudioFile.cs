@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Scuff.Audio.Signals;
 
 namespace Scuff.Audio.Decoding;
@@ -227,6 +228,7 @@ public static class AudioFile
     }
 
     // Samples that no music has would drown all others.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Tame(Span<float> samples)
     {
         for (int i = 0; i < samples.Length; i++)

@@ -68,6 +68,7 @@ internal ref struct BitReader(ReadOnlySpan<byte> bytes, int from, int bit = 0)
 
     /// <summary>Fills a piece with Rice codes: a count in zeros, a one, as many bits as the parameter says, the sign in the last bit.</summary>
     /// <returns>False when the bytes ran out or a number is too large.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool Rice(Span<long> into, int parameter)
     {
         unchecked

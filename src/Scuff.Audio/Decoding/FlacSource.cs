@@ -1,5 +1,6 @@
 using System.Buffers.Binary;
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Scuff.Audio.Decoding;
 
@@ -43,7 +44,7 @@ internal sealed class FlacSource : SoundSource
     {
         _bytes = bytes;
         _format = format;
-        bytes.Take(4);
+        bytes.Skip(4);
         bool known = false;
         bool last = false;
         while (!last)
@@ -213,7 +214,7 @@ internal sealed class FlacSource : SoundSource
         }
 
         // a number as UTF-8 writes it, of up to 36 bits
-        int lead = BitOperations.LeadingZeroCount((uint)(byte)~b[4] << 24);
+        int lead = BitOperations.LeadingZeroCount((uint)(0xFF ^ b[4]) << 24);
         if (lead is 1 or 8 || 4 + Math.Max(1, lead) + 3 > b.Length)
         {
             return null;
@@ -364,6 +365,7 @@ internal sealed class FlacSource : SoundSource
         return true;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static bool Verbatim(ref BitReader bits, Span<long> samples, int width)
     {
         for (int i = 0; i < samples.Length; i++)
@@ -375,6 +377,7 @@ internal sealed class FlacSource : SoundSource
     }
 
     // Sections 9.2.5: polynomials of order 0 to 4.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static bool Fixed(ref BitReader bits, Span<long> s, int width, int order)
     {
         if (order > s.Length || !Verbatim(ref bits, s[..order], width) || !Residual(ref bits, s, order))
@@ -421,6 +424,7 @@ internal sealed class FlacSource : SoundSource
     }
 
     // Section 9.2.6: linear prediction of order 1 to 32.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static bool Predicted(ref BitReader bits, Span<long> s, int width, int order)
     {
         if (order > s.Length || !Verbatim(ref bits, s[..order], width))
@@ -506,6 +510,7 @@ internal sealed class FlacSource : SoundSource
     }
 
     // Section 9.1.3: back from differences to channels, and their mean.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Mix(FrameHead head)
     {
         float scale = (float)(1.0 / (1L << (head.Bits - 1)) / _channels);

@@ -231,6 +231,7 @@ internal sealed class Mp3Decoder
         return true;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Mean(float[] a, float[] b)
     {
         Vector256<float> half = Vector256.Create(0.5f);
@@ -415,6 +416,7 @@ internal sealed class Mp3Decoder
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static int ReadQuads(ref byte bytes, int from, int last, Granule g, float[] lines, int first)
     {
         int bit = from;
@@ -460,6 +462,7 @@ internal sealed class Mp3Decoder
     }
 
     // 2.4.3.4.7: each band by its scale factor, each channel by its gain.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Scale(Mp3Header head, Granule g, int channel, float factor)
     {
         byte[] scales = _scales[channel];
@@ -498,6 +501,7 @@ internal sealed class Mp3Decoder
     // The first 36 lines are long: eight bands at the rates of MPEG 1, six below; at 8 kHz 72 lines, six bands.
     private static int LongBandsOfMixed(Mp3Header head) => head.Version == 1 ? 8 : 6;
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Multiply(Span<float> lines, float by)
     {
         for (int i = 0; i < lines.Length; i++)
@@ -640,6 +644,7 @@ internal sealed class Mp3Decoder
     }
 
     // Sorts short blocks, takes the mirror images of the bands out (2.4.3.4.8 and 2.4.3.4.10.1), and adds it to the filter bank.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Sound(Mp3Header head, Granule g, float[] lines)
     {
         int filled = g.Filled;
@@ -673,6 +678,7 @@ internal sealed class Mp3Decoder
     }
 
     // From one window after the other to the three windows line by line; gives the lines that may not be zero.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private int Sort(Mp3Header head, Granule g, float[] lines)
     {
         int[] bands = Mp3Tables.ShortBands[head.RateRow];

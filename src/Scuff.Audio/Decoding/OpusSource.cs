@@ -61,7 +61,16 @@ internal sealed class OpusSource : SoundSource
             }
             else if (packet.Data.AsSpan().StartsWith("OpusHead"u8))
             {
-                _head = Begin(packet);
+                try
+                {
+                    _head = Begin(packet);
+                }
+                catch (Exception trouble) when (trouble is AudioException or ForeignSoundException)
+                {
+                    // the next of a chain cannot be read; what sounded so far stays
+                    CutShort = true;
+                    return 0;
+                }
             }
             else
             {

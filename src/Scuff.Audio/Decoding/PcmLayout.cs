@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
 namespace Scuff.Audio.Decoding;
@@ -24,6 +25,7 @@ internal sealed record PcmLayout(PcmKind Kind, int Bytes, bool BigEndian, int Ch
     /// <summary>Turns whole frames into the mean of their channels.</summary>
     /// <param name="bytes">Whole frames, as many as <paramref name="mono"/> is long.</param>
     /// <param name="mono">Takes the means, -1 to 1.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void ToMono(ReadOnlySpan<byte> bytes, Span<float> mono)
     {
         // The two layouts that nearly every file has.

@@ -16,7 +16,6 @@ internal sealed class VorbisSource : SoundSource
     private readonly int _firstRate;
     private readonly int _firstChannels;
     private StreamDecoder _decoder;
-    private Packets _packets;
     private float[] _sides;
     private bool _ended;
 
@@ -26,7 +25,7 @@ internal sealed class VorbisSource : SoundSource
     public VorbisSource(OggReader ogg)
     {
         _ogg = ogg;
-        (_decoder, _packets) = Begin();
+        _decoder = Begin();
         _firstRate = _decoder.SampleRate;
         _firstChannels = _decoder.Channels;
         _sides = new float[FramesAtOnce * _firstChannels];
@@ -103,7 +102,17 @@ internal sealed class VorbisSource : SoundSource
         }
 
         _decoder.Dispose();
-        (_decoder, _packets) = Begin();
+        try
+        {
+            _decoder = Begin();
+        }
+        catch (Exception trouble) when (trouble is AudioException or ForeignSoundException)
+        {
+            CutShort = true;
+            _ended = true;
+            return;
+        }
+
         if (_decoder.SampleRate != _firstRate)
         {
             // the rest plays at another rate: what follows would be out of time
@@ -114,7 +123,7 @@ internal sealed class VorbisSource : SoundSource
         _sides = new float[FramesAtOnce * _decoder.Channels];
     }
 
-    private (StreamDecoder Decoder, Packets Packets) Begin()
+    private StreamDecoder Begin()
     {
         OggPacket? id = _ogg.Take();
         OggPacket? comments = _ogg.Take();
@@ -125,16 +134,21 @@ internal sealed class VorbisSource : SoundSource
         }
 
         SoundLimits.CheckHead("Ogg Vorbis", BinaryPrimitives.ReadUInt32LittleEndian(id.Data.AsSpan(12)), id.Data[11]);
+        if (id.Data[11] > 2)
+        {
+            // the decoder's answer for more than two channels is noise (measured against two others)
+            throw new ForeignSoundException("an Ogg Vorbis file for more than two loudspeakers", "Ogg Vorbis");
+        }
+
         if (comments.Data.AsSpan().StartsWith("\u0003vorbis"u8))
         {
             VorbisComments.Read(comments.Data.AsSpan(7), Tags);
         }
 
         VorbisSetup.Check(setup.Data);
-        Packets packets = new(_ogg, [id, WithoutComments, setup]);
         try
         {
-            return (new StreamDecoder(packets) { ClipSamples = false }, packets);
+            return new StreamDecoder(new Packets(_ogg, [id, WithoutComments, setup])) { ClipSamples = false };
         }
         catch (Exception trouble) when (trouble is not (AudioException or OperationCanceledException))
         {
