@@ -39,7 +39,7 @@ public static class AudioFile
 
     /// <summary>Reads a sound file, with a say in which program reads the kinds that Scuff does not.</summary>
     /// <param name="path">The file.</param>
-    /// <param name="ffmpeg">The program ffmpeg: a name on the path, or a path.</param>
+    /// <param name="ffmpeg">The program ffmpeg: a name on the path, or a path; of no length when none may be asked.</param>
     /// <param name="rate">Samples a second wanted, 1,000 to 768,000.</param>
     /// <param name="progress">Is told the part of the file read so far, 0 to 1.</param>
     /// <param name="cancel">Ends the reading early.</param>
@@ -77,6 +77,18 @@ public static class AudioFile
     /// <exception cref="AudioException">The file cannot be read, is no sound, is damaged from the start, or is too long.</exception>
     public static HeardFile Read(Stream stream, int rate = AnalysisRate, IProgress<double>? progress = null, CancellationToken cancel = default)
         => Read(stream, null, rate, progress, "ffmpeg", cancel);
+
+    /// <summary>Reads a sound file from a stream, with a say in which program reads the kinds that Scuff does not.</summary>
+    /// <param name="stream">The bytes.</param>
+    /// <param name="ffmpeg">The program ffmpeg: a name on the path, or a path; of no length when none may be asked.</param>
+    /// <param name="rate">Samples a second wanted, 1,000 to 768,000.</param>
+    /// <param name="progress">Is told the part of the file read so far, 0 to 1; nothing where the length is unknown.</param>
+    /// <param name="cancel">Ends the reading early.</param>
+    /// <returns>The sound, what the file says about itself, and a warning when only part of it could be read.</returns>
+    /// <exception cref="AudioException">The file cannot be read, is no sound, is damaged from the start, or is too long.</exception>
+    public static HeardFile Read(
+        Stream stream, string ffmpeg, int rate = AnalysisRate, IProgress<double>? progress = null, CancellationToken cancel = default)
+        => Read(stream, null, rate, progress, ffmpeg, cancel);
 
     private static HeardFile Read(Stream stream, string? path, int rate, IProgress<double>? progress, string ffmpeg, CancellationToken cancel)
     {
@@ -175,12 +187,16 @@ public static class AudioFile
 
     private static FfmpegSource AskFfmpeg(ForeignSoundException foreign, Stream stream, long origin, string? path, string ffmpeg, CancellationToken cancel)
     {
-        string? copy = null;
-        if (path is null)
+        AudioException alone = new(foreign.Name.Length == 0
+            ? NotSound
+            : $"This is {foreign.Kind}. Scuff reads it with the help of the program ffmpeg, which is not on this machine: install it, or "
+                + "save the track as MP3, FLAC or WAV.");
+        if (ffmpeg.Length == 0)
         {
-            copy = Path.GetTempFileName();
+            throw alone;
         }
 
+        string? copy = path is null ? Path.GetTempFileName() : null;
         try
         {
             if (copy is not null)
@@ -188,11 +204,7 @@ public static class AudioFile
                 Copy(stream, origin, copy, cancel);
             }
 
-            return FfmpegSource.TryOpen(ffmpeg, Path.GetFullPath(copy ?? path!), foreign.Name.Length == 0 ? null : foreign.Name, copy, cancel)
-                ?? throw new AudioException(foreign.Name.Length == 0
-                    ? NotSound
-                    : $"This is {foreign.Kind}. Scuff reads it with the help of the program ffmpeg, which is not on this machine: install it, or "
-                        + "save the track as MP3, FLAC or WAV.");
+            return FfmpegSource.TryOpen(ffmpeg, Path.GetFullPath(copy ?? path!), foreign.Name.Length == 0 ? null : foreign.Name, copy, cancel) ?? throw alone;
         }
         catch
         {
