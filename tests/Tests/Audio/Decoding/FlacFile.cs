@@ -104,7 +104,7 @@ internal static class FlacFile
         // predicted: the weights of the fixed kind, sixteen times as large and shifted back
         bool predicted = shape.Kind >= 32;
         int order = Math.Min(predicted ? shape.Kind - 31 : shape.Kind - 8, s.Length);
-        int[] weights = predicted ? [.. Enumerable.Range(0, order).Select(i => i == 0 ? 15 : -i)] : Fixed[order];
+        int[] weights = predicted ? [.. Enumerable.Range(0, order).Select(i => i == 0 ? 15 : i % 2 == 0 ? 1 : -1)] : Fixed[order];
         int shift = predicted ? 4 : 0;
         for (int i = 0; i < order; i++)
         {

@@ -58,7 +58,7 @@ public sealed class PlainFileTests
     {
         int[][] sides = Sides(1, 16);
         byte[] data = WavFile.Samples(sides, 16);
-        byte[] wide = WavFile.Chunk("ds64", [.. WavFile.Number(0, 8), .. WavFile.Number(data.Length, 8), .. WavFile.Number(0, 12)]);
+        byte[] wide = WavFile.Chunk("ds64", [.. WavFile.Number(0, 8), .. WavFile.Number(data.Length, 8), .. new byte[12]]);
         byte[] file = WavFile.Of([wide, WavFile.Format(1, 1, Rate, 16), WavFile.Chunk("data", data, 0xFFFFFFFF), WavFile.Chunk("LIST", Info("INAM", "Fog"))], "RF64");
 
         HeardFile heard = Read(file);

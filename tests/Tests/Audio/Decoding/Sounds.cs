@@ -38,7 +38,10 @@ internal static class Sounds
         }),
     ];
 
-    /// <summary>Whole numbers of so many bits that no rule of a decoder fits by chance: loud, quiet, the ends of the scale.</summary>
+    /// <summary>
+    /// Whole numbers of so many bits that no rule of a decoder fits by chance: loud, quiet, the ends of the scale (not in 32 bits, where
+    /// RFC 9639 allows no jump from one end to the other).
+    /// </summary>
     public static int[] Numbers(int count, int bits, int seed)
     {
         Random random = new(seed);
@@ -51,8 +54,8 @@ internal static class Sounds
             double value = (0.6 * Math.Sin(i * 0.07)) + (0.1 * Math.Sin(place));
             numbers[i] = (i % 97) switch
             {
-                13 => (int)(most - 1),
-                14 => (int)-most,
+                13 when bits < 32 => (int)(most - 1),
+                14 when bits < 32 => (int)-most,
                 _ => (int)(value * (most - 1)),
             };
         }
