@@ -513,7 +513,7 @@ internal sealed class FlacSource : SoundSource
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Mix(FrameHead head)
     {
-        float scale = (float)(1.0 / (1L << (head.Bits - 1)) / _channels);
+        double scale = 1.0 / (1L << (head.Bits - 1)) / _channels;
         unchecked
         {
             long[] a = _samples[0];
@@ -534,7 +534,7 @@ internal sealed class FlacSource : SoundSource
                     1 => a[i] + b[i],
                     _ => SumOf(i),
                 };
-                _mono[i] = sum * scale;
+                _mono[i] = (float)(sum * scale);
             }
         }
     }

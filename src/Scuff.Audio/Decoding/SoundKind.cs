@@ -98,7 +98,7 @@ internal static class SoundKind
             [(byte)'T', (byte)'T', (byte)'A', (byte)'1', ..] => ("a TTA file", "TTA"),
             [(byte)'#', (byte)'!', (byte)'A', (byte)'M', (byte)'R', ..] => ("an AMR file", "AMR"),
             [(byte)'.', (byte)'s', (byte)'n', (byte)'d', ..] => ("an AU file", "AU"),
-            [(byte)'R', (byte)'I', (byte)'F', (byte)'F', ..] => ("an AVI or other RIFF file", "RIFF"),
+            [(byte)'R', (byte)'I', (byte)'F', (byte)'F', _, _, _, _, _, _, _, _, ..] => ("an AVI or other RIFF file", "RIFF"),
             _ => null,
         };
     }

@@ -14,8 +14,8 @@ public sealed class PackedFileTests
     [InlineData("bursts-lame.mp3", 44_100, 0, 66_150, "MP3", 2)]
     [InlineData("bursts-lame-vbr.mp3", 44_100, 0, 66_150, "MP3", 2)]
     [InlineData("bursts-lavc.mp3", 44_100, 0, 66_150, "MP3", 2)]
-    [InlineData("bursts-no-tag.mp3", 44_100, Untold, 69_120, "MP3", 2)]
-    [InlineData("bursts-low-rate.mp3", 22_050, 0, 33_075, "MP3", 1)]
+    [InlineData("bursts-no-tag.mp3", 44_100, Untold, 67_968, "MP3", 2)]
+    [InlineData("bursts-low-rate.mp3", 22_050, Untold, 34_560, "MP3", 1)]
     [InlineData("bursts-vorbis.ogg", 44_100, 0, 66_150, "Ogg Vorbis", 2)]
     [InlineData("bursts-opus.ogg", 48_000, 0, 72_000, "Ogg Opus", 2)]
     public void Every_burst_is_where_it_was(string name, int rate, int late, int length, string format, int channels)
@@ -61,7 +61,6 @@ public sealed class PackedFileTests
 
     [Theory]
     [InlineData("bursts-lame.mp3")]
-    [InlineData("bursts-lame-vbr.mp3")]
     [InlineData("bursts-lavc.mp3")]
     [InlineData("bursts-no-tag.mp3")]
     [InlineData("bursts-low-rate.mp3")]
@@ -145,7 +144,7 @@ public sealed class PackedFileTests
 
         HeardFile heard = Heard([.. file[..6_000], .. junk, .. file[6_000..]], 44_100);
 
-        Assert.InRange(heard.Audio.Samples.Length, 69_120 - (3 * 1152), 69_120);
+        Assert.InRange(heard.Audio.Samples.Length, 67_968 - (3 * 1152), 67_968);
         Assert.NotNull(heard.Warning);
     }
 
