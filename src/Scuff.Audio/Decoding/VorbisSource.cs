@@ -16,6 +16,8 @@ internal sealed class VorbisSource : SoundSource
     private readonly int _firstRate;
     private readonly int _firstChannels;
     private StreamDecoder _decoder;
+    private Packets _packets;
+    private long _given;
     private float[] _sides;
     private bool _ended;
 
@@ -25,7 +27,7 @@ internal sealed class VorbisSource : SoundSource
     public VorbisSource(OggReader ogg)
     {
         _ogg = ogg;
-        _decoder = Begin();
+        (_decoder, _packets) = Begin();
         _firstRate = _decoder.SampleRate;
         _firstChannels = _decoder.Channels;
         _sides = new float[FramesAtOnce * _firstChannels];
@@ -55,6 +57,8 @@ internal sealed class VorbisSource : SoundSource
                 got = 0;
             }
 
+            got = (int)Math.Min(got, Math.Max(0, _packets.End - _given));
+            _given += got;
             if (got > 0)
             {
                 for (int i = 0; i < got; i++)
@@ -104,7 +108,8 @@ internal sealed class VorbisSource : SoundSource
         _decoder.Dispose();
         try
         {
-            _decoder = Begin();
+            (_decoder, _packets) = Begin();
+            _given = 0;
         }
         catch (Exception trouble) when (trouble is AudioException or ForeignSoundException)
         {
@@ -123,7 +128,7 @@ internal sealed class VorbisSource : SoundSource
         _sides = new float[FramesAtOnce * _decoder.Channels];
     }
 
-    private StreamDecoder Begin()
+    private (StreamDecoder Decoder, Packets Packets) Begin()
     {
         OggPacket? id = _ogg.Take();
         OggPacket? comments = _ogg.Take();
@@ -148,7 +153,8 @@ internal sealed class VorbisSource : SoundSource
         VorbisSetup.Check(setup.Data);
         try
         {
-            return new StreamDecoder(new Packets(_ogg, [id, WithoutComments, setup])) { ClipSamples = false };
+            Packets packets = new(_ogg, [id, WithoutComments, setup]);
+            return (new StreamDecoder(packets) { ClipSamples = false }, packets);
         }
         catch (Exception trouble) when (trouble is not (AudioException or OperationCanceledException))
         {
@@ -164,6 +170,9 @@ internal sealed class VorbisSource : SoundSource
     {
         private int _head;
 
+        /// <summary>Samples of the whole stream, as its last page says; no end before that page has come.</summary>
+        public long End { get; private set; } = long.MaxValue;
+
         public bool CanSeek => false;
 
         public int StreamSerial => 0;
@@ -175,7 +184,18 @@ internal sealed class VorbisSource : SoundSource
                 return new Packet(heads[_head++]);
             }
 
-            return ogg.Peek() is { IsFirst: false } ? new Packet(ogg.Take()!) : null!;
+            if (ogg.Peek() is not { IsFirst: false })
+            {
+                return null!;
+            }
+
+            OggPacket next = ogg.Take()!;
+            if (next.OnLastPage && next.PageGranule >= 0)
+            {
+                End = next.PageGranule;
+            }
+
+            return new Packet(next);
         }
 
         public IPacket PeekNextPacket()
@@ -194,15 +214,8 @@ internal sealed class VorbisSource : SoundSource
         private readonly byte[] _data;
         private int _at;
 
-        public Packet(OggPacket packet)
-        {
-            _data = packet.Data;
-            if (packet.EndsPage && packet.PageGranule >= 0)
-            {
-                GranulePosition = packet.PageGranule;
-                IsEndOfStream = packet.OnLastPage;
-            }
-        }
+        // Without its place: the decoder runs in a circle where the last page ends before its own samples begin. We cut the end ourselves.
+        public Packet(OggPacket packet) => _data = packet.Data;
 
         protected override int TotalBits => 8 * _data.Length;
 

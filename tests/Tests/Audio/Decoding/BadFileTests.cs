@@ -68,7 +68,7 @@ public sealed class BadFileTests
         "AIFF that begins behind its end" => Patch(WavFile.Aiff([new int[100]], 16, 44_100), 46, 0x7F, 0xFF, 0xFF, 0xFF),
         "FLAC cut in its head" => Flac()[..30],
         "FLAC without frames" => Flac()[..86],
-        "FLAC of zeros" => [.. "fLaC"u8, 0, 0, 0, 34, .. new byte[60]],
+        "FLAC of zeros" => [.. "fLaC"u8, 0x80, 0, 0, 34, .. new byte[60]],
         "Ogg of one page" => [.. "OggS"u8, .. new byte[60]],
         "Opus of no channels" => Patched("bursts-opus.ogg", "OpusHead"u8, 9, 0),
         "Vorbis of huge books" => Patched("bursts-vorbis.ogg", "BCV"u8, 3, 0xFF, 0xFF, 0xFF, 0xFF, 0xFF),

@@ -124,6 +124,19 @@ public sealed class PackedFileTests
         Assert.StartsWith("The file ends early:", heard.Warning, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("bursts-vorbis.ogg", 44_100)]
+    [InlineData("bursts-opus.ogg", 48_000)]
+    public void A_last_page_that_ends_before_it_begins_ends_the_reading(string name, int rate)
+    {
+        // once made a decoder run in a circle
+        byte[] file = File.ReadAllBytes(Sounds.Fixture(name));
+        BitConverter.GetBytes(3_000L).CopyTo(file, file.AsSpan().LastIndexOf("OggS"u8) + 6);
+        OggPages.Mend(file);
+
+        Assert.InRange(Heard(file, rate).Audio.Samples.Length, 1, 72_000);
+    }
+
     [Fact]
     public void Before_an_mp3_there_may_be_something_else()
     {

@@ -11,7 +11,8 @@ namespace Tests.Audio.Decoding;
 /// </summary>
 public sealed class SoundFuzzTests(ITestOutputHelper output)
 {
-    private const int Usual = 600;
+    // About ten seconds on two cores.
+    private const int Usual = 300;
 
     // Beyond what 60 minutes at the analysis rate take, twice, and the buffers.
     private const long MostBytes = 1_500_000_000;
