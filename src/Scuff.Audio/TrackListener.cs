@@ -38,7 +38,7 @@ public static class TrackListener
         (double first, double last) = LoudnessMeter.Sounding(loudness);
         Spectrogram spectrum = Hearing.Spectrum(audio);
         cancel.ThrowIfCancellationRequested();
-        Activations heard = Ear.Instance.Listen(spectrum);
+        Activations heard = Ear.ListenWithAll(spectrum);
         cancel.ThrowIfCancellationRequested();
         BeatRow row = BeatPath.Find(heard.Beat, first, last);
         if (row.Seconds.Length < FewestBeats)
