@@ -113,6 +113,9 @@ internal sealed class Clause
     /// <summary>The turn is said before the move ("1/4 left chassé right").</summary>
     public bool TurnFirst { get; set; }
 
+    /// <summary>The turn leads "into" the move: it is made before it, not spread over it.</summary>
+    public bool TurnsInto { get; set; }
+
     /// <summary>It speaks of a circle or an arc: the turn is shared by the steps that walk it.</summary>
     public bool SaysCircle { get; set; }
 
@@ -127,6 +130,9 @@ internal sealed class Clause
 
     /// <summary>It says what is done each time, of moves that are told already.</summary>
     public bool SaysEach { get; set; }
+
+    /// <summary>It says what goes with moves that are told already ("clap on every touch").</summary>
+    public bool OnEachMove { get; set; }
 
     public List<Term> Corrected { get; } = [];
 
@@ -183,12 +189,14 @@ internal sealed class Clause
             HasLift = HasLift,
             SaysIt = SaysIt,
             SaysEach = SaysEach,
+            OnEachMove = OnEachMove,
             SaysFinish = SaysFinish,
             HalfOf = HalfOf,
             SaysSameFoot = SaysSameFoot,
             OnCount = OnCount,
             SaysCircle = SaysCircle,
             TurnFirst = TurnFirst,
+            TurnsInto = TurnsInto,
             OnStep = OnStep,
             SaysWaltz = SaysWaltz,
             IsWith = IsWith,

@@ -31,7 +31,11 @@ internal sealed class ClauseBuilder
     /// <summary>The clauses of a line.</summary>
     /// <param name="terms">Its terms.</param>
     /// <param name="placesStart">Whether a place before a foot starts a move ("kick left back left": back left is a step).</param>
-    public static List<Clause> Build(List<Term> terms, bool placesStart = false) => new ClauseBuilder(terms, terms.Count, placesStart).Run(0);
+    public static List<Clause> Build(List<Term> terms, bool placesStart = false)
+    {
+        StylePhrases.Mark(terms);
+        return new ClauseBuilder(terms, terms.Count, placesStart).Run(0);
+    }
 
     /// <summary>The clauses from one term up to another.</summary>
     private List<Clause> Build(int start, int end) => new ClauseBuilder(_terms, end, _placesStart).Run(start);
@@ -96,6 +100,12 @@ internal sealed class ClauseBuilder
                     break;
                 case TermKind.Filler when term.Text.Equals("by", StringComparison.OrdinalIgnoreCase) && _current is { IsFigure: true, Detail.Count: 0 } && _current.Head!.Figures[0].Rows.Count > 2 && TryDetail(ref i, _end):
                     // "begin a jazz box by crossing R over L, step back ..."
+                    break;
+                case TermKind.Filler when term.Text.ToLowerInvariant() is "each" or "every" && i + 1 < _end && _terms[i + 1].Kind is TermKind.Move && (i + 2 >= _end || _terms[i + 2].Kind is TermKind.Separator or TermKind.Close):
+                    // "clap on every touch": moves that are told already
+                    _current.SaysEach = true;
+                    _current.OnEachMove = true;
+                    Widen(_terms[++i]);
                     break;
                 case TermKind.Filler:
                     Filler(term);
@@ -186,7 +196,7 @@ internal sealed class ClauseBuilder
                     RepeatTerm(ref i, term);
                     break;
                 case TermKind.Clock:
-                    if (Last() is { HasTurnWord: true, Amount: null } turning || (Last() is { HasTurnWord: true } && (turning = Last()) is not null))
+                    if (Last() is { Head.Verb: ActionKind.Unwind or ActionKind.Pivot, Amount: null } or { HasTurnWord: true, Amount: null } && Last() is Clause turning || (Last() is { HasTurnWord: true } && (turning = Last()) is not null))
                     {
                         turning.TurnTo = term.Meaning.Value;
                     }
@@ -246,6 +256,7 @@ internal sealed class ClauseBuilder
             halved.HalfOf = word.EndsWith("first half", StringComparison.Ordinal) ? 1 : 2;
         }
 
+        _current.TurnsInto |= word is "into" or "into a" && _current.IsTurnOnly && _current.Amount is not null;
         _current.SaysSameFoot |= word.EndsWith("same foot", StringComparison.Ordinal);
         _current.SaysIt |= word is "it" or "them" or "same foot" or "that same foot" or "the same foot" or "that foot";
         if (StepNamed(word) is int step)
@@ -573,7 +584,7 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        bool namedPlace = at > 0 && _terms[at - 1 - (_terms[at - 1].Kind == TermKind.Filler && at > 1 ? 1 : 0)] is { Kind: TermKind.Move } named && (named.Text.EndsWith(" next to", StringComparison.OrdinalIgnoreCase) || named.Text.EndsWith(" beside", StringComparison.OrdinalIgnoreCase));
+        bool namedPlace = at > 0 && _terms[at - 1 - (_terms[at - 1].Kind == TermKind.Filler && at > 1 ? 1 : 0)] is { Kind: TermKind.Move } named && EndsInPlace(named.Text);
         if (namedPlace && _current.Feet.Count == 1 && _current.Feet[0].Foot != foot && _pending is Link.None && NextIndex(at + 1) < 0)
         {
             // "L foot touch next to R"
@@ -617,11 +628,13 @@ internal sealed class ClauseBuilder
         }
 
         bool toFoot = at > 0 && _terms[at - 1].Kind == TermKind.Filler && _terms[at - 1].Text is "to" or "by" or "at" or "towards" && _current.Feet.Count > 0 && _current.Feet[^1].Foot != foot && _pending is not (Link.Soft or Link.Amp) && _current.Dir is null or { Direction: Direction.Together or Direction.Up or Direction.In };
-        if (toFoot)
+        bool backToFoot = at > 1 && _terms[at - 1] is { Kind: TermKind.Filler } && _terms[at - 1].Text.Split(' ')[0].ToLowerInvariant() is "to" or "the" or "your" && _terms[PreviousIndex(at - 1) is int way and >= 0 ? way : at] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Back }
+            && SaysTo(at - 1) && _current is { Feet.Count: > 0, Dir.Direction: Direction.Back, Head: null or { Verb: ActionKind.Step } } && _current.Feet[^1].Foot != foot && _pending is Link.None && NextIndex(at + 1) < 0;
+        if (toFoot || backToFoot)
         {
-            // "touch L to R", "drag LF to RF"
+            // "touch L to R", "drag LF to RF", "R back to the L"
             _current.Reference = foot;
-            _current.Dir ??= new Meaning(TermKind.Dir) { Direction = Direction.Together };
+            _current.Dir = backToFoot || _current.Dir is null ? new Meaning(TermKind.Dir) { Direction = Direction.Together } : _current.Dir;
             Widen(term);
             return;
         }
@@ -674,6 +687,23 @@ internal sealed class ClauseBuilder
         Widen(term);
     }
 
+    private bool SaysTo(int at)
+    {
+        for (int i = at; i >= 0 && _terms[i].Kind is TermKind.Filler; i--)
+        {
+            if (_terms[i].Text.Split(' ').Contains("to", StringComparer.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool EndsInPlace(string name) => name.EndsWith(" next to", StringComparison.OrdinalIgnoreCase) || name.EndsWith(" beside", StringComparison.OrdinalIgnoreCase)
+        || name.EndsWith(" across", StringComparison.OrdinalIgnoreCase) || name.EndsWith(" over", StringComparison.OrdinalIgnoreCase) || name.EndsWith(" behind", StringComparison.OrdinalIgnoreCase)
+        || name.EndsWith(" in front of", StringComparison.OrdinalIgnoreCase);
+
     private bool IsPassing(int at)
     {
         while (at > 0 && _terms[at].Kind == TermKind.Filler && _terms[at].Text.ToLowerInvariant() is "the" or "your")
@@ -717,7 +747,8 @@ internal sealed class ClauseBuilder
         Foot side = term.Meaning.Side!.Value;
         int next = NextIndex(at + 1);
         int previous = PreviousIndex(at - 1);
-        if ((at + 1 < _end && IsArm(_terms[at + 1])) || (at > 0 && IsArm(_terms[at - 1])))
+        bool ofBody = previous >= 0 && _terms[previous] is { Kind: TermKind.Part, Meaning.Part: "body" or "shoulder" or "shoulders" } && NextIndex(at + 1) < 0;
+        if (ofBody || (at + 1 < _end && IsArm(_terms[at + 1])) || (at > 0 && IsArm(_terms[at - 1])))
         {
             // "right arm", "look left": not a foot
             _current.HasStyle = true;
@@ -833,6 +864,17 @@ internal sealed class ClauseBuilder
         {
             // "opening the body to the left corner"
             _current.HasStyle = true;
+            Widen(term);
+            return;
+        }
+
+        if (dir is { Direction: Direction.Side, Side: Foot round } && at > 0 && _terms[at - 1] is { Kind: TermKind.Filler } way && way.Text.ToLowerInvariant() is "around" or "round" && _current is { Feet.Count: > 0, Dir: null, Amount: null } && _pending is Link.None)
+        {
+            // "walk R, L, R, L around to the right": the way round, how far comes after
+            Close(Link.None);
+            _current.HasTurnWord = true;
+            _current.SaysCircle = true;
+            _current.TurnSide = round;
             Widen(term);
             return;
         }
@@ -1178,6 +1220,15 @@ internal sealed class ClauseBuilder
             }
         }
 
+        if (move.Verb is ActionKind.Drop && _current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir: null, Part.Length: 0 } && IsPutting(_current.HeadText) && _pending is Link.None)
+        {
+            // "put your right heel down"
+            _current.Head = move;
+            _current.HeadText = term.Text;
+            Widen(term);
+            return;
+        }
+
         bool nameGoesOn = move.Verb is ActionKind.Step && term.Text.ToLowerInvariant() is "step" or "steps" && _current.IsFigure && _pending is Link.None && (NextIndex(at + 1) < 0 || (_terms[NextIndex(at + 1)].Kind == TermKind.Foot && NextIndex(NextIndex(at + 1) + 1) < 0))
             && !_current.HeadText.Contains("step", StringComparison.OrdinalIgnoreCase) && _current.Head!.Figures.Any(f => f.Name.EndsWith("step", StringComparison.Ordinal));
         if (nameGoesOn)
@@ -1229,7 +1280,7 @@ internal sealed class ClauseBuilder
         }
 
         _pending = Link.None;
-        _current.TurnFirst = _current.IsTurnOnly && _current.Amount is not null;
+        _current.TurnFirst = (_current.IsTurnOnly && _current.Amount is not null) || _current.TurnsInto;
         _current.Head = move;
         _current.HeadText = term.Text;
         Widen(term);
@@ -1599,6 +1650,16 @@ internal sealed class ClauseBuilder
             }
         }
 
+        foreach (int i in numbers)
+        {
+            if (i + 1 < end && _terms[i + 1].Text is "=")
+            {
+                // "(2 = behind)"
+                _terms[i] = _terms[i] with { Meaning = new Meaning(TermKind.Filler) };
+                _terms[i + 1] = _terms[i + 1] with { Meaning = new Meaning(TermKind.Filler) };
+            }
+        }
+
         bool counting = numbers.Count >= 2 && numbers.Zip(numbers.Skip(1)).All(p => _terms[p.Second].Meaning.Value == _terms[p.First].Meaning.Value + 1L);
         if (counting)
         {
@@ -1744,7 +1805,7 @@ internal sealed class ClauseBuilder
                 continue;
             }
 
-            bool fetches = fetch is { Head.Verb: ActionKind.Step, Amount: null, TimesStated: false, Feet.Count: < 2 } && fetch.Dir?.Direction is null or Direction.Back or Direction.In or Direction.Home or Direction.Up or Direction.Together
+            bool fetches = fetch is { Head.Verb: ActionKind.Step or ActionKind.Drag, Amount: null, TimesStated: false, Feet.Count: < 2 } && fetch.Dir?.Direction is null or Direction.Back or Direction.In or Direction.Home or Direction.Up or Direction.Together
                 && IsFetching(fetch.HeadText);
             List<FootWord> own = [.. put.Feet.Where(f => !f.MayBeReference)];
             bool puts = put.SaysIt || (fetch.SaysIt && put.Head?.Verb is ActionKind.Touch or ActionKind.Tap) || put.WeightNote is TermKind.WeightTakes;
@@ -1765,6 +1826,11 @@ internal sealed class ClauseBuilder
 
             put.Feet.Clear();
             put.Feet.AddRange(fetch.Feet);
+            if (put.Feet.Count == 0 && fetch.SaysIt && i > 1)
+            {
+                put.Feet.AddRange(_clauses[i - 2].Feet);
+            }
+
             put.Dir ??= fetch.Dir;
             if (put.Head is null or { Verb: ActionKind.Shift or ActionKind.Recover })
             {
@@ -1781,11 +1847,25 @@ internal sealed class ClauseBuilder
         }
     }
 
+    private static bool IsPutting(string verb) => verb.Length > 2 && verb[..3].ToLowerInvariant() is "put" or "pla" or "set" or "pos";
+
     private static bool IsFetching(string verb) => verb.Length > 3 && verb[..4].ToLowerInvariant() is "brin" or "brou" or "take" or "draw" or "pull" or "retu" or "coll";
 
     private void Tidy()
     {
         JoinPronouns();
+
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is { IsTurnOnly: true, Amount: int amount, TurnSide: null, TurnTo: null } && _clauses[i - 1] is { IsTurnOnly: true, Amount: null, TurnSide: not null, TurnTo: null } way)
+            {
+                // "around to the right, 3/4 in all"
+                way.Amount = amount;
+                way.Cover(_clauses[i].Span);
+                way.LinkAfter = _clauses[i].LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
 
         // "monterey turn, 1/4 right": the amount belongs to the figure
         for (int i = 1; i < _clauses.Count; i++)
@@ -1877,7 +1957,8 @@ internal sealed class ClauseBuilder
             }
 
             Clause owner = _clauses[before];
-            if (owner.Head is not null && owner.Detail.Count == 0 && owner.Feet.Count > 0 && !IsTurnVerb(owner.Head))
+            bool apart = owner is { Head: null, BothFeet: true, Dir.Direction: Direction.Out or Direction.In };
+            if ((owner.Head is not null || apart) && owner.Detail.Count == 0 && owner.Feet.Count > 0 && !IsTurnVerb(owner.Head))
             {
                 owner.Feet.AddRange(clause.Feet);
                 owner.Cover(clause.Span);

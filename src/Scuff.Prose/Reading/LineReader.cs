@@ -376,6 +376,14 @@ internal sealed class LineReader(ReaderState state)
                     continue;
                 }
 
+                int? named = clause.Amount ?? (clause.Head is { NamesAmount: true, Figures: [{ Rows.Count: 2 } figure, ..] } ? figure.TotalTurn.Amount.Floor : null);
+                if (named is > 0 && clause.Detail.FindAll(d => d.HasTurnWord || d.Amount is not null) is [{ IsTurnOnly: true, Amount: null, TurnTo: null } bare])
+                {
+                    // "pivot half left (R forward, turn)": the name says how far
+                    bare.Amount = named;
+                    bare.TurnSide ??= clause.TurnSide;
+                }
+
                 foreach (Clause turned in clause.Detail.Where(d => d is { Amount: not null, TurnSide: null, TurnTo: null }))
                 {
                     // "jazz box 1/4 R: ... step R to side (turning 1/4)": the name says which way
@@ -1024,6 +1032,9 @@ internal sealed class LineReader(ReaderState state)
         return new LineContent([new WrittenMove { Steps = [lost], Span = whole, Words = words }], clocks.Select(c => new FacingClaim(c.Facing, last, c.Span)).ToValueList(), false);
     }
 
+    /// <summary>Forward or back, when the repeat is said to go that way.</summary>
+    private static Direction? RepeatedWay(List<Clause> clauses) => clauses.Select(c => c.Dir?.Direction).FirstOrDefault(d => d is Direction.Forward or Direction.Back);
+
     /// <summary>"Repeat 1-4 on the other foot": the moves of those counts again, mirrored when said or when only that is possible.</summary>
     private LineContent? ReadRepeat(List<Clause> clauses, IReadOnlyList<LabelPlace> places, TextSpan whole, int line, string label, List<(Facing Facing, TextSpan Span)> clocks)
     {
@@ -1120,6 +1131,22 @@ internal sealed class LineReader(ReaderState state)
         }
 
         if (copied.Count == 0)
+        {
+            return null;
+        }
+
+        if (RepeatedWay(clauses) is Direction towards)
+        {
+            bool going = copied.SelectMany(m => m.Steps).All(s => s.Action.Traits.Stretches || s.Action.Direction is Direction.Forward or Direction.Back || s.Action.Foot == ActingFoot.None);
+            if (!going)
+            {
+                return null;
+            }
+
+            // "the same going forward": the feet as before, the other way
+            copied = copied.ConvertAll(m => m with { Definition = null, Named = null, Steps = m.Steps.Select(s => s.Action.Direction is Direction.Forward or Direction.Back ? s with { Action = s.Action with { Direction = towards } } : s).ToValueList() });
+        }
+        else if (clauses.Exists(c => c.Dir is not null && c.DirSide is null) || clauses.Exists(c => c.Amount is not null))
         {
             return null;
         }

@@ -40,6 +40,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     continue;
                 }
 
+                if (clause.Head.Verb is ActionKind.Drag or ActionKind.Slide && definition.Rows.Count > 1 && clause.Dir?.Direction is Direction.Together or Direction.In or Direction.Up)
+                {
+                    // "slide right up to left": the foot that slides goes to the other
+                    continue;
+                }
+
                 if (OneFootOf(clause, definition) is ActionKind fanned)
                 {
                     // "right toes out": one foot fans
@@ -332,6 +338,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             usual = usual with { Kind = ActionKind.Dig, Contact = Contact.Heel, Direction = clause.Dir is null ? Direction.Forward : usual.Direction };
         }
 
+        bool falls = situation.Last is not { Action: { Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig } } on || (clause.Feet.Count == 1 && on.Action.Foot.ToFoot() != clause.Feet[0].Foot);
+        if (verb is ActionKind.Drop && falls && clause.Feet.Count == 1 && (clause.Diagonal || clause.Dir?.Direction is Direction.Forward or Direction.Back or Direction.Side))
+        {
+            // "heel down in front": it is put there, not lowered
+            bool heel = clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase);
+            verb = heel ? ActionKind.Dig : ActionKind.Touch;
+            usual = lexicon.Verbs.Usual(verb);
+        }
+
         if (verb is ActionKind.Drop)
         {
             usual = usual with { Effect = WeightEffect.Takes, Contact = Contact.Flat };
@@ -494,6 +509,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 action = action with { Effect = usual.Effect };
             }
 
+            if (action is { Kind: ActionKind.Step, Effect: WeightEffect.Keeps } && clause.WeightNote is TermKind.WeightNone)
+            {
+                // "close without weight"
+                action = action with { Kind = ActionKind.Touch, Contact = ContactOf(clause.Part, Contact.Ball) };
+            }
+
             if (i == 0)
             {
                 action = WithTurn(clause, action, out missing);
@@ -549,6 +570,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     private void AddAccompaniment(List<Variant> variants, Clause clause, ActionKind kind)
     {
         StepAction action = new(kind, ActingFoot.None, Direction.Unstated, Contact.Air, WeightEffect.Keeps);
+        if (clause.OnEachMove && clause.Feet.Count == 0)
+        {
+            // "clap on every touch": beside moves that are told already
+            variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0.05 });
+        }
+
         Variant own = Body(clause, action, clause.Link is Link.Hard ? 0.1 : 0.4, stretches: false);
         variants.Add(Named(own, lexicon.Verbs.Definition(kind)));
         variants.Add(new Variant { Definition = lexicon.Verbs.Definition(kind), Named = null, Rows = [new VariantRow(action, Counts.Zero, false)], Cost = clause.Link is Link.Hard ? 0.3 : 0.1, Accompanies = true });
@@ -814,6 +841,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         if (clause.IsWith && clause.BothFeet && clause.Part.Length == 0)
         {
             // "with feet apart" says how, not what
+            return;
+        }
+
+        if (clause.BothFeet && clause.Part.Length == 0 && clause.Dir is { Direction: Direction.Out or Direction.In } && clause.Feet.Count == 2 && clause.Feet[0].Foot != clause.Feet[1].Foot)
+        {
+            // "feet apart R, L": one after the other
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Step), FootRule.Free, FeetOf(clause, FootRule.Free, situation, ActionKind.Step), situation, 0);
             return;
         }
 
@@ -1223,7 +1257,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         StepDefinition definition = original;
-        if (eighths is Ratio turn && turn.Sign != 0)
+        bool leadsInto = clause.TurnFirst && clause.TurnsInto && original.TotalTurn.Sign == 0;
+        if (eighths is Ratio turn && turn.Sign != 0 && !leadsInto)
         {
             Ratio relative = named == Foot.Right ? turn : -turn;
             foreach (TurnedForm form in original.TurnedForms)
@@ -1447,7 +1482,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             rows.Add(new VariantRow(respread ? action with { Turn = Turn.None } : action, row.At, row.Stretches));
         }
 
-        bool turnsAway = clause.TurnFirst && definition is { NamedBy: NamedBy.Travel or NamedBy.FirstFoot } && rows.Count > 1 && rows[0].Action.Direction == Direction.Side && eighths is Ratio away && away.Sign > 0 != (named == Foot.Right);
+        bool turnsAway = (clause.TurnFirst && clause.TurnsInto && rows.Count > 1) || clause.TurnFirst && definition is { NamedBy: NamedBy.Travel or NamedBy.FirstFoot } && rows.Count > 1 && rows[0].Action.Direction == Direction.Side && eighths is Ratio away && away.Sign > 0 != (named == Foot.Right);
         if (respread && turnsAway)
         {
             // "1/4 left chassé right": the turn first, then the way of the figure

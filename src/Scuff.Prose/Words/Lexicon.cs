@@ -293,6 +293,9 @@ internal sealed class Lexicon
                 case "repeat":
                     Add(form, new Meaning(value == "mirrored" ? TermKind.RepeatMirrored : TermKind.Repeat));
                     break;
+                case "wall":
+                    Add(form, new Meaning(TermKind.Clock) { Value = int.Parse(value, System.Globalization.CultureInfo.InvariantCulture) });
+                    break;
                 case "number":
                     Add(form, new Meaning(TermKind.Number) { Value = int.Parse(value, System.Globalization.CultureInfo.InvariantCulture) });
                     break;
