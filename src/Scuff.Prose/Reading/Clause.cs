@@ -139,6 +139,9 @@ internal sealed class Clause
     /// <summary>The detail in brackets or after a colon.</summary>
     public List<Clause> Detail { get; set; } = [];
 
+    /// <summary>The detail stands after a dash, which may as well part one move from the next.</summary>
+    public bool DetailAfterDash { get; set; }
+
     /// <summary>It is an &amp; that may be a step together of its own.</summary>
     public bool IsAmp { get; set; }
 
@@ -205,6 +208,7 @@ internal sealed class Clause
             RepeatCounts = RepeatCounts,
             RepeatSection = RepeatSection,
             HasStyle = HasStyle,
+            DetailAfterDash = DetailAfterDash,
             Detail = [.. Detail.Select(d => d.Copy(mirrored))],
             IsAmp = IsAmp,
         };

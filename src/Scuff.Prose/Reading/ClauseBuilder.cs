@@ -627,7 +627,7 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        bool toFoot = at > 0 && _terms[at - 1].Kind == TermKind.Filler && _terms[at - 1].Text is "to" or "by" or "at" or "towards" && _current.Feet.Count > 0 && _current.Feet[^1].Foot != foot && _pending is not (Link.Soft or Link.Amp) && _current.Dir is null or { Direction: Direction.Together or Direction.Up or Direction.In };
+        bool toFoot = at > 0 && _terms[at - 1].Kind == TermKind.Filler && (_terms[at - 1].Text is "to" or "by" or "at" or "towards" || (certain && SaysTo(at - 1)) || (_current.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Drag or ActionKind.Slide && SaysTo(at - 1))) && _current.Feet.Count > 0 && _current.Feet[^1].Foot != foot && _pending is not (Link.Soft or Link.Amp) && _current.Dir is null or { Direction: Direction.Together or Direction.Up or Direction.In };
         bool backToFoot = at > 1 && _terms[at - 1] is { Kind: TermKind.Filler } && _terms[at - 1].Text.Split(' ')[0].ToLowerInvariant() is "to" or "the" or "your" && _terms[PreviousIndex(at - 1) is int way and >= 0 ? way : at] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Back }
             && SaysTo(at - 1) && _current is { Feet.Count: > 0, Dir.Direction: Direction.Back, Head: null or { Verb: ActionKind.Step } } && _current.Feet[^1].Foot != foot && _pending is Link.None && NextIndex(at + 1) < 0;
         if (toFoot || backToFoot)
@@ -691,7 +691,7 @@ internal sealed class ClauseBuilder
     {
         for (int i = at; i >= 0 && _terms[i].Kind is TermKind.Filler; i--)
         {
-            if (_terms[i].Text.Split(' ').Contains("to", StringComparer.OrdinalIgnoreCase))
+            if (_terms[i].Text.Split(' ').Any(w => w.ToLowerInvariant() is "to" or "by" or "towards" or "toward"))
             {
                 return true;
             }
@@ -914,6 +914,18 @@ internal sealed class ClauseBuilder
 
         bool letter = dir.Side is Foot beside && term.Text.Length == 4 && term.Text.StartsWith("to ", StringComparison.OrdinalIgnoreCase) && _current.Feet.Count > 0 && _current.Feet[^1].Foot != beside && _current.Dir is null && _pending is Link.None
             && _current.Head?.Verb is null or ActionKind.Step or ActionKind.Touch or ActionKind.Drag or ActionKind.Slide or ActionKind.Tap;
+        bool gestureTo = dir is { Direction: Direction.Side, Side: Foot at0 } && term.Text.StartsWith("to ", StringComparison.OrdinalIgnoreCase) && !term.Text.Contains("side", StringComparison.OrdinalIgnoreCase) && _current is { Feet.Count: 1, Dir: null, Reference: null } && _pending is Link.None
+            && _current.Feet[0].Foot != at0 && (_current.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Drag or ActionKind.Slide || (_current.Head is { Verb: ActionKind.Step } && _current.HeadText.StartsWith("join", StringComparison.OrdinalIgnoreCase)) || (_current.Head is { Verb: ActionKind.Step } && term.Text.Equals("to the " + (at0 == Foot.Right ? "right" : "left") + " foot", StringComparison.OrdinalIgnoreCase)))
+            && NextIndex(at + 1) is int foot0 && (foot0 < 0 || _terms[foot0].Kind is TermKind.Part);
+        if (gestureTo)
+        {
+            // "touch left to right": no foot touches out past the other
+            _current.Reference = dir.Side;
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Together };
+            Widen(term);
+            return;
+        }
+
         if (letter)
         {
             // "R to L": beside it
@@ -1012,7 +1024,7 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        if (_pending is Link.None && placing && said && (referenceAfter || _current.Feet.Count == 0 || following < 0) && (present == coming || (present, coming) is (Direction.LockBehind, Direction.CrossBehind) or (Direction.LockBehind, Direction.CrossFront) or (Direction.Back, Direction.CrossBehind) or (Direction.Back, Direction.CrossFront) or (Direction.Forward, Direction.CrossFront) or (Direction.CrossFront, Direction.CrossBehind) or (Direction.Back, Direction.Together) or (Direction.In, Direction.Together) or (Direction.Up, Direction.Together) or (Direction.Up, Direction.CrossFront) or (Direction.Up, Direction.CrossBehind)))
+        if (_pending is Link.None && placing && said && (referenceAfter || _current.Feet.Count == 0 || following < 0) && (present == coming || (present, coming) is (Direction.LockBehind, Direction.CrossBehind) or (Direction.LockBehind, Direction.CrossFront) or (Direction.Back, Direction.CrossBehind) or (Direction.Back, Direction.CrossFront) or (Direction.Forward, Direction.CrossFront) or (Direction.CrossFront, Direction.CrossBehind) or (Direction.Back, Direction.Together) or (Direction.In, Direction.Together) or (Direction.Up, Direction.Together) or (Direction.Up, Direction.CrossFront) or (Direction.Up, Direction.CrossBehind) or (Direction.InPlace, Direction.Together)))
         {
             // "cross R over L", "lock L behind R", "close L beside R", "rock L back behind R"
             if (present is not (Direction.LockBehind or Direction.LockFront))
@@ -1035,7 +1047,7 @@ internal sealed class ClauseBuilder
 
         bool sameKind = present == coming || (present, coming) is (Direction.CrossFront, Direction.Forward) or (Direction.CrossFront, Direction.Side)
             or (Direction.Side, Direction.Out) or (Direction.Out, Direction.Side) or (Direction.Back, Direction.Together) or (Direction.Home, Direction.Together)
-            or (Direction.Together, Direction.InPlace) or (Direction.Back, Direction.InPlace) or (Direction.LockBehind, Direction.CrossBehind) or (Direction.LockBehind, Direction.CrossFront)
+            or (Direction.Together, Direction.InPlace) or (Direction.InPlace, Direction.Together) or (Direction.Back, Direction.InPlace) or (Direction.LockBehind, Direction.CrossBehind) or (Direction.LockBehind, Direction.CrossFront)
             or (Direction.Forward, Direction.Out) or (Direction.Back, Direction.Out) or (Direction.Out, Direction.Forward) or (Direction.Out, Direction.Back)
             or (Direction.Back, Direction.Home) or (Direction.Back, Direction.In) or (Direction.In, Direction.Together) or (Direction.Together, Direction.Home)
             or (Direction.CrossBehind, Direction.Side) or (Direction.Side, Direction.Forward) or (Direction.Down, Direction.InPlace) or (Direction.Up, Direction.Forward) or (Direction.Forward, Direction.Up)
@@ -1212,6 +1224,13 @@ internal sealed class ClauseBuilder
                 return;
             }
 
+            if (move.Verb is ActionKind.Step && _current is { IsFigure: true, Feet.Count: 0 } && _current.Head!.Figures[0].Rows.Count > 1 && FeetOnlyFollow(at + 1))
+            {
+                // "shuffle forward stepping R, L, R"
+                Widen(term);
+                return;
+            }
+
             if (_current.IsFigure && _current.Head!.Figures.All(f => f.Rows.Count == 1 && f.Rows[0].Action.Kind == move.Verb))
             {
                 // "hinge 1/2 right stepping R to side"
@@ -1220,9 +1239,10 @@ internal sealed class ClauseBuilder
             }
         }
 
-        if (move.Verb is ActionKind.Drop && _current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir: null, Part.Length: 0 } && IsPutting(_current.HeadText) && _pending is Link.None)
+        bool laid = move.Verb is ActionKind.Drop || move is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dig or ActionKind.Touch or ActionKind.Point }] }, ..] };
+        if (laid && _current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir: null, Part.Length: 0 } && IsPutting(_current.HeadText) && _pending is Link.None)
         {
-            // "put your right heel down"
+            // "put your right heel down", "put R heel forward"
             _current.Head = move;
             _current.HeadText = term.Text;
             Widen(term);
@@ -1284,6 +1304,29 @@ internal sealed class ClauseBuilder
         _current.Head = move;
         _current.HeadText = term.Text;
         Widen(term);
+    }
+
+    /// <summary>Whether nothing but feet, two at least, stands up to the end or to another move.</summary>
+    private bool FeetOnlyFollow(int from)
+    {
+        int feet = 0;
+        for (int i = from; i < _end; i++)
+        {
+            switch (_terms[i].Kind)
+            {
+                case TermKind.Foot or TermKind.Side:
+                    feet++;
+                    break;
+                case TermKind.Filler or TermKind.Join or TermKind.Dash or TermKind.Amp:
+                    break;
+                case TermKind.Separator when feet < 2 && NextIndex(i + 1) is int next and >= 0 && _terms[next].Kind is TermKind.Foot or TermKind.Side:
+                    break;
+                default:
+                    return feet >= 2;
+            }
+        }
+
+        return feet >= 2;
     }
 
     private static int? AmountOfTurn(string text) => text.ToLowerInvariant() switch
@@ -1766,6 +1809,7 @@ internal sealed class ClauseBuilder
         }
 
         owner.Detail.AddRange(rest);
+        owner.DetailAfterDash = _terms[at].Text is "-" or "–" or "—";
         owner.Cover(_terms[end - 1].Span);
         at = end - 1;
         return true;
@@ -1851,9 +1895,29 @@ internal sealed class ClauseBuilder
 
     private static bool IsFetching(string verb) => verb.Length > 3 && verb[..4].ToLowerInvariant() is "brin" or "brou" or "take" or "draw" or "pull" or "retu" or "coll";
 
+    /// <summary>"Pivot 1/4 left taking weight onto L": where the turn ends, no move of its own.</summary>
+    private void JoinWeights()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            Clause note = _clauses[i];
+            Clause owner = _clauses[i - 1];
+            bool ofTurn = IsTurnVerb(owner.Head) || owner.IsTurnOnly;
+            if (ofTurn && note is { Link: Link.None, Head: { Verb: ActionKind.Shift, IsIng: true }, Feet.Count: 1, Amount: null } && owner.WeightNote is null)
+            {
+                owner.WeightNote = TermKind.WeightOn;
+                owner.WeightFoot = note.Feet[0].Foot;
+                owner.Cover(note.Span);
+                owner.LinkAfter = note.LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
     private void Tidy()
     {
         JoinPronouns();
+        JoinWeights();
 
         for (int i = _clauses.Count - 1; i > 0; i--)
         {
@@ -1872,7 +1936,7 @@ internal sealed class ClauseBuilder
         {
             Clause turn = _clauses[i];
             Clause figure = _clauses[i - 1];
-            if (turn.IsTurnOnly && turn.Amount is not null && figure is { IsFigure: true, Amount: null, Detail.Count: 0 } && IsTurnVerb(figure.Head))
+            if (turn.IsTurnOnly && turn.Amount is not null && figure is { IsFigure: true, Amount: null, Detail.Count: 0, Head.NamesAmount: false } && IsTurnVerb(figure.Head))
             {
                 figure.Amount = turn.Amount;
                 if (figure.TurnSide is Foot lead && turn.TurnSide is not null && figure.Feet.Count == 0)

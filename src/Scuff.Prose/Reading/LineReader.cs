@@ -146,18 +146,22 @@ internal sealed class LineReader(ReaderState state)
         foreach (Clause clause in left)
         {
             TextSpan span = clause.Start >= whole.Start && clause.End <= whole.End ? clause.Span : whole;
-            Rule rule = !best.SaidTwice && IsMoveOfItsOwn(clause) ? ReadingRules.MoveLeftOut : ReadingRules.WordsLeftOut;
+            bool saidBefore = best.SaidTwice || (clause.Head?.Verb is ActionKind.Drop && best.Rows.Exists(r => r.Action.Kind is ActionKind.Drop));
+            Rule rule = !saidBefore && IsMoveOfItsOwn(clause) ? ReadingRules.MoveLeftOut : ReadingRules.WordsLeftOut;
             state.Add(rule.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)));
         }
 
         return left.Count > 0;
     }
 
+    private static bool NamesHeelOrToe(string words) => words.Contains("heel", StringComparison.OrdinalIgnoreCase) || words.Contains("toe", StringComparison.OrdinalIgnoreCase);
+
     // A remark on weight, hips or knees may be passed over with a hint; a turn or a foot that acts may not.
     private static bool IsMoveOfItsOwn(Clause clause) => !clause.SaysEach && !clause.SaysFinish
         && (clause.Amount is not null || (clause.HasTurnWord && clause.TurnSide is not null)
             || clause.Head is { Verb: ActionKind.Step, Special: not "walk" } && clause.Feet.Count == 1
-            || clause.Head is { Verb: ActionKind.Rock or ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Kick or ActionKind.Hook or ActionKind.Flick or ActionKind.Stomp or ActionKind.Jump or ActionKind.Hop or ActionKind.Leap or ActionKind.Pivot or ActionKind.Unwind });
+            || clause.Head is { Verb: ActionKind.Rock or ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Kick or ActionKind.Hook or ActionKind.Flick or ActionKind.Stomp or ActionKind.Jump or ActionKind.Hop or ActionKind.Leap or ActionKind.Pivot or ActionKind.Unwind }
+            || (clause is { Link: not Link.None, Head.Verb: ActionKind.Drop } && NamesHeelOrToe(clause.HeadText)));
 
     /// <summary>Styling words among the footwork are kept as notes, and hinted at.</summary>
     private ValueList<Note> Styling(List<Term> terms)
@@ -422,6 +426,12 @@ internal sealed class LineReader(ReaderState state)
                     return (named, null, clauses, []);
                 }
 
+                if (figures.Exists(f => f.Item1.DetailAfterDash) && InsteadOfDetail(solver, clauses, places) is (LineReading listed, var listedOther, List<Clause> list)
+                    && (best is not { Fits: true } || listed.Cost + 0.3 < best.Cost || !figures.TrueForAll(f => IsDetailOf(f, best))))
+                {
+                    return (listed, listedOther, list, []);
+                }
+
                 bool impossible = best is { Cost: > 2.5 };
                 if (best is { Fits: true } && !(impossible && Best(solver.Solve(clauses, places, state.Weight)).Best is { Fits: true, Cost: < 1 }))
                 {
@@ -486,6 +496,28 @@ internal sealed class LineReader(ReaderState state)
         }
 
         return (plain, second, clauses, figures);
+    }
+
+    /// <summary>"Heel strut R - L back - R out": the dash parts moves, and what follows the figure is no detail of it.</summary>
+    private (LineReading Best, LineReading? Other, List<Clause> Clauses)? InsteadOfDetail(LineSolver solver, List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    {
+        List<Clause> list = [];
+        foreach (Clause clause in clauses)
+        {
+            if (!clause.DetailAfterDash)
+            {
+                list.Add(clause);
+                continue;
+            }
+
+            Clause figure = clause.Copy(mirrored: false);
+            figure.Detail = [];
+            list.Add(figure);
+            list.AddRange(clause.Detail);
+        }
+
+        (LineReading? best, LineReading? other) = Best(solver.Solve(list, places, state.Weight));
+        return best is { Fits: true, Cost: < 1.2 } ? (best, other, list) : null;
     }
 
     /// <summary>
@@ -743,28 +775,9 @@ internal sealed class LineReader(ReaderState state)
                 continue;
             }
 
-            List<StepAction> detail = best.Rows.Where(r => r.Clause >= from && r.Clause < to && !r.IsWith && r.Action.Kind != ActionKind.Hold).Select(r => r.Action).ToList();
+            List<StepAction> detail = DetailOf(best, from, to);
             Foot? stated = figure.Feet.Count > 0 ? figure.Feet[0].Foot : figure.DirSide;
-            bool anyLike = false;
-            bool anyMirrored = false;
-            foreach (StepDefinition definition in head.Figures)
-            {
-                foreach (StepDefinition form in Forms(definition))
-                {
-                    foreach (Foot named in (ReadOnlySpan<Foot>)[Foot.Right, Foot.Left])
-                    {
-                        if (!Like(form, named, detail))
-                        {
-                            continue;
-                        }
-
-                        bool side = stated is null || (figure.Feet.Count == 0 && form.NamedBy != NamedBy.Travel) || form.NamedBy == NamedBy.None || named == stated || figure.Feet.Count > 1;
-                        anyLike |= side;
-                        anyMirrored |= !side;
-                    }
-                }
-            }
-
+            (bool anyLike, bool anyMirrored) = Likeness(figure, head, stated, detail);
             if (anyLike || detail.Count == 0 || head.Figures.All(f => f.Rows.Count < 2))
             {
                 continue;
@@ -781,6 +794,38 @@ internal sealed class LineReader(ReaderState state)
                 state.Add(ReadingRules.FigureDetailDiffers.At(span, ("name", name)));
             }
         }
+    }
+
+    private static List<StepAction> DetailOf(LineReading reading, int from, int to)
+        => reading.Rows.Where(r => r.Clause >= from && r.Clause < to && !r.IsWith && r.Action.Kind != ActionKind.Hold).Select(r => r.Action).ToList();
+
+    private bool IsDetailOf((Clause Figure, int From, int To) told, LineReading reading)
+        => told.Figure.Head is not { Figures.Count: > 0 } head || Likeness(told.Figure, head, told.Figure.Feet.Count > 0 ? told.Figure.Feet[0].Foot : told.Figure.DirSide, DetailOf(reading, told.From, told.To)).Any;
+
+    /// <summary>Whether the detail is that of the figure on its foot, or of the figure on the other foot.</summary>
+    private (bool Any, bool Mirrored) Likeness(Clause figure, Meaning head, Foot? stated, List<StepAction> detail)
+    {
+        bool anyLike = false;
+        bool anyMirrored = false;
+        foreach (StepDefinition definition in head.Figures)
+        {
+            foreach (StepDefinition form in Forms(definition))
+            {
+                foreach (Foot named in (ReadOnlySpan<Foot>)[Foot.Right, Foot.Left])
+                {
+                    if (!Like(form, named, detail))
+                    {
+                        continue;
+                    }
+
+                    bool side = stated is null || (figure.Feet.Count == 0 && form.NamedBy != NamedBy.Travel) || form.NamedBy == NamedBy.None || named == stated || figure.Feet.Count > 1;
+                    anyLike |= side;
+                    anyMirrored |= !side;
+                }
+            }
+        }
+
+        return (anyLike, anyMirrored);
     }
 
     private static bool FirstFootDiffers(ValueList<StepDefinition> figures, Foot? stated, List<StepAction> detail)

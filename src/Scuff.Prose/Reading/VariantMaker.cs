@@ -60,6 +60,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 }
 
                 AddFigure(variants, clause, definition, situation);
+                foreach (OtherReading other in definition.Others)
+                {
+                    // "lock step" is danced on 1&2 as well as on 1-3
+                    if (other.Words.StartsWith("quick", StringComparison.Ordinal) && other.Id is string id && lexicon.Catalogue.Find(id) is StepDefinition quick)
+                    {
+                        AddFigure(variants, clause, quick, situation, 0.2);
+                    }
+                }
+
                 if (IsStepAndPivot(definition) && clause.Head.Verb is null)
                 {
                     // "step R forward, half pivot left": the step is written out already
@@ -313,7 +322,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
         string special = clause.Head.Special;
         bool placed = verb == ActionKind.Step && special == "step" && clause.HeadText.Length > 2 && clause.HeadText[..3].ToLowerInvariant() is "put" or "pla" or "bri" or "set" or "pos";
-        if (placed && clause.Part is "heel" or "heels" or "toe" or "toes" && clause.Dir?.Direction is not (Direction.Together or Direction.Home or Direction.Down or Direction.InPlace))
+        bool strut = verb == ActionKind.Step && clause.Part is "heel" or "toe" or "ball" && _next?.Head?.Verb == ActionKind.Drop && (_next.Feet.Count == 0 || clause.Feet.Count == 0 || _next.Feet[0].Foot == clause.Feet[0].Foot);
+        if (strut)
+        {
+            // "step R toe forward, drop heel": the weight comes with the drop
+            verb = clause.Part == "heel" ? ActionKind.Dig : ActionKind.Touch;
+            usual = lexicon.Verbs.Usual(verb);
+        }
+
+        if (placed && !strut && clause.Part is "heel" or "heels" or "toe" or "toes" && clause.Dir?.Direction is not (Direction.Together or Direction.Home or Direction.Down or Direction.InPlace))
         {
             // "put the right heel forward" is a touch of the heel
             AddVerbless(variants, clause, previous, situation);
@@ -427,6 +444,11 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             }
         }
 
+        if (feet.Count == 0 && verb == ActionKind.Drop && situation.Last is { Action: { Effect: WeightEffect.Keeps } laid } && laid.Foot.ToFoot() is Foot lowered && laid.Kind is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig)
+        {
+            feet.Add((lowered, true));
+        }
+
         if (feet.Count == 0 && verb == ActionKind.Sway && clause.DirSide is Foot swaySide)
         {
             feet.Add((swaySide, true));
@@ -507,6 +529,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             if (clause.WeightNote == TermKind.WeightOn && Math.Max(feet.Count, times) > 1)
             {
                 action = action with { Effect = usual.Effect };
+            }
+
+            if (action is { Kind: ActionKind.Step, Effect: WeightEffect.Keeps } && clause.WeightNote is TermKind.WeightOn)
+            {
+                // "step L back, weight on R": hardly a step
+                total += 0.5;
             }
 
             if (action is { Kind: ActionKind.Step, Effect: WeightEffect.Keeps } && clause.WeightNote is TermKind.WeightNone)
@@ -939,7 +967,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             clause.Dir = clause.Dir with { Direction = Direction.CrossFront };
         }
 
-        if (clause.Part == "ball" && _next?.Head?.Verb == ActionKind.Drop)
+        if (clause.Part is "ball" && _next?.Head?.Verb == ActionKind.Drop)
         {
             // "ball of R forward, lower R heel": a strut
             AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Touch), FootRule.Free, feet, situation, 0);
@@ -999,9 +1027,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         variants.Add(new Variant { Definition = figure, Named = round, Rows = rows, Cost = cost, FootNamed = true, StatedTurn = Turn.FromEighths(round == Foot.Right ? 8 : -8) });
     }
 
-    private void AddFigure(List<Variant> variants, Clause clause, StepDefinition original, Situation situation)
+    private void AddFigure(List<Variant> variants, Clause clause, StepDefinition original, Situation situation, double cost = 0)
     {
-        double cost = 0;
         Direction stated = clause.Dir?.Direction ?? Direction.Unstated;
         if (IsStepAndPivot(original) && clause is { Feet.Count: 0, Amount: null, TurnSide: Foot lead } && !clause.Head!.NamesAmount && situation.Weight.FreeFoot() == lead)
         {
@@ -1126,12 +1153,20 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     private StepDefinition WayOf(StepDefinition definition, Direction stated)
     {
         Direction own = definition.Rows[0].Action.Direction;
-        if (definition.Rows.Count < 2 || (own, stated) is not ((Direction.Forward, Direction.Back) or (Direction.Back, Direction.Forward)))
+        if (definition.Rows.Count < 2 || (own, stated) is not ((Direction.Forward or Direction.Side, Direction.Back) or (Direction.Back or Direction.Side, Direction.Forward)))
         {
             return definition;
         }
 
-        string name = definition.Name + (stated == Direction.Back ? " back" : " forward");
+        string way = stated == Direction.Back ? " back" : " forward";
+        if (own == Direction.Side)
+        {
+            // "chassé forward": the sideways figure has a sister that goes on
+            List<string> names = [.. definition.Aliases.Prepend(definition.Name).Select(n => n + way)];
+            return lexicon.Catalogue.Definitions.FirstOrDefault(d => d.Rows.Count == definition.Rows.Count && d.Rows[0].Action.Direction == stated && (names.Contains(d.Name) || d.Aliases.Any(names.Contains))) ?? definition;
+        }
+
+        string name = definition.Name + way;
         return lexicon.Catalogue.Definitions.FirstOrDefault(d => d.Name == name || d.Aliases.Contains(name)) ?? definition;
     }
 
@@ -1151,6 +1186,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 "waltz" => isWaltz || clause.SaysWaltz,
                 _ => false,
             };
+            match |= cue.Length > 3 && stated == Direction.Unstated && clause.HeadText.Contains(cue, StringComparison.OrdinalIgnoreCase);
             if (match)
             {
                 return true;
@@ -1326,9 +1362,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
         bool figureFollows = _next is { Head: { Figures.Count: > 0, Verb: null } after } && after.Figures.All(f => f.Rows.Count > 2);
         bool saysFinish = finish < definition.Rows.Count && clause.HeadText.Contains(definition.Rows[finish].Action.Traits.Word, StringComparison.OrdinalIgnoreCase);
-        if (finish < definition.Rows.Count && !beside && !figureFollows && !saysFinish)
+        if (finish < definition.Rows.Count && !beside && !saysFinish)
         {
-            variants.Add(Cut(whole, finish, _next is null ? 0.6 : 0.02));
+            variants.Add(Cut(whole, finish, _next is null ? 0.3 : figureFollows ? 0.4 : 0.02));
         }
 
         // a spiral whose step is written out: "step R forward, full spiral left"

@@ -102,7 +102,7 @@ internal sealed class Lexicon
             }
 
             string candidate = word[..i] + word[i + 1] + word[i] + word[(i + 2)..];
-            if (KnowsWord(candidate))
+            if (MayBeMeant(candidate))
             {
                 if (exchanged is not null)
                 {
@@ -121,7 +121,7 @@ internal sealed class Lexicon
         // a letter doubled: "stepp", "heell"
         for (int i = 0; i + 1 < word.Length; i++)
         {
-            if (word[i] == word[i + 1] && word[..i] + word[(i + 1)..] is string single && KnowsWord(single))
+            if (word[i] == word[i + 1] && word[..i] + word[(i + 1)..] is string single && MayBeMeant(single))
             {
                 return single;
             }
@@ -131,7 +131,7 @@ internal sealed class Lexicon
         bool isClear = true;
         foreach (string candidate in Slips.Of(word))
         {
-            if (!KnowsWord(candidate) || string.Equals(candidate, found, StringComparison.Ordinal))
+            if (!MayBeMeant(candidate) || string.Equals(candidate, found, StringComparison.Ordinal))
             {
                 continue;
             }
@@ -152,6 +152,9 @@ internal sealed class Lexicon
 
         return isClear ? found : null;
     }
+
+    // numbers are written with care: "give" is no slip for "five"
+    private bool MayBeMeant(string word) => KnowsWord(word) && Word(word) is not { Kind: TermKind.Number };
 
     /// <summary>Whether the word stands in any known phrase.</summary>
     public bool KnowsWord(string word) => word.Length >= 3 && (_words.ContainsKey(word) || (_base?.KnowsWord(word) ?? false));
