@@ -70,6 +70,10 @@ internal sealed class ClauseBuilder
                     Close(Link.Hard);
                     _styling = false;
                     break;
+                case TermKind.Join when _current.HasContent && (i + 1 >= _end || _terms[i + 1].Kind is TermKind.Separator or TermKind.Close or TermKind.Open or TermKind.Clock or TermKind.With):
+                    // "R heel and L heel and": the last and may be danced
+                    Amp(term);
+                    break;
                 case TermKind.Join:
                     _pending = Link.Soft;
                     _with = false;
@@ -770,6 +774,25 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        if (_current.IsTurnOnly && _pending is Link.None && SaysOnto(at - 1))
+        {
+            // "turn onto left": the foot it ends on
+            _current.WeightNote = TermKind.WeightOn;
+            _current.WeightFoot = side;
+            Widen(term);
+            return;
+        }
+
+        bool turnedFigure = _current is { Amount: not null, IsFigure: true } && previous >= 0 && _terms[previous] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ NamedBy: NamedBy.FirstFoot, Rows.Count: > 2 }, ..] } } && _current.Feet.Count == 0;
+        turnedFigure |= previous >= 0 && _terms[previous] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ NamedBy: NamedBy.Turn, Rows.Count: > 1 }, ..] } } && _current.Feet.Count == 0;
+        if ((turnedFigure || TurnsByName(previous)) && ((_current.Feet.Count == 1 && _current.Feet[0].Foot != side && next < 0) || (_current.Feet.Count == 0 && next >= 0 && _terms[next] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step, IsIng: true } } && FeetOnlyFollow(next + 1))) && _current.TurnSide is null && _pending is Link.None)
+        {
+            // "left half turn shuffle right", "half turn shuffle right stepping L, R, L"
+            _current.TurnSide = side;
+            Widen(term);
+            return;
+        }
+
         bool turnBefore = previous >= 0 && (_terms[previous].Kind is TermKind.Amount || (_terms[previous].Kind is TermKind.Turn && (_current.Amount is not null || !IsStepAfter(at))) || (_terms[previous].Kind is TermKind.Move && IsTurnVerb(_terms[previous].Meaning) && _terms[previous].Meaning.Verb is ActionKind.Pivot or ActionKind.Unwind));
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantMaker.IsStepAndPivot) && _current.Feet.Count == 0 && !(next >= 0 && (_terms[next].Kind is TermKind.Amount || (_terms[next].Kind is TermKind.Move && AmountOfTurn(_terms[next].Text) is not null)));
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _terms[previous].Text.Contains("turn", StringComparison.OrdinalIgnoreCase)
@@ -811,6 +834,22 @@ internal sealed class ClauseBuilder
 
         FootTerm(term, at, false);
     }
+
+    private bool SaysOnto(int at)
+    {
+        for (int i = at; i >= 0 && _terms[i].Kind is TermKind.Filler; i--)
+        {
+            if (_terms[i].Text.StartsWith("onto", StringComparison.OrdinalIgnoreCase) || _terms[i].Text.StartsWith("on to", StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether the name at this place says how far it turns, and is called by its first foot.</summary>
+    private bool TurnsByName(int at) => at >= 0 && _terms[at] is { Kind: TermKind.Move, Meaning: { Verb: null, NamesAmount: true, Figures.Count: > 0 } named } && named.Figures.All(f => f.TotalTurn.Sign != 0 && f.NamedBy == NamedBy.FirstFoot && f.Rows.Count > 2);
 
     private bool IsStepAfter(int at)
     {
@@ -1224,6 +1263,13 @@ internal sealed class ClauseBuilder
                 return;
             }
 
+            if (move.Verb is ActionKind.Step && _current is { IsTurnOnly: true, Amount: 8, TurnSide: not null } && FeetOnlyFollow(at + 1))
+            {
+                // "full turn left stepping R, L"
+                Widen(term);
+                return;
+            }
+
             if (move.Verb is ActionKind.Step && _current is { IsFigure: true, Feet.Count: 0 } && _current.Head!.Figures[0].Rows.Count > 1 && FeetOnlyFollow(at + 1))
             {
                 // "shuffle forward stepping R, L, R"
@@ -1245,6 +1291,16 @@ internal sealed class ClauseBuilder
             // "put your right heel down", "put R heel forward"
             _current.Head = move;
             _current.HeadText = term.Text;
+            Widen(term);
+            return;
+        }
+
+        if (move is { IsIng: true, Verb: ActionKind.Sway or ActionKind.Bump or ActionKind.RollHips } && _current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir.Direction: Direction.Side or Direction.Out } && _pending is Link.None)
+        {
+            // "step R to side swaying right": how the step is made
+            _current.HasStyle = true;
+            int way = NextIndex(at + 1);
+            _skipsFoot = way >= 0 && _terms[way].Kind is TermKind.Foot or TermKind.Side;
             Widen(term);
             return;
         }
@@ -1801,6 +1857,15 @@ internal sealed class ClauseBuilder
             }
 
             return false;
+        }
+
+        if (owner is { IsFigure: true, Feet.Count: 0 } && moves.Count == owner.Head!.Figures[0].Rows.Count && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }) && rest.Count == moves.Count)
+        {
+            // "full turn left: R, L"
+            owner.Feet.AddRange(moves.SelectMany(m => m.Feet));
+            owner.Cover(_terms[end - 1].Span);
+            at = end - 1;
+            return true;
         }
 
         if (!ReferenceEquals(owner, _current))

@@ -863,9 +863,9 @@ internal sealed class LineReader(ReaderState state)
     private static bool Like(StepDefinition definition, Foot named, List<StepAction> detail)
     {
         List<StepAction> rows = definition.Rows.Where(r => r.Action.Kind != ActionKind.Hold).Select(r => r.For(named)).ToList();
-        if (rows.Count > 1 && detail.Count > rows.Count && detail.Count % rows.Count == 0)
+        if (rows.Count > 1 && detail.Count > rows.Count)
         {
-            // the figure several times
+            // the figure several times, or followed by other moves
             detail = detail.GetRange(0, rows.Count);
         }
 

@@ -472,6 +472,12 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         // one row a label
         State labelled = state;
         double rhythm = RhythmCost(rows, places, state.Label);
+        if (rows[0].Action.Kind == ActionKind.Arms && state.Label < places.Count && !places[state.Label].Place.IsWhole)
+        {
+            // no arms of their own between two beats
+            rhythm += 0.5;
+        }
+
         for (int i = 0; i < rows.Count; i++)
         {
             labelled = Put(labelled, variant, rows[i], i == 0 ? pending : null, index, places);

@@ -69,7 +69,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     }
                 }
 
-                if (IsStepAndPivot(definition) && clause.Head.Verb is null)
+                bool paddle = definition.Rows is [{ Action.Kind: ActionKind.Press }, { Action.Kind: ActionKind.Pivot }] && situation.Last is { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Direction: Direction.Forward or Direction.Unstated } };
+                if ((IsStepAndPivot(definition) || paddle) && clause.Head.Verb is null)
                 {
                     // "step R forward, half pivot left": the step is written out already
                     int? stated = clause.Amount;
@@ -229,6 +230,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         Direction direction = clause.Dir.Direction;
+        if (kind is ActionKind.Sway && (clause.DirSide is not null || clause.Dir.Direction == Direction.Back))
+        {
+            // "sway back to the left"
+            return Direction.Side;
+        }
+
         if (direction == Direction.Side && across && kind is ActionKind.Drag or ActionKind.Slide)
         {
             return Direction.Together;
@@ -1529,9 +1536,22 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             Spread(rows, definition, eighths!.Value);
         }
 
+        if (definition is { NamedBy: NamedBy.Turn, Rows.Count: 1 } && clause is { TurnSide: not null, Feet: [{ } stepping] } && rows[0].Action is { Kind: ActionKind.Step, Effect: WeightEffect.Takes })
+        {
+            // "hinge 1/2 left stepping R to side": the foot is told
+            rows[0] = rows[0] with { Action = rows[0].Action with { Foot = stepping.Foot.ToActingFoot() } };
+        }
+
         if (definition.Rows.Count == 1 && clause.Dir is not null && rows[0].Action.Foot.ToFoot() is Foot acting)
         {
             rows[0] = rows[0] with { Action = rows[0].Action with { Direction = DirectionOf(clause, acting, rows[0].Action.Direction, rows[0].Action.Kind) } };
+        }
+
+        bool crossed = rows.Count == 2 && rows[0].Action.Kind == ActionKind.Rock && clause.Dir?.Direction is Direction.CrossFront or Direction.CrossBehind;
+        if (crossed)
+        {
+            // "back rock behind R"
+            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = clause.Dir!.Direction } };
         }
 
         bool strut = rows.Count == 2 && rows[1].Action.Kind == ActionKind.Drop;
