@@ -18,6 +18,7 @@ internal sealed class ClauseBuilder
     private bool _styling;
     private bool _with;
     private bool _skipsFoot;
+    private bool _soThat;
 
     private readonly bool _placesStart;
 
@@ -260,6 +261,7 @@ internal sealed class ClauseBuilder
             halved.HalfOf = word.EndsWith("first half", StringComparison.Ordinal) ? 1 : 2;
         }
 
+        _soThat = word is "so that" or "so" or "such that" or "letting" || (_soThat && word is "the" or "its" or "your");
         _current.TurnsInto |= word is "into" or "into a" && _current.IsTurnOnly && _current.Amount is not null;
         _current.SaysSameFoot |= word.EndsWith("same foot", StringComparison.Ordinal);
         _current.SaysIt |= word is "it" or "them" or "same foot" or "that same foot" or "the same foot" or "that foot";
@@ -653,6 +655,13 @@ internal sealed class ClauseBuilder
         }
 
         bool sideOfFoot = !certain && _current is { Feet.Count: 1, Dir: null, Reference: null } && (_current.Feet[0].IsCertain || _current.FootFirst) && _current.Feet[0].Foot == foot && _current.Head?.Verb is not null && !_current.IsFigure && _pending is Link.None;
+        if (sideOfFoot && !VerbFirst && NextIndex(at + 1) is int coming and >= 0 && (_terms[coming].Kind is TermKind.Move || (_terms[coming].Kind is TermKind.Part && !_current.HeadText.Contains(' ', StringComparison.Ordinal))))
+        {
+            // "left kick left scuff", "right brush right heel": the foot begins the next move
+            Close(Link.None);
+            sideOfFoot = false;
+        }
+
         if (sideOfFoot)
         {
             // "RF step right": the foot is named already, so this is where it goes
@@ -670,11 +679,17 @@ internal sealed class ClauseBuilder
         }
 
         StartIfPending(certain ? TermKind.Foot : TermKind.Side, at);
+        if (_current is { Head.Verb: ActionKind.Pivot or ActionKind.Unwind, TurnSide: not null, Feet.Count: 0, Amount: not null } && _pending is Link.None && NextIndex(at + 1) is int begun and >= 0 && (_terms[begun].Kind is TermKind.Dir || (_terms[begun].Kind is TermKind.Move && !VerbFirst)))
+        {
+            // "1/2 pivot left right mambo forward"
+            Close(Link.None);
+        }
+
         if (_current.Feet.Count > 0 && (_current.Dir is not null || _current.Part.Length > 0 || _current.Amount is not null) && !IsListContinued(at) && !(_current.IsFigure && _current.Feet[^1].Foot != foot && AllFeetUpTo(at)))
         {
             Close(Link.None);
         }
-        else if (_current is { IsFigure: true, Feet.Count: > 0 } && !VerbFirst && NextIndex(at + 1) is int move and >= 0 && _terms[move].Kind is TermKind.Move && _current.Feet[^1].Foot != foot)
+        else if (_current is { IsFigure: true, Feet.Count: > 0 } && !VerbFirst && NextIndex(at + 1) is int move and >= 0 && _terms[move].Kind is TermKind.Move && (_current.Feet[^1].Foot != foot || (_current is { FootFirst: true, Feet.Count: 1 } && _pending is Link.None)))
         {
             // "right heel strut left heel strut"
             Close(Link.None);
@@ -956,6 +971,7 @@ internal sealed class ClauseBuilder
         bool gestureTo = dir is { Direction: Direction.Side, Side: Foot at0 } && term.Text.StartsWith("to ", StringComparison.OrdinalIgnoreCase) && !term.Text.Contains("side", StringComparison.OrdinalIgnoreCase) && _current is { Feet.Count: 1, Dir: null, Reference: null } && _pending is Link.None
             && _current.Feet[0].Foot != at0 && (_current.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Drag or ActionKind.Slide || (_current.Head is { Verb: ActionKind.Step } && _current.HeadText.StartsWith("join", StringComparison.OrdinalIgnoreCase)) || (_current.Head is { Verb: ActionKind.Step } && term.Text.Equals("to the " + (at0 == Foot.Right ? "right" : "left") + " foot", StringComparison.OrdinalIgnoreCase)))
             && NextIndex(at + 1) is int foot0 && (foot0 < 0 || _terms[foot0].Kind is TermKind.Part);
+        gestureTo |= dir is { Direction: Direction.Side, Side: Foot at1 } && _current is { Feet.Count: 1, Dir: null, Reference: null } && _current.Feet[0].Foot != at1 && at + 1 < _end && _terms[at + 1].Text.Equals("foot", StringComparison.OrdinalIgnoreCase) && _pending is Link.None;
         if (gestureTo)
         {
             // "touch left to right": no foot touches out past the other
@@ -994,7 +1010,8 @@ internal sealed class ClauseBuilder
 
         bool afterRecover = _current is { Head.Verb: ActionKind.Recover, Feet.Count: 1, Dir: null } && footFollows && dir.Direction is Direction.CrossFront or Direction.CrossBehind && _pending is Link.None;
         bool closing = (term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) || dir.Special == "lock") && !term.Text.Contains(' ', StringComparison.Ordinal) && _current is { Feet.Count: 1 } && (_current.Dir is { Direction: Direction.Back } || _current is { Dir: null, Head.Verb: ActionKind.Step }) && footFollows && _pending is Link.None && _terms[NextIndex(at + 1)].Meaning.Side != _current.Feet[0].Foot;
-        if (afterRecover || closing)
+        bool sameAgain = _current is { HasVerb: true, IsFigure: false, Feet.Count: 1, Dir: null, Head.Verb: not ActionKind.Step } && dir.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together && dir.Side is null && _pending is Link.None && footFollows && _terms[NextIndex(at + 1)].Meaning.Side == _current.Feet[0].Foot;
+        if (afterRecover || closing || sameAgain)
         {
             // "recover L cross R over", "step L back close R": the second is a step of its own
             Close(Link.None);
@@ -1136,8 +1153,9 @@ internal sealed class ClauseBuilder
     {
         bool stepLike = _current.HasContent && !_current.IsTurnOnly && !_current.IsFigure && !IsTurnVerb(_current.Head) && !_current.HasTurnWord && _current.TurnSide is null
             && _current is not { Head.Verb: ActionKind.Swivel or ActionKind.Twist, Feet.Count: 0, Dir: null }
-            && !(_current.Amount is null && _current.Feet.Count > 0 && _current.Dir is null && _pending is Link.None);
-        if (_pending is Link.Soft && _current.HasContent && !_current.IsFigure && !IsTurnVerb(_current.Head) && !(_with && _current.IsFeetOnly))
+            && !(_current.Amount is null && _current.Feet.Count > 0 && _current.Dir is null && (_pending is Link.None || (_with && _current.IsFeetOnly)));
+        bool leadsOn = !_with && TurnLeadsOn(at);
+        if (_pending is Link.Soft && _current.HasContent && (!_current.IsFigure || leadsOn) && (!IsTurnVerb(_current.Head) || leadsOn) && !(_with && _current.IsFeetOnly))
         {
             Close(Link.Soft);
         }
@@ -1154,6 +1172,30 @@ internal sealed class ClauseBuilder
         _pending = Link.None;
         _current.Amount = term.Meaning.Value;
         Widen(term);
+    }
+
+    /// <summary>Whether the turn at this place is followed, without a comma, by a foot and where it goes: "1/2 turn left L forward".</summary>
+    private bool TurnLeadsOn(int at)
+    {
+        bool side = false;
+        for (int i = at; i < _end; i++)
+        {
+            switch (_terms[i].Kind)
+            {
+                case TermKind.Amount or TermKind.Turn or TermKind.Filler:
+                    break;
+                case TermKind.Side or TermKind.Dir when !side && _terms[i].Meaning.Side is not null:
+                    side = true;
+                    break;
+                case TermKind.Side or TermKind.Foot when side:
+                    int next = NextIndex(i + 1);
+                    return next >= 0 && (_terms[next].Kind is TermKind.Dir || (_terms[next].Kind is TermKind.Move && !VerbFirst));
+                default:
+                    return false;
+            }
+        }
+
+        return false;
     }
 
     private void TurnTerm(Term term, int at)
@@ -1285,6 +1327,16 @@ internal sealed class ClauseBuilder
             }
         }
 
+        if (move is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitToes or ActionKind.FanToe }, ..] }, ..] } && term.Text.EndsWith(" out", StringComparison.OrdinalIgnoreCase) && _current is { Head.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point, Feet.Count: 1, Dir: null } && _pending is Link.None)
+        {
+            // "touch your left toes out to the side"
+            _current.Part = "toe";
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Out };
+            _current.DirText = "out";
+            Widen(term);
+            return;
+        }
+
         bool laid = move.Verb is ActionKind.Drop || move is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dig or ActionKind.Touch or ActionKind.Point }] }, ..] };
         if (laid && _current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir: null, Part.Length: 0 } && IsPutting(_current.HeadText) && _pending is Link.None)
         {
@@ -1301,6 +1353,16 @@ internal sealed class ClauseBuilder
             _current.HasStyle = true;
             int way = NextIndex(at + 1);
             _skipsFoot = way >= 0 && _terms[way].Kind is TermKind.Foot or TermKind.Side;
+            Widen(term);
+            return;
+        }
+
+        if (_soThat && move.Verb is ActionKind.Scuff or ActionKind.Brush && _current is { Feet.Count: 1, Head: null or { Verb: ActionKind.Step } } && _pending is Link.None)
+        {
+            // "swing the left foot forward so that the heel scuffs"
+            _current.Head = move;
+            _current.HeadText = term.Text;
+            _current.Part = "";
             Widen(term);
             return;
         }
@@ -1914,6 +1976,17 @@ internal sealed class ClauseBuilder
                 continue;
             }
 
+            if (put is { SaysIt: true, Head.Verb: ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null, IsAmp: false } && fetch is { Head: null or { Verb: ActionKind.Step }, Feet.Count: > 0, Dir.Direction: Direction.CrossFront or Direction.CrossBehind or Direction.Together or Direction.Forward or Direction.Back or Direction.Side } && put.HeadText.StartsWith("step", StringComparison.OrdinalIgnoreCase) && put.Link is Link.Soft or Link.None)
+            {
+                // "bring R across L and step on it"
+                fetch.Cover(put.Span);
+                fetch.LinkAfter = put.LinkAfter;
+                fetch.WeightNote ??= put.WeightNote;
+                _clauses.RemoveAt(i);
+                i--;
+                continue;
+            }
+
             bool fetches = fetch is { Head.Verb: ActionKind.Step or ActionKind.Drag, Amount: null, TimesStated: false, Feet.Count: < 2 } && fetch.Dir?.Direction is null or Direction.Back or Direction.In or Direction.Home or Direction.Up or Direction.Together
                 && IsFetching(fetch.HeadText);
             List<FootWord> own = [.. put.Feet.Where(f => !f.MayBeReference)];
@@ -2065,6 +2138,23 @@ internal sealed class ClauseBuilder
 
             if (!clause.IsFeetOnly || clause.WeightNote is not null)
             {
+                continue;
+            }
+
+            int listed = 0;
+            while (i + listed < _clauses.Count && _clauses[i + listed] is { IsFeetOnly: true, Feet.Count: 1, WeightNote: null, TimesStated: false })
+            {
+                listed++;
+            }
+
+            if (listed > 1 && _clauses[i - 1] is { IsFigure: true, Feet.Count: 0, Detail.Count: 0, Times: 1 } told && listed == 3 && told.Head!.Figures[0].Rows.Count == listed && told.Head.Figures[0].NamedBy is NamedBy.FirstFoot)
+            {
+                // "shuffle 1/2 right, L, R, L"
+                told.Feet.AddRange(_clauses.GetRange(i, listed).SelectMany(c => c.Feet));
+                told.Cover(_clauses[i + listed - 1].Span);
+                told.LinkAfter = _clauses[i + listed - 1].LinkAfter;
+                _clauses.RemoveRange(i, listed);
+                i--;
                 continue;
             }
 

@@ -95,6 +95,7 @@ internal sealed class LineReader(ReaderState state)
         if (best.Fits)
         {
             ReportTurns(best, danced, places);
+            ReportUnused(best, danced, label);
             CompareFigures(figures, best, danced);
         }
 
@@ -457,6 +458,11 @@ internal sealed class LineReader(ReaderState state)
             }
         }
 
+        if (plain is not { Fits: true } && clauses.Exists(c => c.DetailAfterDash) && InsteadOfDetail(solver, clauses, places) is (LineReading parted, var partedOther, List<Clause> parts))
+        {
+            return (parted, partedOther, parts, figures);
+        }
+
         if (plain is not { Fits: true } && clauses.Count is > 1 and < 17 && WithoutRemarks(solver, clauses, places) is (LineReading clear, var clearOther, List<Clause> kept))
         {
             return (clear, clearOther, kept, figures);
@@ -551,7 +557,8 @@ internal sealed class LineReader(ReaderState state)
                     Clause remark = clauses[i];
                     if (remark.Head?.Verb is ActionKind.Shift or ActionKind.Recover && remark.Feet.Count > 0 && kept.Count > 0)
                     {
-                        // the weight is then on that foot: the move before must bring it there
+                        // the weight is then on that foot: the move before must bring it there, not to the other
+                        agrees &= kept[^1] is not { Head.Verb: ActionKind.Rock, Feet.Count: 1 } || kept[^1].Feet[0].Foot == remark.Feet[^1].Foot;
                         Clause owner = kept[^1].Copy(mirrored: false);
                         owner.WeightNote ??= TermKind.WeightOn;
                         owner.WeightFoot ??= remark.Feet[^1].Foot;
@@ -719,6 +726,48 @@ internal sealed class LineReader(ReaderState state)
                 state.Add(ReadingRules.TurnAmountMissing.At(clause.Span, ("taken", "no turn")).OnCount(FirstCount(places)));
             }
         }
+    }
+
+    /// <summary>A foot or a direction that a move's own words name, and that nothing of the move has.</summary>
+    private void ReportUnused(LineReading best, List<Clause> danced, string label)
+    {
+        for (int i = 0; i < danced.Count; i++)
+        {
+            Clause clause = danced[i];
+            List<PlacedRow> rows = best.Rows.FindAll(r => r.Clause == i);
+            if (rows.Count == 0 || clause.IsAmp)
+            {
+                continue;
+            }
+
+            bool foot = clause.Feet.Exists(f => !UsesFoot(rows, clause, f));
+            bool way = clause.Dir is Meaning dir && clause.IsFigure && !UsesWay(rows, clause, dir.Direction);
+            if (foot || way)
+            {
+                string words = state.Text.Substring(clause.Span.Start, clause.Span.Length);
+                state.Add(ReadingRules.WordsUnused.At(clause.Span, ("words", words), ("counts", label), ("unused", foot ? "foot" : "direction"), ("read", Phrasing.Describe(rows))));
+            }
+        }
+    }
+
+    private static bool UsesFoot(List<PlacedRow> rows, Clause clause, FootWord word)
+    {
+        if (word.MayBeReference || clause.Reference == word.Foot || clause.WeightFoot == word.Foot || clause.TurnSide == word.Foot)
+        {
+            return true;
+        }
+
+        Direction way = word.Foot == Foot.Right ? Direction.Right : Direction.Left;
+        return rows.Exists(r => r.Action.Foot.ToFoot() == word.Foot || r.Action.Foot == ActingFoot.Both || r.Action.Direction == way
+            || r.Variant?.Definition?.NamedBy is NamedBy.Travel or NamedBy.Turn || (r.Action.Foot == ActingFoot.None && !word.IsCertain));
+    }
+
+    private static bool UsesWay(List<PlacedRow> rows, Clause clause, Direction way)
+    {
+        Direction family = Family(way);
+        bool told = way is Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind or Direction.LockBehind or Direction.LockFront || (way == Direction.Side && clause.DirSide is null);
+        Direction across = way == Direction.Forward ? Direction.CrossFront : way == Direction.Back ? Direction.CrossBehind : family;
+        return !told || rows.Exists(r => Family(r.Action.Direction) == family || Family(r.Action.Direction) == across || r.Action.Turn.Sign != 0 || r.Action.Direction == Direction.Unstated || r.Action.Foot is ActingFoot.Both or ActingFoot.None);
     }
 
     // make, circle and swing are among the words of turning too, and often mean nothing

@@ -170,6 +170,8 @@ internal sealed class Lexicon
     {
         Node node = _root;
         bool footInside = false;
+        int inside = -1;
+        Meaning? prefix = null;
         (Meaning, int)? best = null;
         for (int i = at; i < tokens.Count; i++)
         {
@@ -204,9 +206,11 @@ internal sealed class Lexicon
                 }
 
                 // "kick R ball change": one foot inside a name
-                if (i > at && !footInside && token.Text is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt" && i + 1 < tokens.Count && node.Next(tokens[i + 1].Text) is not null)
+                if (i > at && !footInside && IsFoot(token.Text) && i + 1 < tokens.Count && node.Next(tokens[i + 1].Text) is not null)
                 {
                     footInside = true;
+                    inside = i;
+                    prefix = node.Meaning;
                     continue;
                 }
 
@@ -214,6 +218,11 @@ internal sealed class Lexicon
             }
 
             node = next;
+            if (footInside && prefix is not null && PartsMoves(tokens, at, inside, i, prefix))
+            {
+                continue;
+            }
+
             if (node.Meaning is not null && !(footInside && (node.Meaning.Kind != TermKind.Move || node.Meaning.IsComposable || (node.Meaning.Verb is null && !node.Meaning.Figures.Any(f => f.Rows.Count > 1)))) && !(plain && node.Meaning.IsComposable && node.Meaning.Verb is null))
             {
                 best = (node.Meaning, i - at + 1);
@@ -222,6 +231,16 @@ internal sealed class Lexicon
 
         return best;
     }
+
+    /// <summary>"Recover left back left", "left back right sailor": the foot inside begins a move of its own, and this is no name.</summary>
+    private static bool PartsMoves(List<WordToken> tokens, int at, int foot, int last, Meaning prefix)
+    {
+        bool footFollows = last - foot == 1 && last + 1 < tokens.Count && IsFoot(tokens[last + 1].Text);
+        bool ownFoot = prefix.Kind is TermKind.Dir && at > 0 && IsFoot(tokens[at - 1].Text);
+        return footFollows || ownFoot;
+    }
+
+    private static bool IsFoot(string word) => word is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt";
 
     private void AddAlias(string words, string forms)
     {
