@@ -654,8 +654,15 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        bool partFollows = !VerbFirst && _current is { FootFirst: true, HasVerb: true, IsFigure: false, Feet.Count: 1, Dir: null, Part.Length: 0 } && _current.Feet[0].Foot == foot && _pending is Link.None && at + 1 < _end && _terms[at + 1].Kind is TermKind.Part && !_current.HeadText.Contains(' ', StringComparison.Ordinal);
+        if (partFollows)
+        {
+            // "left hitch left heel"
+            Close(Link.None);
+        }
+
         bool sideOfFoot = !certain && _current is { Feet.Count: 1, Dir: null, Reference: null } && (_current.Feet[0].IsCertain || _current.FootFirst) && _current.Feet[0].Foot == foot && _current.Head?.Verb is not null && !_current.IsFigure && _pending is Link.None;
-        if (sideOfFoot && !VerbFirst && NextIndex(at + 1) is int coming and >= 0 && (_terms[coming].Kind is TermKind.Move || (_terms[coming].Kind is TermKind.Part && !_current.HeadText.Contains(' ', StringComparison.Ordinal))))
+        if (sideOfFoot && !VerbFirst && NextIndex(at + 1) is int coming and >= 0 && (_terms[coming].Kind is TermKind.Move || (_terms[coming].Kind is TermKind.Dir && _current.Head!.Verb is ActionKind.Hitch or ActionKind.Scuff or ActionKind.Brush or ActionKind.Stomp or ActionKind.Hook or ActionKind.Flick or ActionKind.Kick && !(_current.Head.Verb is ActionKind.Kick && _terms[coming].Meaning.Direction is Direction.Side)) || (_terms[coming].Kind is TermKind.Part && !_current.HeadText.Contains(' ', StringComparison.Ordinal))))
         {
             // "left kick left scuff", "right brush right heel": the foot begins the next move
             Close(Link.None);
@@ -689,7 +696,7 @@ internal sealed class ClauseBuilder
         {
             Close(Link.None);
         }
-        else if (_current is { IsFigure: true, Feet.Count: > 0 } && !VerbFirst && NextIndex(at + 1) is int move and >= 0 && _terms[move].Kind is TermKind.Move && (_current.Feet[^1].Foot != foot || (_current is { FootFirst: true, Feet.Count: 1 } && _pending is Link.None)))
+        else if (_current is { IsFigure: true, Feet.Count: > 0 } && !VerbFirst && NextIndex(at + 1) is int move and >= 0 && (_terms[move].Kind is TermKind.Move || (_terms[move].Kind is TermKind.Dir or TermKind.Part && _current is { FootFirst: true, Feet.Count: 1 })) && (_current.Feet[^1].Foot != foot || (_current is { FootFirst: true, Feet.Count: 1 } && _pending is Link.None)))
         {
             // "right heel strut left heel strut"
             Close(Link.None);
@@ -750,7 +757,7 @@ internal sealed class ClauseBuilder
         }
 
         return _current.Dir is { Direction: Direction.Together } && _terms[PreviousIndex(at - 1)].Text.StartsWith("tog", StringComparison.OrdinalIgnoreCase)
-            && next >= 0 && _terms[next].Kind is TermKind.Dir;
+            && next >= 0 && (_terms[next].Kind is TermKind.Dir || (_terms[next].Kind is TermKind.Move && !VerbFirst));
     }
 
     private bool IsListContinued(int at)
@@ -1010,6 +1017,12 @@ internal sealed class ClauseBuilder
 
         bool afterRecover = _current is { Head.Verb: ActionKind.Recover, Feet.Count: 1, Dir: null } && footFollows && dir.Direction is Direction.CrossFront or Direction.CrossBehind && _pending is Link.None;
         bool closing = (term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) || dir.Special == "lock") && !term.Text.Contains(' ', StringComparison.Ordinal) && _current is { Feet.Count: 1 } && (_current.Dir is { Direction: Direction.Back } || _current is { Dir: null, Head.Verb: ActionKind.Step }) && footFollows && _pending is Link.None && _terms[NextIndex(at + 1)].Meaning.Side != _current.Feet[0].Foot;
+        if (_current is { Head.Verb: ActionKind.Hold or ActionKind.Clap or ActionKind.Snap, Feet.Count: 0, Dir: null } && footFollows && _pending is Link.None && dir.Side is null)
+        {
+            // "clap cross left over right"
+            Close(Link.None);
+        }
+
         bool sameAgain = _current is { HasVerb: true, IsFigure: false, Feet.Count: 1, Dir: null, Head.Verb: not ActionKind.Step } && dir.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together && dir.Side is null && _pending is Link.None && footFollows && _terms[NextIndex(at + 1)].Meaning.Side == _current.Feet[0].Foot;
         if (afterRecover || closing || sameAgain)
         {
@@ -1018,7 +1031,7 @@ internal sealed class ClauseBuilder
         }
 
         if (_current is { IsFigure: true, Feet.Count: > 0 } && _pending is Link.None && footFollows && dir.Side is null && dir.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together or Direction.LockBehind or Direction.LockFront
-            && (_current.Feet.Count >= 2 || _terms[NextIndex(at + 1)].Meaning.Side == _current.Feet[^1].Foot))
+            && (_current.Feet.Count >= 2 || _terms[NextIndex(at + 1)].Meaning.Side == _current.Feet[^1].Foot || (VerbFirst && _current.Head!.Figures.All(f => f.Rows.Count > 2 && f.Rows[0].Action.Direction != dir.Direction) && !_current.HeadText.Contains("cross", StringComparison.OrdinalIgnoreCase) && !_current.HeadText.Contains("box", StringComparison.OrdinalIgnoreCase) && !_current.HeadText.Contains("touch", StringComparison.OrdinalIgnoreCase) && dir.Direction is not Direction.LockBehind)))
         {
             // "rock R to side recover L cross R over": the cross is a step of its own
             Close(Link.None);
@@ -1060,6 +1073,13 @@ internal sealed class ClauseBuilder
         Direction present = _current.Dir.Direction;
         Direction coming = dir.Direction;
         bool feetAfter = NextIndex(at + 1) is int n and >= 0 && _terms[n].Kind is TermKind.Side or TermKind.Foot;
+        if ((present, coming) is (Direction.CrossBehind, Direction.CrossFront) && term.Text.StartsWith("cross", StringComparison.OrdinalIgnoreCase) && _current.Reference is not null && NextIndex(at + 1) < 0 && _pending is Link.None)
+        {
+            // "RF behind LF cross": the verb comes last
+            Widen(term);
+            return;
+        }
+
         if ((present, coming) is (Direction.CrossFront, Direction.CrossBehind))
         {
             _current.Dir = dir;
@@ -1154,12 +1174,24 @@ internal sealed class ClauseBuilder
         bool stepLike = _current.HasContent && !_current.IsTurnOnly && !_current.IsFigure && !IsTurnVerb(_current.Head) && !_current.HasTurnWord && _current.TurnSide is null
             && _current is not { Head.Verb: ActionKind.Swivel or ActionKind.Twist, Feet.Count: 0, Dir: null }
             && !(_current.Amount is null && _current.Feet.Count > 0 && _current.Dir is null && (_pending is Link.None || (_with && _current.IsFeetOnly)));
+        if (_current is { Amount: null, Dir: null, Feet.Count: 1, Part: "ball", Head: null, Reference: null } && _pending is Link.None)
+        {
+            // "on ball of L 1/4 turn right": a turn on that foot
+            _current.WeightNote = TermKind.WeightOn;
+            _current.WeightFoot = _current.Feet[0].Foot;
+            _current.Feet.Clear();
+            _current.Part = "";
+            _current.Amount = term.Meaning.Value;
+            Widen(term);
+            return;
+        }
+
         bool leadsOn = !_with && TurnLeadsOn(at);
         if (_pending is Link.Soft && _current.HasContent && (!_current.IsFigure || leadsOn) && (!IsTurnVerb(_current.Head) || leadsOn) && !(_with && _current.IsFeetOnly))
         {
             Close(Link.Soft);
         }
-        else if (stepLike)
+        else if (stepLike || (leadsOn && _pending is Link.None && !_current.IsTurnOnly && _current.Feet.Count > 0))
         {
             Close(Link.None);
         }
@@ -1190,6 +1222,11 @@ internal sealed class ClauseBuilder
                 case TermKind.Side or TermKind.Foot when side:
                     int next = NextIndex(i + 1);
                     return next >= 0 && (_terms[next].Kind is TermKind.Dir || (_terms[next].Kind is TermKind.Move && !VerbFirst));
+                case TermKind.Join when side && i + 1 < _end && _terms[i + 1] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step }:
+                    return true;
+                case TermKind.Move when side && _terms[i].Meaning is { Verb: ActionKind.Step, IsIng: true }:
+                    int stepping = NextIndex(i + 1);
+                    return _current is { IsFigure: true, Feet.Count: > 0 } && stepping >= 0 && _terms[stepping].Meaning.Side is Foot steps && steps != _current.Feet[0].Foot;
                 default:
                     return false;
             }
@@ -1210,6 +1247,13 @@ internal sealed class ClauseBuilder
             _current.HasTurnWord = true;
             Widen(term);
             return;
+        }
+
+        if (_current is { IsFigure: true, Feet.Count: > 0, Amount: null } && _pending is not Link.Amp && !_with && TurnLeadsOn(at))
+        {
+            // "chasse R turn 1/4 R stepping L forward"
+            Close(_pending is Link.Soft ? Link.Soft : Link.None);
+            _pending = Link.None;
         }
 
         if (_current.IsFigure || IsTurnVerb(_current.Head))
@@ -1312,8 +1356,10 @@ internal sealed class ClauseBuilder
                 return;
             }
 
-            if (move.Verb is ActionKind.Step && _current is { IsFigure: true, Feet.Count: 0 } && _current.Head!.Figures[0].Rows.Count > 1 && FeetOnlyFollow(at + 1))
+            if (move.Verb is ActionKind.Step && _current is { IsFigure: true, Feet.Count: < 2 } && _current.Head!.Figures[0].Rows.Count > 1 && FeetOnlyFollow(at + 1) && (_current.Feet.Count == 0 || NextIndex(at + 1) is int begins and >= 0 && _terms[begins].Meaning.Side == _current.Feet[0].Foot))
             {
+                _current.Feet.Clear();
+
                 // "shuffle forward stepping R, L, R"
                 Widen(term);
                 return;
@@ -1353,6 +1399,13 @@ internal sealed class ClauseBuilder
             _current.HasStyle = true;
             int way = NextIndex(at + 1);
             _skipsFoot = way >= 0 && _terms[way].Kind is TermKind.Foot or TermKind.Side;
+            Widen(term);
+            return;
+        }
+
+        if (move.Verb is ActionKind.Step && _current is { Head.Verb: ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null } && _pending is Link.None && _current.HeadText.StartsWith("step", StringComparison.OrdinalIgnoreCase) && at > 1 && _terms[at - 1].Kind is TermKind.Size or TermKind.Filler or TermKind.Move)
+        {
+            // "step a big step to the side"
             Widen(term);
             return;
         }
@@ -1993,6 +2046,7 @@ internal sealed class ClauseBuilder
             bool puts = put.SaysIt || (fetch.SaysIt && put.Head?.Verb is ActionKind.Touch or ActionKind.Tap) || put.WeightNote is TermKind.WeightTakes;
             puts |= fetch.WeightNote is TermKind.WeightTakes && put is { Head: null, Dir.Direction: Direction.Together };
             puts |= fetch.SaysIt && put.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap }] }, ..] };
+            puts |= put is { Link: Link.None, Head.Verb: ActionKind.Touch or ActionKind.Tap } && put.Feet.TrueForAll(f => f.MayBeReference) && fetch.Dir?.Direction is Direction.In or Direction.Up or Direction.Back;
             bool places = put.Head is { Verb: ActionKind.Step or ActionKind.Touch or ActionKind.Tap or ActionKind.Shift or ActionKind.Recover }
                 or { Verb: null, Figures: [{ Rows.Count: 1 }, ..] }
                 or null;

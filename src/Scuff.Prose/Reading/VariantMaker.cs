@@ -611,7 +611,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0.05 });
         }
 
-        Variant own = Body(clause, action, clause.Link is Link.Hard ? 0.1 : 0.4, stretches: false);
+        Variant own = Body(clause, action, clause.Link is Link.Hard ? 0.1 : clause.Link is Link.None ? 0.2 : 0.4, stretches: false);
         variants.Add(Named(own, lexicon.Verbs.Definition(kind)));
         variants.Add(new Variant { Definition = lexicon.Verbs.Definition(kind), Named = null, Rows = [new VariantRow(action, Counts.Zero, false)], Cost = clause.Link is Link.Hard ? 0.3 : 0.1, Accompanies = true });
     }

@@ -218,7 +218,7 @@ internal sealed class Lexicon
             }
 
             node = next;
-            if (footInside && prefix is not null && PartsMoves(tokens, at, inside, i, prefix))
+            if (footInside && prefix is not null && PartsMoves(tokens, at, inside, i))
             {
                 continue;
             }
@@ -233,11 +233,13 @@ internal sealed class Lexicon
     }
 
     /// <summary>"Recover left back left", "left back right sailor": the foot inside begins a move of its own, and this is no name.</summary>
-    private static bool PartsMoves(List<WordToken> tokens, int at, int foot, int last, Meaning prefix)
+    private bool PartsMoves(List<WordToken> tokens, int at, int foot, int last)
     {
-        bool footFollows = last - foot == 1 && last + 1 < tokens.Count && IsFoot(tokens[last + 1].Text);
-        bool ownFoot = prefix.Kind is TermKind.Dir && at > 0 && IsFoot(tokens[at - 1].Text);
-        return footFollows || ownFoot;
+        bool oneWord = last - foot == 1 && last + 1 < tokens.Count;
+        bool footFollows = oneWord && IsFoot(tokens[last + 1].Text);
+        bool wayFollows = oneWord && Word(tokens[last].Text)?.Verb is not null && Word(tokens[last + 1].Text)?.Kind is TermKind.Dir;
+        bool ownFoot = at > 0 && IsFoot(tokens[at - 1].Text);
+        return footFollows || wayFollows || ownFoot;
     }
 
     private static bool IsFoot(string word) => word is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt";
