@@ -654,6 +654,12 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        if (_current is { Head.Verb: ActionKind.Hold or ActionKind.Clap or ActionKind.Snap, Feet.Count: 0, Dir: null } && !VerbFirst && _pending is Link.None && NextIndex(at + 1) >= 0)
+        {
+            // "clap right to the side"
+            Close(Link.None);
+        }
+
         bool partFollows = !VerbFirst && _current is { FootFirst: true, HasVerb: true, IsFigure: false, Feet.Count: 1, Dir: null, Part.Length: 0 } && _current.Feet[0].Foot == foot && _pending is Link.None && at + 1 < _end && _terms[at + 1].Kind is TermKind.Part && !_current.HeadText.Contains(' ', StringComparison.Ordinal);
         if (partFollows)
         {
@@ -662,7 +668,7 @@ internal sealed class ClauseBuilder
         }
 
         bool sideOfFoot = !certain && _current is { Feet.Count: 1, Dir: null, Reference: null } && (_current.Feet[0].IsCertain || _current.FootFirst) && _current.Feet[0].Foot == foot && _current.Head?.Verb is not null && !_current.IsFigure && _pending is Link.None;
-        if (sideOfFoot && !VerbFirst && NextIndex(at + 1) is int coming and >= 0 && (_terms[coming].Kind is TermKind.Move || (_terms[coming].Kind is TermKind.Dir && _current.Head!.Verb is ActionKind.Hitch or ActionKind.Scuff or ActionKind.Brush or ActionKind.Stomp or ActionKind.Hook or ActionKind.Flick or ActionKind.Kick && !(_current.Head.Verb is ActionKind.Kick && _terms[coming].Meaning.Direction is Direction.Side)) || (_terms[coming].Kind is TermKind.Part && !_current.HeadText.Contains(' ', StringComparison.Ordinal))))
+        if (sideOfFoot && !VerbFirst && NextIndex(at + 1) is int coming and >= 0 && (_terms[coming].Kind is TermKind.Move || (_terms[coming].Kind is TermKind.Dir && _current.Head!.Verb is ActionKind.Touch or ActionKind.Tap && _terms[coming].Meaning.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together) || (_terms[coming].Kind is TermKind.Dir && _current.Head!.Verb is ActionKind.Hitch or ActionKind.Scuff or ActionKind.Brush or ActionKind.Stomp or ActionKind.Hook or ActionKind.Flick or ActionKind.Kick && !(_current.Head.Verb is ActionKind.Kick && _terms[coming].Meaning.Direction is Direction.Side)) || (_terms[coming].Kind is TermKind.Part && !_current.HeadText.Contains(' ', StringComparison.Ordinal))))
         {
             // "left kick left scuff", "right brush right heel": the foot begins the next move
             Close(Link.None);
@@ -686,7 +692,7 @@ internal sealed class ClauseBuilder
         }
 
         StartIfPending(certain ? TermKind.Foot : TermKind.Side, at);
-        if (_current is { Head.Verb: ActionKind.Pivot or ActionKind.Unwind, TurnSide: not null, Feet.Count: 0, Amount: not null } && _pending is Link.None && NextIndex(at + 1) is int begun and >= 0 && (_terms[begun].Kind is TermKind.Dir || (_terms[begun].Kind is TermKind.Move && !VerbFirst)))
+        if (_current is { Head.Verb: ActionKind.Pivot or ActionKind.Unwind, TurnSide: not null, Feet.Count: 0, Amount: not null } && _pending is Link.None && NextIndex(at + 1) is int begun and >= 0 && (_terms[begun].Kind is TermKind.Dir or TermKind.Part || (_terms[begun].Kind is TermKind.Move && !VerbFirst)))
         {
             // "1/2 pivot left right mambo forward"
             Close(Link.None);
@@ -751,7 +757,8 @@ internal sealed class ClauseBuilder
         // "cross R over L side R": L is the standing foot; "cross R over, L side": a comma stands there.
         // "step R together L side": L begins the next move when a direction follows and no other foot comes before it
         int next = NextIndex(at + 1);
-        if (_current.Head is null && next >= 0 && _terms[next].Kind is TermKind.Dir && _terms[next].Meaning.Direction is not Direction.Together)
+        bool verbLast = _terms[at].Kind is TermKind.Foot && _current.Dir is { Direction: Direction.CrossBehind } && next >= 0 && _terms[next] is { Kind: TermKind.Dir, Meaning.Direction: Direction.CrossFront } && _terms[next].Text.StartsWith("cross", StringComparison.OrdinalIgnoreCase) && NextIndex(next + 1) < 0;
+        if (_current.Head is null && !verbLast && next >= 0 && _terms[next].Kind is TermKind.Dir && _terms[next].Meaning.Direction is not Direction.Together)
         {
             return true;
         }
@@ -1023,6 +1030,13 @@ internal sealed class ClauseBuilder
             Close(Link.None);
         }
 
+        bool recoverClose = _current is { Head.Verb: ActionKind.Recover, Feet.Count: 1, Dir: null } && footFollows && dir.Direction is Direction.Together && term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) && _pending is Link.None && _terms[NextIndex(at + 1)].Meaning.Side != _current.Feet[0].Foot;
+        bool crossAfter = VerbFirst && term.Text.Equals("cross", StringComparison.OrdinalIgnoreCase) && footFollows && _pending is Link.None && _current is { Head.Verb: ActionKind.Stomp or ActionKind.Scuff or ActionKind.Hitch or ActionKind.Brush or ActionKind.Flick, Feet.Count: 1, Dir: null };
+        if (recoverClose || crossAfter)
+        {
+            Close(Link.None);
+        }
+
         bool sameAgain = _current is { HasVerb: true, IsFigure: false, Feet.Count: 1, Dir: null, Head.Verb: not ActionKind.Step } && dir.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together && dir.Side is null && _pending is Link.None && footFollows && _terms[NextIndex(at + 1)].Meaning.Side == _current.Feet[0].Foot;
         if (afterRecover || closing || sameAgain)
         {
@@ -1226,13 +1240,19 @@ internal sealed class ClauseBuilder
                     return true;
                 case TermKind.Move when side && _terms[i].Meaning is { Verb: ActionKind.Step, IsIng: true }:
                     int stepping = NextIndex(i + 1);
-                    return _current is { IsFigure: true, Feet.Count: > 0 } && stepping >= 0 && _terms[stepping].Meaning.Side is Foot steps && steps != _current.Feet[0].Foot;
+                    return _current is { IsFigure: true, Feet.Count: > 0 } && stepping >= 0 && _terms[stepping].Meaning.Side is Foot steps && (steps != _current.Feet[0].Foot) == EndsOnFirstFoot(_current.Head!.Figures[0]);
                 default:
                     return false;
             }
         }
 
         return false;
+    }
+
+    private static bool EndsOnFirstFoot(StepDefinition figure)
+    {
+        PatternRow? last = figure.Rows.LastOrDefault(r => r.Action.Effect == WeightEffect.Takes);
+        return last is null || last.Foot != RelativeFoot.Other;
     }
 
     private void TurnTerm(Term term, int at)
@@ -1252,6 +1272,7 @@ internal sealed class ClauseBuilder
         if (_current is { IsFigure: true, Feet.Count: > 0, Amount: null } && _pending is not Link.Amp && !_with && TurnLeadsOn(at))
         {
             // "chasse R turn 1/4 R stepping L forward"
+            _current.TurnSide = null;
             Close(_pending is Link.Soft ? Link.Soft : Link.None);
             _pending = Link.None;
         }
@@ -1410,7 +1431,8 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        if (_soThat && move.Verb is ActionKind.Scuff or ActionKind.Brush && _current is { Feet.Count: 1, Head: null or { Verb: ActionKind.Step } } && _pending is Link.None)
+        bool scuffs = move is { Verb: ActionKind.Scuff or ActionKind.Brush } or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Scuff or ActionKind.Brush }] }, ..] };
+        if (_soThat && scuffs && _current is { Feet.Count: 1, Head: null or { Verb: ActionKind.Step } } && _pending is Link.None)
         {
             // "swing the left foot forward so that the heel scuffs"
             _current.Head = move;
@@ -2046,7 +2068,7 @@ internal sealed class ClauseBuilder
             bool puts = put.SaysIt || (fetch.SaysIt && put.Head?.Verb is ActionKind.Touch or ActionKind.Tap) || put.WeightNote is TermKind.WeightTakes;
             puts |= fetch.WeightNote is TermKind.WeightTakes && put is { Head: null, Dir.Direction: Direction.Together };
             puts |= fetch.SaysIt && put.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap }] }, ..] };
-            puts |= put is { Link: Link.None, Head.Verb: ActionKind.Touch or ActionKind.Tap } && put.Feet.TrueForAll(f => f.MayBeReference) && fetch.Dir?.Direction is Direction.In or Direction.Up or Direction.Back;
+            puts |= put is { Link: Link.None, Head: { Verb: ActionKind.Touch or ActionKind.Tap } or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap }] }, ..] } } && put.Feet.TrueForAll(f => f.MayBeReference) && fetch.Dir?.Direction is Direction.In or Direction.Up or Direction.Back;
             bool places = put.Head is { Verb: ActionKind.Step or ActionKind.Touch or ActionKind.Tap or ActionKind.Shift or ActionKind.Recover }
                 or { Verb: null, Figures: [{ Rows.Count: 1 }, ..] }
                 or null;

@@ -162,6 +162,7 @@ internal sealed class LineReader(ReaderState state)
         && (clause.Amount is not null || (clause.HasTurnWord && clause.TurnSide is not null)
             || clause.Head is { Verb: ActionKind.Step, Special: not "walk" } && clause.Feet.Count == 1
             || clause.Head is { Verb: ActionKind.Rock or ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Kick or ActionKind.Hook or ActionKind.Flick or ActionKind.Stomp or ActionKind.Jump or ActionKind.Hop or ActionKind.Leap or ActionKind.Pivot or ActionKind.Unwind }
+            || clause.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Dig or ActionKind.Point or ActionKind.Kick or ActionKind.Hook or ActionKind.Stomp or ActionKind.Step }] }, ..] }
             || (clause is { Link: not Link.None, Head.Verb: ActionKind.Drop } && NamesHeelOrToe(clause.HeadText)));
 
     /// <summary>Styling words among the footwork are kept as notes, and hinted at.</summary>

@@ -472,10 +472,16 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         // one row a label
         State labelled = state;
         double rhythm = RhythmCost(rows, places, state.Label);
-        if (rows[0].Action.Kind == ActionKind.Arms && state.Label < places.Count && !places[state.Label].Place.IsWhole)
+        if (rows[0].Action.Kind is ActionKind.Arms or ActionKind.Hold && state.Label < places.Count && !places[state.Label].Place.IsWhole)
         {
-            // no arms of their own between two beats
+            // nothing but a step is worth a count between two beats
             rhythm += 0.5;
+        }
+
+        if (pending is not null && rows[0].Action.Kind is ActionKind.Hold or ActionKind.Clap or ActionKind.Snap)
+        {
+            // nobody turns by holding
+            rhythm += 1;
         }
 
         for (int i = 0; i < rows.Count; i++)
@@ -553,12 +559,6 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
     private static State Put(State state, Variant variant, VariantRow row, Ratio? pending, int index, IReadOnlyList<LabelPlace> places)
     {
         StepAction action = pending is Ratio turn ? row.Action with { Turn = row.Action.Turn + Turn.FromEighths(turn) } : row.Action;
-        if (pending is not null && action.Kind is ActionKind.Hold or ActionKind.Clap or ActionKind.Snap)
-        {
-            // nobody turns by holding
-            state = state with { Cost = state.Cost + 1 };
-        }
-
         bool over = state.Label >= places.Count;
         (string label, Counts place) = over
             ? (places.Count > 0 ? places[^1].Label : "1", places.Count > 0 ? places[^1].Place : Counts.Zero)

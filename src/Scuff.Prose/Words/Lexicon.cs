@@ -238,8 +238,10 @@ internal sealed class Lexicon
         bool oneWord = last - foot == 1 && last + 1 < tokens.Count;
         bool footFollows = oneWord && IsFoot(tokens[last + 1].Text);
         bool wayFollows = oneWord && Word(tokens[last].Text)?.Verb is not null && Word(tokens[last + 1].Text)?.Kind is TermKind.Dir;
+        bool turnFollows = oneWord && (tokens[last + 1].Kind == WordTokenKind.Fraction || Word(tokens[last + 1].Text)?.Kind is TermKind.Amount);
+        bool nameFollows = oneWord && tokens[last + 1].Kind == WordTokenKind.Word && LongestHere(tokens, last, false) is ({ Kind: TermKind.Move, Figures: { Count: > 0 } named }, > 1) && named.All(f => f.Rows.Count > 1);
         bool ownFoot = at > 0 && IsFoot(tokens[at - 1].Text);
-        return footFollows || wayFollows || ownFoot;
+        return footFollows || wayFollows || turnFollows || nameFollows || ownFoot;
     }
 
     private static bool IsFoot(string word) => word is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt";
