@@ -10,12 +10,12 @@ namespace Tests.Corpus;
 public sealed class WordingCorpusTests(ITestOutputHelper output)
 {
     // Their lines are not shown: whoever makes the reader better must not see what it is judged by.
-    private static readonly string[] Hidden = ["unseen", "unseen-b"];
+    private static readonly string[] Hidden = ["unseen", "unseen-b", "unseen-c"];
 
     /// <summary>Folder, least share read right in thousandths, most cases read wrong without a question, most questions not asked.</summary>
     public static TheoryData<string, int, int, int> Folders => new()
     {
-        { "open", 980, 2, 0 },
+        { "open", 985, 2, 0 },
         { "second", 955, 2, 0 },
         { "third", 985, 0, 0 },
         { "fourth", 1000, 0, 0 },
@@ -23,8 +23,10 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         { "sixth", 955, 2, 3 },
         { "seventh", 955, 3, 1 },
         { "eighth", 955, 2, 2 },
+        { "ninth", 1000, 0, 0 },
         { "unseen", 970, 2, 0 },
         { "unseen-b", 964, 0, 0 },
+        { "unseen-c", 914, 3, 0 },
     };
 
     [Theory]
