@@ -32,8 +32,8 @@ public static class ReadingRules
     public static Rule WordsUnused { get; } = new("reading/words-unused", Severity.Question,
         "On {counts}, '{words}' names a {unused} that plays no part in what is read: {read}. What is meant?",
         "What the writer named the floor will try to dance, and it will not be what the counts are checked for.",
-        Good.Replace("1-2   step R to side, touch L together\n3-4   step L to side, touch R together", "1-4   vine R forward, touch L together", StringComparison.Ordinal),
-        Good.Replace("1-2   step R to side, touch L together\n3-4   step L to side, touch R together", "1-4   vine R, touch L together", StringComparison.Ordinal), "ours");
+        Good.Replace("1-2   step R to side, touch L together\n3-4   step L to side, touch R together", "1-4   vine R forward, step L together", StringComparison.Ordinal),
+        Good.Replace("1-2   step R to side, touch L together\n3-4   step L to side, touch R together", "1-4   vine R, step L together", StringComparison.Ordinal), "ours");
 
     /// <summary>Words that have two readings.</summary>
     public static Rule TwoReadings { get; } = new("reading/two-readings", Severity.Question,
