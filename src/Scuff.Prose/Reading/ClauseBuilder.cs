@@ -1030,6 +1030,13 @@ internal sealed class ClauseBuilder
             Close(Link.None);
         }
 
+        bool turned = _current is { TurnSide: not null, Feet.Count: 0, Dir: null, Head: { Verb: ActionKind.Pivot } or { Verb: null } } && IsTurnVerb(_current.Head) && (_current.HasVerb || VariantMaker.IsStepAndPivot(_current.Head!.Figures[0]));
+        if (turned && footFollows && dir.Side is null && dir.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together && _pending is Link.None)
+        {
+            // "pivot quarter left cross right over left"
+            Close(Link.None);
+        }
+
         bool recoverClose = _current is { Head.Verb: ActionKind.Recover, Feet.Count: 1, Dir: null } && footFollows && dir.Direction is Direction.Together && term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) && _pending is Link.None && _terms[NextIndex(at + 1)].Meaning.Side != _current.Feet[0].Foot;
         bool crossAfter = VerbFirst && term.Text.Equals("cross", StringComparison.OrdinalIgnoreCase) && footFollows && _pending is Link.None && _current is { Head.Verb: ActionKind.Stomp or ActionKind.Scuff or ActionKind.Hitch or ActionKind.Brush or ActionKind.Flick, Feet.Count: 1, Dir: null };
         if (recoverClose || crossAfter)
@@ -2109,6 +2116,26 @@ internal sealed class ClauseBuilder
 
     private static bool IsFetching(string verb) => verb.Length > 3 && verb[..4].ToLowerInvariant() is "brin" or "brou" or "take" or "draw" or "pull" or "retu" or "coll";
 
+    /// <summary>"Turn 3/4 left: step R back making 1/2, step L side making 1/4": the heading says which way, the steps how far.</summary>
+    private void ShareTurn()
+    {
+        if (_clauses.Count < 3 || _clauses[0] is not { IsTurnOnly: true, Amount: int whole, TurnSide: Foot side, SaysEach: false } heading)
+        {
+            return;
+        }
+
+        List<Clause> turning = _clauses.FindAll(c => !ReferenceEquals(c, heading) && c.Amount is not null);
+        if (turning.Count >= 2 && turning.TrueForAll(c => c.TurnSide is null || c.TurnSide == side) && turning.Sum(c => c.Amount!.Value) == whole)
+        {
+            foreach (Clause clause in turning)
+            {
+                clause.TurnSide = side;
+            }
+
+            _clauses.RemoveAt(0);
+        }
+    }
+
     /// <summary>"Pivot 1/4 left taking weight onto L": where the turn ends, no move of its own.</summary>
     private void JoinWeights()
     {
@@ -2144,6 +2171,8 @@ internal sealed class ClauseBuilder
                 _clauses.RemoveAt(i);
             }
         }
+
+        ShareTurn();
 
         // "monterey turn, 1/4 right": the amount belongs to the figure
         for (int i = 1; i < _clauses.Count; i++)

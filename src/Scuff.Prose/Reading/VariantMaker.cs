@@ -996,6 +996,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         if (previousGesture && sameFoot && clause.Feet.Count == 0 && inherited is ActionKind gesture && direction is Direction.Side or Direction.Forward or Direction.Back or Direction.In or Direction.Out)
         {
             StepAction usual = lexicon.Verbs.Usual(gesture);
+            clause.Inherited = gesture;
             AddFootMoves(variants, clause, usual, FootRule.Free, feet, situation, 0);
             return;
         }

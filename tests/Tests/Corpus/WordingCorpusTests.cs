@@ -5,7 +5,7 @@ namespace Tests.Corpus;
 
 /// <summary>
 /// The wording corpus, folder by folder. The cases of <c>open</c> were there while the reader was made, those of the other folders
-/// were written later, and some of them are only ever counted. Fails when accuracy drops below what was reached.
+/// were written later, some of them are only ever counted, and those of <c>generated</c> were put together from many ways of naming a move. Fails when accuracy drops below what was reached.
 /// </summary>
 public sealed class WordingCorpusTests(ITestOutputHelper output)
 {
@@ -24,6 +24,8 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         { "seventh", 955, 3, 1 },
         { "eighth", 955, 2, 2 },
         { "ninth", 1000, 0, 0 },
+        { "tenth", 943, 0, 0 },
+        { "generated", 995, 0, 0 },
         { "unseen", 970, 2, 0 },
         { "unseen-b", 964, 0, 0 },
         { "unseen-c", 914, 3, 0 },
@@ -56,9 +58,10 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
     [Fact]
     public void Every_folder_is_counted_and_there_are_enough_cases()
     {
+        string[] told = [.. Folders.Select(f => f.Data.Item1).Order(StringComparer.Ordinal)];
         string[] folders = [.. Directory.EnumerateDirectories(Path.Combine(Repository.Root, "tests", "Tests", "Corpus")).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)];
 
-        Assert.Equal(folders, Folders.Select(f => f.Data.Item1).Order(StringComparer.Ordinal));
+        Assert.Equal(folders, told);
         Assert.True(folders.Sum(f => Load(f).Count) >= 500);
     }
 
