@@ -824,7 +824,7 @@ internal sealed class ClauseBuilder
         }
 
         bool turnBefore = previous >= 0 && (_terms[previous].Kind is TermKind.Amount || (_terms[previous].Kind is TermKind.Turn && (_current.Amount is not null || !IsStepAfter(at))) || (_terms[previous].Kind is TermKind.Move && IsTurnVerb(_terms[previous].Meaning) && _terms[previous].Meaning.Verb is ActionKind.Pivot or ActionKind.Unwind));
-        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantMaker.IsStepAndPivot) && _current.Feet.Count == 0 && !(next >= 0 && (_terms[next].Kind is TermKind.Amount || (_terms[next].Kind is TermKind.Move && AmountOfTurn(_terms[next].Text) is not null)));
+        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantParts.IsStepAndPivot) && _current.Feet.Count == 0 && !(next >= 0 && (_terms[next].Kind is TermKind.Amount || (_terms[next].Kind is TermKind.Move && AmountOfTurn(_terms[next].Text) is not null)));
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _terms[previous].Text.Contains("turn", StringComparison.OrdinalIgnoreCase)
             && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } spin && spin.Figures.Any(f => f.Rows[f.Rows.Count - 1] is { Action: { Kind: ActionKind.Pivot, Turn.Sign: not 0 }, Foot: RelativeFoot.Same });
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _clauses.Count > 0 && _terms[previous].Text.EndsWith("spiral", StringComparison.OrdinalIgnoreCase);
@@ -1031,7 +1031,7 @@ internal sealed class ClauseBuilder
             Close(Link.None);
         }
 
-        bool turned = _current is { TurnSide: not null, Feet.Count: 0, Dir: null, Head: { Verb: ActionKind.Pivot } or { Verb: null } } && IsTurnVerb(_current.Head) && (_current.HasVerb || VariantMaker.IsStepAndPivot(_current.Head!.Figures[0]));
+        bool turned = _current is { TurnSide: not null, Feet.Count: 0, Dir: null, Head: { Verb: ActionKind.Pivot } or { Verb: null } } && IsTurnVerb(_current.Head) && (_current.HasVerb || VariantParts.IsStepAndPivot(_current.Head!.Figures[0]));
         if (turned && footFollows && dir.Side is null && dir.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together && _pending is Link.None)
         {
             // "pivot quarter left cross right over left"
