@@ -591,7 +591,7 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        bool namedPlace = at > 0 && _terms[at - 1 - (_terms[at - 1].Kind == TermKind.Filler && at > 1 ? 1 : 0)] is { Kind: TermKind.Move } named && EndsInPlace(named.Text);
+        bool namedPlace = at > 0 && _terms[at - 1 - (_terms[at - 1].Kind == TermKind.Filler && at > 1 ? 1 : 0)] is { Kind: TermKind.Move } named && EndsInPlace(named.Text) && named.Meaning.Figures.All(f => f.Rows.Count < 3);
         if (namedPlace && _current.Feet.Count == 1 && _current.Feet[0].Foot != foot && _pending is Link.None && NextIndex(at + 1) < 0)
         {
             // "L foot touch next to R"

@@ -167,10 +167,10 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 "forward" => stated == Direction.Forward,
                 "back" => stated == Direction.Back,
                 "side" => stated == Direction.Side || clause.DirSide is not null,
-                "cross" => stated == Direction.CrossFront,
-                "behind" => stated == Direction.CrossBehind,
+                "cross" or "cross-front" or "across" => stated == Direction.CrossFront,
+                "behind" or "cross-behind" => stated == Direction.CrossBehind,
                 "in place" or "in-place" => stated is Direction.InPlace or Direction.Together,
-                "diagonal" => clause.Diagonal,
+                "diagonal" or "diag" or "diag-forward" => clause.Diagonal,
                 "waltz" => isWaltz || clause.SaysWaltz,
                 _ => false,
             };
@@ -352,7 +352,7 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         bool saysFinish = finish < definition.Rows.Count && clause.HeadText.Contains(definition.Rows[finish].Action.Traits.Word, StringComparison.OrdinalIgnoreCase);
         if (finish < definition.Rows.Count && !beside && !saysFinish)
         {
-            variants.Add(Cut(whole, finish, Next is null ? 0.3 : figureFollows ? 0.4 : 0.02));
+            variants.Add(Cut(whole, finish, Next is null ? 0.6 : figureFollows ? 0.4 : 0.02));
         }
 
         // a spiral whose step is written out: "step R forward, full spiral left"
