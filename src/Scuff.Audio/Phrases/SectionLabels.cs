@@ -6,15 +6,15 @@ internal static class SectionLabels
     // Weights of a logistic regression over pairs of sections of made songs (another seed than any that is scored), rounded.
     private const double ChromaWeight = 5;
 
-    private const double PitchWeight = 6;
+    private const double PitchWeight = 9;
 
-    private const double ColourWeight = 2.5;
+    private const double ColourWeight = 1;
 
-    private const double LengthWeight = 1.5;
+    private const double LengthWeight = 1;
 
-    private const double BeatsWeight = 1.8;
+    private const double BeatsWeight = 2.6;
 
-    private const double Threshold = 17;
+    private const double Threshold = 21.3;
 
     private const double Same = 0.5;
 
