@@ -6,7 +6,7 @@ namespace Tests.House;
 /// <summary>The files around the code: whole, and free of the machine they were written on.</summary>
 public sealed partial class ProjectFilesTests
 {
-    private static readonly string[] NotText = [".png", ".jpg", ".ico", ".pdf", ".ttf", ".woff2", ".wav", ".mp3", ".ogg", ".flac"];
+    private static readonly string[] NotText = [".png", ".jpg", ".ico", ".pdf", ".ttf", ".woff2", ".wav", ".mp3", ".ogg", ".flac", ".bin"];
 
     private static IEnumerable<string> Projects => Repository.Files.Where(f => f.EndsWith(".csproj", StringComparison.Ordinal));
 
