@@ -6,10 +6,10 @@ namespace Scuff.App.Tracks;
 /// <summary>One line on standard error that says how far long work has come; nothing when that is no screen, or the work is short.</summary>
 /// <param name="tracks">How many tracks there are.</param>
 /// <param name="terminal">Where to tell it.</param>
-internal sealed class HearingProgress(int tracks, Terminal terminal)
+/// <param name="patience">How long work may last untold; 0.7 seconds if not given. From then on it is told seven times in that span.</param>
+internal sealed class HearingProgress(int tracks, Terminal terminal, TimeSpan? patience = null)
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(0.7);
-    private static readonly TimeSpan Between = TimeSpan.FromSeconds(0.1);
+    private readonly TimeSpan _patience = patience ?? TimeSpan.FromSeconds(0.7);
 
     private readonly Lock _gate = new();
     private readonly double[] _parts = new double[tracks];
@@ -41,13 +41,13 @@ internal sealed class HearingProgress(int tracks, Terminal terminal)
         {
             _parts[track] = part;
             TimeSpan now = _since.Elapsed;
-            if (!terminal.ErrorIsScreen || now < Patience || now - _last < Between)
+            if (!terminal.ErrorIsScreen || now < _patience || now - _last < _patience / 7)
             {
                 return;
             }
 
             _last = now;
-            string line = string.Create(CultureInfo.InvariantCulture, $"hearing {_parts.Sum() / tracks:P0}, {_parts.Count(p => p >= 1)} of {tracks} tracks: {Plain.Line(name)}");
+            string line = string.Create(CultureInfo.InvariantCulture, $"hearing {100 * _parts.Sum() / tracks:F0} %, {_parts.Count(p => p >= 1)} of {tracks} tracks: {Plain.Line(name)}");
             line = line.Length < terminal.Width ? line : line[..(terminal.Width - 1)];
             terminal.Error.Write("\r" + line.PadRight(_shown));
             _shown = line.Length;

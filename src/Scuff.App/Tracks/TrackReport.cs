@@ -75,7 +75,7 @@ internal static class TrackReport
 
     private static string Instead(Estimate<double> tempo) => tempo.Alternatives.Count == 0
         ? ""
-        : $" (felt otherwise: {string.Join(" or ", tempo.Alternatives.Select(a => TrackWords.Tempo(a.Value)))})";
+        : $" (felt otherwise: {string.Join(" or ", tempo.Alternatives.Select(a => TrackWords.Tempo(Math.Round(a.Value))))})";
 
     private static string Intro(TrackMap map)
     {

@@ -90,6 +90,12 @@ internal sealed class CorrectionRun
                 // a place that is no number
                 break;
         }
+
+        // what was moved may have passed its neighbours
+        Place[] inOrder = [.. _sections.OrderBy(s => s.Seconds)];
+        _sections.Clear();
+        _sections.AddRange(inOrder);
+        _ones.Sort();
     }
 
     /// <summary>The corrected map.</summary>
@@ -106,17 +112,21 @@ internal sealed class CorrectionRun
             map = map with { Beats = Laid() };
         }
 
-        int[] starts = [.. _sections.Select(s => Nearest(s.Seconds))];
-        List<TrackSection> sections = [];
-        for (int i = 0; i < starts.Length; i++)
-        {
-            int end = i + 1 < starts.Length ? starts[i + 1] : _beats.Length;
-            if (end > starts[i])
-            {
-                sections.Add(new TrackSection(starts[i], end - starts[i], _sections[i].Label, _sections[i].Name, _sections[i].Confidence));
-            }
-        }
-
+        (int Start, Place Section)[] places =
+        [
+            .. _sections.GroupBy(s => Nearest(s.Seconds))
+                .Select(g => (g.Key, g.OrderBy(s => s.Confidence).Last()))
+                .OrderBy(p => p.Key),
+        ];
+        TrackSection[] sections =
+        [
+            .. places.Select((p, i) => new TrackSection(
+                p.Start,
+                (i + 1 < places.Length ? places[i + 1].Start : _beats.Length) - p.Start,
+                p.Section.Label,
+                p.Section.Name,
+                p.Section.Confidence)),
+        ];
         double tempo = _areBeatsNew ? TempoOf(_beats) : _heard.Tempo.Value;
         return map with
         {
@@ -143,11 +153,11 @@ internal sealed class CorrectionRun
         return 60 / lengths.Where(l => Math.Abs(l - middle) <= 0.06 * middle).Average();
     }
 
-    private Estimate<int> FirstOf(List<TrackSection> sections)
+    private Estimate<int> FirstOf(TrackSection[] sections)
     {
         if (_first is not { } first)
         {
-            return new Estimate<int>(sections.Count > 0 ? sections[0].FirstBeat : Nearest(_ones.Count > 0 ? _ones[0] : 0), 0.5);
+            return new Estimate<int>(sections.Length > 0 ? sections[0].FirstBeat : Nearest(_ones.Count > 0 ? _ones[0] : 0), 0.5);
         }
 
         int beat = Nearest(first.Seconds);
@@ -301,7 +311,7 @@ internal sealed class CorrectionRun
         double place = laid[first].Seconds;
         List<double> moved = [place, .. _ones.Where(o => o > place + 0.001)];
         _ones.RemoveAll(o => o >= place - 0.001);
-        _ones.AddRange(moved.Select(Moved).Order());
+        _ones.AddRange(moved.Select(Moved));
         for (int i = 0; i < _sections.Count; i++)
         {
             Place section = _sections[i];
@@ -434,15 +444,13 @@ internal sealed class CorrectionRun
         }
 
         _ones.Add(place);
-        _ones.Sort();
         _isLaidAnew = true;
     }
 
     private void Put(Place section)
     {
         _sections.RemoveAll(s => Nearest(s.Seconds) == Nearest(section.Seconds));
-        int at = _sections.FindIndex(s => s.Seconds > section.Seconds);
-        _sections.Insert(at < 0 ? _sections.Count : at, section);
+        _sections.Add(section);
         _isLaidAnew = true;
     }
 
