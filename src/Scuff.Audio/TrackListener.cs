@@ -38,7 +38,7 @@ public static class TrackListener
         (double first, double last) = LoudnessMeter.Sounding(loudness);
         Spectrogram spectrum = Hearing.Spectrum(audio);
         cancel.ThrowIfCancellationRequested();
-        Activations heard = Ear.Instance.Listen(spectrum);
+        Activations heard = Ear.ListenWithAll(spectrum);
         cancel.ThrowIfCancellationRequested();
         BeatRow row = BeatPath.Find(heard.Beat, first, last);
         if (row.Seconds.Length < FewestBeats)
@@ -52,12 +52,13 @@ public static class TrackListener
     private static TrackMap Complete(TrackMap map, MonoAudio audio, Spectrogram spectrum, Activations heard, BeatRow row)
     {
         double[] beats = row.Seconds;
-        CountRow four = CountPath.Find(beats, heard, 4);
-        CountRow three = CountPath.Find(beats, heard, 3);
+        BeatFeatures features = BeatFeatures.Of(audio, spectrum, beats);
+        float[] start = CountPath.Near(heard.Start, beats);
+        CountRow four = CountPath.Find(beats, heard, 4, BoundaryEvidence.Of(start, 4, features));
+        CountRow three = CountPath.Find(beats, heard, 3, BoundaryEvidence.Of(start, 3, features));
         bool isThree = three.Score > four.Score;
         CountRow counts = isThree ? three : four;
         double sure = Sureness(Math.Abs(three.Score - four.Score) / Math.Sqrt(beats.Length));
-        BeatFeatures features = BeatFeatures.Of(audio, spectrum, beats);
         int[] starts = SectionFinder.Find(counts);
         string[] labels = SectionLabels.Find(starts, beats.Length, features);
         double tempo = TempoOf(beats);

@@ -165,7 +165,9 @@ public static class DanceWriter
             }
 
             made.Append(canonical).Append('\n');
-            foreach (Note note in one.Notes.Where(n => n.Span.Start >= line.Start && n.Span.End <= line.End))
+
+            // words that stay in the line need no note as well
+            foreach (Note note in one.Notes.Where(n => n.Span.Start >= line.Start && n.Span.End <= line.End && !one.Steps.Any(s => s.Gesture.Contains(n.Words, StringComparison.Ordinal))))
             {
                 made.Append("      ").Append(note.Kind).Append(": ").Append(note.Words).Append('\n');
             }
@@ -202,7 +204,7 @@ public static class DanceWriter
             LineContent content = new LineReader(state).Read([.. line.Places.Select((p, i) => new LabelPlace(p.Label, p.Place.Value.Floor + 1, p.Place, label.Places[i].AfterDash))], label.End, canonical.Length, 1, line.Label);
             List<WrittenStep> old = [.. line.Steps];
             List<WrittenStep> read = [.. content.Moves.SelectMany(m => m.Steps)];
-            if (old.Count != read.Count || state.Complaints.Exists(c => c.Severity >= Diagnostics.Severity.Question))
+            if (!line.Moves.Select(m => m.SaidContact).SequenceEqual(content.Moves.Select(m => m.SaidContact)) || old.Count != read.Count || state.Complaints.Exists(c => c.Severity >= Diagnostics.Severity.Question))
             {
                 return false;
             }
@@ -211,7 +213,7 @@ public static class DanceWriter
             {
                 StepAction a = old[i].Action;
                 StepAction b = read[i].Action;
-                if (old[i].Count.Place != read[i].Count.Place || a.Kind != b.Kind || a.Foot != b.Foot || a.Effect != b.Effect || a.Turn != b.Turn || a.Direction != b.Direction || old[i].With != read[i].With)
+                if (old[i].Count.Place != read[i].Count.Place || a.Kind != b.Kind || a.Foot != b.Foot || a.Effect != b.Effect || a.Turn != b.Turn || a.Direction != b.Direction || old[i].With != read[i].With || old[i].Gesture != read[i].Gesture)
                 {
                     return false;
                 }

@@ -164,9 +164,14 @@ public static class Phrasing
             return string.Join(", ", move.Steps.Select(s => verb + (s.Action.Foot == ActingFoot.Right ? " R" : " L") + (s.Action.Direction == Direction.Back ? " back" : "")));
         }
 
+        if (move.Steps is [{ Gesture.Length: > 0 } only] && IsGesture(move.Definition, only.Action))
+        {
+            return only.Gesture;
+        }
+
         if (NameOf(move) is not { } name)
         {
-            return string.Join(", ", move.Steps.Select(DescribeWith));
+            return string.Join(", ", move.Steps.Select(DescribeWith)) + ContactWords(move);
         }
 
         StringBuilder words = new(name.Words);
@@ -206,9 +211,25 @@ public static class Phrasing
     /// <summary>The rows of a reading in words.</summary>
     internal static string Describe(IEnumerable<PlacedRow> rows) => string.Join(", ", rows.Where(r => !r.IsWith).Select(r => Describe(r.Action)));
 
-    private static string DescribeWith(WrittenStep step) => step.With.Count == 0
-        ? Describe(step.Action)
-        : Describe(step.Action) + string.Concat(step.With.Select(w => " and " + Describe(w)));
+    /// <summary>Whether an action of arms, head or hands says so little that her own words are kept: which arm, look where, what pose.</summary>
+    /// <param name="definition">The move it belongs to, or null.</param>
+    /// <param name="action">The action.</param>
+    public static bool IsGesture(StepDefinition? definition, StepAction action)
+        => action.Kind == ActionKind.Arms || definition is { Rows.Count: 1, Id: "pose" or "slap_body" };
+
+    private static string ContactWords(WrittenMove move) => move.SaidContact switch
+    {
+        Contact.Ball => " on the ball",
+        Contact.Heel => " on the heel",
+        Contact.Toe => " on the toe",
+        _ => "",
+    };
+
+    private static string DescribeWith(WrittenStep step)
+        => Describe(step.Action, step.Gesture) + string.Concat(step.With.Select(w => " and " + Describe(w, step.Gesture)));
+
+    private static string Describe(StepAction action, string gesture)
+        => action.Kind == ActionKind.Arms && gesture.Length > 0 ? gesture : Describe(action);
 
     /// <summary>Whether the figure's name says all that is danced.</summary>
     private static bool SaysAll(WrittenMove move)

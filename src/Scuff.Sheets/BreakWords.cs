@@ -16,7 +16,8 @@ internal sealed class BreakWords(Wording words)
     /// <param name="dance">The dance.</param>
     /// <param name="interruptions">The interruptions to tell.</param>
     /// <param name="timeline">The dance as danced with them, or null; then no facing is told.</param>
-    public ValueList<SheetBreak> Of(Dance dance, ValueList<Interruption> interruptions, Timeline? timeline)
+    /// <param name="track">The track on which the floor meets them, or null; then no place in the music is told.</param>
+    public ValueList<SheetBreak> Of(Dance dance, ValueList<Interruption> interruptions, Timeline? timeline, Track? track)
     {
         List<(int Wall, Counts Place, SheetBreak Words)> told = [];
         foreach (Interruption interruption in interruptions)
@@ -25,7 +26,7 @@ internal sealed class BreakWords(Wording words)
             {
                 Meeting meeting = Meeting.Find(dance, interruption, wall, timeline);
                 Counts place = interruption.AfterCounts ?? meeting.Length ?? Counts.FromWhole(int.MaxValue / 4);
-                told.Add((meeting.Wall ?? wall, place, new SheetBreak(Where(interruption, wall, meeting), What(dance, interruption, meeting))));
+                told.Add((meeting.Wall ?? wall, place, new SheetBreak(Where(dance, interruption, wall, meeting, track), What(dance, interruption, meeting))));
             }
         }
 
@@ -55,7 +56,7 @@ internal sealed class BreakWords(Wording words)
         return new SheetBreak(where, !ending.SaysFront && finish.End is { } at ? words.Say("ending.at", ("act", what), ("facing", at.ToString())) : what);
     }
 
-    private string Where(Interruption interruption, int wall, Meeting meeting)
+    private string Where(Dance dance, Interruption interruption, int wall, Meeting meeting, Track? track)
     {
         string where = interruption.PartName.Length > 0
             ? words.Say("break.part", ("name", interruption.PartName), ("ordinal", words.Ordinal(wall)))
@@ -69,7 +70,10 @@ internal sealed class BreakWords(Wording words)
         where = isAtEnd
             ? words.Say("break.at-end", ("where", where))
             : words.Say("break.after", ("where", where), ("counts", words.Counts(interruption.AfterCounts!.Value)));
-        return meeting.Facing is { } at ? words.Say("break.facing", ("where", where), ("facing", at.ToString())) : where;
+        where = meeting.Facing is { } at ? words.Say("break.facing", ("where", where), ("facing", at.ToString())) : where;
+        return meeting.At is { } danced && track is not null && TrackWords.TimeOf(dance, track, danced) is { } seconds
+            ? words.Say("break.time", ("where", where), ("time", TrackWords.Clock(seconds)))
+            : where;
     }
 
     private string What(Dance dance, Interruption interruption, Meeting meeting)
@@ -143,8 +147,9 @@ internal sealed class BreakWords(Wording words)
     /// <param name="Wall">The danced wall, or null when the timeline never gets there.</param>
     /// <param name="Start">Facing at which that wall starts.</param>
     /// <param name="Facing">Facing at the break.</param>
+    /// <param name="At">Counts danced up to there, from the first of the dance.</param>
     /// <param name="Length">Counts of the part it is in.</param>
-    private sealed record Meeting(int? Wall, Facing? Start, Facing? Facing, Counts? Length)
+    private sealed record Meeting(int? Wall, Facing? Start, Facing? Facing, Counts? At, Counts? Length)
     {
         public static Meeting Find(Dance dance, Interruption interruption, int wall, Timeline? timeline)
         {
@@ -152,22 +157,20 @@ internal sealed class BreakWords(Wording words)
             Counts? length = (part ?? (dance.Parts.Count == 1 ? dance.Parts[0] : null))?.Length;
             if (timeline is null || DancedWall(interruption, wall, timeline) is not { } danced)
             {
-                return new Meeting(null, null, null, length);
+                return new Meeting(null, null, null, null, length);
             }
 
             List<TimedStretch> stretches = [.. timeline.Stretches.Where(s => s.Plan.Wall == danced)];
             if (stretches.Count == 0)
             {
-                return new Meeting(null, null, null, length);
+                return new Meeting(null, null, null, null, length);
             }
 
             length = stretches[0].Plan.Sections.Aggregate(Counts.Zero, (sum, s) => sum + s.Length);
             Counts place = interruption.AfterCounts is { } after ? Counts.Min(after, length.Value) : length.Value;
             TimedStretch? before = stretches.LastOrDefault(s => s.Plan.Kind == StretchKind.Wall && s.Plan.Counts.End == place);
-            Facing? facing = before is not null
-                ? before.FacingAfter
-                : stretches.FirstOrDefault(s => ReferenceEquals(s.Plan.Cause, interruption))?.Facing;
-            return new Meeting(danced, stretches[0].Facing, facing, length);
+            TimedStretch? caused = before is null ? stretches.FirstOrDefault(s => ReferenceEquals(s.Plan.Cause, interruption)) : null;
+            return new Meeting(danced, stretches[0].Facing, before?.FacingAfter ?? caused?.Facing, before?.Span.End ?? caused?.Span.Start, length);
         }
 
         // In a phrased dance "wall 2 of part B" is the second time that B begins.

@@ -39,16 +39,17 @@ public static class SheetBuilder
             IsCard = choices.IsCard,
             Title = dance.Title.Length > 0 ? dance.Title : words["untitled"],
             Author = SheetFacts.AuthorOf(dance),
+            ByLine = facts.ByLineOf(dance),
             Facts = facts.Of(analysis).ToValueList(),
             Particulars = facts.ParticularsOf(dance).ToValueList(),
-            Edition = facts.EditionOf(dance).ToValueList(),
+            Edition = facts.EditionOf(dance),
             Key = KeyWords(dance, parts, tags, words),
             Changes = choices.Earlier is { } earlier ? ChangeWords.ForSheet(DanceComparison.Of(earlier, analysis), language) : default,
             Cautions = CautionWords.Of(analysis.Cautions, words),
             Parts = parts,
             Tags = tags,
             Sequence = Sequence(dance.Sequence, words),
-            Breaks = breaks.Of(dance, dance.Interruptions, analysis.TimelineFor(null)),
+            Breaks = breaks.Of(dance, dance.Interruptions, analysis.TimelineFor(null), dance.Tracks is [var only] ? only : null),
             Ending = dance.Ending is { } ending ? breaks.Of(analysis, ending, null) : null,
             Tracks = dance.Tracks.Select(t => ToTrack(analysis, t, words)).ToValueList(),
             Moves = dance.OwnMoves.Select(m => ToSection(m, words)).ToValueList(),
@@ -140,7 +141,7 @@ public static class SheetBuilder
             tracks.Name(track),
             tracks.Facts(analysis.Dance, track),
             Sequence(track.Sequence, words),
-            breaks.Of(analysis.Dance, track.Interruptions, timeline),
+            breaks.Of(analysis.Dance, track.Interruptions, timeline, track),
             track.Ending is { } ending ? breaks.Of(analysis, ending, track) : null,
             Notes(track.Notes, words));
     }
@@ -177,7 +178,7 @@ public static class SheetBuilder
         }
 
         // a language that abbreviates nothing has nothing to explain
-        string all = string.Join("; ", key.Where(k => k.Length > 0));
+        string all = key.Where(k => k.Length > 0).Aggregate("", (all, next) => all.Length == 0 ? next : words.Say("key.then", ("first", all), ("next", next)));
         return all.Length == 0 ? "" : SheetWords.Capital(all) + ".";
     }
 

@@ -14,7 +14,7 @@ internal sealed class SheetFacts(Wording words)
 {
     // What the sentences already say, or what is told further down; all else in the heading is printed as written.
     private static readonly string[] Told =
-        ["by", "author", "choreographer", "title", "level", "counts", "walls", "rhythm", "start", "ending", "restarts", "tags", "counted", "sequence"];
+        ["by", "author", "choreographer", "title", "level", "counts", "walls", "rhythm", "start", "ending", "restarts", "tags", "counted", "sequence", "place", "version", "date"];
 
     /// <summary>The name of who made it, or empty.</summary>
     public static string AuthorOf(Dance dance)
@@ -25,8 +25,25 @@ internal sealed class SheetFacts(Wording words)
         .Where(h => !Told.Contains(h.Key, StringComparer.OrdinalIgnoreCase) && h.Value.Length > 0)
         .Select(ToNote);
 
-    /// <summary>Version and date as written.</summary>
-    public IEnumerable<SheetNote> EditionOf(Dance dance) => dance.Header.Where(h => h.Key is "version" or "date" && h.Value.Length > 0).Select(ToNote);
+    /// <summary>Who made it and where: <c>by Ann, Tarbarrow Quay</c>; empty when neither is written.</summary>
+    public string ByLineOf(Dance dance)
+    {
+        string author = AuthorOf(dance);
+        string place = Field(dance, "place");
+        string by = author.Length == 0 ? "" : words["label.by"] + " " + author;
+        return place.Length == 0 || author.Contains(place, StringComparison.OrdinalIgnoreCase) ? by
+            : by.Length == 0 ? place
+            : by + ", " + place;
+    }
+
+    /// <summary>Version and date: <c>version 4, March 2025</c>; empty when neither is written.</summary>
+    public string EditionOf(Dance dance)
+    {
+        string version = Field(dance, "version");
+        string date = Field(dance, "date");
+        string first = version.Length > 0 && char.IsAsciiDigit(version[0]) ? words.Say("edition.version", ("version", version)) : version;
+        return string.Join(", ", ((string[])[first, date]).Where(w => w.Length > 0));
+    }
 
     /// <summary>The sentences.</summary>
     public IEnumerable<string> Of(DanceAnalysis analysis)
@@ -50,7 +67,16 @@ internal sealed class SheetFacts(Wording words)
                 : dance.BeatsPerCount == new Ratio(1, 2) ? words["beats.double-time"]
                 : words.Say("beats.other", ("amount", SheetWords.Amount(dance.BeatsPerCount)));
         }
+
+        if (EditionOf(dance) is { Length: > 0 } edition)
+        {
+            // a number alone on the last line would be lost
+            yield return SheetWords.Capital(edition).TrimEnd('.').Replace(' ', '\u00a0') + ".";
+        }
     }
+
+    private static string Field(Dance dance, string key)
+        => dance.Header.FirstOrDefault(h => string.Equals(h.Key, key, StringComparison.OrdinalIgnoreCase))?.Value ?? "";
 
     // Where the heading does not say it, the foot that dances count 1 does.
     private static Weight StartOf(DanceAnalysis analysis)

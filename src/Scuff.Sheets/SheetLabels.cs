@@ -15,6 +15,9 @@ public sealed record SheetLabels
     /// <summary>Before the name of who made the dance.</summary>
     public string By { get; init; } = "";
 
+    /// <summary>What leads a sentence, with the sign behind it: <c>{0}</c> is the lead (<c>Style:</c>; in French with a space).</summary>
+    public string Lead { get; init; } = "{0}:";
+
     /// <summary>Heading of the music.</summary>
     public string Music { get; init; } = "";
 
@@ -62,4 +65,13 @@ public sealed record SheetLabels
 
     /// <summary>At the foot of a page; <c>{0}</c> is its number and <c>{1}</c> how many there are.</summary>
     public string PageOf { get; init; } = "";
+
+    /// <summary>Words that lead a sentence, with the sign behind them.</summary>
+    public string LeadOf(string words) => Lead.Replace("{0}", words, StringComparison.Ordinal);
+
+    /// <summary>The kind of a note as its lead: <c>Style:</c>.</summary>
+    public string LeadOf(SheetNote note) => LeadOf(SheetWords.Capital(note.Kind));
+
+    /// <summary>The name and the counts of an option as its lead: <c>Easier, 7&amp;8:</c>.</summary>
+    public string LeadOf(SheetOption option) => LeadOf($"{SheetWords.Capital(option.Name)}, {option.Counts}");
 }

@@ -27,14 +27,17 @@ public sealed record SheetModel
     /// <summary>Who made it, or empty.</summary>
     public string Author { get; init; } = "";
 
+    /// <summary>Who made it and where, as printed below the title; empty when neither is written.</summary>
+    public string ByLine { get; init; } = "";
+
     /// <summary>What kind of dance it is, in sentences as a teacher would say them.</summary>
     public ValueList<string> Facts { get; init; }
 
-    /// <summary>What else the heading says (version, date), as written.</summary>
+    /// <summary>What else the heading says, in fields of her own, as written.</summary>
     public ValueList<SheetNote> Particulars { get; init; }
 
     /// <summary>Version and date, for the foot of every page, so that no page is taken for one of another version; empty when not written.</summary>
-    public ValueList<SheetNote> Edition { get; init; }
+    public string Edition { get; init; } = "";
 
     /// <summary>What the abbreviations of this sheet mean, in one sentence.</summary>
     public string Key { get; init; } = "";

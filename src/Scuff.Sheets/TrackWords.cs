@@ -25,8 +25,7 @@ internal sealed class TrackWords(Wording words)
 
         if (track.LengthSeconds is { } length)
         {
-            int seconds = (length + new Ratio(1, 2)).Floor;
-            facts.Add(words.Say("track.length", ("time", string.Create(CultureInfo.InvariantCulture, $"{seconds / 60}:{seconds % 60:00}"))));
+            facts.Add(words.Say("track.length", ("time", Clock(length))));
         }
 
         string intro = Intro(dance, track);
@@ -37,6 +36,19 @@ internal sealed class TrackWords(Wording words)
 
         return facts.Count == 0 ? "" : SheetWords.Capital(string.Join(", ", facts)) + ".";
     }
+
+    /// <summary>A time of the track in minutes and seconds, to the nearest second: <c>2:05</c>.</summary>
+    public static string Clock(Ratio seconds)
+    {
+        int whole = (seconds + new Ratio(1, 2)).Floor;
+        return string.Create(CultureInfo.InvariantCulture, $"{whole / 60}:{whole % 60:00}");
+    }
+
+    /// <summary>Seconds from the start of the track to a danced count; null when tempo or intro are not stated.</summary>
+    public static Ratio? TimeOf(Dance dance, Track track, Counts danced)
+        => (track.IntroSeconds ?? (track.Intro is { } intro ? Computed(dance, track, intro) : null)) is { } first && Computed(dance, track, danced) is { } rest
+            ? first + rest
+            : null;
 
     private string Intro(Dance dance, Track track)
     {

@@ -15,10 +15,10 @@ internal sealed record Atom(Counts At, Counts Length, Danced Danced, int Move, W
 
 /// <summary>What is danced at one moment.</summary>
 /// <param name="Action">
-/// The action, without the part of the foot that meets the floor: a figure's name implies it, the same steps written one by one do not,
-/// and no sheet tells the two apart.
+/// The action, without the part of the foot that meets the floor unless she says it: a figure's name implies it, the same steps written
+/// one by one do not, and no sheet tells the two apart.
 /// </param>
 /// <param name="BodyAngle">A styling turn of the body.</param>
 /// <param name="With">What is made with it.</param>
-/// <param name="Words">Her words, when they could not be read; else empty.</param>
+/// <param name="Words">Her words, when they could not be read, or say what arms and head do (in capitals, as case tells nothing); else empty.</param>
 internal sealed record Danced(StepAction Action, Turn BodyAngle, ValueList<StepAction> With, string Words);

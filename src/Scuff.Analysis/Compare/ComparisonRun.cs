@@ -320,8 +320,8 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
         static IEnumerable<(Counts, StepAction, string)> Danced(StepOption option) => option.Moves.SelectMany(m => m.Steps.Select(s =>
             (
                 s.Count.Place - option.Replaces.Start,
-                s.Action with { Contact = default },
-                s.Action.Kind == ActionKind.Unknown ? Bare.Words(m.Words) : "")));
+                s.Action with { Contact = m.SaidContact ?? default },
+                s.Action.Kind == ActionKind.Unknown ? Bare.Words(m.Words) : s.Gesture.ToUpperInvariant())));
     }
 
     private static List<PlacedNote> Placed(IEnumerable<Note> notes) => [.. notes.Select(n => new PlacedNote(n.Kind, Bare.Words(n.Words), null))];

@@ -82,7 +82,8 @@ public abstract record DanceChange
         /// <summary>Whether the same actions are danced in another timing.</summary>
         public bool IsTiming => Before.Count > 0 && Danced(Before).SequenceEqual(Danced(After));
 
-        private static IEnumerable<StepAction> Danced(ValueList<WrittenMove> moves) => moves.SelectMany(m => m.Steps).Select(s => s.Action);
+        private static IEnumerable<(StepAction Action, string Gesture)> Danced(ValueList<WrittenMove> moves)
+            => moves.SelectMany(m => m.Steps).Select(s => (s.Action, s.Gesture.ToUpperInvariant()));
     }
 
     /// <summary>A note (style, arms, other words) changed, came or went.</summary>

@@ -93,8 +93,8 @@ internal sealed class Passage
                         isFirst = false;
                     }
 
-                    string unread = step.Action.Kind == ActionKind.Unknown ? words : "";
-                    Danced danced = new(step.Action with { Contact = default }, step.BodyAngle, step.With, unread);
+                    string unread = step.Action.Kind == ActionKind.Unknown ? words : step.Gesture.ToUpperInvariant();
+                    Danced danced = new(step.Action with { Contact = move.SaidContact ?? default }, step.BodyAngle, step.With, unread);
                     _atoms.Add(new Atom(at, Counts.Zero, danced, _moves.Count, step));
                 }
 

@@ -20,6 +20,9 @@ internal sealed class Dancer
 
     // Whether the foot is only stretched out (a kick, a heel, a point) and will be drawn back under the body.
     private readonly bool[] _isGesture = new bool[2];
+
+    // The feet that have acted at the present count.
+    private readonly bool[] _hasActed = new bool[2];
     private Weight _weight;
     private double _facing;
     private bool _isCertain = true;
@@ -90,9 +93,15 @@ internal sealed class Dancer
     /// <param name="isOffBeat">Whether it stands between two counts: its steps are smaller.</param>
     /// <param name="weightAfter">Where the weight is afterwards.</param>
     /// <param name="opening">Whether it opens the feet together with its neighbour.</param>
-    public void Dance(StepAction action, bool isOffBeat, Weight weightAfter, Opening opening)
+    /// <param name="isWithLast">Whether it is danced at the same count as the action before it.</param>
+    public void Dance(StepAction action, bool isOffBeat, Weight weightAfter, Opening opening, bool isWithLast)
     {
         Array.Clear(_motions);
+        if (!isWithLast)
+        {
+            Array.Clear(_hasActed);
+        }
+
         _opening = opening;
         if (action.Kind == ActionKind.Unknown)
         {
@@ -101,6 +110,7 @@ internal sealed class Dancer
         else
         {
             Move(action, isOffBeat);
+            Settle(action, weightAfter);
         }
 
         _weight = weightAfter;
@@ -529,6 +539,24 @@ internal sealed class Dancer
             {
                 _motions[(int)foot] = FootMotion.Travel;
             }
+        }
+    }
+
+    // Who turned toes or heels, or rose, stands flat again as soon as the other foot acts alone; a turn stays on the ball.
+    private void Settle(StepAction action, Weight weightAfter)
+    {
+        if (action.Foot.ToFoot() is not { } acting)
+        {
+            _hasActed.AsSpan().Fill(action.Foot == ActingFoot.Both);
+            return;
+        }
+
+        _hasActed[(int)acting] = true;
+        Foot standing = acting.Other();
+        if (!_hasActed[(int)standing] && action.Turn.Sign == 0 && _weight.StandingFoot() == standing && weightAfter.StandingFoot() == standing)
+        {
+            FootPose pose = _feet[(int)standing];
+            _feet[(int)standing] = pose.Height > 0 ? pose : pose with { Contact = Contact.Flat };
         }
     }
 

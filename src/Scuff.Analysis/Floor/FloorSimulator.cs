@@ -49,7 +49,8 @@ public static class FloorSimulator
         Opening opening = Opens(timeline, index)
             ? Opening.First
             : Opens(timeline, index - 1) ? Opening.Second : Opening.None;
-        dancer.Dance(step.Action, !step.Written.Count.Place.IsWhole, step.WeightAfter, opening);
+        bool isWithLast = index > 0 && timeline.Steps[index - 1].At == step.At;
+        dancer.Dance(step.Action, !step.Written.Count.Place.IsWhole, step.WeightAfter, opening, isWithLast);
     }
 
     // Two diagonal steps by different feet open the feet if they come at once, or if the first foot then goes home again.

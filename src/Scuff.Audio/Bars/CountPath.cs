@@ -22,13 +22,19 @@ internal static class CountPath
     // Songs begin with a pickup now and then.
     private const float Pickup = 1;
 
+    // A section begins on a one.
+    private const float StartWeight = 0.7f;
+
     /// <summary>The counts of the beats in a meter.</summary>
-    public static CountRow Find(double[] beats, Activations heard, int beatsInBar)
+    /// <param name="beats">The beats in seconds.</param>
+    /// <param name="heard">What the ear heard.</param>
+    /// <param name="beatsInBar">4 or 3.</param>
+    /// <param name="start">How likely a section begins at each beat, logits, [beats].</param>
+    public static CountRow Find(double[] beats, Activations heard, int beatsInBar, float[] start)
     {
         int cycle = beatsInBar == 3 ? 6 : 8;
         float[] one = Near(heard.One, beats);
         float[] eight = Near(heard.Eight, beats);
-        float[] start = Near(heard.Start, beats);
         float[] score = new float[cycle];
         float[] now = new float[cycle];
         sbyte[] before = new sbyte[beats.Length * cycle];
@@ -58,7 +64,7 @@ internal static class CountPath
                 }
 
                 before[(i * cycle) + c] = (sbyte)from;
-                now[c] = best + (c % beatsInBar == 0 ? one[i] : 0) + (c == 0 ? eight[i] : 0);
+                now[c] = best + (c % beatsInBar == 0 ? one[i] : 0) + (c == 0 ? eight[i] + (StartWeight * Math.Max(0, start[i] + 1)) : 0);
             }
 
             (score, now) = (now, score);

@@ -47,7 +47,7 @@ internal static class AiffReader
                 ReadText(id, bytes.Peek((int)Math.Min(size, 4096)), early);
             }
 
-            if (!bytes.Skip(size + (size & 1)) && layout is null)
+            if (!bytes.Skip((long)size + (size & 1)) && layout is null)
             {
                 throw new AudioException("This AIFF file ends inside its head, before any sound.");
             }
@@ -158,7 +158,7 @@ internal static class AiffReader
                 ReadText(id, bytes.Peek((int)Math.Min(size, 4096)), tags);
             }
 
-            if (!bytes.Skip(size + (size & 1)))
+            if (!bytes.Skip((long)size + (size & 1)))
             {
                 return;
             }

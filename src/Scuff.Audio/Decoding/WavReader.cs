@@ -60,7 +60,7 @@ internal static class WavReader
                     return source;
             }
 
-            if (!bytes.Skip(size + (size & 1)) && layout is null)
+            if (!bytes.Skip((long)size + (size & 1)) && layout is null)
             {
                 throw new AudioException("This WAV file ends inside its head, before any sound.");
             }
@@ -146,7 +146,7 @@ internal static class WavReader
                 Id3.Read(tag[..Math.Min(tag.Length, 10 + body)], tags);
             }
 
-            if (!bytes.Skip(size + (size & 1)))
+            if (!bytes.Skip((long)size + (size & 1)))
             {
                 return;
             }

@@ -1,3 +1,4 @@
+using System.Reflection;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using System.Text.Json;
@@ -21,7 +22,7 @@ internal sealed class Ear
     // Sums of levels are kept near one for the first layer.
     private const float Scale = 1;
 
-    private static readonly Lazy<Ear> Trained = new(() => new Ear(ReadTrained()));
+    private static readonly Lazy<Ear[]> Trained = new(ReadTrained);
 
     private readonly Shape _shape;
     private readonly Dictionary<string, float[]> _tensors = new(StringComparer.Ordinal);
@@ -50,8 +51,29 @@ internal sealed class Ear
         _mixed = [.. Enumerable.Range(0, _shape.Layers).Select(i => Turned($"mix.{i}.weight", _shape.C, _shape.C, 1, 1))];
     }
 
-    /// <summary>The ear with the weights that come with the program.</summary>
-    public static Ear Instance => Trained.Value;
+    /// <summary>
+    /// Listens with every ear that comes with the program and takes the mean of what they say: two that were trained apart
+    /// err in different places.
+    /// </summary>
+    public static Activations ListenWithAll(Spectrogram spectrum)
+    {
+        Activations[] heard = [.. Trained.Value.Select(e => e.Listen(spectrum))];
+        return new Activations(Mean(a => a.Beat), Mean(a => a.One), Mean(a => a.Eight), Mean(a => a.Start), Mean(a => a.Stopped));
+
+        float[] Mean(Func<Activations, float[]> head)
+        {
+            float[] mean = new float[head(heard[0]).Length];
+            foreach (float[] one in heard.Select(head))
+            {
+                for (int i = 0; i < mean.Length; i++)
+                {
+                    mean[i] += one[i] / heard.Length;
+                }
+            }
+
+            return mean;
+        }
+    }
 
     /// <summary>An ear with other weights, as bench/train writes them.</summary>
     public static Ear From(ReadOnlySpan<byte> weights) => new(weights);
@@ -244,13 +266,19 @@ internal sealed class Ear
         return to;
     }
 
-    private static byte[] ReadTrained()
+    private static Ear[] ReadTrained()
     {
-        using Stream stream = typeof(Ear).Assembly.GetManifestResourceStream("ear.bin")
-            ?? throw new InvalidOperationException("The ear's weights are missing from the program.");
-        byte[] bytes = new byte[stream.Length];
-        stream.ReadExactly(bytes);
-        return bytes;
+        Assembly assembly = typeof(Ear).Assembly;
+        return
+        [
+            .. assembly.GetManifestResourceNames().Where(n => n.StartsWith("data/ear/", StringComparison.Ordinal)).Order(StringComparer.Ordinal).Select(name =>
+            {
+                using Stream stream = assembly.GetManifestResourceStream(name)!;
+                byte[] bytes = new byte[stream.Length];
+                stream.ReadExactly(bytes);
+                return new Ear(bytes);
+            }),
+        ];
     }
 
     private sealed record Shape(int C1, int C2, int C, int Layers, Tensor[] Tensors);

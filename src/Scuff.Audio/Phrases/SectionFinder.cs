@@ -9,7 +9,7 @@ namespace Scuff.Audio.Phrases;
 internal static class SectionFinder
 {
     // A logit of -0.4 is where a boundary is worth calling if one wants as few missed as false.
-    private const double Worth = 0.4;
+    private const double Worth = 1.2;
 
     // Longest section, in counts to eight.
     private const int Longest = 32;

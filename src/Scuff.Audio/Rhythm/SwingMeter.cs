@@ -19,6 +19,9 @@ internal static class SwingMeter
     // Notes that fall together are this far apart, in parts of a beat.
     private const double Spread = 0.022;
 
+    // Of its own height a rise begins at this part.
+    private const float RisesFrom = 0.3f;
+
     /// <summary>The ratio over all beats; 1 with no confidence where next to nothing lies between them.</summary>
     public static Estimate<double> Of(Spectrogram spectrum, double[] beats)
     {
@@ -67,7 +70,7 @@ internal static class SwingMeter
         double low = folded.Order().ElementAt(Bins / 4);
         double sixteenth = RatioOf(place16);
         double seen = on > 0 ? (strength16 - low) / on : 0;
-        return sixteenth > 1.15 && seen > 0.12
+        return sixteenth > 1.22 && seen > 0.12
             ? new Estimate<double>(sixteenth, Math.Clamp(seen * 2, 0, 1), [new Alternative<double>(eighth, 0.3)])
             : new Estimate<double>(Math.Max(1, eighth), Math.Clamp(clear * 3, 0, 1));
     }
@@ -99,8 +102,16 @@ internal static class SwingMeter
         {
             if (rise[f] > rise[f - 1] && rise[f] >= rise[f + 1] && rise[f] > 1)
             {
-                float curve = rise[f - 1] - (2 * rise[f]) + rise[f + 1];
-                double top = f + (curve < 0 ? 0.5 * (rise[f - 1] - rise[f + 1]) / curve : 0);
+                // where the rise begins, not where it is steepest: a shaker swells for longer than a stick
+                int start = f;
+                float threshold = RisesFrom * rise[f];
+                while (start > 1 && rise[start - 1] >= threshold && rise[start - 1] <= rise[start])
+                {
+                    start--;
+                }
+
+                float step = rise[start] - rise[start - 1];
+                double top = start - 1 + (step > 0 ? Math.Clamp((threshold - rise[start - 1]) / step, 0, 1) : 1);
                 yield return (top / spectrum.FramesPerSecond, Math.Sqrt(rise[f]));
             }
         }

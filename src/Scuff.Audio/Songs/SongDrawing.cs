@@ -64,10 +64,11 @@ internal static class SongDrawing
         return recipe with { Sections = Oddities(dice, recipe, kind) };
     }
 
-    // Only styles of four straight or swung beats mix, and as the song's own only those that everybody would tap at the written beat.
+    // Only styles of four straight or swung beats mix, and only those that everybody would tap at the written beat: a two-step's
+    // drums at a pop song's tempo are a two-step at half its tempo.
     private static readonly SongStyle[] Mixing =
     [
-        SongStyle.TwoStep, SongStyle.EastCoastSwing, SongStyle.ChaCha, SongStyle.PopRock, SongStyle.DancePop,
+        SongStyle.EastCoastSwing, SongStyle.ChaCha, SongStyle.PopRock, SongStyle.DancePop,
         SongStyle.Nightclub, SongStyle.Polka, SongStyle.Groove, SongStyle.Rumba, SongStyle.Samba,
     ];
 

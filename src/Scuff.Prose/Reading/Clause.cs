@@ -113,6 +113,9 @@ internal sealed class Clause
     /// <summary>The turn is said before the move ("1/4 left chassé right").</summary>
     public bool TurnFirst { get; set; }
 
+    /// <summary>The turn leads "into" the move: it is made before it, not spread over it.</summary>
+    public bool TurnsInto { get; set; }
+
     /// <summary>It speaks of a circle or an arc: the turn is shared by the steps that walk it.</summary>
     public bool SaysCircle { get; set; }
 
@@ -128,10 +131,16 @@ internal sealed class Clause
     /// <summary>It says what is done each time, of moves that are told already.</summary>
     public bool SaysEach { get; set; }
 
+    /// <summary>It says what goes with moves that are told already ("clap on every touch").</summary>
+    public bool OnEachMove { get; set; }
+
     public List<Term> Corrected { get; } = [];
 
     /// <summary>The detail in brackets or after a colon.</summary>
     public List<Clause> Detail { get; set; } = [];
+
+    /// <summary>The detail stands after a dash, which may as well part one move from the next.</summary>
+    public bool DetailAfterDash { get; set; }
 
     /// <summary>It is an &amp; that may be a step together of its own.</summary>
     public bool IsAmp { get; set; }
@@ -183,12 +192,14 @@ internal sealed class Clause
             HasLift = HasLift,
             SaysIt = SaysIt,
             SaysEach = SaysEach,
+            OnEachMove = OnEachMove,
             SaysFinish = SaysFinish,
             HalfOf = HalfOf,
             SaysSameFoot = SaysSameFoot,
             OnCount = OnCount,
             SaysCircle = SaysCircle,
             TurnFirst = TurnFirst,
+            TurnsInto = TurnsInto,
             OnStep = OnStep,
             SaysWaltz = SaysWaltz,
             IsWith = IsWith,
@@ -197,6 +208,7 @@ internal sealed class Clause
             RepeatCounts = RepeatCounts,
             RepeatSection = RepeatSection,
             HasStyle = HasStyle,
+            DetailAfterDash = DetailAfterDash,
             Detail = [.. Detail.Select(d => d.Copy(mirrored))],
             IsAmp = IsAmp,
         };

@@ -18,6 +18,7 @@ internal sealed class ClauseBuilder
     private bool _styling;
     private bool _with;
     private bool _skipsFoot;
+    private bool _soThat;
 
     private readonly bool _placesStart;
 
@@ -31,7 +32,11 @@ internal sealed class ClauseBuilder
     /// <summary>The clauses of a line.</summary>
     /// <param name="terms">Its terms.</param>
     /// <param name="placesStart">Whether a place before a foot starts a move ("kick left back left": back left is a step).</param>
-    public static List<Clause> Build(List<Term> terms, bool placesStart = false) => new ClauseBuilder(terms, terms.Count, placesStart).Run(0);
+    public static List<Clause> Build(List<Term> terms, bool placesStart = false)
+    {
+        StylePhrases.Mark(terms);
+        return new ClauseBuilder(terms, terms.Count, placesStart).Run(0);
+    }
 
     /// <summary>The clauses from one term up to another.</summary>
     private List<Clause> Build(int start, int end) => new ClauseBuilder(_terms, end, _placesStart).Run(start);
@@ -66,6 +71,10 @@ internal sealed class ClauseBuilder
                     Close(Link.Hard);
                     _styling = false;
                     break;
+                case TermKind.Join when _current.HasContent && (i + 1 >= _end || _terms[i + 1].Kind is TermKind.Separator or TermKind.Close or TermKind.Open or TermKind.Clock or TermKind.With):
+                    // "R heel and L heel and": the last and may be danced
+                    Amp(term);
+                    break;
                 case TermKind.Join:
                     _pending = Link.Soft;
                     _with = false;
@@ -96,6 +105,12 @@ internal sealed class ClauseBuilder
                     break;
                 case TermKind.Filler when term.Text.Equals("by", StringComparison.OrdinalIgnoreCase) && _current is { IsFigure: true, Detail.Count: 0 } && _current.Head!.Figures[0].Rows.Count > 2 && TryDetail(ref i, _end):
                     // "begin a jazz box by crossing R over L, step back ..."
+                    break;
+                case TermKind.Filler when term.Text.ToLowerInvariant() is "each" or "every" && i + 1 < _end && _terms[i + 1].Kind is TermKind.Move && (i + 2 >= _end || _terms[i + 2].Kind is TermKind.Separator or TermKind.Close):
+                    // "clap on every touch": moves that are told already
+                    _current.SaysEach = true;
+                    _current.OnEachMove = true;
+                    Widen(_terms[++i]);
                     break;
                 case TermKind.Filler:
                     Filler(term);
@@ -186,7 +201,7 @@ internal sealed class ClauseBuilder
                     RepeatTerm(ref i, term);
                     break;
                 case TermKind.Clock:
-                    if (Last() is { HasTurnWord: true, Amount: null } turning || (Last() is { HasTurnWord: true } && (turning = Last()) is not null))
+                    if (Last() is { Head.Verb: ActionKind.Unwind or ActionKind.Pivot, Amount: null } or { HasTurnWord: true, Amount: null } && Last() is Clause turning || (Last() is { HasTurnWord: true } && (turning = Last()) is not null))
                     {
                         turning.TurnTo = term.Meaning.Value;
                     }
@@ -204,7 +219,7 @@ internal sealed class ClauseBuilder
         }
 
         Close(Link.Hard);
-        Tidy();
+        ClauseTidier.Tidy(_clauses);
         return _clauses;
     }
 
@@ -214,7 +229,8 @@ internal sealed class ClauseBuilder
     private static bool IsContent(TermKind kind) => kind is TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Amount
         or TermKind.Turn or TermKind.Part or TermKind.BothFeet or TermKind.Repeat or TermKind.RepeatMirrored;
 
-    private static bool IsTurnVerb(Meaning? head) => head is { Verb: ActionKind.Pivot or ActionKind.Unwind }
+    /// <summary>Whether a word means a turn of the body, by itself or as a figure.</summary>
+    internal static bool IsTurnVerb(Meaning? head) => head is { Verb: ActionKind.Pivot or ActionKind.Unwind }
         || (head is { Figures.Count: > 0 } && head.Figures.Any(f => f.TotalTurn.Sign != 0 || f.NamedBy == NamedBy.Turn));
 
     private void Widen(Term term) => _current.Cover(term.Span);
@@ -246,6 +262,8 @@ internal sealed class ClauseBuilder
             halved.HalfOf = word.EndsWith("first half", StringComparison.Ordinal) ? 1 : 2;
         }
 
+        _soThat = word is "so that" or "so" or "such that" or "letting" || (_soThat && word is "the" or "its" or "your");
+        _current.TurnsInto |= word is "into" or "into a" && _current.IsTurnOnly && _current.Amount is not null;
         _current.SaysSameFoot |= word.EndsWith("same foot", StringComparison.Ordinal);
         _current.SaysIt |= word is "it" or "them" or "same foot" or "that same foot" or "the same foot" or "that foot";
         if (StepNamed(word) is int step)
@@ -573,7 +591,7 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        bool namedPlace = at > 0 && _terms[at - 1 - (_terms[at - 1].Kind == TermKind.Filler && at > 1 ? 1 : 0)] is { Kind: TermKind.Move } named && (named.Text.EndsWith(" next to", StringComparison.OrdinalIgnoreCase) || named.Text.EndsWith(" beside", StringComparison.OrdinalIgnoreCase));
+        bool namedPlace = at > 0 && _terms[at - 1 - (_terms[at - 1].Kind == TermKind.Filler && at > 1 ? 1 : 0)] is { Kind: TermKind.Move } named && EndsInPlace(named.Text) && named.Meaning.Figures.All(f => f.Rows.Count < 3);
         if (namedPlace && _current.Feet.Count == 1 && _current.Feet[0].Foot != foot && _pending is Link.None && NextIndex(at + 1) < 0)
         {
             // "L foot touch next to R"
@@ -616,12 +634,14 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        bool toFoot = at > 0 && _terms[at - 1].Kind == TermKind.Filler && _terms[at - 1].Text is "to" or "by" or "at" or "towards" && _current.Feet.Count > 0 && _current.Feet[^1].Foot != foot && _pending is not (Link.Soft or Link.Amp) && _current.Dir is null or { Direction: Direction.Together or Direction.Up or Direction.In };
-        if (toFoot)
+        bool toFoot = at > 0 && _terms[at - 1].Kind == TermKind.Filler && (_terms[at - 1].Text is "to" or "by" or "at" or "towards" || (certain && SaysTo(at - 1)) || (_current.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Drag or ActionKind.Slide && SaysTo(at - 1))) && _current.Feet.Count > 0 && _current.Feet[^1].Foot != foot && _pending is not (Link.Soft or Link.Amp) && _current.Dir is null or { Direction: Direction.Together or Direction.Up or Direction.In };
+        bool backToFoot = at > 1 && _terms[at - 1] is { Kind: TermKind.Filler } && _terms[at - 1].Text.Split(' ')[0].ToLowerInvariant() is "to" or "the" or "your" && _terms[PreviousIndex(at - 1) is int way and >= 0 ? way : at] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Back }
+            && SaysTo(at - 1) && _current is { Feet.Count: > 0, Dir.Direction: Direction.Back, Head: null or { Verb: ActionKind.Step } } && _current.Feet[^1].Foot != foot && _pending is Link.None && NextIndex(at + 1) < 0;
+        if (toFoot || backToFoot)
         {
-            // "touch L to R", "drag LF to RF"
+            // "touch L to R", "drag LF to RF", "R back to the L"
             _current.Reference = foot;
-            _current.Dir ??= new Meaning(TermKind.Dir) { Direction = Direction.Together };
+            _current.Dir = backToFoot || _current.Dir is null ? new Meaning(TermKind.Dir) { Direction = Direction.Together } : _current.Dir;
             Widen(term);
             return;
         }
@@ -635,7 +655,27 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        if (_current is { Head.Verb: ActionKind.Hold or ActionKind.Clap or ActionKind.Snap, Feet.Count: 0, Dir: null } && !VerbFirst && _pending is Link.None && NextIndex(at + 1) >= 0)
+        {
+            // "clap right to the side"
+            Close(Link.None);
+        }
+
+        bool partFollows = !VerbFirst && _current is { FootFirst: true, HasVerb: true, IsFigure: false, Feet.Count: 1, Dir: null, Part.Length: 0 } && _current.Feet[0].Foot == foot && _pending is Link.None && at + 1 < _end && _terms[at + 1].Kind is TermKind.Part && !_current.HeadText.Contains(' ', StringComparison.Ordinal);
+        if (partFollows)
+        {
+            // "left hitch left heel"
+            Close(Link.None);
+        }
+
         bool sideOfFoot = !certain && _current is { Feet.Count: 1, Dir: null, Reference: null } && (_current.Feet[0].IsCertain || _current.FootFirst) && _current.Feet[0].Foot == foot && _current.Head?.Verb is not null && !_current.IsFigure && _pending is Link.None;
+        if (sideOfFoot && !VerbFirst && NextIndex(at + 1) is int coming and >= 0 && (_terms[coming].Kind is TermKind.Move || (_terms[coming].Kind is TermKind.Dir && _current.Head!.Verb is ActionKind.Touch or ActionKind.Tap && _terms[coming].Meaning.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together) || (_terms[coming].Kind is TermKind.Dir && _current.Head!.Verb is ActionKind.Hitch or ActionKind.Scuff or ActionKind.Brush or ActionKind.Stomp or ActionKind.Hook or ActionKind.Flick or ActionKind.Kick && !(_current.Head.Verb is ActionKind.Kick && _terms[coming].Meaning.Direction is Direction.Side)) || (_terms[coming].Kind is TermKind.Part && !_current.HeadText.Contains(' ', StringComparison.Ordinal))))
+        {
+            // "left kick left scuff", "right brush right heel": the foot begins the next move
+            Close(Link.None);
+            sideOfFoot = false;
+        }
+
         if (sideOfFoot)
         {
             // "RF step right": the foot is named already, so this is where it goes
@@ -653,11 +693,17 @@ internal sealed class ClauseBuilder
         }
 
         StartIfPending(certain ? TermKind.Foot : TermKind.Side, at);
+        if (_current is { Head.Verb: ActionKind.Pivot or ActionKind.Unwind, TurnSide: not null, Feet.Count: 0, Amount: not null } && _pending is Link.None && NextIndex(at + 1) is int begun and >= 0 && (_terms[begun].Kind is TermKind.Dir or TermKind.Part || (_terms[begun].Kind is TermKind.Move && !VerbFirst)))
+        {
+            // "1/2 pivot left right mambo forward"
+            Close(Link.None);
+        }
+
         if (_current.Feet.Count > 0 && (_current.Dir is not null || _current.Part.Length > 0 || _current.Amount is not null) && !IsListContinued(at) && !(_current.IsFigure && _current.Feet[^1].Foot != foot && AllFeetUpTo(at)))
         {
             Close(Link.None);
         }
-        else if (_current is { IsFigure: true, Feet.Count: > 0 } && !VerbFirst && NextIndex(at + 1) is int move and >= 0 && _terms[move].Kind is TermKind.Move && _current.Feet[^1].Foot != foot)
+        else if (_current is { IsFigure: true, Feet.Count: > 0 } && !VerbFirst && NextIndex(at + 1) is int move and >= 0 && (_terms[move].Kind is TermKind.Move || (_terms[move].Kind is TermKind.Dir or TermKind.Part && _current is { FootFirst: true, Feet.Count: 1 })) && (_current.Feet[^1].Foot != foot || (_current is { FootFirst: true, Feet.Count: 1 } && _pending is Link.None)))
         {
             // "right heel strut left heel strut"
             Close(Link.None);
@@ -673,6 +719,23 @@ internal sealed class ClauseBuilder
         _current.Feet.Add(new FootWord(foot, certain, reference && afterPlace, term.Text.Length > 3));
         Widen(term);
     }
+
+    private bool SaysTo(int at)
+    {
+        for (int i = at; i >= 0 && _terms[i].Kind is TermKind.Filler; i--)
+        {
+            if (_terms[i].Text.Split(' ').Any(w => w.ToLowerInvariant() is "to" or "by" or "towards" or "toward"))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool EndsInPlace(string name) => name.EndsWith(" next to", StringComparison.OrdinalIgnoreCase) || name.EndsWith(" beside", StringComparison.OrdinalIgnoreCase)
+        || name.EndsWith(" across", StringComparison.OrdinalIgnoreCase) || name.EndsWith(" over", StringComparison.OrdinalIgnoreCase) || name.EndsWith(" behind", StringComparison.OrdinalIgnoreCase)
+        || name.EndsWith(" in front of", StringComparison.OrdinalIgnoreCase);
 
     private bool IsPassing(int at)
     {
@@ -695,13 +758,14 @@ internal sealed class ClauseBuilder
         // "cross R over L side R": L is the standing foot; "cross R over, L side": a comma stands there.
         // "step R together L side": L begins the next move when a direction follows and no other foot comes before it
         int next = NextIndex(at + 1);
-        if (_current.Head is null && next >= 0 && _terms[next].Kind is TermKind.Dir && _terms[next].Meaning.Direction is not Direction.Together)
+        bool verbLast = _terms[at].Kind is TermKind.Foot && _current.Dir is { Direction: Direction.CrossBehind } && next >= 0 && _terms[next] is { Kind: TermKind.Dir, Meaning.Direction: Direction.CrossFront } && _terms[next].Text.StartsWith("cross", StringComparison.OrdinalIgnoreCase) && NextIndex(next + 1) < 0;
+        if (_current.Head is null && !verbLast && next >= 0 && _terms[next].Kind is TermKind.Dir && _terms[next].Meaning.Direction is not Direction.Together)
         {
             return true;
         }
 
         return _current.Dir is { Direction: Direction.Together } && _terms[PreviousIndex(at - 1)].Text.StartsWith("tog", StringComparison.OrdinalIgnoreCase)
-            && next >= 0 && _terms[next].Kind is TermKind.Dir;
+            && next >= 0 && (_terms[next].Kind is TermKind.Dir || (_terms[next].Kind is TermKind.Move && !VerbFirst));
     }
 
     private bool IsListContinued(int at)
@@ -717,7 +781,8 @@ internal sealed class ClauseBuilder
         Foot side = term.Meaning.Side!.Value;
         int next = NextIndex(at + 1);
         int previous = PreviousIndex(at - 1);
-        if ((at + 1 < _end && IsArm(_terms[at + 1])) || (at > 0 && IsArm(_terms[at - 1])))
+        bool ofBody = previous >= 0 && _terms[previous] is { Kind: TermKind.Part, Meaning.Part: "body" or "shoulder" or "shoulders" } && NextIndex(at + 1) < 0;
+        if (ofBody || (at + 1 < _end && IsArm(_terms[at + 1])) || (at > 0 && IsArm(_terms[at - 1])))
         {
             // "right arm", "look left": not a foot
             _current.HasStyle = true;
@@ -739,8 +804,27 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        if (_current.IsTurnOnly && _pending is Link.None && SaysOnto(at - 1))
+        {
+            // "turn onto left": the foot it ends on
+            _current.WeightNote = TermKind.WeightOn;
+            _current.WeightFoot = side;
+            Widen(term);
+            return;
+        }
+
+        bool turnedFigure = _current is { Amount: not null, IsFigure: true } && previous >= 0 && _terms[previous] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ NamedBy: NamedBy.FirstFoot, Rows.Count: > 2 }, ..] } } && _current.Feet.Count == 0;
+        turnedFigure |= previous >= 0 && _terms[previous] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ NamedBy: NamedBy.Turn, Rows.Count: > 1 }, ..] } } && _current.Feet.Count == 0;
+        if ((turnedFigure || TurnsByName(previous)) && ((_current.Feet.Count == 1 && _current.Feet[0].Foot != side && next < 0) || (_current.Feet.Count == 0 && next >= 0 && _terms[next] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step, IsIng: true } } && FeetOnlyFollow(next + 1))) && _current.TurnSide is null && _pending is Link.None)
+        {
+            // "left half turn shuffle right", "half turn shuffle right stepping L, R, L"
+            _current.TurnSide = side;
+            Widen(term);
+            return;
+        }
+
         bool turnBefore = previous >= 0 && (_terms[previous].Kind is TermKind.Amount || (_terms[previous].Kind is TermKind.Turn && (_current.Amount is not null || !IsStepAfter(at))) || (_terms[previous].Kind is TermKind.Move && IsTurnVerb(_terms[previous].Meaning) && _terms[previous].Meaning.Verb is ActionKind.Pivot or ActionKind.Unwind));
-        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantMaker.IsStepAndPivot) && _current.Feet.Count == 0 && !(next >= 0 && (_terms[next].Kind is TermKind.Amount || (_terms[next].Kind is TermKind.Move && AmountOfTurn(_terms[next].Text) is not null)));
+        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantParts.IsStepAndPivot) && _current.Feet.Count == 0 && !(next >= 0 && (_terms[next].Kind is TermKind.Amount || (_terms[next].Kind is TermKind.Move && AmountOfTurn(_terms[next].Text) is not null)));
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _terms[previous].Text.Contains("turn", StringComparison.OrdinalIgnoreCase)
             && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } spin && spin.Figures.Any(f => f.Rows[f.Rows.Count - 1] is { Action: { Kind: ActionKind.Pivot, Turn.Sign: not 0 }, Foot: RelativeFoot.Same });
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _clauses.Count > 0 && _terms[previous].Text.EndsWith("spiral", StringComparison.OrdinalIgnoreCase);
@@ -780,6 +864,22 @@ internal sealed class ClauseBuilder
 
         FootTerm(term, at, false);
     }
+
+    private bool SaysOnto(int at)
+    {
+        for (int i = at; i >= 0 && _terms[i].Kind is TermKind.Filler; i--)
+        {
+            if (_terms[i].Text.StartsWith("onto", StringComparison.OrdinalIgnoreCase) || _terms[i].Text.StartsWith("on to", StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether the name at this place says how far it turns, and is called by its first foot.</summary>
+    private bool TurnsByName(int at) => at >= 0 && _terms[at] is { Kind: TermKind.Move, Meaning: { Verb: null, NamesAmount: true, Figures.Count: > 0 } named } && named.Figures.All(f => f.TotalTurn.Sign != 0 && f.NamedBy == NamedBy.FirstFoot && f.Rows.Count > 2);
 
     private bool IsStepAfter(int at)
     {
@@ -837,6 +937,17 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        if (dir is { Direction: Direction.Side, Side: Foot round } && at > 0 && _terms[at - 1] is { Kind: TermKind.Filler } way && way.Text.ToLowerInvariant() is "around" or "round" && _current is { Feet.Count: > 0, Dir: null, Amount: null } && _pending is Link.None)
+        {
+            // "walk R, L, R, L around to the right": the way round, how far comes after
+            Close(Link.None);
+            _current.HasTurnWord = true;
+            _current.SaysCircle = true;
+            _current.TurnSide = round;
+            Widen(term);
+            return;
+        }
+
         bool ofArms = at > 0 && IsArm(_terms[at - 1]);
         bool ofNumber = term.Text.Equals("over", StringComparison.OrdinalIgnoreCase) && at + 1 < _end && _terms[at + 1].Kind == TermKind.Number;
         if (ofArms || ofNumber)
@@ -872,6 +983,19 @@ internal sealed class ClauseBuilder
 
         bool letter = dir.Side is Foot beside && term.Text.Length == 4 && term.Text.StartsWith("to ", StringComparison.OrdinalIgnoreCase) && _current.Feet.Count > 0 && _current.Feet[^1].Foot != beside && _current.Dir is null && _pending is Link.None
             && _current.Head?.Verb is null or ActionKind.Step or ActionKind.Touch or ActionKind.Drag or ActionKind.Slide or ActionKind.Tap;
+        bool gestureTo = dir is { Direction: Direction.Side, Side: Foot at0 } && term.Text.StartsWith("to ", StringComparison.OrdinalIgnoreCase) && !term.Text.Contains("side", StringComparison.OrdinalIgnoreCase) && _current is { Feet.Count: 1, Dir: null, Reference: null } && _pending is Link.None
+            && _current.Feet[0].Foot != at0 && (_current.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Drag or ActionKind.Slide || (_current.Head is { Verb: ActionKind.Step } && _current.HeadText.StartsWith("join", StringComparison.OrdinalIgnoreCase)) || (_current.Head is { Verb: ActionKind.Step } && term.Text.Equals("to the " + (at0 == Foot.Right ? "right" : "left") + " foot", StringComparison.OrdinalIgnoreCase)))
+            && NextIndex(at + 1) is int foot0 && (foot0 < 0 || _terms[foot0].Kind is TermKind.Part);
+        gestureTo |= dir is { Direction: Direction.Side, Side: Foot at1 } && _current is { Feet.Count: 1, Dir: null, Reference: null } && _current.Feet[0].Foot != at1 && at + 1 < _end && _terms[at + 1].Text.Equals("foot", StringComparison.OrdinalIgnoreCase) && _pending is Link.None;
+        if (gestureTo)
+        {
+            // "touch left to right": no foot touches out past the other
+            _current.Reference = dir.Side;
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Together };
+            Widen(term);
+            return;
+        }
+
         if (letter)
         {
             // "R to L": beside it
@@ -901,14 +1025,35 @@ internal sealed class ClauseBuilder
 
         bool afterRecover = _current is { Head.Verb: ActionKind.Recover, Feet.Count: 1, Dir: null } && footFollows && dir.Direction is Direction.CrossFront or Direction.CrossBehind && _pending is Link.None;
         bool closing = (term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) || dir.Special == "lock") && !term.Text.Contains(' ', StringComparison.Ordinal) && _current is { Feet.Count: 1 } && (_current.Dir is { Direction: Direction.Back } || _current is { Dir: null, Head.Verb: ActionKind.Step }) && footFollows && _pending is Link.None && _terms[NextIndex(at + 1)].Meaning.Side != _current.Feet[0].Foot;
-        if (afterRecover || closing)
+        if (_current is { Head.Verb: ActionKind.Hold or ActionKind.Clap or ActionKind.Snap, Feet.Count: 0, Dir: null } && footFollows && _pending is Link.None && dir.Side is null)
+        {
+            // "clap cross left over right"
+            Close(Link.None);
+        }
+
+        bool turned = _current is { TurnSide: not null, Feet.Count: 0, Dir: null, Head: { Verb: ActionKind.Pivot } or { Verb: null } } && IsTurnVerb(_current.Head) && (_current.HasVerb || VariantParts.IsStepAndPivot(_current.Head!.Figures[0]));
+        if (turned && footFollows && dir.Side is null && dir.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together && _pending is Link.None)
+        {
+            // "pivot quarter left cross right over left"
+            Close(Link.None);
+        }
+
+        bool recoverClose = _current is { Head.Verb: ActionKind.Recover, Feet.Count: 1, Dir: null } && footFollows && dir.Direction is Direction.Together && term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) && _pending is Link.None && _terms[NextIndex(at + 1)].Meaning.Side != _current.Feet[0].Foot;
+        bool crossAfter = VerbFirst && term.Text.Equals("cross", StringComparison.OrdinalIgnoreCase) && footFollows && _pending is Link.None && _current is { Head.Verb: ActionKind.Stomp or ActionKind.Scuff or ActionKind.Hitch or ActionKind.Brush or ActionKind.Flick, Feet.Count: 1, Dir: null };
+        if (recoverClose || crossAfter)
+        {
+            Close(Link.None);
+        }
+
+        bool sameAgain = _current is { HasVerb: true, IsFigure: false, Feet.Count: 1, Dir: null, Head.Verb: not ActionKind.Step } && dir.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together && dir.Side is null && _pending is Link.None && footFollows && _terms[NextIndex(at + 1)].Meaning.Side == _current.Feet[0].Foot;
+        if (afterRecover || closing || sameAgain)
         {
             // "recover L cross R over", "step L back close R": the second is a step of its own
             Close(Link.None);
         }
 
         if (_current is { IsFigure: true, Feet.Count: > 0 } && _pending is Link.None && footFollows && dir.Side is null && dir.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together or Direction.LockBehind or Direction.LockFront
-            && (_current.Feet.Count >= 2 || _terms[NextIndex(at + 1)].Meaning.Side == _current.Feet[^1].Foot))
+            && (_current.Feet.Count >= 2 || _terms[NextIndex(at + 1)].Meaning.Side == _current.Feet[^1].Foot || (VerbFirst && _current.Head!.Figures.All(f => f.Rows.Count > 2 && f.Rows[0].Action.Direction != dir.Direction) && !_current.HeadText.Contains("cross", StringComparison.OrdinalIgnoreCase) && !_current.HeadText.Contains("box", StringComparison.OrdinalIgnoreCase) && !_current.HeadText.Contains("touch", StringComparison.OrdinalIgnoreCase) && dir.Direction is not Direction.LockBehind)))
         {
             // "rock R to side recover L cross R over": the cross is a step of its own
             Close(Link.None);
@@ -950,6 +1095,13 @@ internal sealed class ClauseBuilder
         Direction present = _current.Dir.Direction;
         Direction coming = dir.Direction;
         bool feetAfter = NextIndex(at + 1) is int n and >= 0 && _terms[n].Kind is TermKind.Side or TermKind.Foot;
+        if ((present, coming) is (Direction.CrossBehind, Direction.CrossFront) && term.Text.StartsWith("cross", StringComparison.OrdinalIgnoreCase) && _current.Reference is not null && NextIndex(at + 1) < 0 && _pending is Link.None)
+        {
+            // "RF behind LF cross": the verb comes last
+            Widen(term);
+            return;
+        }
+
         if ((present, coming) is (Direction.CrossFront, Direction.CrossBehind))
         {
             _current.Dir = dir;
@@ -970,7 +1122,7 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        if (_pending is Link.None && placing && said && (referenceAfter || _current.Feet.Count == 0 || following < 0) && (present == coming || (present, coming) is (Direction.LockBehind, Direction.CrossBehind) or (Direction.LockBehind, Direction.CrossFront) or (Direction.Back, Direction.CrossBehind) or (Direction.Back, Direction.CrossFront) or (Direction.Forward, Direction.CrossFront) or (Direction.CrossFront, Direction.CrossBehind) or (Direction.Back, Direction.Together) or (Direction.In, Direction.Together) or (Direction.Up, Direction.Together) or (Direction.Up, Direction.CrossFront) or (Direction.Up, Direction.CrossBehind)))
+        if (_pending is Link.None && placing && said && (referenceAfter || _current.Feet.Count == 0 || following < 0) && (present == coming || (present, coming) is (Direction.LockBehind, Direction.CrossBehind) or (Direction.LockBehind, Direction.CrossFront) or (Direction.Back, Direction.CrossBehind) or (Direction.Back, Direction.CrossFront) or (Direction.Forward, Direction.CrossFront) or (Direction.CrossFront, Direction.CrossBehind) or (Direction.Back, Direction.Together) or (Direction.In, Direction.Together) or (Direction.Up, Direction.Together) or (Direction.Up, Direction.CrossFront) or (Direction.Up, Direction.CrossBehind) or (Direction.InPlace, Direction.Together)))
         {
             // "cross R over L", "lock L behind R", "close L beside R", "rock L back behind R"
             if (present is not (Direction.LockBehind or Direction.LockFront))
@@ -993,7 +1145,7 @@ internal sealed class ClauseBuilder
 
         bool sameKind = present == coming || (present, coming) is (Direction.CrossFront, Direction.Forward) or (Direction.CrossFront, Direction.Side)
             or (Direction.Side, Direction.Out) or (Direction.Out, Direction.Side) or (Direction.Back, Direction.Together) or (Direction.Home, Direction.Together)
-            or (Direction.Together, Direction.InPlace) or (Direction.Back, Direction.InPlace) or (Direction.LockBehind, Direction.CrossBehind) or (Direction.LockBehind, Direction.CrossFront)
+            or (Direction.Together, Direction.InPlace) or (Direction.InPlace, Direction.Together) or (Direction.Back, Direction.InPlace) or (Direction.LockBehind, Direction.CrossBehind) or (Direction.LockBehind, Direction.CrossFront)
             or (Direction.Forward, Direction.Out) or (Direction.Back, Direction.Out) or (Direction.Out, Direction.Forward) or (Direction.Out, Direction.Back)
             or (Direction.Back, Direction.Home) or (Direction.Back, Direction.In) or (Direction.In, Direction.Together) or (Direction.Together, Direction.Home)
             or (Direction.CrossBehind, Direction.Side) or (Direction.Side, Direction.Forward) or (Direction.Down, Direction.InPlace) or (Direction.Up, Direction.Forward) or (Direction.Forward, Direction.Up)
@@ -1043,12 +1195,25 @@ internal sealed class ClauseBuilder
     {
         bool stepLike = _current.HasContent && !_current.IsTurnOnly && !_current.IsFigure && !IsTurnVerb(_current.Head) && !_current.HasTurnWord && _current.TurnSide is null
             && _current is not { Head.Verb: ActionKind.Swivel or ActionKind.Twist, Feet.Count: 0, Dir: null }
-            && !(_current.Amount is null && _current.Feet.Count > 0 && _current.Dir is null && _pending is Link.None);
-        if (_pending is Link.Soft && _current.HasContent && !_current.IsFigure && !IsTurnVerb(_current.Head) && !(_with && _current.IsFeetOnly))
+            && !(_current.Amount is null && _current.Feet.Count > 0 && _current.Dir is null && (_pending is Link.None || (_with && _current.IsFeetOnly)));
+        if (_current is { Amount: null, Dir: null, Feet.Count: 1, Part: "ball", Head: null, Reference: null } && _pending is Link.None)
+        {
+            // "on ball of L 1/4 turn right": a turn on that foot
+            _current.WeightNote = TermKind.WeightOn;
+            _current.WeightFoot = _current.Feet[0].Foot;
+            _current.Feet.Clear();
+            _current.Part = "";
+            _current.Amount = term.Meaning.Value;
+            Widen(term);
+            return;
+        }
+
+        bool leadsOn = !_with && TurnLeadsOn(at);
+        if (_pending is Link.Soft && _current.HasContent && (!_current.IsFigure || leadsOn) && (!IsTurnVerb(_current.Head) || leadsOn) && !(_with && _current.IsFeetOnly))
         {
             Close(Link.Soft);
         }
-        else if (stepLike)
+        else if (stepLike || (leadsOn && _pending is Link.None && !_current.IsTurnOnly && _current.Feet.Count > 0))
         {
             Close(Link.None);
         }
@@ -1063,6 +1228,41 @@ internal sealed class ClauseBuilder
         Widen(term);
     }
 
+    /// <summary>Whether the turn at this place is followed, without a comma, by a foot and where it goes: "1/2 turn left L forward".</summary>
+    private bool TurnLeadsOn(int at)
+    {
+        bool side = false;
+        for (int i = at; i < _end; i++)
+        {
+            switch (_terms[i].Kind)
+            {
+                case TermKind.Amount or TermKind.Turn or TermKind.Filler:
+                    break;
+                case TermKind.Side or TermKind.Dir when !side && _terms[i].Meaning.Side is not null:
+                    side = true;
+                    break;
+                case TermKind.Side or TermKind.Foot when side:
+                    int next = NextIndex(i + 1);
+                    return next >= 0 && (_terms[next].Kind is TermKind.Dir || (_terms[next].Kind is TermKind.Move && !VerbFirst));
+                case TermKind.Join when side && i + 1 < _end && _terms[i + 1] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step }:
+                    return true;
+                case TermKind.Move when side && _terms[i].Meaning is { Verb: ActionKind.Step, IsIng: true }:
+                    int stepping = NextIndex(i + 1);
+                    return _current is { IsFigure: true, Feet.Count: > 0 } && stepping >= 0 && _terms[stepping].Meaning.Side is Foot steps && (steps != _current.Feet[0].Foot) == EndsOnFirstFoot(_current.Head!.Figures[0]);
+                default:
+                    return false;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool EndsOnFirstFoot(StepDefinition figure)
+    {
+        PatternRow? last = figure.Rows.LastOrDefault(r => r.Action.Effect == WeightEffect.Takes);
+        return last is null || last.Foot != RelativeFoot.Other;
+    }
+
     private void TurnTerm(Term term, int at)
     {
         if (_current is { Head: null, Feet.Count: 0 } && (term.Text.StartsWith("circl", StringComparison.OrdinalIgnoreCase) || term.Text.EndsWith("circle", StringComparison.OrdinalIgnoreCase) || term.Text.Equals("arc", StringComparison.OrdinalIgnoreCase)))
@@ -1075,6 +1275,14 @@ internal sealed class ClauseBuilder
             _current.HasTurnWord = true;
             Widen(term);
             return;
+        }
+
+        if (_current is { IsFigure: true, Feet.Count: > 0, Amount: null } && _pending is not Link.Amp && !_with && TurnLeadsOn(at))
+        {
+            // "chasse R turn 1/4 R stepping L forward"
+            _current.TurnSide = null;
+            Close(_pending is Link.Soft ? Link.Soft : Link.None);
+            _pending = Link.None;
         }
 
         if (_current.IsFigure || IsTurnVerb(_current.Head))
@@ -1170,12 +1378,76 @@ internal sealed class ClauseBuilder
                 return;
             }
 
+            if (move.Verb is ActionKind.Step && _current is { IsTurnOnly: true, Amount: 8, TurnSide: not null } && FeetOnlyFollow(at + 1))
+            {
+                // "full turn left stepping R, L"
+                Widen(term);
+                return;
+            }
+
+            if (move.Verb is ActionKind.Step && _current is { IsFigure: true, Feet.Count: < 2 } && _current.Head!.Figures[0].Rows.Count > 1 && FeetOnlyFollow(at + 1) && (_current.Feet.Count == 0 || NextIndex(at + 1) is int begins and >= 0 && _terms[begins].Meaning.Side == _current.Feet[0].Foot))
+            {
+                _current.Feet.Clear();
+
+                // "shuffle forward stepping R, L, R"
+                Widen(term);
+                return;
+            }
+
             if (_current.IsFigure && _current.Head!.Figures.All(f => f.Rows.Count == 1 && f.Rows[0].Action.Kind == move.Verb))
             {
                 // "hinge 1/2 right stepping R to side"
                 Widen(term);
                 return;
             }
+        }
+
+        if (move is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitToes or ActionKind.FanToe }, ..] }, ..] } && term.Text.EndsWith(" out", StringComparison.OrdinalIgnoreCase) && _current is { Head.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point, Feet.Count: 1, Dir: null } && _pending is Link.None)
+        {
+            // "touch your left toes out to the side"
+            _current.Part = "toe";
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Out };
+            _current.DirText = "out";
+            Widen(term);
+            return;
+        }
+
+        bool laid = move.Verb is ActionKind.Drop || move is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dig or ActionKind.Touch or ActionKind.Point }] }, ..] };
+        if (laid && _current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir: null, Part.Length: 0 } && IsPutting(_current.HeadText) && _pending is Link.None)
+        {
+            // "put your right heel down", "put R heel forward"
+            _current.Head = move;
+            _current.HeadText = term.Text;
+            Widen(term);
+            return;
+        }
+
+        if (move is { IsIng: true, Verb: ActionKind.Sway or ActionKind.Bump or ActionKind.RollHips } && _current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir.Direction: Direction.Side or Direction.Out } && _pending is Link.None)
+        {
+            // "step R to side swaying right": how the step is made
+            _current.HasStyle = true;
+            int way = NextIndex(at + 1);
+            _skipsFoot = way >= 0 && _terms[way].Kind is TermKind.Foot or TermKind.Side;
+            Widen(term);
+            return;
+        }
+
+        if (move.Verb is ActionKind.Step && _current is { Head.Verb: ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null } && _pending is Link.None && _current.HeadText.StartsWith("step", StringComparison.OrdinalIgnoreCase) && at > 1 && _terms[at - 1].Kind is TermKind.Size or TermKind.Filler or TermKind.Move)
+        {
+            // "step a big step to the side"
+            Widen(term);
+            return;
+        }
+
+        bool scuffs = move is { Verb: ActionKind.Scuff or ActionKind.Brush } or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Scuff or ActionKind.Brush }] }, ..] };
+        if (_soThat && scuffs && _current is { Feet.Count: 1, Head: null or { Verb: ActionKind.Step } } && _pending is Link.None)
+        {
+            // "swing the left foot forward so that the heel scuffs"
+            _current.Head = move;
+            _current.HeadText = term.Text;
+            _current.Part = "";
+            Widen(term);
+            return;
         }
 
         bool nameGoesOn = move.Verb is ActionKind.Step && term.Text.ToLowerInvariant() is "step" or "steps" && _current.IsFigure && _pending is Link.None && (NextIndex(at + 1) < 0 || (_terms[NextIndex(at + 1)].Kind == TermKind.Foot && NextIndex(NextIndex(at + 1) + 1) < 0))
@@ -1229,10 +1501,33 @@ internal sealed class ClauseBuilder
         }
 
         _pending = Link.None;
-        _current.TurnFirst = _current.IsTurnOnly && _current.Amount is not null;
+        _current.TurnFirst = (_current.IsTurnOnly && _current.Amount is not null) || _current.TurnsInto;
         _current.Head = move;
         _current.HeadText = term.Text;
         Widen(term);
+    }
+
+    /// <summary>Whether nothing but feet, two at least, stands up to the end or to another move.</summary>
+    private bool FeetOnlyFollow(int from)
+    {
+        int feet = 0;
+        for (int i = from; i < _end; i++)
+        {
+            switch (_terms[i].Kind)
+            {
+                case TermKind.Foot or TermKind.Side:
+                    feet++;
+                    break;
+                case TermKind.Filler or TermKind.Join or TermKind.Dash or TermKind.Amp:
+                    break;
+                case TermKind.Separator when feet < 2 && NextIndex(i + 1) is int next and >= 0 && _terms[next].Kind is TermKind.Foot or TermKind.Side:
+                    break;
+                default:
+                    return feet >= 2;
+            }
+        }
+
+        return feet >= 2;
     }
 
     private static int? AmountOfTurn(string text) => text.ToLowerInvariant() switch
@@ -1599,6 +1894,16 @@ internal sealed class ClauseBuilder
             }
         }
 
+        foreach (int i in numbers)
+        {
+            if (i + 1 < end && _terms[i + 1].Text is "=")
+            {
+                // "(2 = behind)"
+                _terms[i] = _terms[i] with { Meaning = new Meaning(TermKind.Filler) };
+                _terms[i + 1] = _terms[i + 1] with { Meaning = new Meaning(TermKind.Filler) };
+            }
+        }
+
         bool counting = numbers.Count >= 2 && numbers.Zip(numbers.Skip(1)).All(p => _terms[p.Second].Meaning.Value == _terms[p.First].Meaning.Value + 1L);
         if (counting)
         {
@@ -1699,209 +2004,26 @@ internal sealed class ClauseBuilder
             return false;
         }
 
+        if (owner is { IsFigure: true, Feet.Count: 0 } && moves.Count == owner.Head!.Figures[0].Rows.Count && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }) && rest.Count == moves.Count)
+        {
+            // "full turn left: R, L"
+            owner.Feet.AddRange(moves.SelectMany(m => m.Feet));
+            owner.Cover(_terms[end - 1].Span);
+            at = end - 1;
+            return true;
+        }
+
         if (!ReferenceEquals(owner, _current))
         {
             _current = new Clause { Link = Link.Hard };
         }
 
         owner.Detail.AddRange(rest);
+        owner.DetailAfterDash = _terms[at].Text is "-" or "–" or "—";
         owner.Cover(_terms[end - 1].Span);
         at = end - 1;
         return true;
     }
 
-    /// <summary>"Bring it in and touch it next to R": one move in two verbs.</summary>
-    private void JoinPronouns()
-    {
-        for (int i = 1; i < _clauses.Count; i++)
-        {
-            Clause fetch = _clauses[i - 1];
-            Clause put = _clauses[i];
-            if (fetch is { Head.Verb: ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.SwivelHeels or ActionKind.SwivelToes } && put is { SaysIt: true, Head.Verb: ActionKind.Step, Feet.Count: 0 } && put.Dir is { Direction: Direction.Together or Direction.In or Direction.Home or Direction.Back })
-            {
-                // "heels apart, then bring them together again"
-                put.Head = fetch.Head;
-                put.HeadText = fetch.HeadText;
-                put.Dir = put.Dir with { Direction = Direction.In };
-                continue;
-            }
-
-            if (put.SaysSameFoot && put.Feet.TrueForAll(f => f.MayBeReference) && fetch.Feet.Count > 0)
-            {
-                // "then hook that same foot across the right shin"
-                put.Reference ??= put.Feet.Count > 0 ? put.Feet[0].Foot : null;
-                put.Feet.Clear();
-                put.Feet.Add(fetch.Feet[^1]);
-            }
-
-            if (fetch.Head?.Verb is ActionKind.Bounce && put is { SaysIt: true, Dir.Direction: Direction.Down, Head.Verb: ActionKind.Step })
-            {
-                // "lift both heels and put them down": one bounce
-                fetch.Cover(put.Span);
-                fetch.LinkAfter = put.LinkAfter;
-                _clauses.RemoveAt(i);
-                i--;
-                continue;
-            }
-
-            bool fetches = fetch is { Head.Verb: ActionKind.Step, Amount: null, TimesStated: false, Feet.Count: < 2 } && fetch.Dir?.Direction is null or Direction.Back or Direction.In or Direction.Home or Direction.Up or Direction.Together
-                && IsFetching(fetch.HeadText);
-            List<FootWord> own = [.. put.Feet.Where(f => !f.MayBeReference)];
-            bool puts = put.SaysIt || (fetch.SaysIt && put.Head?.Verb is ActionKind.Touch or ActionKind.Tap) || put.WeightNote is TermKind.WeightTakes;
-            puts |= fetch.WeightNote is TermKind.WeightTakes && put is { Head: null, Dir.Direction: Direction.Together };
-            puts |= fetch.SaysIt && put.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap }] }, ..] };
-            bool places = put.Head is { Verb: ActionKind.Step or ActionKind.Touch or ActionKind.Tap or ActionKind.Shift or ActionKind.Recover }
-                or { Verb: null, Figures: [{ Rows.Count: 1 }, ..] }
-                or null;
-            if (!fetches || !puts || !places || own.Count > 0 || put.Amount is not null || put.IsAmp)
-            {
-                continue;
-            }
-
-            if (put.Feet.Count == 1)
-            {
-                put.Reference = put.Feet[0].Foot;
-            }
-
-            put.Feet.Clear();
-            put.Feet.AddRange(fetch.Feet);
-            put.Dir ??= fetch.Dir;
-            if (put.Head is null or { Verb: ActionKind.Shift or ActionKind.Recover })
-            {
-                put.Head = fetch.Head;
-                put.HeadText = fetch.HeadText;
-            }
-
-            put.WeightNote ??= fetch.WeightNote;
-            put.Link = fetch.Link;
-            put.IsWith = fetch.IsWith;
-            put.Cover(fetch.Span);
-            _clauses.RemoveAt(i - 1);
-            i--;
-        }
-    }
-
-    private static bool IsFetching(string verb) => verb.Length > 3 && verb[..4].ToLowerInvariant() is "brin" or "brou" or "take" or "draw" or "pull" or "retu" or "coll";
-
-    private void Tidy()
-    {
-        JoinPronouns();
-
-        // "monterey turn, 1/4 right": the amount belongs to the figure
-        for (int i = 1; i < _clauses.Count; i++)
-        {
-            Clause turn = _clauses[i];
-            Clause figure = _clauses[i - 1];
-            if (turn.IsTurnOnly && turn.Amount is not null && figure is { IsFigure: true, Amount: null, Detail.Count: 0 } && IsTurnVerb(figure.Head))
-            {
-                figure.Amount = turn.Amount;
-                if (figure.TurnSide is Foot lead && turn.TurnSide is not null && figure.Feet.Count == 0)
-                {
-                    // "military turn R, full left": R was the foot
-                    figure.Feet.Add(new FootWord(lead, false, false));
-                    figure.TurnSide = null;
-                }
-
-                figure.TurnSide ??= turn.TurnSide;
-                figure.Cover(turn.Span);
-                figure.LinkAfter = turn.LinkAfter;
-                figure.WeightNote ??= turn.WeightNote;
-                figure.WeightFoot ??= turn.WeightFoot;
-                _clauses.RemoveAt(i);
-                i--;
-            }
-        }
-
-        for (int i = _clauses.Count - 1; i > 0; i--)
-        {
-            if (_clauses[i] is { Part: "toe" or "toes", HasTurnWord: true, Feet.Count: 0, Amount: null, Head: null } && _clauses[i - 1].Head is { Verb: ActionKind.Grind })
-            {
-                // "grind R heel turning toes from left to right": how a grind is made
-                _clauses[i - 1].Cover(_clauses[i].Span);
-                _clauses[i - 1].LinkAfter = _clauses[i].LinkAfter;
-                _clauses[i - 1].HasStyle = true;
-                _clauses.RemoveAt(i);
-            }
-        }
-
-        for (int i = _clauses.Count - 1; i > 0; i--)
-        {
-            if (_clauses[i] is { IsTurnOnly: true, SaysEach: true, TurnSide: null } && _clauses[i - 1] is { IsFigure: true } walked && walked.Head!.Figures.Any(f => f.TotalTurn.Sign != 0))
-            {
-                // how the turn of the figure is shared out: the catalogue knows
-                walked.Cover(_clauses[i].Span);
-                walked.LinkAfter = _clauses[i].LinkAfter;
-                _clauses.RemoveAt(i);
-            }
-        }
-
-        // feet that stand alone after a comma go on with the move before: "walk R, L, R"
-        for (int i = 1; i < _clauses.Count; i++)
-        {
-            Clause clause = _clauses[i];
-            bool lastOfList = clause is { Head: null, Amount: not null, Dir: null, Feet.Count: > 0, Part.Length: 0 } && _clauses[i - 1] is { IsFigure: true, Amount: null, Feet.Count: > 1 };
-            if (lastOfList)
-            {
-                // "triple in place L, R, L making a 1/2 turn left"
-                Clause figure = _clauses[i - 1];
-                figure.Feet.AddRange(clause.Feet);
-                figure.Amount = clause.Amount;
-                figure.TurnSide ??= clause.TurnSide;
-                figure.Cover(clause.Span);
-                figure.LinkAfter = clause.LinkAfter;
-                _clauses.RemoveAt(i);
-                i--;
-                continue;
-            }
-
-            if (!clause.IsFeetOnly || clause.WeightNote is not null)
-            {
-                continue;
-            }
-
-            if (_clauses[i - 1] is { Head: null, Amount: 8, HasTurnWord: true, Feet.Count: 1 } spun)
-            {
-                // "full turn left travelling forward R, L"
-                spun.Feet.AddRange(clause.Feet);
-                spun.Cover(clause.Span);
-                spun.LinkAfter = clause.LinkAfter;
-                _clauses.RemoveAt(i);
-                i--;
-                continue;
-            }
-
-            int before = i - 1;
-            if (_clauses[before].IsAmp && before > 0)
-            {
-                before--;
-            }
-
-            Clause owner = _clauses[before];
-            if (owner.Head is not null && owner.Detail.Count == 0 && owner.Feet.Count > 0 && !IsTurnVerb(owner.Head))
-            {
-                owner.Feet.AddRange(clause.Feet);
-                owner.Cover(clause.Span);
-                owner.LinkAfter = clause.LinkAfter;
-                owner.WeightNote ??= clause.WeightNote;
-                owner.Unknown.AddRange(clause.Unknown);
-                if (clause.TimesStated && owner.TimesStated && owner.Feet.Count == 2)
-                {
-                    // "bump hips R twice, then L twice"
-                    FootWord second = owner.Feet[1];
-                    owner.Feet.InsertRange(1, Enumerable.Repeat(owner.Feet[0], owner.Times - 1));
-                    owner.Feet.AddRange(Enumerable.Repeat(second, clause.Times - 1));
-                    owner.Times = 1;
-                    owner.TimesStated = false;
-                }
-                else if (clause.TimesStated)
-                {
-                    owner.Times = clause.Times;
-                    owner.TimesStated = true;
-                }
-
-                _clauses.RemoveRange(before + 1, i - before);
-                i = before;
-            }
-        }
-    }
+    private static bool IsPutting(string verb) => verb.Length > 2 && verb[..3].ToLowerInvariant() is "put" or "pla" or "set" or "pos";
 }

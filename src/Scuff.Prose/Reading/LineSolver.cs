@@ -104,6 +104,23 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             Finish(next, state, clause);
         }
 
+        if (clause.Link is Link.Soft && !clause.IsWith && StepBetween(state, clause, places) is Variant between)
+        {
+            // "R heel and L heel" on 1&2: the and is danced
+            List<State> stepped = [];
+            Place(stepped, state, between, Math.Max(0, index - 1), places);
+            foreach (State after in stepped)
+            {
+                foreach (Variant variant in _maker.Make(clause, clauses[Math.Max(0, index - 1)], index + 1 < clauses.Count ? clauses[index + 1] : null, new Situation(after.Weight, after.Last)))
+                {
+                    if (!variant.Accompanies && variant.Rows.Count > 0 && variant.Beside is null)
+                    {
+                        Place(next, after, variant, index, places);
+                    }
+                }
+            }
+        }
+
         Clause? previous = index > 0 ? clauses[index - 1] : null;
         if (previous is { IsAmp: true })
         {
@@ -168,8 +185,11 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         }
 
         PlacedRow on = state.Last;
+
+        // "sweep L round and clap" on two counts: the clap has the second
+        double crowded = on.IsStretched && variant.Rows[0].Action.Kind is ActionKind.Clap or ActionKind.Snap && on.Action.Kind is not ActionKind.Hold ? 0.4 : 0;
         PlacedRow row = new(on, variant.Rows[0].Action, on.Label, on.Place, index, state.Moves, variant, true, true, true) { LastLabel = on.LastLabel };
-        next.Add(state with { Last = row, Cost = state.Cost + variant.Cost, Moves = state.Moves + 1 });
+        next.Add(state with { Last = row, Cost = state.Cost + variant.Cost + crowded, Moves = state.Moves + 1 });
     }
 
     /// <summary>An &amp; sign: nothing, or a quick step together on an &amp; count.</summary>
@@ -180,10 +200,23 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         bool afterGesture = state.Last is { Action.Effect: WeightEffect.Keeps };
         if (onLetter && state.Weight.FreeFoot() is Foot free && afterGesture)
         {
-            StepAction step = new(ActionKind.Step, free.ToActingFoot(), Direction.Together, Contact.Ball, WeightEffect.Takes);
-            Variant together = new() { Definition = lexicon.Catalogue.Find("step_together") ?? lexicon.Verbs.Definition(ActionKind.Step), Named = free, Rows = [new VariantRow(step, Counts.Zero, false)], Cost = 0.2 };
-            Place(next, state, together, index, places);
+            Place(next, state, Together(free), index, places);
         }
+    }
+
+    /// <summary>The quick step together between the gestures of two feet that are joined by "and", when an &amp; count is next; else null.</summary>
+    private Variant? StepBetween(State state, Clause clause, IReadOnlyList<LabelPlace> places)
+    {
+        bool onLetter = state.Label < places.Count && !places[state.Label].Place.IsWhole;
+        bool gestures = state.Last is { IsWith: false, Action.Effect: WeightEffect.Keeps } && state.Weight.FreeFoot() is Foot free && state.Last.Action.Foot.ToFoot() == free
+            && clause.Feet.Count == 1 && clause.Feet[0].Foot == free.Other();
+        return onLetter && gestures ? Together(state.Weight.FreeFoot()!.Value) : null;
+    }
+
+    private Variant Together(Foot free)
+    {
+        StepAction step = new(ActionKind.Step, free.ToActingFoot(), Direction.Together, Contact.Ball, WeightEffect.Takes);
+        return new() { Definition = lexicon.Catalogue.Find("step_together") ?? lexicon.Verbs.Definition(ActionKind.Step), Named = free, Rows = [new VariantRow(step, Counts.Zero, false)], Cost = 0.2 };
     }
 
     private void ExtendTurn(List<State> next, State state, List<Clause> clauses, int index, IReadOnlyList<LabelPlace> places)
@@ -193,7 +226,7 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         int amount = clause.Amount ?? 0;
         Foot side = clause.TurnSide ?? Foot.Right;
         Ratio eighths = side == Foot.Right ? amount : -amount;
-        bool softBefore = clause.Link is Link.None or Link.Soft && index > 0;
+        bool softBefore = index > 0 && (clause.Link is Link.None || (clause.Link is Link.Soft && !(clause.LinkAfter is Link.None && index + 1 < clauses.Count)));
         bool softAfter = clause.LinkAfter is Link.None or Link.Soft && index + 1 < clauses.Count;
         double unsure = missing || clause.Amount is null ? 0.01 : 0;
 
@@ -439,6 +472,18 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         // one row a label
         State labelled = state;
         double rhythm = RhythmCost(rows, places, state.Label);
+        if (rows[0].Action.Kind is ActionKind.Arms or ActionKind.Hold && state.Label < places.Count && !places[state.Label].Place.IsWhole)
+        {
+            // nothing but a step is worth a count between two beats
+            rhythm += 0.5;
+        }
+
+        if (pending is not null && rows[0].Action.Kind is ActionKind.Hold or ActionKind.Clap or ActionKind.Snap)
+        {
+            // nobody turns by holding
+            rhythm += 1;
+        }
+
         for (int i = 0; i < rows.Count; i++)
         {
             labelled = Put(labelled, variant, rows[i], i == 0 ? pending : null, index, places);
@@ -498,13 +543,15 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
+        PlacedRow? before = state.Last.Previous;
+        double crowded = before is { IsWith: true, Action.Kind: ActionKind.Clap or ActionKind.Snap } && state.Last.Action.Kind is not ActionKind.Hold ? 0.4 : 0;
         for (int more = 1; state.Label + more <= places.Count && more <= 8; more++)
         {
             next.Add(state with
             {
                 Label = state.Label + more,
-                Cost = state.Cost + ((state.Last.Action.Kind is ActionKind.Turn or ActionKind.Slide ? 0.2 : 0.02) * more),
-                Last = state.Last with { LastLabel = state.Label + more - 1 },
+                Cost = state.Cost + crowded + ((state.Last.Action.Kind is ActionKind.Turn or ActionKind.Slide ? 0.2 : 0.02) * more),
+                Last = state.Last with { LastLabel = state.Label + more - 1, IsStretched = true },
             });
         }
     }
@@ -512,12 +559,6 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
     private static State Put(State state, Variant variant, VariantRow row, Ratio? pending, int index, IReadOnlyList<LabelPlace> places)
     {
         StepAction action = pending is Ratio turn ? row.Action with { Turn = row.Action.Turn + Turn.FromEighths(turn) } : row.Action;
-        if (pending is not null && action.Kind is ActionKind.Hold or ActionKind.Clap or ActionKind.Snap)
-        {
-            // nobody turns by holding
-            state = state with { Cost = state.Cost + 1 };
-        }
-
         bool over = state.Label >= places.Count;
         (string label, Counts place) = over
             ? (places.Count > 0 ? places[^1].Label : "1", places.Count > 0 ? places[^1].Place : Counts.Zero)

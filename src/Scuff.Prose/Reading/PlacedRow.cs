@@ -8,4 +8,7 @@ internal sealed record PlacedRow(PlacedRow? Previous, StepAction Action, string 
 {
     /// <summary>The last place of the label that this row stretches over; -1 when it does not stretch.</summary>
     public int LastLabel { get; init; } = -1;
+
+    /// <summary>Whether it takes more than one place.</summary>
+    public bool IsStretched { get; init; }
 }

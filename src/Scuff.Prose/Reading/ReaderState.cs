@@ -2,6 +2,7 @@ using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Prose.Words;
 using Scuff.Stance;
+using Scuff.Steps;
 
 namespace Scuff.Prose.Reading;
 
@@ -36,4 +37,19 @@ internal sealed class ReaderState(string text, Lexicon lexicon)
     public bool IsWaltz { get; set; }
 
     public void Add(Diagnostic diagnostic) => Complaints.Add(diagnostic);
+
+    /// <summary>Moves facing and weight on past the moves of a line.</summary>
+    /// <param name="moves">The moves, in order.</param>
+    /// <param name="weight">Where the weight is after them.</param>
+    public void Follow(List<WrittenMove> moves, Weight weight)
+    {
+        Weight = weight;
+        foreach (WrittenMove move in moves)
+        {
+            foreach (WrittenStep step in move.Steps)
+            {
+                Facing = step.Action.Kind == ActionKind.Unknown ? null : Facing + step.Action.Turn;
+            }
+        }
+    }
 }

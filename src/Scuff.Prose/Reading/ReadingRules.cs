@@ -28,6 +28,13 @@ public static class ReadingRules
         Good.Replace("5-6   step R forward, touch L together\n7-8   step L back, touch R together", "5-8   walk R, walk L, walk R and then &8 walk L", StringComparison.Ordinal),
         Good.Replace("5-6   step R forward, touch L together\n7-8   step L back, touch R together", "5-7&8 walk R, walk L, walk R, step L together, touch R together", StringComparison.Ordinal), "ours");
 
+    /// <summary>A foot or a direction in the words of a move that the move does not have.</summary>
+    public static Rule WordsUnused { get; } = new("reading/words-unused", Severity.Question,
+        "On {counts}, '{words}' names a {unused} that plays no part in what is read: {read}. What is meant?",
+        "What the writer named the floor will try to dance, and it will not be what the counts are checked for.",
+        Good.Replace("1-2   step R to side, touch L together\n3-4   step L to side, touch R together", "1-4   vine R forward, step L together", StringComparison.Ordinal),
+        Good.Replace("1-2   step R to side, touch L together\n3-4   step L to side, touch R together", "1-4   vine R, step L together", StringComparison.Ordinal), "ours");
+
     /// <summary>Words that have two readings.</summary>
     public static Rule TwoReadings { get; } = new("reading/two-readings", Severity.Question,
         "This can be read in two ways: {first}, or {second}. The first is taken.",

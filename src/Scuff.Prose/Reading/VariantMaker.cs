@@ -8,21 +8,21 @@ namespace Scuff.Prose.Reading;
 /// <summary>Makes the ways a clause can be danced, cheapest meaning first. Possible feet are preferred to impossible ones.</summary>
 internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 {
-    // What a reading costs when the foot it needs is not free: it is taken only when nothing else is possible.
-    private const double ImpossibleFoot = 3;
-
-    private bool _recoverFollows;
+    private readonly FigureVariants _figures = new(lexicon, isWaltz);
+    private readonly TurnVariants _turns = new(lexicon);
 
     private Clause? _next;
 
     /// <summary>All variants of one clause in a situation.</summary>
     public List<Variant> Make(Clause clause, Clause? previous, Clause? next, Situation situation)
     {
-        _recoverFollows = next?.Head?.Verb is ActionKind.Recover or ActionKind.Shift || next?.WeightNote is TermKind.WeightOn || next is { Head: null, Dir.Direction: Direction.Forward or Direction.Back or Direction.InPlace or Direction.Home };
-        _recoverFollows &= !clause.HeadText.Contains("rec", StringComparison.OrdinalIgnoreCase);
+        bool recoverFollows = next?.Head?.Verb is ActionKind.Recover or ActionKind.Shift || next?.WeightNote is TermKind.WeightOn || next is { Head: null, Dir.Direction: Direction.Forward or Direction.Back or Direction.InPlace or Direction.Home };
+        recoverFollows &= !clause.HeadText.Contains("rec", StringComparison.OrdinalIgnoreCase);
         List<Variant> variants = [];
         _next = next;
-        if (clause.TurnSide is null && clause.DirSide is Foot turnedTo && clause.Head is not null && (clause.Head.Verb is ActionKind.Pivot or ActionKind.Unwind || clause.Head.Figures.Any(f => f.TotalTurn.Sign != 0 && f.NamedBy is NamedBy.FirstFoot && IsStepAndPivot(f))))
+        _figures.Next = next;
+        _figures.RecoverFollows = recoverFollows;
+        if (clause.TurnSide is null && clause.DirSide is Foot turnedTo && clause.Head is not null && (clause.Head.Verb is ActionKind.Pivot or ActionKind.Unwind || clause.Head.Figures.Any(f => f.TotalTurn.Sign != 0 && f.NamedBy is NamedBy.FirstFoot && VariantParts.IsStepAndPivot(f))))
         {
             clause.TurnSide = turnedTo;
         }
@@ -40,6 +40,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     continue;
                 }
 
+                if (clause.Head.Verb is ActionKind.Drag or ActionKind.Slide && definition.Rows.Count > 1 && clause.Dir?.Direction is Direction.Together or Direction.In or Direction.Up)
+                {
+                    // "slide right up to left": the foot that slides goes to the other
+                    continue;
+                }
+
                 if (OneFootOf(clause, definition) is ActionKind fanned)
                 {
                     // "right toes out": one foot fans
@@ -53,13 +59,23 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     continue;
                 }
 
-                AddFigure(variants, clause, definition, situation);
-                if (IsStepAndPivot(definition) && clause.Head.Verb is null)
+                _figures.AddFigure(variants, clause, definition, situation);
+                foreach (OtherReading other in definition.Others)
+                {
+                    // "lock step" is danced on 1&2 as well as on 1-3
+                    if (other.Words.StartsWith("quick", StringComparison.Ordinal) && other.Id is string id && lexicon.Catalogue.Find(id) is StepDefinition quick)
+                    {
+                        _figures.AddFigure(variants, clause, quick, situation, 0.2);
+                    }
+                }
+
+                bool paddle = definition.Rows is [{ Action.Kind: ActionKind.Press }, { Action.Kind: ActionKind.Pivot }] && situation.Last is { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Direction: Direction.Forward or Direction.Unstated } };
+                if ((VariantParts.IsStepAndPivot(definition) || paddle) && clause.Head.Verb is null)
                 {
                     // "step R forward, half pivot left": the step is written out already
                     int? stated = clause.Amount;
                     clause.Amount ??= definition.Rows.Count == 2 ? definition.TotalTurn.Amount.Floor : 4;
-                    AddPivot(variants, clause, situation);
+                    _turns.AddPivot(variants, clause, situation);
                     clause.Amount = stated;
                 }
             }
@@ -133,142 +149,19 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         variants.Add(new Variant { Definition = body.Definition, Named = null, Rows = [body.Rows[0]], Cost = cost, Accompanies = true });
     }
 
-    /// <summary>The signed turn a clause states, in eighths, or null; and whether its direction is missing.</summary>
-    private static (Ratio? Eighths, bool DirectionMissing) StatedTurn(Clause clause, Foot? fallback)
-    {
-        if (clause.Amount is not int amount)
-        {
-            return (null, false);
-        }
-
-        if (clause.TurnSide is Foot side)
-        {
-            return (side == Foot.Right ? amount : -amount, false);
-        }
-
-        if (fallback is Foot other)
-        {
-            return (other == Foot.Right ? amount : -amount, false);
-        }
-
-        return (null, true);
-    }
-
-    private static double FootCost(Weight weight, ActingFoot foot, FootRule rule) => rule switch
-    {
-        FootRule.Free when foot.ToFoot() is Foot f && weight == f.ToWeight() => ImpossibleFoot,
-        FootRule.Standing when foot.ToFoot() is Foot f && weight == f.Other().ToWeight() => ImpossibleFoot,
-        _ => 0,
-    };
-
-    private static Contact ContactOf(string part, Contact usual) => part switch
-    {
-        "heel" or "heels" => Contact.Heel,
-        "toe" or "toes" => Contact.Toe,
-        "ball" => Contact.Ball,
-        "flat" => Contact.Flat,
-        _ => usual,
-    };
-
-    /// <summary>The free foot, or a guess from the foot that acted last when the weight is shared; null when unknown.</summary>
-    private static Foot? NextFoot(Situation situation)
-    {
-        if (situation.Weight.FreeFoot() is Foot free)
-        {
-            return free;
-        }
-
-        if (situation.Weight == Weight.Shared)
-        {
-            return situation.Last?.Action.Foot.ToFoot()?.Other() ?? Foot.Right;
-        }
-
-        return null;
-    }
-
-    private static Direction DirectionOf(Clause clause, Foot? acting, Direction usual, ActionKind kind)
-    {
-        bool weightless = kind is ActionKind.Touch or ActionKind.Point or ActionKind.Tap or ActionKind.Kick or ActionKind.Flick or ActionKind.Hook
-            or ActionKind.Hitch or ActionKind.Dig or ActionKind.Scuff or ActionKind.Brush or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide;
-        bool across = clause.DirSide is Foot side && acting is Foot foot && side != foot;
-        if (clause.Diagonal)
-        {
-            bool back = clause.Dir?.Direction is Direction.Back or Direction.CrossBehind;
-            return (back, across || clause.Dir?.Direction is Direction.CrossFront) switch
-            {
-                (false, false) => Direction.DiagonalForward,
-                (false, true) => Direction.DiagonalForwardAcross,
-                (true, false) => Direction.DiagonalBack,
-                (true, true) => Direction.DiagonalBackAcross,
-            };
-        }
-
-        if (clause.Dir is null)
-        {
-            return usual;
-        }
-
-        if (clause.Dir.Direction == Direction.Up && kind == ActionKind.Step)
-        {
-            return Direction.Forward;
-        }
-
-        Direction direction = clause.Dir.Direction;
-        if (direction == Direction.Side && across && kind is ActionKind.Drag or ActionKind.Slide)
-        {
-            return Direction.Together;
-        }
-
-        if (direction == Direction.Side && across)
-        {
-            return Direction.Across;
-        }
-
-        if (weightless && direction == Direction.CrossFront)
-        {
-            return Direction.CrossFront;
-        }
-
-        return direction;
-    }
-
-    private static StepSize SizeOf(Clause clause) => clause.Size switch { < 0 => StepSize.Small, > 0 => StepSize.Large, _ => StepSize.Usual };
-
-    private static WeightEffect EffectOf(Clause clause, ActingFoot foot, WeightEffect usual, out bool stated)
-    {
-        stated = clause.WeightNote is not null;
-        switch (clause.WeightNote)
-        {
-            case TermKind.WeightNone:
-                return WeightEffect.Keeps;
-            case TermKind.WeightTakes:
-                return WeightEffect.Takes;
-            case TermKind.WeightBoth:
-                return WeightEffect.Shares;
-            case TermKind.WeightOn when clause.WeightFoot is Foot on && foot.ToFoot() is Foot acting:
-                return on == acting ? WeightEffect.Takes : WeightEffect.Keeps;
-            default:
-                return usual;
-        }
-    }
-
-    /// <summary>Whether a figure is a step and a turn on both feet, whose turn is named by its direction.</summary>
-    public static bool IsStepAndPivot(StepDefinition definition) => definition.Rows.Count == 2 && definition.Rows[0].Action.Turn.Sign == 0 && definition.Rows[0].Action.Effect == WeightEffect.Takes
-        && definition.Rows[1].Action.Turn.Sign != 0 && definition.Rows[1].Foot == RelativeFoot.Other && definition.Rows[1].Action.Kind is ActionKind.Recover or ActionKind.Pivot || definition.Id == "military_turn";
-
     private void AddVerb(List<Variant> variants, Clause clause, Clause? previous, ActionKind verb, Situation situation)
     {
         bool upStomp = clause.Head!.VerbKeepsWeight;
         switch (verb)
         {
             case ActionKind.Pivot:
-                AddPivot(variants, clause, situation);
+                _turns.AddPivot(variants, clause, situation);
                 return;
             case ActionKind.Swivel or ActionKind.Twist when clause.Amount is not null:
-                AddPivot(variants, clause, situation);
+                _turns.AddPivot(variants, clause, situation);
                 return;
             case ActionKind.Unwind:
-                AddUnwind(variants, clause, situation);
+                _turns.AddUnwind(variants, clause, situation);
                 return;
             case ActionKind.Hold:
                 variants.Add(Body(clause, StepAction.Hold, 0, stretches: true));
@@ -307,7 +200,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
         string special = clause.Head.Special;
         bool placed = verb == ActionKind.Step && special == "step" && clause.HeadText.Length > 2 && clause.HeadText[..3].ToLowerInvariant() is "put" or "pla" or "bri" or "set" or "pos";
-        if (placed && clause.Part is "heel" or "heels" or "toe" or "toes" && clause.Dir?.Direction is not (Direction.Together or Direction.Home or Direction.Down or Direction.InPlace))
+        bool strut = verb == ActionKind.Step && clause.Part is "heel" or "toe" or "ball" && _next?.Head?.Verb == ActionKind.Drop && (_next.Feet.Count == 0 || clause.Feet.Count == 0 || _next.Feet[0].Foot == clause.Feet[0].Foot);
+        if (strut)
+        {
+            // "step R toe forward, drop heel": the weight comes with the drop
+            verb = clause.Part == "heel" ? ActionKind.Dig : ActionKind.Touch;
+            usual = lexicon.Verbs.Usual(verb);
+        }
+
+        if (placed && !strut && clause.Part is "heel" or "heels" or "toe" or "toes" && clause.Dir?.Direction is not (Direction.Together or Direction.Home or Direction.Down or Direction.InPlace))
         {
             // "put the right heel forward" is a touch of the heel
             AddVerbless(variants, clause, previous, situation);
@@ -330,6 +231,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         {
             verb = ActionKind.Dig;
             usual = usual with { Kind = ActionKind.Dig, Contact = Contact.Heel, Direction = clause.Dir is null ? Direction.Forward : usual.Direction };
+        }
+
+        bool falls = situation.Last is not { Action: { Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig } } on || (clause.Feet.Count == 1 && on.Action.Foot.ToFoot() != clause.Feet[0].Foot);
+        if (verb is ActionKind.Drop && falls && clause.Feet.Count == 1 && (clause.Diagonal || clause.Dir?.Direction is Direction.Forward or Direction.Back or Direction.Side))
+        {
+            // "heel down in front": it is put there, not lowered
+            bool heel = clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase);
+            verb = heel ? ActionKind.Dig : ActionKind.Touch;
+            usual = lexicon.Verbs.Usual(verb);
         }
 
         if (verb is ActionKind.Drop)
@@ -412,6 +322,11 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             }
         }
 
+        if (feet.Count == 0 && verb == ActionKind.Drop && situation.Last is { Action: { Effect: WeightEffect.Keeps } laid } && laid.Foot.ToFoot() is Foot lowered && laid.Kind is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig)
+        {
+            feet.Add((lowered, true));
+        }
+
         if (feet.Count == 0 && verb == ActionKind.Sway && clause.DirSide is Foot swaySide)
         {
             feet.Add((swaySide, true));
@@ -451,12 +366,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             Foot? next = rule switch
             {
                 FootRule.Standing => situation.Weight.StandingFoot(),
-                FootRule.Any when usual.Kind is ActionKind.FanToe or ActionKind.FanHeel or ActionKind.RollKnee or ActionKind.PopKnee => NextFoot(situation),
-                _ => NextFoot(situation),
+                FootRule.Any when usual.Kind is ActionKind.FanToe or ActionKind.FanHeel or ActionKind.RollKnee or ActionKind.PopKnee => VariantParts.NextFoot(situation),
+                _ => VariantParts.NextFoot(situation),
             };
             if (next is null)
             {
-                StepAction lost = usual with { Foot = ActingFoot.None, Effect = usual.Effect == WeightEffect.Keeps ? WeightEffect.Keeps : WeightEffect.Unknown, Direction = DirectionOf(clause, null, usual.Direction, usual.Kind) };
+                StepAction lost = usual with { Foot = ActingFoot.None, Effect = usual.Effect == WeightEffect.Keeps ? WeightEffect.Keeps : WeightEffect.Unknown, Direction = VariantParts.DirectionOf(clause, null, usual.Direction, usual.Kind) };
                 variants.Add(Finish(clause, lexicon.Verbs.Definition(usual.Kind), null, [new VariantRow(WithTurn(clause, lost, out bool noDirection), Counts.Zero, lost.Traits.Stretches)], cost, false, false, noDirection));
                 return;
             }
@@ -481,17 +396,29 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
             named &= isNamed;
             StepAction action = usual with { Foot = foot.ToActingFoot() };
-            Direction direction = usual.Kind is ActionKind.Recover or ActionKind.Shift ? Direction.InPlace : DirectionOf(clause, foot, usual.Direction, usual.Kind);
+            Direction direction = usual.Kind is ActionKind.Recover or ActionKind.Shift ? Direction.InPlace : VariantParts.DirectionOf(clause, foot, usual.Direction, usual.Kind);
             action = action with
             {
                 Direction = foot == Foot.Right ? direction : clause.Dir is null ? direction.Mirrored() : direction,
-                Contact = ContactOf(clause.Part, usual.Contact),
-                Size = SizeOf(clause),
-                Effect = EffectOf(clause, foot.ToActingFoot(), usual.Effect, out weightStated),
+                Contact = VariantParts.ContactOf(clause.Part, usual.Contact),
+                Size = VariantParts.SizeOf(clause),
+                Effect = VariantParts.EffectOf(clause, foot.ToActingFoot(), usual.Effect, out weightStated),
             };
             if (clause.WeightNote == TermKind.WeightOn && Math.Max(feet.Count, times) > 1)
             {
                 action = action with { Effect = usual.Effect };
+            }
+
+            if (action is { Kind: ActionKind.Step, Effect: WeightEffect.Keeps } && clause.WeightNote is TermKind.WeightOn)
+            {
+                // "step L back, weight on R": hardly a step
+                total += 0.5;
+            }
+
+            if (action is { Kind: ActionKind.Step, Effect: WeightEffect.Keeps } && clause.WeightNote is TermKind.WeightNone)
+            {
+                // "close without weight"
+                action = action with { Kind = ActionKind.Touch, Contact = VariantParts.ContactOf(clause.Part, Contact.Ball) };
             }
 
             if (i == 0)
@@ -499,7 +426,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 action = WithTurn(clause, action, out missing);
             }
 
-            double footCost = FootCost(weight, action.Foot, rule);
+            double footCost = VariantParts.FootCost(weight, action.Foot, rule);
             total += isNamed ? footCost * 0.5 : footCost;
             weight = action.WeightAfter(weight);
             rows.Add(new VariantRow(action, Counts.FromWhole(i), action.Traits.Stretches || clause.Lasts is not null));
@@ -517,7 +444,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
     private static StepAction WithTurn(Clause clause, StepAction action, out bool directionMissing)
     {
-        (Ratio? eighths, directionMissing) = StatedTurn(clause, null);
+        (Ratio? eighths, directionMissing) = VariantParts.StatedTurn(clause, null);
         return eighths is Ratio turn ? action with { Turn = Turn.FromEighths(turn) } : action;
     }
 
@@ -549,7 +476,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     private void AddAccompaniment(List<Variant> variants, Clause clause, ActionKind kind)
     {
         StepAction action = new(kind, ActingFoot.None, Direction.Unstated, Contact.Air, WeightEffect.Keeps);
-        Variant own = Body(clause, action, clause.Link is Link.Hard ? 0.1 : 0.4, stretches: false);
+        if (clause.OnEachMove && clause.Feet.Count == 0)
+        {
+            // "clap on every touch": beside moves that are told already
+            variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0.05 });
+        }
+
+        Variant own = Body(clause, action, clause.Link is Link.Hard ? 0.1 : clause.Link is Link.None ? 0.2 : 0.4, stretches: false);
         variants.Add(Named(own, lexicon.Verbs.Definition(kind)));
         variants.Add(new Variant { Definition = lexicon.Verbs.Definition(kind), Named = null, Rows = [new VariantRow(action, Counts.Zero, false)], Cost = clause.Link is Link.Hard ? 0.3 : 0.1, Accompanies = true });
     }
@@ -627,153 +560,6 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         });
     }
 
-    private void AddPivot(List<Variant> variants, Clause clause, Situation situation)
-    {
-        Foot? standing = situation.Weight.StandingFoot();
-        Foot? named = clause.Feet.Count > 0 ? clause.Feet[^1].Foot : null;
-        bool onStanding = named is Foot on && on == standing && clause.WeightNote is null;
-        Foot? side = clause.TurnSide;
-        (Ratio? eighths, bool missing) = StatedTurn(clause, null);
-        bool amountMissing = clause.Amount is null;
-        StepDefinition? definition = lexicon.Catalogue.Find("pivot");
-        PlacedRow? stepped = situation.Last;
-        while (stepped is { Action.Foot: ActingFoot.None })
-        {
-            // "step R forward, hold, pivot": the hold changes nothing
-            stepped = stepped.Previous;
-        }
-
-        bool afterStep = stepped is { Action.Effect: WeightEffect.Takes } && stepped.Action.Kind is not (ActionKind.Pivot or ActionKind.Unwind);
-
-        if (onStanding)
-        {
-            Turn turn = Turn.FromEighths(eighths ?? 0);
-            StepAction spin = new(ActionKind.Pivot, standing!.Value.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Keeps, turn);
-            variants.Add(new Variant { Definition = definition, Named = standing, Rows = [new VariantRow(spin, Counts.Zero, false)], Cost = 0.05, FootNamed = true, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing, WeightStated = true });
-        }
-
-        if (standing is Foot from)
-        {
-            Ratio amount = eighths ?? ((clause.Amount ?? 4) * (side is Foot s ? (s == Foot.Right ? 1 : -1) : from == Foot.Right ? -1 : 1));
-            Turn turn = Turn.FromEighths(amount);
-            StepAction switchTurn = new(ActionKind.Pivot, from.Other().ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn);
-            bool keeps = clause.WeightNote == TermKind.WeightOn && clause.WeightFoot == from;
-            if (keeps)
-            {
-                switchTurn = switchTurn with { Foot = from.ToActingFoot(), Effect = WeightEffect.Keeps };
-            }
-
-            bool stated = clause.WeightNote is not null || (named is Foot n && n == from.Other());
-            double cost = afterStep ? 0 : keeps || stated ? 0.1 : 0.25;
-            if (onStanding)
-            {
-                cost += 0.5;
-            }
-
-            variants.Add(new Variant { Definition = definition, Named = null, Rows = [new VariantRow(switchTurn, Counts.Zero, false)], Cost = cost, FootNamed = true, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing, WeightStated = stated });
-            AddStepPivot(variants, clause, situation, from, turn, missing, amountMissing, afterStep);
-            if (!afterStep && !keeps && !stated && !onStanding)
-            {
-                // after a touch a pivot may stay on the standing foot as well: two readings
-                StepAction stay = switchTurn with { Foot = from.ToActingFoot(), Effect = WeightEffect.Keeps };
-                variants.Add(new Variant { Definition = definition, Named = null, Rows = [new VariantRow(stay, Counts.Zero, false)], Cost = 0.3, FootNamed = true, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing, Words = "turning on the standing foot" });
-            }
-        }
-        else
-        {
-            Turn turn = Turn.FromEighths(eighths ?? 0);
-            StepAction lost = new(ActionKind.Pivot, ActingFoot.None, Direction.InPlace, Contact.Ball, clause.WeightFoot is not null ? WeightEffect.Takes : WeightEffect.Unknown, turn);
-            if (clause.WeightFoot is Foot w || named is not null && (w = named.Value) == named.Value)
-            {
-                lost = lost with { Foot = (clause.WeightFoot ?? named)!.Value.ToActingFoot(), Effect = WeightEffect.Takes };
-            }
-
-            variants.Add(new Variant { Definition = definition, Named = null, Rows = [new VariantRow(lost, Counts.Zero, false)], Cost = 0.2, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing });
-        }
-
-    }
-
-    /// <summary>"pivot 1/2 left" on two counts: a step of the free foot and the turn.</summary>
-    private void AddStepPivot(List<Variant> variants, Clause clause, Situation situation, Foot from, Turn turn, bool missing, bool amountMissing, bool afterStep)
-    {
-        Foot stepping = from.Other();
-        if (clause.TurnSide is null && clause.Amount is not null)
-        {
-            turn = Turn.FromEighths(stepping == Foot.Right ? -clause.Amount.Value : clause.Amount.Value);
-        }
-
-        List<VariantRow> rows = [];
-        for (int i = 0; i < Math.Max(1, clause.Times); i++)
-        {
-            rows.Add(new VariantRow(new StepAction(ActionKind.Step, stepping.ToActingFoot(), Direction.Forward, Contact.Ball, WeightEffect.Takes), Counts.FromWhole(2 * i), false));
-            rows.Add(new VariantRow(new StepAction(ActionKind.Pivot, from.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn), Counts.FromWhole((2 * i) + 1), false));
-        }
-
-        string entry = turn.Amount == 2 ? "pivot_quarter" : turn.Amount == 6 ? "pivot_three_quarter" : "pivot_half";
-        variants.Add(new Variant { Definition = lexicon.Catalogue.Find(entry), Named = stepping, Rows = rows, Cost = afterStep ? 0.4 : 0.1, FootNamed = clause.Feet.Count > 0, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing });
-    }
-
-    private void AddUnwind(List<Variant> variants, Clause clause, Situation situation)
-    {
-        if (clause.Feet is [{ IsCertain: false } again] && again.Foot == clause.TurnSide)
-        {
-            // "unwind right 1/2 right": the way round, said twice
-            clause.Feet.Clear();
-        }
-
-        Foot? crossing = null;
-        bool behind = false;
-        for (PlacedRow? row = situation.Last; row is not null; row = row.Previous)
-        {
-            if (row.Action.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Across or Direction.Behind or Direction.LockBehind or Direction.LockFront)
-            {
-                crossing = row.Action.Foot.ToFoot();
-                behind = row.Action.Direction is Direction.CrossBehind or Direction.Behind or Direction.LockBehind;
-                break;
-            }
-
-            if (row.Action.Foot is ActingFoot.Left or ActingFoot.Right)
-            {
-                break;
-            }
-        }
-
-        (Ratio? eighths, bool missing) = StatedTurn(clause, null);
-        if (missing && crossing is Foot c)
-        {
-            // the feet allow only one way round
-            bool toRight = behind ? c == Foot.Right : c == Foot.Left;
-            eighths = toRight ? clause.Amount!.Value : -clause.Amount!.Value;
-        }
-
-        bool amountMissing = clause.Amount is null;
-        if (amountMissing)
-        {
-            bool toRight = clause.TurnSide is Foot side ? side == Foot.Right : crossing is Foot f && (behind ? f == Foot.Right : f == Foot.Left);
-            eighths = crossing is null ? 0 : toRight ? 4 : -4;
-        }
-
-        Turn turn = Turn.FromEighths(eighths ?? 0);
-        bool stated = clause.WeightNote is not null || clause.Feet.Count > 0;
-        Foot? end = clause.WeightFoot ?? (clause.Feet.Count > 0 ? clause.Feet[^1].Foot : crossing?.Other());
-        StepAction action = clause.WeightNote == TermKind.WeightBoth || end is null
-            ? new StepAction(ActionKind.Unwind, ActingFoot.Both, Direction.InPlace, Contact.Ball, WeightEffect.Shares, turn)
-            : end is Foot foot
-                ? new StepAction(ActionKind.Unwind, foot.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn)
-                : new StepAction(ActionKind.Unwind, ActingFoot.Both, Direction.InPlace, Contact.Ball, WeightEffect.Unknown, turn);
-        variants.Add(new Variant
-        {
-            Definition = lexicon.Catalogue.Find("unwind"),
-            Named = null,
-            Rows = [new VariantRow(action, Counts.Zero, true)],
-            FootNamed = true,
-            StatedTurn = turn,
-            TurnDirectionMissing = missing && crossing is null,
-            TurnAmountMissing = amountMissing,
-            WeightStated = stated,
-        });
-    }
-
     private void AddVerbless(List<Variant> variants, Clause clause, Clause? previous, Situation situation)
     {
         if (clause.Part == "knee" && !clause.HasLift && clause.Dir?.Direction is not Direction.Up)
@@ -814,6 +600,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         if (clause.IsWith && clause.BothFeet && clause.Part.Length == 0)
         {
             // "with feet apart" says how, not what
+            return;
+        }
+
+        if (clause.BothFeet && clause.Part.Length == 0 && clause.Dir is { Direction: Direction.Out or Direction.In } && clause.Feet.Count == 2 && clause.Feet[0].Foot != clause.Feet[1].Foot)
+        {
+            // "feet apart R, L": one after the other
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Step), FootRule.Free, FeetOf(clause, FootRule.Free, situation, ActionKind.Step), situation, 0);
             return;
         }
 
@@ -890,7 +683,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             && lexicon.Catalogue.Find(clause.Dir?.Direction == Direction.Back ? "full_turn_back" : "full_turn_forward") is StepDefinition fullTurn)
         {
             // "full turn left travelling forward R, L": half on each step
-            AddFullTurn(variants, clause, fullTurn, round, situation);
+            TurnVariants.AddFullTurn(variants, clause, fullTurn, round, situation);
             return;
         }
 
@@ -905,7 +698,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             clause.Dir = clause.Dir with { Direction = Direction.CrossFront };
         }
 
-        if (clause.Part == "ball" && _next?.Head?.Verb == ActionKind.Drop)
+        if (clause.Part is "ball" && _next?.Head?.Verb == ActionKind.Drop)
         {
             // "ball of R forward, lower R heel": a strut
             AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Touch), FootRule.Free, feet, situation, 0);
@@ -927,6 +720,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         if (previousGesture && sameFoot && clause.Feet.Count == 0 && inherited is ActionKind gesture && direction is Direction.Side or Direction.Forward or Direction.Back or Direction.In or Direction.Out)
         {
             StepAction usual = lexicon.Verbs.Usual(gesture);
+            clause.Inherited = gesture;
             AddFootMoves(variants, clause, usual, FootRule.Free, feet, situation, 0);
             return;
         }
@@ -946,594 +740,6 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             {
                 variants[i].Words = "a touch";
             }
-        }
-    }
-
-    private static void AddFullTurn(List<Variant> variants, Clause clause, StepDefinition figure, Foot round, Situation situation)
-    {
-        List<VariantRow> rows = [];
-        Weight weight = situation.Weight;
-        double cost = 0;
-        for (int i = 0; i < 2; i++)
-        {
-            StepAction action = figure.Rows[i].For(round) with { Foot = clause.Feet[i].Foot.ToActingFoot() };
-            cost += FootCost(weight, action.Foot, FootRule.Free) * 0.5;
-            weight = action.WeightAfter(weight);
-            rows.Add(new VariantRow(action, figure.Rows[i].At, false));
-        }
-
-        variants.Add(new Variant { Definition = figure, Named = round, Rows = rows, Cost = cost, FootNamed = true, StatedTurn = Turn.FromEighths(round == Foot.Right ? 8 : -8) });
-    }
-
-    private void AddFigure(List<Variant> variants, Clause clause, StepDefinition original, Situation situation)
-    {
-        double cost = 0;
-        Direction stated = clause.Dir?.Direction ?? Direction.Unstated;
-        if (IsStepAndPivot(original) && clause is { Feet.Count: 0, Amount: null, TurnSide: Foot lead } && !clause.Head!.NamesAmount && situation.Weight.FreeFoot() == lead)
-        {
-            // "military turn R" with the right free: R steps, and the turn goes away from it
-            clause = clause.Copy(mirrored: false);
-            clause.Feet.Add(new FootWord(lead, false, false));
-            clause.TurnSide = null;
-        }
-
-        original = WayOf(original, stated);
-        if (clause.Head!.Figures.Count > 1)
-        {
-            bool cued = CueMatches(original, clause, stated);
-            bool anyCued = clause.Head.Figures.Any(f => CueMatches(f, clause, stated));
-            if (anyCued ? !cued : !(original.IsDefaultOfName || original.Cues.Count == 0))
-            {
-                cost += anyCued ? 0.8 : 0.5;
-            }
-        }
-
-        // right and left
-        List<(Foot Side, bool Certain)> sides = [];
-        foreach (FootWord word in clause.Feet)
-        {
-            bool stands = word.MayBeReference && clause.Reference is null && clause.Feet.Count == 1 && situation.Weight.StandingFoot() == word.Foot && FirstRule(original) == FootRule.Free;
-            sides.Add(stands ? (word.Foot.Other(), false) : (word.Foot, word.IsCertain));
-        }
-
-        Foot? travel = clause.DirSide;
-        Foot? turnSide = clause.TurnSide;
-        List<(Foot? Named, double Cost, bool IsNamed, bool AsFeetList)> choices = [];
-        bool mirrorless = original.NamedBy == NamedBy.None && original.Rows.All(r => r.Foot is RelativeFoot.None or RelativeFoot.Both);
-        if (mirrorless)
-        {
-            choices.Add((Foot.Right, 0, true, false));
-        }
-        else if (sides.Count == 2 && sides[0].Side != sides[1].Side && original.Rows.Count > 2 && original.Rows.All(r => r.Foot is RelativeFoot.None or RelativeFoot.Both))
-        {
-            // "applejacks R, L": the figure itself goes to both sides
-            choices.Add((sides[0].Side, 0, true, false));
-            sides.RemoveAt(1);
-        }
-        else if (clause.Times == 1 && sides.Count == 4 && sides[0].Side == sides[2].Side && sides[1].Side == sides[3].Side && sides[0].Side != sides[1].Side && original.Rows.Count > 2 && original.Rows.All(r => r.Foot is RelativeFoot.None or RelativeFoot.Both))
-        {
-            // "applejacks L, R, L, R": twice to both sides
-            clause.Times = 2;
-            choices.Add((sides[0].Side, 0, true, false));
-        }
-        else if (original.NamedBy is NamedBy.Travel or NamedBy.Turn)
-        {
-            Foot? way = travel ?? (original.NamedBy == NamedBy.Turn && turnSide is not null ? turnSide : sides.Count == 1 ? sides[0].Side : null);
-            if (way is null && sides.Count > 1 && FeetFit(original, sides) is Foot fit)
-            {
-                way = fit;
-            }
-
-            if (way is Foot named)
-            {
-                choices.Add((named, 0, true, false));
-            }
-        }
-        else if (sides.Count == 4 && sides[0].Side == sides[2].Side && sides[1].Side == sides[3].Side && sides[0].Side != sides[1].Side && FeetFit(original, sides.GetRange(0, 2)) is Foot twice && clause.Times == 1)
-        {
-            // "heel switches R, L, R, L": the figure twice
-            clause.Times = 2;
-            choices.Add((twice, 0, true, false));
-        }
-        else if (sides.Count >= 1)
-        {
-            if (sides.Count > 1 && FeetFit(original, sides) is Foot fit)
-            {
-                choices.Add((fit, 0, true, false));
-            }
-            else if (sides.Count == 1 || sides.All(s => s.Side == sides[0].Side))
-            {
-                choices.Add((sides[0].Side, 0, true, false));
-            }
-            else
-            {
-                // "shuffle forward R, L" is two shuffles
-                AddEachFoot(variants, clause, original, sides, cost, situation);
-                return;
-            }
-        }
-        else if (travel is Foot way)
-        {
-            // "shuffle to the right": the foot of that side, if it is free
-            Foot? free = situation.Weight.FreeFoot();
-            choices.Add((free is null || FirstActing(original) == RelativeFoot.Same ? (free ?? way) : way, 0, free is null, false));
-        }
-
-        if (choices.Count == 0)
-        {
-            Foot? next = NextFoot(situation);
-            Foot named = next ?? Foot.Right;
-            bool first = FirstActing(original) != RelativeFoot.Other;
-            bool standing = FirstRule(original) == FootRule.Standing;
-            Foot sideOfFirst = standing ? named.Other() : named;
-            choices.Add((first ? sideOfFirst : sideOfFirst.Other(), next is null ? 0.05 : 0, false, false));
-
-            // a turn's side alone may tell: "pivot 1/2 left" is a step of the right
-            if (original.NamedBy == NamedBy.FirstFoot && turnSide is Foot toSide && next is null && original.TotalTurn.Sign != 0)
-            {
-                bool away = original.TotalTurn.Sign < 0;
-                choices[0] = (away ? toSide.Other() : toSide, 0, true, false);
-            }
-        }
-
-        foreach ((Foot? named, double extra, bool isNamed, _) in choices)
-        {
-            AddFigureNamed(variants, clause, original, named!.Value, cost + extra, isNamed, situation);
-        }
-
-        // several ways, each with the figure: "vine R, L"
-        if (original.NamedBy is NamedBy.Travel && sides.Count > 1 && FeetFit(original, sides) is null)
-        {
-            AddEachFoot(variants, clause, original, sides, cost, situation);
-        }
-    }
-
-    /// <summary>"Waltz half turn R back": the entry of the same name that goes the stated way, when the bare name goes the other.</summary>
-    private StepDefinition WayOf(StepDefinition definition, Direction stated)
-    {
-        Direction own = definition.Rows[0].Action.Direction;
-        if (definition.Rows.Count < 2 || (own, stated) is not ((Direction.Forward, Direction.Back) or (Direction.Back, Direction.Forward)))
-        {
-            return definition;
-        }
-
-        string name = definition.Name + (stated == Direction.Back ? " back" : " forward");
-        return lexicon.Catalogue.Definitions.FirstOrDefault(d => d.Name == name || d.Aliases.Contains(name)) ?? definition;
-    }
-
-    private bool CueMatches(StepDefinition definition, Clause clause, Direction stated)
-    {
-        foreach (string cue in definition.Cues)
-        {
-            bool match = cue switch
-            {
-                "forward" => stated == Direction.Forward,
-                "back" => stated == Direction.Back,
-                "side" => stated == Direction.Side || clause.DirSide is not null,
-                "cross" => stated == Direction.CrossFront,
-                "behind" => stated == Direction.CrossBehind,
-                "in place" or "in-place" => stated is Direction.InPlace or Direction.Together,
-                "diagonal" => clause.Diagonal,
-                "waltz" => isWaltz || clause.SaysWaltz,
-                _ => false,
-            };
-            if (match)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private static RelativeFoot FirstActing(StepDefinition definition)
-    {
-        foreach (PatternRow row in definition.Rows)
-        {
-            if (row.Foot is RelativeFoot.Same or RelativeFoot.Other)
-            {
-                return row.Foot;
-            }
-        }
-
-        return RelativeFoot.Same;
-    }
-
-    private static FootRule FirstRule(StepDefinition definition) => definition.Rows.Count > 0 ? definition.Rows[0].Action.Traits.FootRule : FootRule.Free;
-
-    /// <summary>The named foot under which the listed feet are the feet of the rows; null when they are not.</summary>
-    private static Foot? FeetFit(StepDefinition definition, List<(Foot Side, bool Certain)> sides)
-    {
-        foreach (Foot named in (ReadOnlySpan<Foot>)[Foot.Right, Foot.Left])
-        {
-            List<Foot> all = [];
-            List<Foot> weighted = [];
-            List<Foot> core = [];
-            foreach (PatternRow row in definition.Rows)
-            {
-                if (row.For(named).Foot.ToFoot() is Foot foot)
-                {
-                    all.Add(foot);
-                    if (row.Action.Effect == WeightEffect.Takes)
-                    {
-                        weighted.Add(foot);
-                    }
-
-                    if (!row.IsFinish)
-                    {
-                        core.Add(foot);
-                    }
-                }
-            }
-
-            List<Foot> given = sides.Select(s => s.Side).ToList();
-            List<Foot> gestures = definition.Rows.Where(r => r.Action.Effect == WeightEffect.Keeps && r.For(named).Foot.ToFoot() is not null).Select(r => r.For(named).Foot.ToFoot()!.Value).ToList();
-            bool tail = sides.Count > 2 && sides[0].Side == named && all.Count > given.Count - 1 && given.Skip(1).SequenceEqual(all.Skip(all.Count - given.Count + 1));
-            if (tail || (gestures.Count > 1 && given.SequenceEqual(gestures)) || given.SequenceEqual(all) || given.SequenceEqual(weighted) || given.SequenceEqual(core) || given.Skip(1).SequenceEqual(all) && sides[0].Side == named && sides.Count > 2)
-            {
-                return named;
-            }
-        }
-
-        return null;
-    }
-
-    private void AddEachFoot(List<Variant> variants, Clause clause, StepDefinition definition, List<(Foot Side, bool Certain)> sides, double cost, Situation situation)
-    {
-        List<VariantRow> rows = [];
-        Counts at = Counts.Zero;
-        Weight weight = situation.Weight;
-        double total = cost + 0.1;
-        foreach ((Foot side, _) in Enumerable.Repeat(sides, clause.TimesStated ? Math.Max(1, clause.Times) : 1).SelectMany(s => s))
-        {
-            foreach (PatternRow row in definition.Rows)
-            {
-                StepAction action = row.For(side);
-                total += FootCost(weight, action.Foot, action.Traits.FootRule) * 0.5;
-                weight = action.WeightAfter(weight);
-                rows.Add(new VariantRow(action, at + row.At, row.Stretches));
-            }
-
-            at += definition.Length;
-        }
-
-        variants.Add(new Variant { Definition = definition, Named = sides[0].Side, Rows = rows, Cost = total, FootNamed = true });
-    }
-
-    private void AddFigureNamed(List<Variant> variants, Clause clause, StepDefinition original, Foot named, double cost, bool isNamed, Situation situation)
-    {
-        // the stated turn
-        Foot? impliedSide = null;
-        if (clause.Amount is not null && clause.TurnSide is null)
-        {
-            int sign = original.TotalTurn.Sign != 0 ? original.TotalTurn.Sign
-                : TurnedSign(original, clause.Amount.Value);
-            bool towards = sign > 0;
-            if (sign != 0 && (original.TotalTurn.Sign != 0 || original.NamedBy is NamedBy.Travel))
-            {
-                impliedSide = towards ? named : named.Other();
-            }
-        }
-
-        (Ratio? eighths, bool missing) = StatedTurn(clause, impliedSide);
-        if (clause.Amount is null && clause.TurnSide is Foot wayRound && original.TotalTurn.Sign != 0)
-        {
-            Ratio native = original.TotalTurn.Amount;
-            eighths = wayRound == Foot.Right ? native : -native;
-        }
-
-        StepDefinition definition = original;
-        if (eighths is Ratio turn && turn.Sign != 0)
-        {
-            Ratio relative = named == Foot.Right ? turn : -turn;
-            foreach (TurnedForm form in original.TurnedForms)
-            {
-                bool match = form.Eighths is null || (relative.IsWhole && relative.Numerator == form.Eighths);
-                if (match && lexicon.Catalogue.Find(form.Id) is StepDefinition turned && turned.Rows.Count > 0)
-                {
-                    definition = turned;
-                    break;
-                }
-            }
-        }
-
-        bool amountMissing = clause.Amount is null && definition.TotalTurn.Sign != 0 && definition.Amounts.Count >= 2 && !clause.Head!.NamesAmount
-            && (definition.Id.StartsWith("pivot", StringComparison.Ordinal) || definition.Id.StartsWith("monterey", StringComparison.Ordinal) || definition.Id.StartsWith("unwind", StringComparison.Ordinal) || definition.Id.StartsWith("paddle", StringComparison.Ordinal) || definition.Id.StartsWith("push", StringComparison.Ordinal));
-        List<VariantRow> rows = RowsOf(definition, named, eighths, clause);
-        Weight weight = situation.Weight;
-        double footCost = 0;
-        foreach (VariantRow row in rows)
-        {
-            footCost += FootCost(weight, row.Action.Foot, row.Action.Traits.FootRule);
-            weight = row.Action.WeightAfter(weight);
-        }
-
-        if (footCost > 0 && !isNamed)
-        {
-            footCost += 0.5;
-        }
-
-        int times = Math.Max(1, clause.Times);
-        Variant whole = new()
-        {
-            Definition = definition,
-            Named = named,
-            Rows = rows,
-            Cost = cost + footCost,
-            FootNamed = isNamed,
-            StatedTurn = eighths is Ratio e && clause.Amount is not null ? Turn.FromEighths(e) : null,
-            TurnDirectionMissing = missing,
-            TurnAmountMissing = amountMissing,
-            WeightStated = clause.WeightNote is not null,
-            Direction = clause.Dir?.Direction ?? Direction.Unstated,
-        };
-        if (times > 1)
-        {
-            AddRepeated(variants, whole, definition, times, clause, situation, eighths);
-            return;
-        }
-
-        variants.Add(whole);
-
-        // the customary last row gives way to an explicit move
-        int finish = definition.Rows.Count;
-        while (finish > 1 && definition.Rows[finish - 1].IsFinish)
-        {
-            finish--;
-        }
-
-        // a clap beside it leaves the customary last row in place
-        bool beside = _next?.Head?.Verb is ActionKind.Clap or ActionKind.Snap or ActionKind.Slap or ActionKind.Arms or ActionKind.Bump or ActionKind.Shimmy;
-        if (definition.Rows.Count >= 4 && definition.Rows.Count % 2 == 0 && (clause.HalfOf is not null || (_next is not { Head: null, Feet.Count: 0 } && IsMirrorOfItself(definition))))
-        {
-            AddHalf(variants, whole, clause, situation);
-        }
-
-        bool figureFollows = _next is { Head: { Figures.Count: > 0, Verb: null } after } && after.Figures.All(f => f.Rows.Count > 2);
-        bool saysFinish = finish < definition.Rows.Count && clause.HeadText.Contains(definition.Rows[finish].Action.Traits.Word, StringComparison.OrdinalIgnoreCase);
-        if (finish < definition.Rows.Count && !beside && !figureFollows && !saysFinish)
-        {
-            variants.Add(Cut(whole, finish, _next is null ? 0.6 : 0.02));
-        }
-
-        // a spiral whose step is written out: "step R forward, full spiral left"
-        bool spiral = rows.Count == 2 && rows[1].Action.Kind == ActionKind.Pivot && rows[0].Action.Foot == rows[1].Action.Foot && rows[0].Action.Effect == WeightEffect.Takes;
-        if (spiral && situation.Last is { Action.Effect: WeightEffect.Takes } before && (before.Action.Foot == rows[0].Action.Foot || !isNamed))
-        {
-            Foot standing = before.Action.Foot.ToFoot() ?? named;
-            StepAction turning = standing == named ? rows[1].Action : rows[1].Action.Mirrored();
-            if (eighths is Ratio way)
-            {
-                turning = turning with { Turn = Turn.FromEighths(way) };
-            }
-
-            variants.Add(new Variant { Definition = definition, Named = standing, Rows = [new VariantRow(turning, Counts.Zero, false)], Cost = cost, FootNamed = true, StatedTurn = turning.Turn, WeightStated = true });
-        }
-
-        // a box whose last step is written out: "jazz box R, cross"
-        bool lastIsTold = _next is { Head: null, Dir: not null, IsAmp: false }
-            || (_next is { Head.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Brush or ActionKind.Scuff or ActionKind.Hitch or ActionKind.Kick or ActionKind.Flick, IsWith: false } last && (last.Feet.Count == 0 || last.Feet[0].Foot.ToActingFoot() == rows[^1].Action.Foot));
-        if (finish == definition.Rows.Count && definition.Rows.Count == 4 && lastIsTold && definition.Rows[3].Action.Effect == WeightEffect.Takes)
-        {
-            variants.Add(Cut(whole, 3, 0.3));
-        }
-
-        // a rock whose recover is written out
-        if (_recoverFollows && definition.Rows.Count == 2 && definition.Rows[0].Action.Kind == ActionKind.Rock && definition.Rows[1].Action.Kind == ActionKind.Recover)
-        {
-            variants.Add(Cut(whole, 1, 0.05));
-        }
-    }
-
-    /// <summary>Whether the second half of the figure is the first on the other foot ("vaudeville", "heel switches").</summary>
-    private static bool IsMirrorOfItself(StepDefinition definition)
-    {
-        int half = definition.Rows.Count / 2;
-        for (int i = 0; i < half; i++)
-        {
-            if (definition.Rows[i].For(Foot.Right) != definition.Rows[i + half].For(Foot.Left))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    /// <summary>One half of a figure: where it is said, or where the figure is the same thing on both feet and the counts hold only one.</summary>
-    private static void AddHalf(List<Variant> variants, Variant whole, Clause clause, Situation situation)
-    {
-        int half = whole.Rows.Count / 2;
-        bool second = clause.HalfOf == 2;
-        List<VariantRow> rows = whole.Rows.GetRange(second ? half : 0, half);
-        Counts shift = rows[0].At - whole.Rows[0].At;
-        double cost = clause.HalfOf is null ? 0.3 : 0;
-        Weight weight = situation.Weight;
-        foreach (VariantRow row in rows)
-        {
-            cost += FootCost(weight, row.Action.Foot, row.Action.Traits.FootRule);
-            weight = row.Action.WeightAfter(weight);
-        }
-
-        variants.Add(new Variant
-        {
-            Definition = whole.Definition,
-            Named = whole.Named,
-            Rows = [.. rows.Select(r => r with { At = r.At - shift })],
-            Cost = cost,
-            FootNamed = whole.FootNamed,
-            StatedTurn = whole.StatedTurn,
-            TurnDirectionMissing = whole.TurnDirectionMissing,
-            WeightStated = whole.WeightStated,
-            Direction = whole.Direction,
-        });
-    }
-
-    private static Variant Cut(Variant whole, int rows, double cost) => new()
-    {
-        Definition = whole.Definition,
-        Named = whole.Named,
-        Rows = whole.Rows.Take(rows).ToList(),
-        Cost = whole.Cost + cost,
-        FootNamed = whole.FootNamed,
-        StatedTurn = whole.StatedTurn,
-        TurnDirectionMissing = whole.TurnDirectionMissing,
-        TurnAmountMissing = whole.TurnAmountMissing,
-        WeightStated = whole.WeightStated,
-        Direction = whole.Direction,
-    };
-
-    private void AddRepeated(List<Variant> variants, Variant first, StepDefinition definition, int times, Clause clause, Situation situation, Ratio? eighths)
-    {
-        // each time with the foot that is then free
-        List<VariantRow> rows = [];
-        Weight weight = situation.Weight;
-        Foot named = first.Named ?? Foot.Right;
-        Counts at = Counts.Zero;
-        double cost = first.Cost;
-        for (int i = 0; i < times; i++)
-        {
-            if (i > 0 && FirstRule(definition) != FootRule.Standing && weight.FreeFoot() is Foot free && definition.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot or NamedBy.Travel or NamedBy.Turn)
-            {
-                bool same = FirstActing(definition) != RelativeFoot.Other;
-                named = same ? free : free.Other();
-            }
-
-            foreach (VariantRow row in RowsOf(definition, named, eighths, clause))
-            {
-                weight = row.Action.WeightAfter(weight);
-                rows.Add(row with { At = row.At + at });
-            }
-
-            at += definition.Length;
-        }
-
-        variants.Add(new Variant { Definition = definition, Named = first.Named, Rows = rows, Cost = cost, FootNamed = first.FootNamed, StatedTurn = first.StatedTurn, TurnDirectionMissing = first.TurnDirectionMissing, TurnAmountMissing = first.TurnAmountMissing, Direction = first.Direction });
-    }
-
-    private int TurnedSign(StepDefinition definition, int amount)
-    {
-        foreach (TurnedForm form in definition.TurnedForms)
-        {
-            if (form.Eighths is null || Math.Abs(form.Eighths.Value) == amount)
-            {
-                StepDefinition? turned = lexicon.Catalogue.Find(form.Id);
-                return form.Eighths is int eighths ? Math.Sign(eighths) : turned?.TotalTurn.Sign ?? 0;
-            }
-        }
-
-        return definition.Amounts.Count > 0 && definition.Amounts.All(a => a > 0) ? 1 : definition.Amounts.Count > 0 && definition.Amounts.All(a => a < 0) ? -1 : 0;
-    }
-
-    private static List<VariantRow> RowsOf(StepDefinition definition, Foot named, Ratio? eighths, Clause clause)
-    {
-        List<VariantRow> rows = new(definition.Rows.Count);
-        Turn native = named == Foot.Right ? definition.TotalTurn : -definition.TotalTurn;
-        bool respread = eighths is Ratio stated && stated != native.Eighths;
-        foreach (PatternRow row in definition.Rows)
-        {
-            StepAction action = row.For(named);
-            if (clause.Size != 0 && rows.Count == 0)
-            {
-                action = action with { Size = SizeOf(clause) };
-            }
-
-            if (action.Kind == ActionKind.Recover && action.Turn.Sign != 0 && IsStepAndPivot(definition))
-            {
-                // the catalogue calls it a recover; on the floor it is the pivot
-                action = action with { Kind = ActionKind.Pivot };
-            }
-
-            rows.Add(new VariantRow(respread ? action with { Turn = Turn.None } : action, row.At, row.Stretches));
-        }
-
-        bool turnsAway = clause.TurnFirst && definition is { NamedBy: NamedBy.Travel or NamedBy.FirstFoot } && rows.Count > 1 && rows[0].Action.Direction == Direction.Side && eighths is Ratio away && away.Sign > 0 != (named == Foot.Right);
-        if (respread && turnsAway)
-        {
-            // "1/4 left chassé right": the turn first, then the way of the figure
-            rows[0] = rows[0] with { Action = rows[0].Action with { Turn = Turn.FromEighths(eighths!.Value) } };
-        }
-        else if (respread && rows.Count > 0)
-        {
-            Spread(rows, definition, eighths!.Value);
-        }
-
-        if (definition.Rows.Count == 1 && clause.Dir is not null && rows[0].Action.Foot.ToFoot() is Foot acting)
-        {
-            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = DirectionOf(clause, acting, rows[0].Action.Direction, rows[0].Action.Kind) } };
-        }
-
-        bool strut = rows.Count == 2 && rows[1].Action.Kind == ActionKind.Drop;
-        if (strut && clause.Dir is not null && rows[0].Action.Foot.ToFoot() is Foot struts)
-        {
-            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = DirectionOf(clause, struts, rows[0].Action.Direction, rows[0].Action.Kind) } };
-        }
-
-        if (clause.WeightNote is not null && rows.Count > 0)
-        {
-            ApplyWeightNote(rows, clause);
-        }
-
-        return rows;
-    }
-
-    private static void ApplyWeightNote(List<VariantRow> rows, Clause clause)
-    {
-        VariantRow last = rows[^1];
-        StepAction action = last.Action;
-        if (action.Kind == ActionKind.Arms)
-        {
-            // "arms relaxed, weight still on L": the arms carry none
-            return;
-        }
-
-        StepAction? changed = clause.WeightNote switch
-        {
-            TermKind.WeightBoth => action with { Effect = WeightEffect.Shares },
-            TermKind.WeightNone => action with { Effect = WeightEffect.Keeps },
-            TermKind.WeightTakes when action.Foot.ToFoot() is not null => action with { Effect = WeightEffect.Takes },
-            TermKind.WeightOn when clause.WeightFoot is Foot both && action.Foot == ActingFoot.Both => action with { Effect = both == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight },
-            TermKind.WeightOn when clause.WeightFoot is Foot foot && (action.Foot.ToFoot() is null || action.Foot.ToFoot() == foot) => action with { Foot = foot.ToActingFoot(), Effect = WeightEffect.Takes },
-            TermKind.WeightOn when clause.WeightFoot is Foot foot && action.Foot.ToFoot() == foot.Other() && action.Effect != WeightEffect.Takes => action,
-            _ => null,
-        };
-        if (changed is not null)
-        {
-            rows[^1] = last with { Action = changed };
-        }
-    }
-
-    private static void Spread(List<VariantRow> rows, StepDefinition definition, Ratio eighths)
-    {
-        int total = 0;
-        foreach (TurnShare share in definition.Spread)
-        {
-            total += share.Share;
-        }
-
-        if (total == 0)
-        {
-            rows[0] = rows[0] with { Action = rows[0].Action with { Turn = Turn.FromEighths(eighths) } };
-            return;
-        }
-
-        bool placed = false;
-        foreach (TurnShare share in definition.Spread)
-        {
-            for (int i = 0; i < definition.Rows.Count; i++)
-            {
-                if (string.Equals(definition.Rows[i].Label, share.Label, StringComparison.Ordinal))
-                {
-                    rows[i] = rows[i] with { Action = rows[i].Action with { Turn = rows[i].Action.Turn + Turn.FromEighths(eighths * share.Share / total) } };
-                    placed = true;
-                    break;
-                }
-            }
-        }
-
-        if (!placed)
-        {
-            rows[0] = rows[0] with { Action = rows[0].Action with { Turn = Turn.FromEighths(eighths) } };
         }
     }
 }

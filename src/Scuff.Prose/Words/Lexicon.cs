@@ -102,7 +102,7 @@ internal sealed class Lexicon
             }
 
             string candidate = word[..i] + word[i + 1] + word[i] + word[(i + 2)..];
-            if (KnowsWord(candidate))
+            if (MayBeMeant(candidate))
             {
                 if (exchanged is not null)
                 {
@@ -121,7 +121,7 @@ internal sealed class Lexicon
         // a letter doubled: "stepp", "heell"
         for (int i = 0; i + 1 < word.Length; i++)
         {
-            if (word[i] == word[i + 1] && word[..i] + word[(i + 1)..] is string single && KnowsWord(single))
+            if (word[i] == word[i + 1] && word[..i] + word[(i + 1)..] is string single && MayBeMeant(single))
             {
                 return single;
             }
@@ -131,7 +131,7 @@ internal sealed class Lexicon
         bool isClear = true;
         foreach (string candidate in Slips.Of(word))
         {
-            if (!KnowsWord(candidate) || string.Equals(candidate, found, StringComparison.Ordinal))
+            if (!MayBeMeant(candidate) || string.Equals(candidate, found, StringComparison.Ordinal))
             {
                 continue;
             }
@@ -153,6 +153,9 @@ internal sealed class Lexicon
         return isClear ? found : null;
     }
 
+    // numbers are written with care: "give" is no slip for "five"
+    private bool MayBeMeant(string word) => KnowsWord(word) && Word(word) is not { Kind: TermKind.Number };
+
     /// <summary>Whether the word stands in any known phrase.</summary>
     public bool KnowsWord(string word) => word.Length >= 3 && (_words.ContainsKey(word) || (_base?.KnowsWord(word) ?? false));
 
@@ -167,6 +170,8 @@ internal sealed class Lexicon
     {
         Node node = _root;
         bool footInside = false;
+        int inside = -1;
+        Meaning? prefix = null;
         (Meaning, int)? best = null;
         for (int i = at; i < tokens.Count; i++)
         {
@@ -201,9 +206,11 @@ internal sealed class Lexicon
                 }
 
                 // "kick R ball change": one foot inside a name
-                if (i > at && !footInside && token.Text is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt" && i + 1 < tokens.Count && node.Next(tokens[i + 1].Text) is not null)
+                if (i > at && !footInside && IsFoot(token.Text) && i + 1 < tokens.Count && node.Next(tokens[i + 1].Text) is not null)
                 {
                     footInside = true;
+                    inside = i;
+                    prefix = node.Meaning;
                     continue;
                 }
 
@@ -211,6 +218,11 @@ internal sealed class Lexicon
             }
 
             node = next;
+            if (footInside && prefix is not null && PartsMoves(tokens, at, inside, i))
+            {
+                continue;
+            }
+
             if (node.Meaning is not null && !(footInside && (node.Meaning.Kind != TermKind.Move || node.Meaning.IsComposable || (node.Meaning.Verb is null && !node.Meaning.Figures.Any(f => f.Rows.Count > 1)))) && !(plain && node.Meaning.IsComposable && node.Meaning.Verb is null))
             {
                 best = (node.Meaning, i - at + 1);
@@ -219,6 +231,20 @@ internal sealed class Lexicon
 
         return best;
     }
+
+    /// <summary>"Recover left back left", "left back right sailor": the foot inside begins a move of its own, and this is no name.</summary>
+    private bool PartsMoves(List<WordToken> tokens, int at, int foot, int last)
+    {
+        bool oneWord = last - foot == 1 && last + 1 < tokens.Count;
+        bool footFollows = oneWord && IsFoot(tokens[last + 1].Text);
+        bool wayFollows = oneWord && Word(tokens[last].Text)?.Verb is not null && Word(tokens[last + 1].Text)?.Kind is TermKind.Dir;
+        bool turnFollows = oneWord && (tokens[last + 1].Kind == WordTokenKind.Fraction || Word(tokens[last + 1].Text)?.Kind is TermKind.Amount);
+        bool nameFollows = oneWord && tokens[last + 1].Kind == WordTokenKind.Word && LongestHere(tokens, last, false) is ({ Kind: TermKind.Move, Figures: { Count: > 0 } named }, > 1) && named.All(f => f.Rows.Count > 1);
+        bool ownFoot = at > 0 && IsFoot(tokens[at - 1].Text);
+        return footFollows || wayFollows || turnFollows || nameFollows || ownFoot;
+    }
+
+    private static bool IsFoot(string word) => word is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt";
 
     private void AddAlias(string words, string forms)
     {
@@ -292,6 +318,9 @@ internal sealed class Lexicon
                     break;
                 case "repeat":
                     Add(form, new Meaning(value == "mirrored" ? TermKind.RepeatMirrored : TermKind.Repeat));
+                    break;
+                case "wall":
+                    Add(form, new Meaning(TermKind.Clock) { Value = int.Parse(value, System.Globalization.CultureInfo.InvariantCulture) });
                     break;
                 case "number":
                     Add(form, new Meaning(TermKind.Number) { Value = int.Parse(value, System.Globalization.CultureInfo.InvariantCulture) });

@@ -59,6 +59,16 @@ internal static class TermReader
                     continue;
                 }
 
+                if (used > 1 && meaning.Kind == TermKind.Move && terms.Count > 1 && terms[^1].Kind is TermKind.Side or TermKind.Foot && terms[^2] is { Kind: TermKind.Move, Meaning: { Verb: not null } } && (terms.Count == 2 || terms[^3].Kind is not (TermKind.Side or TermKind.Foot) || (terms.Count > 3 && terms[^4].Kind is TermKind.Amount or TermKind.Turn))
+                    && lexicon.Word(token.Text) is { Kind: TermKind.Dir, Side: null, Direction: Stance.Direction.Forward or Stance.Direction.Back or Stance.Direction.Side } way
+                    && lexicon.Longest(tokens, at + 1, plain) is ({ Kind: TermKind.Move }, int rest) && rest == used - 1)
+                {
+                    // "stepping left back shuffle right forward": the place belongs to the step that has none yet
+                    terms.Add(new Term(way, token.Span, token.Text));
+                    at++;
+                    continue;
+                }
+
                 terms.Add(slip.IsCorrected
                     ? new Term(meaning, span, text[span.Start..span.End], true) { SlipSpan = slip.Span, SlipWord = slip.Text }
                     : new Term(meaning, span, text[span.Start..span.End]));

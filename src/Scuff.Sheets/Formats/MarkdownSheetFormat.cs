@@ -29,10 +29,7 @@ public sealed class MarkdownSheetFormat : ISheetFormat
         public void Draw(SheetModel sheet)
         {
             Heading(1, sheet.Title);
-            if (sheet.Author.Length > 0)
-            {
-                Paragraph(Text(labels.By + " " + sheet.Author));
-            }
+            Paragraph(Text(sheet.ByLine));
 
             Paragraph(Text(string.Join(' ', sheet.Facts)));
             List("", sheet.Particulars.Select(p => Lead(SheetWords.Capital(p.Kind), p.Words)));
@@ -46,6 +43,12 @@ public sealed class MarkdownSheetFormat : ISheetFormat
             List(labels.Changes, sheet.Changes.Select(Text));
             List(labels.Cautions, sheet.Cautions.Select(Text));
             Music(sheet);
+            if (sheet.Sequence.Count > 0)
+            {
+                Heading(2, labels.OrderOfParts);
+                Paragraph(Text(string.Join(" · ", sheet.Sequence)));
+            }
+
             foreach (SheetPart part in sheet.Parts)
             {
                 if (part.Heading.Length > 0)
@@ -62,12 +65,6 @@ public sealed class MarkdownSheetFormat : ISheetFormat
             foreach (SheetSection tag in sheet.Tags)
             {
                 Section(tag, 2);
-            }
-
-            if (sheet.Sequence.Count > 0)
-            {
-                Heading(2, labels.OrderOfParts);
-                Paragraph(Text(string.Join(" · ", sheet.Sequence)));
             }
 
             List(labels.Breaks, sheet.Breaks.Select(b => Lead(b.Where, b.What)));
@@ -127,7 +124,7 @@ public sealed class MarkdownSheetFormat : ISheetFormat
             List("", section.Lines.SelectMany(Hanging).Concat(section.Notes.Select(Note)));
         }
 
-        private static IEnumerable<string> Hanging(SheetLine line) =>
+        private IEnumerable<string> Hanging(SheetLine line) =>
         [
             .. line.Notes.Select(n => Lead(line.Counts + ", " + n.Kind, n.Words)),
             .. line.Options.Select(o => Lead(o.Counts + ", " + o.Name, o.Words)),
@@ -178,9 +175,9 @@ public sealed class MarkdownSheetFormat : ISheetFormat
             _isFirst = false;
         }
 
-        private static string Note(SheetNote note) => Lead(SheetWords.Capital(note.Kind), note.Words);
+        private string Note(SheetNote note) => Lead(SheetWords.Capital(note.Kind), note.Words);
 
-        private static string Lead(string lead, string words) => lead.Length > 0 ? $"{Bold(lead + ":")} {Text(words)}".TrimEnd() : Text(words);
+        private string Lead(string lead, string words) => lead.Length > 0 ? $"{Bold(labels.LeadOf(lead))} {Text(words)}".TrimEnd() : Text(words);
 
         // Always at the beginning of something and before a space or an end, where stars open and close whatever stands inside them.
         private static string Bold(string words) => Text(words) is { Length: > 0 } text ? $"**{text}**" : "";

@@ -36,16 +36,16 @@ public sealed class TextSheetFormat : ISheetFormat
             }
 
             Line(new string('=', Math.Clamp(Length(sheet.Title), 1, Width)));
-            if (sheet.Author.Length > 0)
+            if (sheet.ByLine.Length > 0)
             {
-                Paragraph(labels.By + " " + sheet.Author, 0);
+                Paragraph(sheet.ByLine, 0);
             }
 
             Line("");
             Paragraph(string.Join(' ', sheet.Facts), 0);
             foreach (SheetNote particular in sheet.Particulars)
             {
-                Paragraph(SheetWords.Capital(particular.Kind) + ": " + particular.Words, 0);
+                Paragraph(labels.LeadOf(particular) + " " + particular.Words, 0);
             }
 
             if (sheet.Changes.Count > 0)
@@ -64,10 +64,22 @@ public sealed class TextSheetFormat : ISheetFormat
                 Paragraph(sheet.Key, 0);
             }
 
-            foreach (SheetTrack track in sheet.Tracks)
+            for (int i = 0; i < sheet.Tracks.Count; i++)
+            {
+                // a card has no line to lose
+                if (i == 0 || !isCard)
+                {
+                    Line("");
+                }
+
+                Draw(sheet.Tracks[i]);
+            }
+
+            if (sheet.Sequence.Count > 0)
             {
                 Line("");
-                Draw(track);
+                Heading(labels.OrderOfParts, '-');
+                Paragraph(string.Join(" · ", sheet.Sequence), 0);
             }
 
             foreach (SheetPart part in sheet.Parts)
@@ -87,13 +99,6 @@ public sealed class TextSheetFormat : ISheetFormat
             foreach (SheetSection tag in sheet.Tags)
             {
                 Draw(tag);
-            }
-
-            if (sheet.Sequence.Count > 0)
-            {
-                Line("");
-                Heading(labels.OrderOfParts, '-');
-                Paragraph(string.Join("  ", sheet.Sequence), 0);
             }
 
             if (sheet.Breaks.Count > 0)
@@ -135,7 +140,7 @@ public sealed class TextSheetFormat : ISheetFormat
 
         private void Draw(SheetTrack track)
         {
-            Paragraph(labels.Music + ": " + track.Name, 0);
+            Paragraph(labels.LeadOf(labels.Music) + " " + track.Name, 0);
             if (track.Facts.Length > 0)
             {
                 Paragraph(track.Facts, 2);
@@ -143,7 +148,7 @@ public sealed class TextSheetFormat : ISheetFormat
 
             if (track.Sequence.Count > 0)
             {
-                Paragraph(labels.Order + ": " + string.Join("  ", track.Sequence), 2);
+                Paragraph(labels.LeadOf(labels.Order) + " " + string.Join(" · ", track.Sequence), 2);
             }
 
             foreach (SheetNote note in track.Notes)
@@ -167,7 +172,7 @@ public sealed class TextSheetFormat : ISheetFormat
         {
             foreach (SheetBreak pause in breaks)
             {
-                Paragraph($"{pause.Where}: {pause.What}", indent, indent + 2);
+                Paragraph($"{labels.LeadOf(pause.Where)} {pause.What}", indent, indent + 2);
             }
         }
 
@@ -230,12 +235,12 @@ public sealed class TextSheetFormat : ISheetFormat
 
             foreach (SheetOption option in line.Options)
             {
-                Paragraph($"{SheetWords.Capital(option.Name)}, {option.Counts}: {option.Words}", counts, counts + 2);
+                Paragraph($"{labels.LeadOf(option)} {option.Words}", counts, counts + 2);
             }
         }
 
         private void Draw(SheetNote note, int indent)
-            => Paragraph($"{SheetWords.Capital(note.Kind)}: {note.Words}", indent, indent + 2);
+            => Paragraph($"{labels.LeadOf(note)} {note.Words}", indent, indent + 2);
 
         private void Heading(string words, char rule)
         {

@@ -36,6 +36,11 @@ public sealed class MovePhrasing
             return move.Words;
         }
 
+        if (_language.Code == "en" && move.Steps is [{ Gesture.Length: > 0 } gesture] && Phrasing.IsGesture(move.Definition, gesture.Action))
+        {
+            return gesture.Gesture;
+        }
+
         if (Phrasing.IsWalk(move))
         {
             string verb = move.Definition!.Id is "walk_one" ? "walk" : "run";
@@ -50,11 +55,11 @@ public sealed class MovePhrasing
     /// <summary>Moves of an ending that says of no turn how far it goes: they go to the front, however far that is.</summary>
     public string DescribeToFront(IEnumerable<WrittenMove> moves) => string.Join(", ", moves.Select(m
         => m.Steps.Any(s => GoesToFront(s.Action))
-            ? string.Join(", ", m.Steps.Select(s => GoesToFront(s.Action) ? Describe(s.Action, _language.Words("turn.to-front")) : Describe(s)))
+            ? string.Join(", ", m.Steps.Select(s => GoesToFront(s.Action) ? Tell(s.Action, _language.Words("turn.to-front")) : Describe(s)))
             : Describe(m)));
 
     /// <summary>One action.</summary>
-    public string Describe(StepAction action) => Describe(action, action.Turn.Sign == 0 ? "" : TurnWords(action.Turn));
+    public string Describe(StepAction action) => Tell(action, action.Turn.Sign == 0 ? "" : TurnWords(action.Turn));
 
     /// <summary>A turn: <c>1/4 left</c>, <c>¼ Drehung links herum</c>.</summary>
     public string TurnWords(Turn turn)
@@ -75,7 +80,7 @@ public sealed class MovePhrasing
             ("side", side));
     }
 
-    private string Describe(StepAction action, string turn)
+    private string Tell(StepAction action, string turn)
     {
         if (action.Kind == ActionKind.Unknown)
         {
@@ -122,18 +127,32 @@ public sealed class MovePhrasing
 
     private static bool GoesToFront(StepAction action) => action.Kind is ActionKind.Pivot or ActionKind.Turn or ActionKind.Unwind;
 
-    private string Steps(WrittenMove move) => string.Join(", ", move.Steps.Select(Describe));
+    private string Steps(WrittenMove move)
+    {
+        string words = string.Join(", ", move.Steps.Select(Describe));
+        return move.SaidContact switch
+        {
+            Contact.Ball => words + " " + _language.Words("drawing.on-ball"),
+            Contact.Heel => words + " " + _language.Words("drawing.on-heel"),
+            Contact.Toe => words + " " + _language.Words("drawing.on-toe"),
+            _ => words,
+        };
+    }
 
     private string Describe(WrittenStep step)
     {
-        string words = Describe(step.Action);
+        string words = Describe(step.Action, step.Gesture);
         foreach (StepAction with in step.With)
         {
-            words = _language.Say("with", ("act", words), ("with", Describe(with)));
+            words = _language.Say("with", ("act", words), ("with", Describe(with, step.Gesture)));
         }
 
         return words;
     }
+
+    // what arms and head do has no word but hers, as a note of hers has not
+    private string Describe(StepAction action, string gesture)
+        => action.Kind == ActionKind.Arms && gesture.Length > 0 ? gesture : Describe(action);
 
     private string Describe(FigureName name)
     {
@@ -233,5 +252,5 @@ public sealed class MovePhrasing
         => whole == 0 ? rest.ToString() : whole.ToString(CultureInfo.InvariantCulture) + " " + rest;
 
     private static string Title(string name)
-        => string.Join(' ', name.Split(' ').Select(w => w.Length == 0 ? w : char.ToUpperInvariant(w[0]) + w[1..]));
+        => string.Join(' ', name.Split(' ').Select(w => w.Length == 0 || w is "of" ? w : char.ToUpperInvariant(w[0]) + w[1..]));
 }

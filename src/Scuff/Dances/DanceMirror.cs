@@ -20,6 +20,30 @@ public static class DanceMirror
         Tracks = Each(dance.Tracks, t => t with { Interruptions = Each(t.Interruptions, Mirror), Ending = Mirror(t.Ending) }),
     };
 
+    /// <summary>Words with left and right exchanged, letters for feet as well.</summary>
+    public static string MirrorWords(string words)
+    {
+        StringBuilder mirrored = new(words.Length);
+        int start = 0;
+        for (int i = 0; i <= words.Length; i++)
+        {
+            if (i < words.Length && char.IsLetter(words[i]))
+            {
+                continue;
+            }
+
+            mirrored.Append(MirrorWord(words[start..i]));
+            if (i < words.Length)
+            {
+                mirrored.Append(words[i]);
+            }
+
+            start = i + 1;
+        }
+
+        return mirrored.ToString();
+    }
+
     private static ValueList<T> Each<T>(ValueList<T> items, Func<T, T> mirror) => items.Select(mirror).ToValueList();
 
     private static Section Mirror(Section section) => section with { Lines = Each(section.Lines, Mirror) };
@@ -45,6 +69,7 @@ public static class DanceMirror
         Action = step.Action.Mirrored(),
         BodyAngle = -step.BodyAngle,
         With = Each(step.With, a => a.Mirrored()),
+        Gesture = MirrorWords(step.Gesture),
     };
 
     private static Interruption Mirror(Interruption interruption) => interruption with
@@ -64,29 +89,6 @@ public static class DanceMirror
     private static FacingClaim Mirror(FacingClaim claim) => claim with { Facing = Mirror(claim.Facing) };
 
     private static Facing Mirror(Facing facing) => Facing.FromEighths(-facing.Eighths);
-
-    private static string MirrorWords(string words)
-    {
-        StringBuilder mirrored = new(words.Length);
-        int start = 0;
-        for (int i = 0; i <= words.Length; i++)
-        {
-            if (i < words.Length && char.IsLetter(words[i]))
-            {
-                continue;
-            }
-
-            mirrored.Append(MirrorWord(words[start..i]));
-            if (i < words.Length)
-            {
-                mirrored.Append(words[i]);
-            }
-
-            start = i + 1;
-        }
-
-        return mirrored.ToString();
-    }
 
     private static string MirrorWord(string word) => word switch
     {

@@ -28,6 +28,16 @@ public sealed record WrittenMove
     /// <summary>The canonical English words of the move, or her own words when they could not be read.</summary>
     public required string Words { get; init; }
 
+    /// <summary>
+    /// The part of the foot that she says is stepped on, where it is another than the step's usual one; null when she says none. Of
+    /// a figure its name says it.
+    /// </summary>
+    public Contact? SaidContact
+        => Definition is { Rows: [var row] } && Steps is [{ Action: { Kind: ActionKind.Step, Contact: Contact.Ball or Contact.Heel or Contact.Toe } action }]
+            && action.Contact != row.Action.Contact
+            ? action.Contact
+            : null;
+
     /// <summary>Whether it could not be read.</summary>
     public bool IsUnknown => Definition is null && Steps.Any(s => s.Action.Kind == ActionKind.Unknown);
 }

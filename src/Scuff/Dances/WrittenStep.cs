@@ -19,6 +19,12 @@ public sealed record WrittenStep(WrittenCount Count, Counts Duration, StepAction
     /// <summary>Claps, snaps and the like made with it, which take no count of their own.</summary>
     public ValueList<StepAction> With { get; init; }
 
+    /// <summary>
+    /// Her words for what arms, head or hands do here (<c>look left</c>, <c>slap hip</c>), of which the action says only that they
+    /// do something; empty when they do nothing.
+    /// </summary>
+    public string Gesture { get; init; } = "";
+
     /// <summary>Whether she named the foot, or it follows from the figure; false when it is only the free foot by default.</summary>
     public bool FootIsNamed { get; init; }
 

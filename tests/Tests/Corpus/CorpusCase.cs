@@ -229,7 +229,9 @@ internal sealed record CorpusCase(string File, string Manner, int Line, string S
                 return $"wanted {a[i]}, read {b[i]}";
             }
 
-            if (Group(a[i]) != Group(b[i]))
+            // touched or stepped across before an unwind: the same in the weight it has, which they differ on
+            bool crossTold = beforeUnwind && Group(a[i]) is "touch" or "step" && Group(b[i]) is "touch" or "step";
+            if (Group(a[i]) != Group(b[i]) && !crossTold)
             {
                 return $"kind: wanted {a[i]}, read {b[i]}";
             }

@@ -5,17 +5,17 @@ namespace Tests.Corpus;
 
 /// <summary>
 /// The wording corpus, folder by folder. The cases of <c>open</c> were there while the reader was made, those of the other folders
-/// were written later, and some of them are only ever counted. Fails when accuracy drops below what was reached.
+/// were written later, some of them are only ever counted, and those of <c>generated</c> were put together from many ways of naming a move. Fails when accuracy drops below what was reached.
 /// </summary>
 public sealed class WordingCorpusTests(ITestOutputHelper output)
 {
     // Their lines are not shown: whoever makes the reader better must not see what it is judged by.
-    private static readonly string[] Hidden = ["unseen", "unseen-b"];
+    private static readonly string[] Hidden = ["unseen", "unseen-b", "unseen-c"];
 
     /// <summary>Folder, least share read right in thousandths, most cases read wrong without a question, most questions not asked.</summary>
     public static TheoryData<string, int, int, int> Folders => new()
     {
-        { "open", 980, 2, 0 },
+        { "open", 985, 2, 0 },
         { "second", 955, 2, 0 },
         { "third", 985, 0, 0 },
         { "fourth", 1000, 0, 0 },
@@ -23,8 +23,12 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         { "sixth", 955, 2, 3 },
         { "seventh", 955, 3, 1 },
         { "eighth", 955, 2, 2 },
+        { "ninth", 1000, 0, 0 },
+        { "tenth", 943, 0, 0 },
+        { "generated", 995, 0, 0 },
         { "unseen", 970, 2, 0 },
         { "unseen-b", 964, 0, 0 },
+        { "unseen-c", 913, 3, 0 },
     };
 
     [Theory]
@@ -54,9 +58,10 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
     [Fact]
     public void Every_folder_is_counted_and_there_are_enough_cases()
     {
+        string[] told = [.. Folders.Select(f => f.Data.Item1).Order(StringComparer.Ordinal)];
         string[] folders = [.. Directory.EnumerateDirectories(Path.Combine(Repository.Root, "tests", "Tests", "Corpus")).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)];
 
-        Assert.Equal(folders, Folders.Select(f => f.Data.Item1).Order(StringComparer.Ordinal));
+        Assert.Equal(folders, told);
         Assert.True(folders.Sum(f => Load(f).Count) >= 500);
     }
 

@@ -65,6 +65,26 @@ public sealed class TidyTests
     [InlineData("section 1: vines (8 counts)\n1-4 vine right, touch L\n5-8 vine left, touch R\n")]
     public void A_heading_in_any_form_keeps_its_meaning(string section) => Assert.Null(Fault("Heading\n\nstart: weight on L\n\n" + section));
 
+    [Fact]
+    public void What_arms_and_head_do_stays_in_her_words()
+    {
+        const string line = "1     step R forward and raise arms\n2     look left\n3-4   pose\n";
+
+        Assert.Contains(line, DanceWriter.Tidy(DanceReader.Read("Arms\n\nsection 1\n" + line + "5-8   hold\n")), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("step R fwd on ball of foot", "step R forward on the ball")]
+    [InlineData("step R heel forward", "step R forward on the heel")]
+    [InlineData("stepping forward on right", "step R forward")]
+    public void The_part_of_the_foot_that_she_names_stays(string words, string tidy)
+    {
+        string text = DanceWriter.Tidy(DanceReader.Read($"Parts\n\nsection 1\n1     {words}\n2-8   hold\n"));
+
+        Assert.Contains($"1     {tidy}\n", text, StringComparison.Ordinal);
+        Assert.Equal(text, DanceWriter.Tidy(DanceReader.Read(text)));
+    }
+
     /// <summary>What tidying did wrong to a text; null for nothing.</summary>
     internal static string? Fault(string text)
     {

@@ -33,19 +33,35 @@ public sealed class SheetBuilderTests
                 "An improver cha cha: 32 counts, 4 walls.",
                 "Each wall starts a quarter turn to the left of the last.",
                 "Start with the weight on the left foot.",
+                "Version\u00a02.",
             ],
             sheet.Facts);
-        Assert.Equal([new SheetNote("version", "2")], sheet.Particulars);
-        Assert.Equal([new SheetNote("version", "2")], sheet.Edition);
+        Assert.Empty(sheet.Particulars);
+        Assert.Equal("version 2", sheet.Edition);
     }
 
     [Fact]
     public void The_edition_stands_on_every_sheet_and_card_in_every_language()
         => Assert.All(
             SheetLanguage.Codes.SelectMany(_ => new[] { true, false }, (code, isCard) => new SheetChoices { Language = code, IsCard = isCard }),
-            choices => Assert.Equal(
-                ["2"],
-                SheetBuilder.Build(DanceAnalysis.Of(DanceReader.Read(SheetSamples.Lantern)), choices).Edition.Select(n => n.Words)));
+            choices => Assert.EndsWith(
+                " 2",
+                SheetBuilder.Build(DanceAnalysis.Of(DanceReader.Read(SheetSamples.Lantern)), choices).Edition,
+                StringComparison.Ordinal));
+
+    [Theory]
+    [InlineData("by: Ann\nplace: Tarbarrow Quay\nversion: 4\ndate: March 2025", "by Ann, Tarbarrow Quay", "version 4, March 2025")]
+    [InlineData("by: Ann of Tarbarrow Quay\nplace: tarbarrow quay\nversion: draft", "by Ann of Tarbarrow Quay", "draft")]
+    [InlineData("place: Tarbarrow Quay\ndate: 3.5.2025", "Tarbarrow Quay", "3.5.2025")]
+    [InlineData("walls: 4", "", "")]
+    public void Who_where_and_which_version_are_told_without_labels(string heading, string byLine, string edition)
+    {
+        SheetModel sheet = SheetSamples.Build($"Some Dance\n\n{heading}\n\nsection 1\n1-8  hold\n");
+
+        Assert.Equal((byLine, edition), (sheet.ByLine, sheet.Edition));
+        Assert.Empty(sheet.Particulars);
+        Assert.Equal(edition.Length > 0, sheet.Facts.Any(f => f.StartsWith(edition.Length > 0 ? SheetWordsOf(edition) : "?", StringComparison.Ordinal)));
+    }
 
     [Fact]
     public void Facing_is_that_after_the_line_and_a_turning_line_is_marked()
@@ -59,7 +75,7 @@ public sealed class SheetBuilderTests
 
     // Walls of the track: 12, 9 | tag, 6, 3 | restart after 16 at 12:00 (the quarter is in section 2), 12, 9, 6 | cut after 24 at 3:00 ...
     [Fact]
-    public void Breaks_are_told_by_wall_count_and_facing()
+    public void Breaks_are_told_by_wall_count_facing_and_place_in_the_music()
     {
         SheetTrack track = Assert.Single(SheetSamples.Build(SheetSamples.Lantern).Tracks.ToArray());
 
@@ -67,12 +83,53 @@ public sealed class SheetBuilderTests
         Assert.Equal("112 bpm, intro 32 counts (about 17.1 seconds).", track.Facts);
         Assert.Equal(
             [
-                "Wall 2 (starts at 9:00), after its last count, facing 6:00: tag “Lamps”",
-                "Wall 4 (starts at 3:00), after 16 counts, facing 12:00: restart, with count 8 as touch R together",
-                "Wall 5 (starts at 12:00), after 8 counts, facing 12:00: bridge “Lamps”, then go on",
-                "Wall 7 (starts at 6:00), after 24 counts, facing 3:00: tag “Lamps”, then section 1 counts 1-2, then restart",
+                "Wall 2 (starts at 9:00), after its last count, facing 6:00, about 0:51 min in: tag “Lamps”",
+                "Wall 4 (starts at 3:00), after 16 counts, facing 12:00, about 1:19 min in: restart, with count 8 as touch R together",
+                "Wall 5 (starts at 12:00), after 8 counts, facing 12:00, about 1:24 min in: bridge “Lamps”, then go on",
+                "Wall 7 (starts at 6:00), after 24 counts, facing 3:00, about 2:09 min in: tag “Lamps”, then section 1 counts 1-2, then restart",
             ],
             track.Breaks.Select(b => $"{b.Where}: {b.What}"));
+    }
+
+    // 20 seconds of intro, then 48 counts at 120 beats a minute; counted in half time each takes two of them.
+    [Theory]
+    [InlineData("track: \"Tune\", 120 bpm, intro 20 seconds", "", "about 0:44 min in")]
+    [InlineData("track: \"Tune\", 120 bpm, intro 20 seconds", "counted: half time\n", "about 1:08 min in")]
+    [InlineData("track: \"Tune\", 120 bpm", "", null)]
+    [InlineData("track: \"Tune\", intro 20 seconds", "", null)]
+    public void The_place_in_the_music_is_told_where_tempo_and_intro_are_known(string track, string counted, string? time)
+    {
+        string section = "1-2  step R forward, step L together\n3-8  hold\n";
+        SheetModel sheet = SheetSamples.Build(
+            $"Some Dance\n\nwalls: 1\n{counted}\nsection 1\n{section}\nsection 2\n{section}\nsection 3\n{section}\nsection 4\n{section}\n{track}\nwall 2: after 16 restart\n");
+
+        SheetBreak only = Assert.Single(Assert.Single(sheet.Tracks.ToArray()).Breaks.ToArray());
+        Assert.Equal("Wall 2 (starts at 12:00), after 16 counts, facing 12:00" + (time is null ? "" : ", " + time), only.Where);
+    }
+
+    [Fact]
+    public void What_arms_and_head_do_is_printed_in_her_words_in_every_language()
+    {
+        const string text = "Some Dance\n\nsection 1\n1-2  raise arms\n3    look left\n4    step R forward and look right\n5-8  hold\n";
+
+        Assert.All(SheetLanguage.Codes, code =>
+        {
+            SheetModel sheet = SheetBuilder.Build(DanceAnalysis.Of(DanceReader.Read(text)), new SheetChoices { Language = code });
+            string[] words = [.. sheet.Parts[0].Sections[0].Lines.Select(l => l.Words)];
+            Assert.Equal(["raise arms", "look left"], words[..2]);
+            Assert.EndsWith("look right", words[2], StringComparison.Ordinal);
+        });
+    }
+
+    [Fact]
+    public void In_French_a_space_stands_before_colon_and_semicolon()
+    {
+        SheetModel sheet = SheetBuilder.Build(DanceAnalysis.Of(DanceReader.Read(SheetSamples.Lantern)), new SheetChoices { Language = "fr" });
+
+        Assert.Contains("Style\u00a0: small steps", SheetSamples.Draw(sheet, "text"), StringComparison.Ordinal);
+        Assert.Contains("\u00a0; & est", sheet.Key, StringComparison.Ordinal);
+        Assert.Contains("<b>Style\u00a0:</b>", SheetSamples.Draw(sheet, "html"), StringComparison.Ordinal);
+        Assert.Contains("style\u00a0:**", SheetSamples.Draw(sheet, "markdown"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -124,6 +181,8 @@ public sealed class SheetBuilderTests
         Assert.Equal(["step R to side", "step L together", "touch R together"], move.Lines.Select(l => l.Words));
         Assert.Empty(sheet.Notes);
     }
+
+    private static string SheetWordsOf(string edition) => char.ToUpperInvariant(edition[0]) + edition[1..].Replace(' ', '\u00a0') + ".";
 
     [Theory]
     [InlineData("")]

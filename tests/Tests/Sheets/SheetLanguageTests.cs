@@ -132,7 +132,9 @@ public sealed class SheetLanguageTests
             DanceAnalysis analysis = Analyse(file);
             foreach (WrittenMove move in analysis.Dance.Sections.SelectMany(s => s.Lines).SelectMany(l => l.Moves).Where(m => m.Steps.All(s => s.Action.Kind != ActionKind.Unknown)))
             {
-                HashSet<string> hers = new(analysis.Dance.OwnMoves.SelectMany(m => Words(m.Name)), StringComparer.OrdinalIgnoreCase);
+                HashSet<string> hers = new(
+                    analysis.Dance.OwnMoves.SelectMany(m => Words(m.Name)).Concat(move.Steps.SelectMany(s => Words(s.Gesture))),
+                    StringComparer.OrdinalIgnoreCase);
                 string told = language.Moves.Describe(move);
 
                 Assert.DoesNotContain(Words(told), w => !known.Contains(w) && !hers.Contains(w) && w.Any(char.IsLetter));
@@ -244,7 +246,7 @@ public sealed class SheetLanguageTests
         string text = SheetSamples.Lantern.Replace("ending: wall 9, after 8 counts: step R forward, pivot 1/2 left, stomp R", "ending: last wall, after 8 counts: step R forward, pivot to the front, stomp R", StringComparison.Ordinal);
 
         Assert.Equal("step R forward, pivot to the front, stomp R", In("en", text).Ending!.What);
-        Assert.Equal("pas PD avant, pivot jusqu'à 12:00, stomp PD à côté du PG", In("fr", text).Ending!.What);
+        Assert.Equal("pas PD avant, pivot jusqu’à 12:00, stomp PD à côté du PG", In("fr", text).Ending!.What);
     }
 
     [Theory]

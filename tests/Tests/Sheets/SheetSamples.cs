@@ -125,6 +125,7 @@ internal static class SheetSamples
         {
             Title = words,
             Author = words,
+            ByLine = words,
             Facts = [words],
             Particulars = [note],
             Key = words,

@@ -11,8 +11,8 @@ internal sealed class DocxBody
     /// <summary>How many columns the explanation of the foot diagrams has.</summary>
     public const int KeyColumns = 3;
 
-    // A section longer than this does not fit a page anyway, so it may break between two rows.
-    private const int MostKeptRows = 24;
+    /// <summary>A section of more lines than this does not fit a page anyway, so it may break between two rows.</summary>
+    public const int MostKeptRows = 24;
     private const double PictureRoom = 130;
 
     private readonly DocxXml _xml;
@@ -71,6 +71,12 @@ internal sealed class DocxBody
         List(_labels.Changes, _sheet.Changes);
         List(_labels.Cautions, _sheet.Cautions);
         Music();
+        if (_sheet.Sequence.Count > 0)
+        {
+            Paragraph("Heading1", _labels.OrderOfParts);
+            Paragraph("Normal", string.Join(" · ", _sheet.Sequence));
+        }
+
         foreach (SheetPart part in _sheet.Parts)
         {
             if (part.Heading.Length > 0)
@@ -87,12 +93,6 @@ internal sealed class DocxBody
         foreach (SheetSection tag in _sheet.Tags)
         {
             Section(tag, "Heading1");
-        }
-
-        if (_sheet.Sequence.Count > 0)
-        {
-            Paragraph("Heading1", _labels.OrderOfParts);
-            Paragraph("Normal", string.Join(" · ", _sheet.Sequence));
         }
 
         Breaks(_labels.Breaks, _sheet.Breaks);
@@ -116,36 +116,37 @@ internal sealed class DocxBody
         Signs();
 
         // a document ends with a paragraph, also when its last thing is a table
-        _xml.Open("w:p").Open("w:pPr").Empty("w:pStyle", ("val", "TableHead")).Close().Close();
+        _xml.Open("w:p").Open("w:pPr").Empty("w:pStyle", ("val", "End")).Close().Close();
         Page();
         _xml.Close();
     }
 
     private void Head()
     {
-        // beside a title that runs from right to left LibreOffice 7.4 would mirror the picture: there it hangs on a line of its own
-        bool hangsAlone = DocxText.IsRightToLeft(_sheet.Title);
-        if (hangsAlone && IsInCorner)
-        {
-            Open("Hanger", "");
-            WallsInCorner();
-            _xml.Close();
-        }
-
-        Open("Title", _sheet.Title);
+        // a title that runs from right to left begins left of the picture; LibreOffice 7.4 would mirror a picture that hangs on it
+        bool keepsAway = IsInCorner && DocxText.IsRightToLeft(_sheet.Title);
+        Open("Title", _sheet.Title, start: keepsAway ? DocxSize.Twips((_sheet.WallPicture!.Width * WallScale(_sheet.WallPicture)) + 14) : 0);
         Run(_xml, _sheet.Title);
-        if (!hangsAlone && IsInCorner)
+        if (IsInCorner && !keepsAway)
         {
             WallsInCorner();
         }
 
         _xml.Close();
-        if (_sheet.Author.Length > 0)
+        if (_sheet.ByLine.Length > 0)
         {
-            Paragraph("Subtitle", _labels.By + " " + _sheet.Author);
+            Paragraph("Subtitle", _sheet.ByLine);
         }
 
-        Paragraph("Facts", string.Join(' ', _sheet.Facts));
+        string facts = string.Join(' ', _sheet.Facts);
+        Open("Facts", facts);
+        Run(_xml, facts);
+        if (keepsAway)
+        {
+            WallsInCorner();
+        }
+
+        _xml.Close();
         if (_sheet.WallPicture is { } walls && !IsInCorner)
         {
             Open("Diagram", "");
@@ -158,7 +159,7 @@ internal sealed class DocxBody
             Open("Key", _sheet.Particulars[0].Words);
             for (int i = 0; i < _sheet.Particulars.Count; i++)
             {
-                Run(_xml, (i > 0 ? " · " : "") + SheetWords.Capital(_sheet.Particulars[i].Kind) + ": ");
+                Run(_xml, (i > 0 ? " · " : "") + _labels.LeadOf(_sheet.Particulars[i]) + " ");
                 Run(_xml, _sheet.Particulars[i].Words);
             }
 
@@ -227,7 +228,8 @@ internal sealed class DocxBody
         double counts = Math.Clamp((widest * 0.62 * _size.Body) + (0.8 * _size.Body), 3.6 * _size.Body, 7 * _size.Body);
 
         // a narrow column lets the words over the facings break
-        double facing = !hasFacing ? 0 : _size.Columns > 1 ? 3.6 * _size.Body : 5.2 * _size.Body;
+        double head = (_labels.FacingAfter.Length * 0.44 * _size.Body) + (0.8 * _size.Body);
+        double facing = !hasFacing ? 0 : _size.Columns > 1 ? 3.6 * _size.Body : Math.Clamp(head, 5.2 * _size.Body, 10 * _size.Body);
         int[] widths =
         [
             DocxSize.Twips(counts),
@@ -366,7 +368,7 @@ internal sealed class DocxBody
         Open(style, words, keepsNext);
         if (lead.Length > 0)
         {
-            Run(_xml, lead + ": ", isStrong: true);
+            Run(_xml, _labels.LeadOf(lead) + " ", isStrong: true);
         }
 
         Run(_xml, words);
@@ -380,7 +382,7 @@ internal sealed class DocxBody
         _xml.Close();
     }
 
-    private void Open(string style, string words, bool keepsNext = false)
+    private void Open(string style, string words, bool keepsNext = false, int start = 0)
     {
         _xml.Open("w:p").Open("w:pPr").Empty("w:pStyle", ("val", style));
         if (keepsNext)
@@ -391,6 +393,11 @@ internal sealed class DocxBody
         if (DocxText.IsRightToLeft(words))
         {
             _xml.Empty("w:bidi");
+        }
+
+        if (start > 0)
+        {
+            _xml.Empty("w:ind", ("left", start));
         }
 
         _xml.Close();
@@ -425,11 +432,12 @@ internal sealed class DocxBody
         for (int at = 0; at < _sheet.DiagramKey.Count; at += KeyColumns)
         {
             Row(isHead: false);
+            bool isFollowed = at + KeyColumns < _sheet.DiagramKey.Count;
             for (int i = at; i < at + KeyColumns; i++)
             {
                 SheetSign? sign = i < _sheet.DiagramKey.Count ? _sheet.DiagramKey[i] : null;
                 Cell(DocxSize.Twips(picture), isCentred: true);
-                Open("Sign", "");
+                Open("Sign", "", isFollowed);
                 if (sign is not null)
                 {
                     _pictures.Inline(sign.Picture, 1, isToldBeside: true);
@@ -437,7 +445,7 @@ internal sealed class DocxBody
 
                 _xml.Close().Close();
                 Cell(DocxSize.Twips(words), isCentred: true);
-                Paragraph("Sign", sign?.Words ?? "");
+                Paragraph("Sign", sign?.Words ?? "", isFollowed);
                 _xml.Close();
             }
 

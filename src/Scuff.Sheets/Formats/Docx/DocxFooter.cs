@@ -7,10 +7,9 @@ internal static class DocxFooter
     public static void Write(SheetModel sheet, DocxSize size, Stream stream)
     {
         using DocxXml xml = new(stream, "w:ftr");
-        IEnumerable<string> dated = sheet.Edition.Select(p => $"{SheetWords.Capital(p.Kind)}: {p.Words}");
         xml.Open("w:p").Open("w:pPr").Empty("w:pStyle", ("val", "Footer"))
             .Open("w:tabs").Empty("w:tab", ("val", "right"), ("pos", size.BreadthTwips)).Close().Close();
-        DocxBody.Run(xml, string.Join(" · ", dated.Prepend(sheet.Title)));
+        DocxBody.Run(xml, sheet.Edition.Length > 0 ? sheet.Title + " · " + sheet.Edition : sheet.Title);
         xml.Open("w:r").Empty("w:tab").Close();
         string template = sheet.Labels.PageOf;
         int at = 0;

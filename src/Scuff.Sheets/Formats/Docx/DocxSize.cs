@@ -57,31 +57,54 @@ internal sealed record DocxSize(double Body, double Pictures, int Columns, doubl
         return sizes.First(s => s.PagesOf(sheet) <= least);
     }
 
+    // A section is not parted from its feet, so what does not fit leaves the rest of its column empty.
     private int PagesOf(SheetModel sheet)
     {
-        double room = (Height - (2 * Margin) - (1.6 * Body)) * Columns * Sure;
-        return (int)Math.Ceiling(DepthOf(sheet) / room);
+        double room = (Height - (2 * Margin) - (1.6 * Body)) * Sure;
+        int columns = 1;
+        double depth = 0;
+        foreach ((double block, bool isWhole) in Blocks(sheet))
+        {
+            if (depth + block > room && isWhole && depth > 0)
+            {
+                columns++;
+                depth = 0;
+            }
+
+            depth += block;
+            int more = (int)(depth / room);
+            columns += more;
+            depth -= more * room;
+        }
+
+        return (columns + Columns - 1) / Columns;
     }
 
-    private double DepthOf(SheetModel sheet)
+    private IEnumerable<(double Depth, bool IsWhole)> Blocks(SheetModel sheet)
     {
         double beside = ColumnWidth - (Columns > 1 ? 0 : 140);
         double head = (Body * (sheet.Particulars.Count > 0 ? 5 + Line : 5)) + Lines(string.Join(' ', sheet.Facts), beside) + Lines(sheet.Key, beside);
         double walls = sheet.WallPicture is { } picture ? Math.Min(130, picture.Height) + Body : 0;
-        double depth = Columns > 1 ? head + walls : Math.Max(head, walls);
-        depth += Blocks(sheet);
+        yield return (Columns > 1 ? head + walls : Math.Max(head, walls), false);
+        yield return (Words(sheet), false);
         foreach (SheetSection section in sheet.Parts.SelectMany(p => p.Sections).Concat(sheet.Tags).Concat(sheet.Moves))
         {
-            depth += Heading + (1.1 * Body) + section.Lines.Sum(DepthOf) + Depth(section.Notes);
+            double depth = Heading + (1.1 * Body) + section.Lines.Sum(DepthOf) + Depth(section.Notes);
             depth += section.Diagram is { } diagram ? (diagram.Height * Math.Min(Pictures, ColumnWidth / diagram.Width)) + (0.5 * Body) : 0;
+            yield return (depth, section.Lines.Count <= DocxBody.MostKeptRows);
         }
 
-        return depth + (sheet.DiagramKey.Count > 0 ? Heading + (sheet.DiagramKey.Sum(s => s.Picture.Height + 2) / DocxBody.KeyColumns) : 0);
+        if (sheet.DiagramKey.Count > 0)
+        {
+            int rows = (sheet.DiagramKey.Count + DocxBody.KeyColumns - 1) / DocxBody.KeyColumns;
+            double row = Math.Max(sheet.DiagramKey.Average(s => s.Picture.Height) + 2, 2 * Line * 0.82 * Body);
+            yield return (Heading + (rows * row), true);
+        }
     }
 
     private double Heading => 2.6 * Body;
 
-    private double Blocks(SheetModel sheet)
+    private double Words(SheetModel sheet)
     {
         double depth = sheet.Parts.Count(p => p.Heading.Length > 0) * 3 * Body;
         depth += sheet.Tracks.Count > 0 ? Heading + sheet.Tracks.Sum(t => Lines(t.Name + " " + t.Facts, ColumnWidth) + Depth(t.Notes)) : 0;

@@ -61,7 +61,7 @@ internal static class DocxStyles
         Paragraph(xml, "Option", "Option", null, new Form { Size = body * 0.92, IsOwn = true });
         Paragraph(xml, "Diagram", "Diagram", null, new Form { Before = body * 0.3, IsOwn = true });
         Paragraph(xml, "Sign", "Sign", null, new Form { Size = body * 0.9, Before = body * 0.1, After = body * 0.1, IsOwn = true });
-        Paragraph(xml, "Hanger", "Hanger", null, new Form { Size = 1, KeepsNext = true, IsOwn = true });
+        Paragraph(xml, "End", "End", null, new Form { Size = 1, IsOwn = true });
         Paragraph(xml, "ListBullet", "List Bullet", null, new Form { HasBullet = true, Indent = body * 1.4, After = body * 0.1 });
         Paragraph(xml, "Footer", "footer", null, new Form { Size = sheet.IsLarge ? 11 : 8, Colour = Soft });
         xml.Open("w:style", ("type", "character"), ("default", 1), ("styleId", "DefaultParagraphFont"))

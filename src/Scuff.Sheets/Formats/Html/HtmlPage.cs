@@ -66,9 +66,9 @@ internal sealed class HtmlPage
         Line("<header>");
         Line("<div class=\"told\">");
         Line($"<h1 dir=\"auto\">{Safe(_sheet.Title)}</h1>");
-        if (_sheet.Author.Length > 0)
+        if (_sheet.ByLine.Length > 0)
         {
-            Paragraph("by", _labels.By + " " + _sheet.Author);
+            Paragraph("by", _sheet.ByLine);
         }
 
         Paragraph("facts", string.Join(' ', _sheet.Facts));
@@ -105,7 +105,7 @@ internal sealed class HtmlPage
 
                 if (track.Sequence.Count > 0)
                 {
-                    Paragraph("", _labels.Order + ": " + string.Join("  ", track.Sequence));
+                    Paragraph("", _labels.LeadOf(_labels.Order) + " " + string.Join(" · ", track.Sequence));
                 }
 
                 Notes(track.Notes);
@@ -115,6 +115,11 @@ internal sealed class HtmlPage
 
     private void Steps()
     {
+        if (_sheet.Sequence.Count > 0)
+        {
+            Block(_labels.OrderOfParts, () => Paragraph("", string.Join(" · ", _sheet.Sequence)));
+        }
+
         foreach (SheetPart part in _sheet.Parts)
         {
             if (part.Heading.Length > 0)
@@ -148,7 +153,7 @@ internal sealed class HtmlPage
             Notes(line.Notes);
             foreach (SheetOption option in line.Options)
             {
-                _writer.Write($"<p dir=\"auto\"><b>{Safe(SheetWords.Capital(option.Name))}, {Safe(option.Counts)}:</b> {Safe(option.Words)}</p>");
+                _writer.Write($"<p dir=\"auto\"><b>{Safe(_labels.LeadOf(option))}</b> {Safe(option.Words)}</p>");
             }
 
             _writer.Write("</td>");
@@ -183,11 +188,6 @@ internal sealed class HtmlPage
 
     private void Breaks()
     {
-        if (_sheet.Sequence.Count > 0)
-        {
-            Block(_labels.OrderOfParts, () => Paragraph("", string.Join("  ", _sheet.Sequence)));
-        }
-
         if (_sheet.Breaks.Count > 0)
         {
             Block(_labels.Breaks, () => Breaks(_sheet.Breaks));
@@ -209,7 +209,7 @@ internal sealed class HtmlPage
         Line("<ul>");
         foreach (SheetBreak pause in breaks)
         {
-            Line($"<li dir=\"auto\"><b>{Safe(pause.Where)}:</b> {Safe(pause.What)}</li>");
+            Line($"<li dir=\"auto\"><b>{Safe(_labels.LeadOf(pause.Where))}</b> {Safe(pause.What)}</li>");
         }
 
         Line("</ul>");
@@ -260,7 +260,7 @@ internal sealed class HtmlPage
             Line("<footer class=\"foot\">");
             foreach (SheetNote particular in _sheet.Particulars)
             {
-                Paragraph("", SheetWords.Capital(particular.Kind) + ": " + particular.Words);
+                Paragraph("", _labels.LeadOf(particular) + " " + particular.Words);
             }
 
             Line("</footer>");
@@ -271,7 +271,7 @@ internal sealed class HtmlPage
     {
         foreach (SheetNote note in notes)
         {
-            _writer.Write($"<p class=\"note\" dir=\"auto\"><b>{Safe(SheetWords.Capital(note.Kind))}:</b> {Safe(note.Words)}</p>");
+            _writer.Write($"<p class=\"note\" dir=\"auto\"><b>{Safe(_labels.LeadOf(note))}</b> {Safe(note.Words)}</p>");
         }
     }
 

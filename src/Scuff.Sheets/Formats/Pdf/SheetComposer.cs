@@ -57,6 +57,11 @@ internal sealed class SheetComposer
             yield return Music();
         }
 
+        if (_sheet.Sequence.Count > 0)
+        {
+            yield return Paragraphs(_sheet.Labels.OrderOfParts, [[new Wording(string.Join(" · ", _sheet.Sequence))]]);
+        }
+
         foreach (SheetPart part in _sheet.Parts)
         {
             string heading = part.Heading;
@@ -75,11 +80,6 @@ internal sealed class SheetComposer
         foreach (SheetSection tag in _sheet.Tags)
         {
             yield return Section(tag, "", "H2");
-        }
-
-        if (_sheet.Sequence.Count > 0)
-        {
-            yield return Paragraphs(_sheet.Labels.OrderOfParts, [[new Wording(string.Join(" · ", _sheet.Sequence))]]);
         }
 
         if (_sheet.Breaks.Count > 0)
@@ -128,7 +128,7 @@ internal sealed class SheetComposer
     {
         double y = _shape.Bottom + PageShape.Foot - (FootSize * TypeSetter.Height);
         SetLine pages = TypeSetter.One(string.Format(CultureInfo.InvariantCulture, _sheet.Labels.PageOf, number, count), FootSize);
-        string name = string.Join(" · ", _sheet.Edition.Select(NoteWords).Prepend(_sheet.Title));
+        string name = _sheet.Edition.Length > 0 ? _sheet.Title + " · " + _sheet.Edition : _sheet.Title;
         SetLine title = TypeSetter.Short(name, FootSize, _shape.Breadth - pages.Width - PictureGap);
         return new PlacedPage(
         [
@@ -138,11 +138,9 @@ internal sealed class SheetComposer
         ]);
     }
 
-    private static string NoteWords(SheetNote note) => SheetWords.Capital(note.Kind) + ": " + note.Words;
-
-    private static Wording[] Note(SheetNote note) => note.Kind.Length == 0
+    private Wording[] Note(SheetNote note) => note.Kind.Length == 0
         ? [new Wording(note.Words)]
-        : [new Wording(SheetWords.Capital(note.Kind) + ":", IsBold: true), new Wording(" " + note.Words)];
+        : [new Wording(_sheet.Labels.LeadOf(note), IsBold: true), new Wording(" " + note.Words)];
 
     // The same words apart from what stands before them.
     private static IEnumerable<Wording> After(Wording[] words) => words.Select((w, i) => i == 0 ? w with { Words = " " + w.Words } : w);
@@ -166,9 +164,9 @@ internal sealed class SheetComposer
 
         Add("H1", [new Wording(_sheet.Title, IsBold: true)], _body * (_sheet.IsCard ? 1.7 : 2.2), 0);
         int pictureTurn = _turn++;
-        if (_sheet.Author.Length > 0)
+        if (_sheet.ByLine.Length > 0)
         {
-            Add("P", [new Wording(_sheet.Labels.By + " " + _sheet.Author)], _body * 1.1, 0.1 * _air);
+            Add("P", [new Wording(_sheet.ByLine)], _body * 1.1, 0.1 * _air);
         }
 
         Add("P", [new Wording(string.Join(' ', _sheet.Facts))], _body * 1.1, 0.55 * _air);
@@ -232,7 +230,7 @@ internal sealed class SheetComposer
             {
                 slices.AddRange(Lines(
                     Document.Add("P"),
-                    [new Wording(_sheet.Labels.Order + ":", IsBold: true), new Wording(" " + string.Join(" · ", track.Sequence))],
+                    [new Wording(_sheet.Labels.LeadOf(_sheet.Labels.Order), IsBold: true), new Wording(" " + string.Join(" · ", track.Sequence))],
                     _body,
                     0,
                     Width,
@@ -314,25 +312,35 @@ internal sealed class SheetComposer
         Tag words = row.Add("TD");
         double room = width - _counts - (hasFacing ? _facing + _body : 0);
         double gap = 0.32 * _air;
-        SetLine label = TypeSetter.One(line.Counts, _body, isBold: true);
-        if (label.Width > _counts - (0.4 * _body))
+        List<SetLine> labels = Label(line.Counts);
+        if (labels.Exists(l => l.Width > _counts - (0.4 * _body)))
         {
             // counts too many for their column have lines of their own
             slices.AddRange(Lines(counts, [new Wording(line.Counts, IsBold: true)], _body, 0, width, gap, keepsNext: true));
-            label = label with { Runs = [] };
+            labels = [];
             gap = 0;
         }
 
-        List<PageBox> first = label.Runs.Count > 0 ? [new PageBox.Type(counts, _turn++, 0, 0, label)] : [];
+        List<PageBox> beside = [.. labels.Where(l => l.Runs.Count > 0).Select(l => new PageBox.Type(counts, _turn++, 0, 0, l))];
         Tag told = line.Notes.Count + line.Options.Count > 0 ? words.Add("P") : words;
-        List<Slice> said = Lines(told, [new Wording(line.Words)], _body, _counts, room, gap, keepsNext: false);
+        List<Slice> said = Lines(told, [new Wording(line.Words)], _body, _counts, room, gap, atCommas: true);
         if (said.Count == 0)
         {
             said.Add(new Slice(gap, _body * TypeSetter.Height, false, []));
         }
 
-        said[0] = said[0] with { Boxes = [.. first, .. said[0].Boxes] };
-        double end = said[^1].Boxes.Where(b => b.Owner == told).Select(b => b.X + b.Width).DefaultIfEmpty(_counts).Max();
+        int last = said.Count - 1;
+        for (int i = 0; i < beside.Count; i++)
+        {
+            if (i == said.Count)
+            {
+                said.Add(new Slice(_body * (Leading - TypeSetter.Height), _body * TypeSetter.Height, false, []));
+            }
+
+            said[i] = said[i] with { Boxes = [beside[i], .. said[i].Boxes], KeepsNext = said[i].KeepsNext || i < beside.Count - 1 };
+        }
+
+        double end = said[last].Boxes.Where(b => b.Owner == told).Select(b => b.X + b.Width).DefaultIfEmpty(_counts).Max();
         List<Slice> notes = [];
         foreach (SheetNote note in line.Notes)
         {
@@ -343,16 +351,17 @@ internal sealed class SheetComposer
         {
             notes.AddRange(Lines(
                 words.Add("P"),
-                [new Wording($"{SheetWords.Capital(option.Name)}, {option.Counts}:", IsBold: true), new Wording(" " + option.Words)],
+                [new Wording(_sheet.Labels.LeadOf(option), IsBold: true), new Wording(" " + option.Words)],
                 _small,
                 _counts,
                 room,
-                0.12 * _air));
+                0.12 * _air,
+                atCommas: true));
         }
 
         if (line.Facing is { } facing)
         {
-            said[^1] = said[^1] with { Boxes = [.. said[^1].Boxes, .. Facing(row, facing, line.Turns, width, end)] };
+            said[last] = said[last] with { Boxes = [.. said[last].Boxes, .. Facing(row, facing, line.Turns, width, end)] };
         }
 
         // a line is not parted from its first note
@@ -362,6 +371,16 @@ internal sealed class SheetComposer
         }
 
         return [.. slices, .. said, .. notes];
+    }
+
+    // Counts that do not fit beside each other are broken after a comma.
+    private List<SetLine> Label(string counts)
+    {
+        SetLine whole = TypeSetter.One(counts, _body, isBold: true);
+        double room = _counts - (0.4 * _body);
+        return whole.Width <= room || !counts.Contains(',', StringComparison.Ordinal)
+            ? [whole]
+            : TypeSetter.Set([new Wording(counts.Replace(",", ", ", StringComparison.Ordinal), IsBold: true)], _body, room);
     }
 
     private IEnumerable<PageBox> Facing(Tag row, string facing, bool turns, double width, double end)
@@ -401,7 +420,7 @@ internal sealed class SheetComposer
     }
 
     private Block Breaks(string heading, ValueList<SheetBreak> breaks)
-        => List(heading, breaks.Select(b => (Wording[])[new Wording(b.Where + ":", IsBold: true), new Wording(" " + b.What)]));
+        => List(heading, breaks.Select(b => (Wording[])[new Wording(_sheet.Labels.LeadOf(b.Where), IsBold: true), new Wording(" " + b.What)]));
 
     private Block List(string heading, IEnumerable<Wording[]> items)
     {
@@ -472,9 +491,9 @@ internal sealed class SheetComposer
         => Lines(Document.Add(tag), [new Wording(words, IsBold: true)], _body * scale, 0, width ?? Width, gap * _air, keepsNext);
 
     // No line of a paragraph stands alone at the foot or at the head of a page.
-    private List<Slice> Lines(Tag tag, IEnumerable<Wording> words, double size, double x, double width, double gap, bool keepsNext = false)
+    private List<Slice> Lines(Tag tag, IEnumerable<Wording> words, double size, double x, double width, double gap, bool keepsNext = false, bool atCommas = false)
     {
-        List<SetLine> lines = TypeSetter.Set(words, size, width);
+        List<SetLine> lines = TypeSetter.Set(words, size, width, atCommas);
         return
         [
             .. lines.Select((line, i) => new Slice(

@@ -19,43 +19,15 @@ internal static class TypeSetter
     /// <param name="wordings">Its words.</param>
     /// <param name="size">Size of the type in points.</param>
     /// <param name="width">Longest line in points. A word that is longer is broken.</param>
+    /// <param name="atCommas">Whether lines rather end after a comma, so that no move is cut in two, where that takes no more lines.</param>
     /// <returns>Its lines; none when there are no words.</returns>
-    public static List<SetLine> Set(IEnumerable<Wording> wordings, double size, double width)
+    public static List<SetLine> Set(IEnumerable<Wording> wordings, double size, double width, bool atCommas = false)
     {
         List<Word> words = [.. wordings.SelectMany(Words)];
-        bool fromRight = Bidi.StartsRight(string.Concat(words.Select(w => w.Drawn)));
-        double room = width / size;
-        List<SetLine> lines = [];
-        List<Word> line = [];
-        double length = 0;
-        foreach (Word word in words)
-        {
-            double gap = line.Count > 0 && word.HasSpaceBefore ? word.Space : 0;
-            if (line.Count > 0 && length + gap + word.Width > room)
-            {
-                lines.Add(Finish(line, size, fromRight, goesOn: word.HasSpaceBefore));
-                line = [];
-                length = 0;
-                gap = 0;
-            }
-
-            Word rest = word;
-            while (rest.Width > room && rest.Split(room) is { } split)
-            {
-                lines.Add(Finish([split.First], size, fromRight));
-                rest = split.Second;
-            }
-
-            line.Add(rest);
-            length += gap + rest.Width;
-        }
-
-        if (line.Count > 0)
-        {
-            lines.Add(Finish(line, size, fromRight));
-        }
-
-        return lines;
+        List<SetLine> lines = Broken(words, size, width, atCommas: false);
+        return atCommas && lines.Count > 1 && Broken(words, size, width, atCommas: true) is var better && better.Count <= lines.Count
+            ? better
+            : lines;
     }
 
     /// <summary>Sets words on one line, however long.</summary>
@@ -83,6 +55,45 @@ internal static class TypeSetter
         }
 
         return fits;
+    }
+
+    private static List<SetLine> Broken(List<Word> words, double size, double width, bool atCommas)
+    {
+        bool fromRight = Bidi.StartsRight(string.Concat(words.Select(w => w.Drawn)));
+        double room = width / size;
+        List<SetLine> lines = [];
+        List<Word> line = [];
+        double length = 0;
+        foreach (Word word in words)
+        {
+            double gap = line.Count > 0 && word.HasSpaceBefore ? word.Space : 0;
+            while (line.Count > 0 && length + gap + word.Width > room)
+            {
+                int end = atCommas && line.FindLastIndex(w => w.Drawn.EndsWith(',')) is >= 0 and var comma ? comma + 1 : line.Count;
+                bool goesOn = end < line.Count ? line[end].HasSpaceBefore : word.HasSpaceBefore;
+                lines.Add(Finish(line[..end], size, fromRight, goesOn));
+                line = line[end..];
+                length = line.Select((w, i) => w.Width + (i > 0 && w.HasSpaceBefore ? w.Space : 0)).Sum();
+                gap = line.Count > 0 && word.HasSpaceBefore ? word.Space : 0;
+            }
+
+            Word rest = word;
+            while (rest.Width > room && rest.Split(room) is { } split)
+            {
+                lines.Add(Finish([split.First], size, fromRight));
+                rest = split.Second;
+            }
+
+            line.Add(rest);
+            length += gap + rest.Width;
+        }
+
+        if (line.Count > 0)
+        {
+            lines.Add(Finish(line, size, fromRight));
+        }
+
+        return lines;
     }
 
     private static SetLine Finish(List<Word> words, double size, bool fromRight, bool goesOn = false)

@@ -56,7 +56,7 @@ public sealed class CautionTests
         DanceAnalysis analysis = Of("section 1\n1-4  vine left, step R together\n5-8  vine left, step R together\n\nsection 2\n1-4  vine left, step R together\n5-8  vine left, touch R together\n");
         Caution caution = Assert.Single(analysis.Cautions);
         Assert.Equal(CautionKind.SharedFloor, caution.Kind);
-        Assert.StartsWith($"It travels {caution.Number.ToDouble():0.#} m to the left (section 2 count ", SheetBuilder.Build(analysis).Cautions[0], StringComparison.Ordinal);
+        Assert.StartsWith($"The dance travels {caution.Number.ToDouble():0.#} m to the left (section 2 count ", SheetBuilder.Build(analysis).Cautions[0], StringComparison.Ordinal);
     }
 
     [Theory]

@@ -31,6 +31,7 @@ public sealed class DanceComparisonTests
     [InlineData("\"easier\": triple R in place", "\"easier\": kick ball change R", "Section 2, counts 7-8: option “easier” is kick ball change R, was triple step in place R.")]
     [InlineData("5-6   cross R over L, step L to side\n", "5&6   mambo forward R\n", "Section 2, counts 5-6: cross R over L, step L to side became mambo R forward; facing unchanged; weight now on the right foot, was on the left foot.")]
     [InlineData("5-6   step L forward, scuff R", "5-6   step L forward, brush R", "Section 4, count 6: scuff R became brush R; facing and weight unchanged.")]
+    [InlineData("3-4   step R forward, pivot", "3-4   step R forward on the ball, pivot", "Section 2, count 3: step R forward became step R forward on the ball; facing and weight unchanged.")]
     [InlineData("1-2   rock R back, recover\n", "1&2   mambo back R\n", "Section 2, counts 1-2: rock R back, recover L became mambo R back; facing unchanged; weight now on the right foot, was on the left foot.")]
     [InlineData("tag \"Lamps\" 4 counts\n1-4   sway R, sway L, sway R, sway L", "tag \"Lamps\" 4 counts\n1-4   sway L, sway R, sway R, sway L", "Tag “Lamps”, counts 1-2: sway R to side, sway L to side became sway L to side, sway R to side.")]
     [InlineData("ending: wall 9, after 8 counts: step R forward, pivot 1/2 left, stomp R\n", "", "There is no ending any more; it was: wall 9, after 8 counts, step R forward, pivot 1/2 left, stomp R together.")]
@@ -41,6 +42,17 @@ public sealed class DanceComparisonTests
         string[] told = Versions.Sentences(Lantern, Lantern.Replace(old, now, StringComparison.Ordinal));
 
         Assert.Equal([sentence], told);
+    }
+
+    [Fact]
+    public void What_arms_and_head_do_is_compared_by_her_words()
+    {
+        const string old = "Arms\n\nsection 1\n1-4  raise arms\n5-8  look up\n";
+
+        Assert.Equal(
+            ["Section 1, counts 5-8: look up became look down; facing and weight unchanged."],
+            Versions.Sentences(old, old.Replace("up", "down", StringComparison.Ordinal)));
+        Assert.True(Versions.Compare(old, old.Replace("raise arms", "Raise  arms", StringComparison.Ordinal)).IsSame);
     }
 
     [Theory]

@@ -179,6 +179,15 @@ public sealed class FloorSimulatorTests
     }
 
     [Fact]
+    public void Who_turned_the_toes_on_the_heels_stands_flat_when_the_other_foot_acts()
+    {
+        StepAction toes = new(ActionKind.SwivelToes, ActingFoot.Both, Direction.Right, Contact.Heel, WeightEffect.ToLeft);
+        FloorPath path = Danced(Weight.Left, toes, StepAction.Hold, Touch(Foot.Right));
+
+        Assert.Equal([Contact.Heel, Contact.Heel, Contact.Flat], path.Keys.Select(k => k.Left.Contact));
+    }
+
+    [Fact]
     public void The_extent_is_measured_from_the_start()
     {
         FloorPath path = Danced(

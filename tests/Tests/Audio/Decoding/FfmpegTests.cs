@@ -156,18 +156,22 @@ public sealed class FfmpegTests
         return all.ToArray();
     }
 
-    private static void SkipWithoutFfmpeg()
+    private static void SkipWithoutFfmpeg() => Assert.SkipUnless(HasFfmpeg.Value, "ffmpeg is not on this machine.");
+
+    // asked once: starting it takes longer than a test
+    private static readonly Lazy<bool> HasFfmpeg = new(() =>
     {
         try
         {
             using Process? process = Process.Start(new ProcessStartInfo("ffmpeg", "-version") { RedirectStandardOutput = true, UseShellExecute = false });
             process!.StandardOutput.ReadToEnd();
+            return true;
         }
         catch (Win32Exception)
         {
-            Assert.Skip("ffmpeg is not on this machine.");
+            return false;
         }
-    }
+    });
 
     private sealed class Folder : IDisposable
     {

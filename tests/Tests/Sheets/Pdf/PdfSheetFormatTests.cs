@@ -63,8 +63,8 @@ public sealed class PdfSheetFormatTests
         using PdfReading reading = new(PdfSamples.Draw(sheet));
 
         Assert.Equal(2, reading.Pages);
-        Assert.Contains("QuayWall·Version:3Page1of2", reading.Ornament(), StringComparison.Ordinal);
-        Assert.Contains("QuayWall·Version:3Page2of2", reading.Ornament(), StringComparison.Ordinal);
+        Assert.Contains("QuayWall·version3Page1of2", reading.Ornament(), StringComparison.Ordinal);
+        Assert.Contains("QuayWall·version3Page2of2", reading.Ornament(), StringComparison.Ordinal);
         Assert.DoesNotContain("Page1of2", reading.Content(), StringComparison.Ordinal);
     }
 
@@ -280,9 +280,9 @@ public sealed class PdfSheetFormatTests
     {
         SheetLabels labels = sheet.Labels;
         yield return sheet.Title;
-        if (sheet.Author.Length > 0)
+        if (sheet.ByLine.Length > 0)
         {
-            yield return labels.By + " " + sheet.Author;
+            yield return sheet.ByLine;
         }
 
         yield return string.Join(' ', sheet.Facts);
@@ -304,6 +304,11 @@ public sealed class PdfSheetFormatTests
             yield return string.Join(' ', track.Notes.Select(Told));
         }
 
+        if (sheet.Sequence.Count > 0)
+        {
+            yield return labels.OrderOfParts + " " + string.Join(" · ", sheet.Sequence);
+        }
+
         foreach (SheetPart part in sheet.Parts)
         {
             yield return part.Heading;
@@ -316,11 +321,6 @@ public sealed class PdfSheetFormatTests
         foreach (SheetSection tag in sheet.Tags)
         {
             yield return ToldSection(tag);
-        }
-
-        if (sheet.Sequence.Count > 0)
-        {
-            yield return labels.OrderOfParts + " " + string.Join(" · ", sheet.Sequence);
         }
 
         if (sheet.Breaks.Count > 0)

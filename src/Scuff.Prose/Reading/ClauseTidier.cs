@@ -1,0 +1,326 @@
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Steps;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>
+/// Looks at the clauses of a line once they are all there, and joins those that tell one move between them: a pronoun and what it
+/// stands for, a turn and the figure it belongs to, feet that stand alone and the move they go on with.
+/// </summary>
+internal sealed class ClauseTidier
+{
+    private readonly List<Clause> _clauses;
+
+    private ClauseTidier(List<Clause> clauses) => _clauses = clauses;
+
+    /// <summary>Joins what belongs together, in the list itself.</summary>
+    /// <param name="clauses">The clauses in the order of the text.</param>
+    public static void Tidy(List<Clause> clauses) => new ClauseTidier(clauses).Run();
+
+    private void Run()
+    {
+        JoinPronouns();
+        JoinWeights();
+        JoinAmounts();
+        ShareTurn();
+        JoinFigureTurns();
+        JoinGrinds();
+        JoinTurnsOfEach();
+        JoinFeet();
+    }
+
+    /// <summary>"Around to the right, 3/4 in all": how far the turn before goes.</summary>
+    private void JoinAmounts()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is { IsTurnOnly: true, Amount: int amount, TurnSide: null, TurnTo: null } && _clauses[i - 1] is { IsTurnOnly: true, Amount: null, TurnSide: not null, TurnTo: null } way)
+            {
+                // "around to the right, 3/4 in all"
+                way.Amount = amount;
+                way.Cover(_clauses[i].Span);
+                way.LinkAfter = _clauses[i].LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>"Monterey turn, 1/4 right": the amount belongs to the figure.</summary>
+    private void JoinFigureTurns()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            Clause turn = _clauses[i];
+            Clause figure = _clauses[i - 1];
+            if (turn.IsTurnOnly && turn.Amount is not null && figure is { IsFigure: true, Amount: null, Detail.Count: 0, Head.NamesAmount: false } && ClauseBuilder.IsTurnVerb(figure.Head))
+            {
+                figure.Amount = turn.Amount;
+                if (figure.TurnSide is Foot lead && turn.TurnSide is not null && figure.Feet.Count == 0)
+                {
+                    // "military turn R, full left": R was the foot
+                    figure.Feet.Add(new FootWord(lead, false, false));
+                    figure.TurnSide = null;
+                }
+
+                figure.TurnSide ??= turn.TurnSide;
+                figure.Cover(turn.Span);
+                figure.LinkAfter = turn.LinkAfter;
+                figure.WeightNote ??= turn.WeightNote;
+                figure.WeightFoot ??= turn.WeightFoot;
+                _clauses.RemoveAt(i);
+                i--;
+            }
+        }
+    }
+
+    /// <summary>"Grind R heel turning toes from left to right": how a grind is made.</summary>
+    private void JoinGrinds()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is { Part: "toe" or "toes", HasTurnWord: true, Feet.Count: 0, Amount: null, Head: null } && _clauses[i - 1].Head is { Verb: ActionKind.Grind })
+            {
+                // "grind R heel turning toes from left to right": how a grind is made
+                _clauses[i - 1].Cover(_clauses[i].Span);
+                _clauses[i - 1].LinkAfter = _clauses[i].LinkAfter;
+                _clauses[i - 1].HasStyle = true;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>How the turn of a figure is shared out: the catalogue knows.</summary>
+    private void JoinTurnsOfEach()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is { IsTurnOnly: true, SaysEach: true, TurnSide: null } && _clauses[i - 1] is { IsFigure: true } walked && walked.Head!.Figures.Any(f => f.TotalTurn.Sign != 0))
+            {
+                // how the turn of the figure is shared out: the catalogue knows
+                walked.Cover(_clauses[i].Span);
+                walked.LinkAfter = _clauses[i].LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>Feet that stand alone after a comma go on with the move before: "walk R, L, R".</summary>
+    private void JoinFeet()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            Clause clause = _clauses[i];
+            bool lastOfList = clause is { Head: null, Amount: not null, Dir: null, Feet.Count: > 0, Part.Length: 0 } && _clauses[i - 1] is { IsFigure: true, Amount: null, Feet.Count: > 1 };
+            if (lastOfList)
+            {
+                // "triple in place L, R, L making a 1/2 turn left"
+                Clause figure = _clauses[i - 1];
+                figure.Feet.AddRange(clause.Feet);
+                figure.Amount = clause.Amount;
+                figure.TurnSide ??= clause.TurnSide;
+                figure.Cover(clause.Span);
+                figure.LinkAfter = clause.LinkAfter;
+                _clauses.RemoveAt(i);
+                i--;
+                continue;
+            }
+
+            if (!clause.IsFeetOnly || clause.WeightNote is not null)
+            {
+                continue;
+            }
+
+            int listed = 0;
+            while (i + listed < _clauses.Count && _clauses[i + listed] is { IsFeetOnly: true, Feet.Count: 1, WeightNote: null, TimesStated: false })
+            {
+                listed++;
+            }
+
+            if (listed > 1 && _clauses[i - 1] is { IsFigure: true, Feet.Count: 0, Detail.Count: 0, Times: 1 } told && listed == 3 && told.Head!.Figures[0].Rows.Count == listed && told.Head.Figures[0].NamedBy is NamedBy.FirstFoot)
+            {
+                // "shuffle 1/2 right, L, R, L"
+                told.Feet.AddRange(_clauses.GetRange(i, listed).SelectMany(c => c.Feet));
+                told.Cover(_clauses[i + listed - 1].Span);
+                told.LinkAfter = _clauses[i + listed - 1].LinkAfter;
+                _clauses.RemoveRange(i, listed);
+                i--;
+                continue;
+            }
+
+            if (_clauses[i - 1] is { Head: null, Amount: 8, HasTurnWord: true, Feet.Count: 1 } spun)
+            {
+                // "full turn left travelling forward R, L"
+                spun.Feet.AddRange(clause.Feet);
+                spun.Cover(clause.Span);
+                spun.LinkAfter = clause.LinkAfter;
+                _clauses.RemoveAt(i);
+                i--;
+                continue;
+            }
+
+            int before = i - 1;
+            if (_clauses[before].IsAmp && before > 0)
+            {
+                before--;
+            }
+
+            Clause owner = _clauses[before];
+            bool apart = owner is { Head: null, BothFeet: true, Dir.Direction: Direction.Out or Direction.In };
+            if ((owner.Head is not null || apart) && owner.Detail.Count == 0 && owner.Feet.Count > 0 && !ClauseBuilder.IsTurnVerb(owner.Head))
+            {
+                owner.Feet.AddRange(clause.Feet);
+                owner.Cover(clause.Span);
+                owner.LinkAfter = clause.LinkAfter;
+                owner.WeightNote ??= clause.WeightNote;
+                owner.Unknown.AddRange(clause.Unknown);
+                if (clause.TimesStated && owner.TimesStated && owner.Feet.Count == 2)
+                {
+                    // "bump hips R twice, then L twice"
+                    FootWord second = owner.Feet[1];
+                    owner.Feet.InsertRange(1, Enumerable.Repeat(owner.Feet[0], owner.Times - 1));
+                    owner.Feet.AddRange(Enumerable.Repeat(second, clause.Times - 1));
+                    owner.Times = 1;
+                    owner.TimesStated = false;
+                }
+                else if (clause.TimesStated)
+                {
+                    owner.Times = clause.Times;
+                    owner.TimesStated = true;
+                }
+
+                _clauses.RemoveRange(before + 1, i - before);
+                i = before;
+            }
+        }
+    }
+
+    /// <summary>"Bring it in and touch it next to R": one move in two verbs.</summary>
+    private void JoinPronouns()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            Clause fetch = _clauses[i - 1];
+            Clause put = _clauses[i];
+            if (fetch is { Head.Verb: ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.SwivelHeels or ActionKind.SwivelToes } && put is { SaysIt: true, Head.Verb: ActionKind.Step, Feet.Count: 0 } && put.Dir is { Direction: Direction.Together or Direction.In or Direction.Home or Direction.Back })
+            {
+                // "heels apart, then bring them together again"
+                put.Head = fetch.Head;
+                put.HeadText = fetch.HeadText;
+                put.Dir = put.Dir with { Direction = Direction.In };
+                continue;
+            }
+
+            if (put.SaysSameFoot && put.Feet.TrueForAll(f => f.MayBeReference) && fetch.Feet.Count > 0)
+            {
+                // "then hook that same foot across the right shin"
+                put.Reference ??= put.Feet.Count > 0 ? put.Feet[0].Foot : null;
+                put.Feet.Clear();
+                put.Feet.Add(fetch.Feet[^1]);
+            }
+
+            if (fetch.Head?.Verb is ActionKind.Bounce && put is { SaysIt: true, Dir.Direction: Direction.Down, Head.Verb: ActionKind.Step })
+            {
+                // "lift both heels and put them down": one bounce
+                fetch.Cover(put.Span);
+                fetch.LinkAfter = put.LinkAfter;
+                _clauses.RemoveAt(i);
+                i--;
+                continue;
+            }
+
+            if (put is { SaysIt: true, Head.Verb: ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null, IsAmp: false } && fetch is { Head: null or { Verb: ActionKind.Step }, Feet.Count: > 0, Dir.Direction: Direction.CrossFront or Direction.CrossBehind or Direction.Together or Direction.Forward or Direction.Back or Direction.Side } && put.HeadText.StartsWith("step", StringComparison.OrdinalIgnoreCase) && put.Link is Link.Soft or Link.None)
+            {
+                // "bring R across L and step on it"
+                fetch.Cover(put.Span);
+                fetch.LinkAfter = put.LinkAfter;
+                fetch.WeightNote ??= put.WeightNote;
+                _clauses.RemoveAt(i);
+                i--;
+                continue;
+            }
+
+            bool fetches = fetch is { Head.Verb: ActionKind.Step or ActionKind.Drag, Amount: null, TimesStated: false, Feet.Count: < 2 } && fetch.Dir?.Direction is null or Direction.Back or Direction.In or Direction.Home or Direction.Up or Direction.Together
+                && IsFetching(fetch.HeadText);
+            List<FootWord> own = [.. put.Feet.Where(f => !f.MayBeReference)];
+            bool puts = put.SaysIt || (fetch.SaysIt && put.Head?.Verb is ActionKind.Touch or ActionKind.Tap) || put.WeightNote is TermKind.WeightTakes;
+            puts |= fetch.WeightNote is TermKind.WeightTakes && put is { Head: null, Dir.Direction: Direction.Together };
+            puts |= fetch.SaysIt && put.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap }] }, ..] };
+            puts |= put is { Link: Link.None, Head: { Verb: ActionKind.Touch or ActionKind.Tap } or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap }] }, ..] } } && put.Feet.TrueForAll(f => f.MayBeReference) && fetch.Dir?.Direction is Direction.In or Direction.Up or Direction.Back;
+            bool places = put.Head is { Verb: ActionKind.Step or ActionKind.Touch or ActionKind.Tap or ActionKind.Shift or ActionKind.Recover }
+                or { Verb: null, Figures: [{ Rows.Count: 1 }, ..] }
+                or null;
+            if (!fetches || !puts || !places || own.Count > 0 || put.Amount is not null || put.IsAmp)
+            {
+                continue;
+            }
+
+            if (put.Feet.Count == 1)
+            {
+                put.Reference = put.Feet[0].Foot;
+            }
+
+            put.Feet.Clear();
+            put.Feet.AddRange(fetch.Feet);
+            if (put.Feet.Count == 0 && fetch.SaysIt && i > 1)
+            {
+                put.Feet.AddRange(_clauses[i - 2].Feet);
+            }
+
+            put.Dir ??= fetch.Dir;
+            if (put.Head is null or { Verb: ActionKind.Shift or ActionKind.Recover })
+            {
+                put.Head = fetch.Head;
+                put.HeadText = fetch.HeadText;
+            }
+
+            put.WeightNote ??= fetch.WeightNote;
+            put.Link = fetch.Link;
+            put.IsWith = fetch.IsWith;
+            put.Cover(fetch.Span);
+            _clauses.RemoveAt(i - 1);
+            i--;
+        }
+    }
+
+    /// <summary>"Pivot 1/4 left taking weight onto L": where the turn ends, no move of its own.</summary>
+    private void JoinWeights()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            Clause note = _clauses[i];
+            Clause owner = _clauses[i - 1];
+            bool ofTurn = ClauseBuilder.IsTurnVerb(owner.Head) || owner.IsTurnOnly;
+            if (ofTurn && note is { Link: Link.None, Head: { Verb: ActionKind.Shift, IsIng: true }, Feet.Count: 1, Amount: null } && owner.WeightNote is null)
+            {
+                owner.WeightNote = TermKind.WeightOn;
+                owner.WeightFoot = note.Feet[0].Foot;
+                owner.Cover(note.Span);
+                owner.LinkAfter = note.LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>"Turn 3/4 left: step R back making 1/2, step L side making 1/4": the heading says which way, the steps how far.</summary>
+    private void ShareTurn()
+    {
+        if (_clauses.Count < 3 || _clauses[0] is not { IsTurnOnly: true, Amount: int whole, TurnSide: Foot side, SaysEach: false } heading)
+        {
+            return;
+        }
+
+        List<Clause> turning = _clauses.FindAll(c => !ReferenceEquals(c, heading) && c.Amount is not null);
+        if (turning.Count >= 2 && turning.TrueForAll(c => c.TurnSide is null || c.TurnSide == side) && turning.Sum(c => c.Amount!.Value) == whole)
+        {
+            foreach (Clause clause in turning)
+            {
+                clause.TurnSide = side;
+            }
+
+            _clauses.RemoveAt(0);
+        }
+    }
+
+    private static bool IsFetching(string verb) => verb.Length > 3 && verb[..4].ToLowerInvariant() is "brin" or "brou" or "take" or "draw" or "pull" or "retu" or "coll";
+}

@@ -1,0 +1,194 @@
+using Scuff.Diagnostics;
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Steps;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>Holds the name of a figure against the detail that is written with it.</summary>
+internal sealed class FigureComparison(ReaderState state)
+{
+    /// <summary>Holds the name of a figure against its detail.</summary>
+    public void Compare(List<(Clause Figure, int From, int To)> figures, LineReading best, List<Clause> danced)
+    {
+        foreach ((Clause figure, int from, int to) in figures)
+        {
+            if (figure.Head is not { Figures.Count: > 0 } head)
+            {
+                continue;
+            }
+
+            List<StepAction> detail = DetailOf(best, from, to);
+            Foot? stated = figure.Feet.Count > 0 ? figure.Feet[0].Foot : figure.DirSide;
+            (bool anyLike, bool anyMirrored) = Likeness(figure, head, stated, detail);
+            if (anyLike || detail.Count == 0 || head.Figures.All(f => f.Rows.Count < 2))
+            {
+                continue;
+            }
+
+            string name = state.Text.Substring(figure.Span.Start, Math.Min(figure.Span.Length, Math.Max(0, state.Text.IndexOf('(', figure.Span.Start) is int open and > 0 ? open - figure.Span.Start : figure.Span.Length))).Trim();
+            TextSpan span = figure.Span;
+            if (anyMirrored || FirstFootDiffers(head.Figures, stated, detail))
+            {
+                state.Add(ReadingRules.FigureFootDiffers.At(span, ("name", name)));
+            }
+            else if (!SameFeet(head.Figures, detail))
+            {
+                state.Add(ReadingRules.FigureDetailDiffers.At(span, ("name", name)));
+            }
+        }
+    }
+
+    private static List<StepAction> DetailOf(LineReading reading, int from, int to)
+        => reading.Rows.Where(r => r.Clause >= from && r.Clause < to && !r.IsWith && r.Action.Kind != ActionKind.Hold).Select(r => r.Action).ToList();
+
+    public bool IsDetailOf((Clause Figure, int From, int To) told, LineReading reading)
+        => told.Figure.Head is not { Figures.Count: > 0 } head || Likeness(told.Figure, head, told.Figure.Feet.Count > 0 ? told.Figure.Feet[0].Foot : told.Figure.DirSide, DetailOf(reading, told.From, told.To)).Any;
+
+    /// <summary>Whether the detail is that of the figure on its foot, or of the figure on the other foot.</summary>
+    private (bool Any, bool Mirrored) Likeness(Clause figure, Meaning head, Foot? stated, List<StepAction> detail)
+    {
+        bool anyLike = false;
+        bool anyMirrored = false;
+        foreach (StepDefinition definition in head.Figures)
+        {
+            foreach (StepDefinition form in Forms(definition))
+            {
+                foreach (Foot named in (ReadOnlySpan<Foot>)[Foot.Right, Foot.Left])
+                {
+                    if (!Like(form, named, detail))
+                    {
+                        continue;
+                    }
+
+                    bool side = stated is null || (figure.Feet.Count == 0 && form.NamedBy != NamedBy.Travel) || form.NamedBy == NamedBy.None || named == stated || figure.Feet.Count > 1;
+                    anyLike |= side;
+                    anyMirrored |= !side;
+                }
+            }
+        }
+
+        return (anyLike, anyMirrored);
+    }
+
+    private static bool FirstFootDiffers(ValueList<StepDefinition> figures, Foot? stated, List<StepAction> detail)
+    {
+        if (stated is null || detail.Count == 0)
+        {
+            return false;
+        }
+
+        foreach (StepDefinition figure in figures)
+        {
+            PatternRow? first = figure.Rows.FirstOrDefault(r => r.Foot is RelativeFoot.Same or RelativeFoot.Other);
+            if (first is not null && figure.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot && detail[0].Foot.ToFoot() is Foot foot && first.For(stated.Value).Foot.ToFoot() != foot)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private IEnumerable<StepDefinition> Forms(StepDefinition definition)
+    {
+        yield return definition;
+        foreach (TurnedForm turned in definition.TurnedForms)
+        {
+            if (state.Lexicon.Catalogue.Find(turned.Id) is StepDefinition form)
+            {
+                yield return form;
+            }
+        }
+    }
+
+    /// <summary>Same feet and places, except that the last action may be a variant of its own.</summary>
+    private static bool Like(StepDefinition definition, Foot named, List<StepAction> detail)
+    {
+        List<StepAction> rows = definition.Rows.Where(r => r.Action.Kind != ActionKind.Hold).Select(r => r.For(named)).ToList();
+        if (rows.Count > 1 && detail.Count > rows.Count)
+        {
+            // the figure several times, or followed by other moves
+            detail = detail.GetRange(0, rows.Count);
+        }
+
+        int core = definition.Rows.Count(r => !r.IsFinish && r.Action.Kind != ActionKind.Hold);
+        if (detail.Count != rows.Count && detail.Count != core)
+        {
+            // half of a figure under its name: "rumba box, first half"
+            bool half = detail.Count >= 2 && detail.Count <= (rows.Count / 2) + 1 && rows.Count >= 4;
+            if (!half)
+            {
+                return false;
+            }
+
+            bool second = detail.Count > 0 && detail[0].Foot != rows[0].Foot;
+            rows = second ? rows.Skip(rows.Count - detail.Count).ToList() : rows.Take(detail.Count).ToList();
+        }
+
+        for (int i = 0; i < detail.Count; i++)
+        {
+            bool last = i == detail.Count - 1 && detail.Count > 2;
+            if (detail[i].Foot != rows[i].Foot)
+            {
+                return false;
+            }
+
+            if (!last && !SamePlace(detail[i], rows[i]))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool SamePlace(StepAction a, StepAction b)
+    {
+        Direction first = Family(a.Direction);
+        Direction second = Family(b.Direction);
+        bool home = a.Direction == Direction.Home || b.Direction == Direction.Home;
+        return home || first == second || first == Direction.Unstated || second == Direction.Unstated || a.Turn.Sign != 0 || b.Turn.Sign != 0;
+    }
+
+    public static Direction Family(Direction direction) => direction switch
+    {
+        Direction.DiagonalForward => Direction.Forward,
+        Direction.DiagonalForwardAcross => Direction.Forward,
+        Direction.DiagonalBack or Direction.DiagonalBackAcross => Direction.Back,
+        Direction.LockBehind or Direction.Behind => Direction.CrossBehind,
+        Direction.LockFront or Direction.Across => Direction.CrossFront,
+        Direction.Home or Direction.In or Direction.Together => Direction.InPlace,
+        Direction.Out => Direction.Unstated,
+        _ => direction,
+    };
+
+    private static bool SameFeet(ValueList<StepDefinition> figures, List<StepAction> detail)
+    {
+        // a figure whose feet and places all agree but for one is a variant; more is another figure
+        foreach (StepDefinition figure in figures)
+        {
+            foreach (Foot named in (ReadOnlySpan<Foot>)[Foot.Right, Foot.Left])
+            {
+                List<StepAction> rows = figure.Rows.Where(r => r.Action.Kind != ActionKind.Hold).Select(r => r.For(named)).ToList();
+                if (rows.Count < detail.Count || detail.Count < rows.Count - 1)
+                {
+                    continue;
+                }
+
+                int wrong = 0;
+                for (int i = 0; i < detail.Count; i++)
+                {
+                    wrong += detail[i].Foot != rows[i].Foot ? 2 : SamePlace(detail[i], rows[i]) ? 0 : 1;
+                }
+
+                if (wrong <= 1)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+}

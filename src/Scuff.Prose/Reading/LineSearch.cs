@@ -1,0 +1,284 @@
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Steps;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>
+/// Looks for the reading of a line's clauses: the detail of a figure before its name, the whole line repeated, remarks left out,
+/// and the same thing said twice, each only where the plainer way does not come out even.
+/// </summary>
+internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
+{
+    // Two readings nearer to each other than this are both meant as likely; a teacher would ask.
+    private const double CloseCall = 0.13;
+
+    /// <summary>The best reading over the places, a close second that dances otherwise, the clauses it dances, and the figures told with their detail.</summary>
+    public (LineReading? Best, LineReading? Other, List<Clause> Clauses, List<(Clause Figure, int From, int To)> Figures) Solve(List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    {
+        LineSolver solver = new(state.Lexicon);
+        List<(Clause, int, int)> figures = [];
+        if (clauses.Any(c => c.Detail.Count > 0))
+        {
+            List<Clause> detailed = [];
+            foreach (Clause clause in clauses)
+            {
+                if (clause.Detail.Count == 0)
+                {
+                    detailed.Add(clause);
+                    continue;
+                }
+
+                int? named = clause.Amount ?? (clause.Head is { NamesAmount: true, Figures: [{ Rows.Count: 2 } figure, ..] } ? figure.TotalTurn.Amount.Floor : null);
+                if (named is > 0 && clause.Detail.FindAll(d => d.HasTurnWord || d.Amount is not null) is [{ IsTurnOnly: true, Amount: null, TurnTo: null } bare])
+                {
+                    // "pivot half left (R forward, turn)": the name says how far
+                    bare.Amount = named;
+                    bare.TurnSide ??= clause.TurnSide;
+                }
+
+                foreach (Clause turned in clause.Detail.Where(d => d is { Amount: not null, TurnSide: null, TurnTo: null }))
+                {
+                    // "jazz box 1/4 R: ... step R to side (turning 1/4)": the name says which way
+                    turned.TurnSide = clause.TurnSide;
+                }
+
+                figures.Add((clause, detailed.Count, detailed.Count + clause.Detail.Count));
+                detailed.AddRange(clause.Detail);
+                if (clause.Amount is not null && !clause.Detail.Any(d => d.Amount is not null))
+                {
+                    // the turn stands with the name only: the figure says where it goes
+                    figures.Clear();
+                    break;
+                }
+            }
+
+            if (figures.Count > 0)
+            {
+                (LineReading? best, LineReading? other) = Best(solver.Solve(detailed, places, state.Weight));
+                List<Clause> once = detailed;
+                bool saysTimes = once[^1] is { IsTurnOnly: true, TimesStated: true };
+                foreach (List<Clause> repeated in LineRepeats.Of(once))
+                {
+                    (LineReading? again, LineReading? third) = Best(solver.Solve(repeated, places, state.Weight));
+                    bool first = saysTimes && ReferenceEquals(detailed, once);
+                    if (again is { Fits: true } && (first || best is not { Fits: true } || again.Cost < best.Cost))
+                    {
+                        (best, other, detailed) = (again, third, repeated);
+                        figures = figures.ConvertAll(f => f.Item3 >= once.Count ? (f.Item1, f.Item2, repeated.Count) : f);
+                    }
+                }
+
+                if (best is { Fits: true } && Best(solver.Solve(clauses, places, state.Weight)).Best is { Fits: true } named && named.Rows.TrueForAll(r => r.Variant is null or { TurnAmountMissing: false, TurnDirectionMissing: false }) && named.DancesLike(best) && SamePlaces(named, best))
+                {
+                    // the detail says just what the name says: the name stays
+                    return (named, null, clauses, []);
+                }
+
+                if (figures.Exists(f => f.Item1.DetailAfterDash) && InsteadOfDetail(solver, clauses, places) is (LineReading listed, var listedOther, List<Clause> list)
+                    && (best is not { Fits: true } || listed.Cost + 0.3 < best.Cost || !figures.TrueForAll(f => comparison.IsDetailOf(f, best))))
+                {
+                    return (listed, listedOther, list, []);
+                }
+
+                bool impossible = best is { Cost: > 2.5 };
+                if (best is { Fits: true } && !(impossible && Best(solver.Solve(clauses, places, state.Weight)).Best is { Fits: true, Cost: < 1 }))
+                {
+                    return (best, other, detailed, figures);
+                }
+
+                if (best is { Fits: true })
+                {
+                    return (best, other, detailed, figures);
+                }
+            }
+
+            figures.Clear();
+        }
+
+        (LineReading? plain, LineReading? second) = Best(solver.Solve(clauses, places, state.Weight));
+        foreach (List<Clause> repeated in LineRepeats.Of(clauses))
+        {
+            (LineReading? again, LineReading? third) = Best(solver.Solve(repeated, places, state.Weight));
+            if (again is not null && (plain is null || again.Cost < plain.Cost))
+            {
+                (plain, second, clauses) = (again, third, repeated);
+            }
+        }
+
+        if (plain is not { Fits: true } && clauses.Exists(c => c.DetailAfterDash) && InsteadOfDetail(solver, clauses, places) is (LineReading parted, var partedOther, List<Clause> parts))
+        {
+            return (parted, partedOther, parts, figures);
+        }
+
+        if (plain is not { Fits: true } && clauses.Count is > 1 and < 17 && WithoutRemarks(solver, clauses, places) is (LineReading clear, var clearOther, List<Clause> kept))
+        {
+            return (clear, clearOther, kept, figures);
+        }
+
+        if (plain is not { Fits: true } && clauses.Count is > 1 and < 13)
+        {
+            // the same thing said twice: "R back, L together, R forward, which is a coaster step"
+            for (int cut = 1; cut < clauses.Count; cut++)
+            {
+                (LineReading? first, LineReading? firstOther) = Best(solver.Solve(clauses.GetRange(0, cut), places, state.Weight));
+                if (first is not { Fits: true, Cost: < 2 })
+                {
+                    continue;
+                }
+
+                (LineReading? rest, LineReading? restOther) = Best(solver.Solve(clauses.GetRange(cut, clauses.Count - cut), places, state.Weight));
+                // "make a quarter turn left and shuffle to the right, R side, L close, R side"
+                bool turnFirst = cut == 2 && clauses[0].IsTurnOnly && clauses[1].IsFigure && rest is { Turns: false } && first.Turns && clauses.GetRange(cut, clauses.Count - cut).TrueForAll(c => !c.IsFigure);
+                if (turnFirst && rest is { Fits: true, Cost: < 2 } && first.SameFeet(rest))
+                {
+                    return (first with { SaidTwice = true }, firstOther, clauses.GetRange(0, cut), figures);
+                }
+
+                bool nameFirst = cut == 1 && clauses[0].IsFigure;
+                bool nameLast = cut == clauses.Count - 1 && clauses[^1].IsFigure;
+                bool mayTurn = (nameFirst ? clauses[0] : clauses[^1]).Head is { Figures: var named } && named.Any(f => f.Amounts.Count > 0 || f.TurnedForms.Count > 0);
+                bool detailTurns = !mayTurn && rest is not null && (nameLast ? first.Turns && !rest.Turns : nameFirst && rest.Turns && !first.Turns);
+                if (rest is { Fits: true, Cost: < 2 } && first.SameFeet(rest) && !detailTurns && (nameFirst || nameLast || clauses.GetRange(cut, clauses.Count - cut).TrueForAll(c => c.IsFeetOnly || c.HasStyle || c.Times > 1)))
+                {
+                    bool detailLast = cut < clauses.Count - cut;
+                    return detailLast && !first.Turns || rest.Turns && !first.Turns
+                        ? (rest with { SaidTwice = true }, restOther, clauses.GetRange(cut, clauses.Count - cut), figures)
+                        : (first with { SaidTwice = true }, firstOther, clauses.GetRange(0, cut), figures);
+                }
+            }
+        }
+
+        return (plain, second, clauses, figures);
+    }
+
+    /// <summary>"Heel strut R - L back - R out": the dash parts moves, and what follows the figure is no detail of it.</summary>
+    private (LineReading Best, LineReading? Other, List<Clause> Clauses)? InsteadOfDetail(LineSolver solver, List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    {
+        List<Clause> list = [];
+        foreach (Clause clause in clauses)
+        {
+            if (!clause.DetailAfterDash)
+            {
+                list.Add(clause);
+                continue;
+            }
+
+            Clause figure = clause.Copy(mirrored: false);
+            figure.Detail = [];
+            list.Add(figure);
+            list.AddRange(clause.Detail);
+        }
+
+        (LineReading? best, LineReading? other) = Best(solver.Solve(list, places, state.Weight));
+        return best is { Fits: true, Cost: < 1.2 } ? (best, other, list) : null;
+    }
+
+    /// <summary>
+    /// When there are more moves than counts: the reading without one or two remarks ("and put your weight on it", "feet apart").
+    /// A remark on the weight must agree with where the weight is then.
+    /// </summary>
+    private (LineReading Best, LineReading? Other, List<Clause> Clauses)? WithoutRemarks(LineSolver solver, List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    {
+        List<int> weak = Enumerable.Range(0, clauses.Count).Where(i => clauses[i].IsWeak).ToList();
+        (LineReading Best, LineReading? Other, List<Clause> Clauses)? found = null;
+        int tries = 0;
+        for (int size = 1; size <= 3 && found is null; size++)
+        {
+            foreach (List<int> dropped in Choose(weak, size))
+            {
+                if (++tries > 24)
+                {
+                    return found;
+                }
+
+                List<Clause> kept = [];
+                bool agrees = true;
+                for (int i = 0; i < clauses.Count; i++)
+                {
+                    if (!dropped.Contains(i))
+                    {
+                        kept.Add(clauses[i]);
+                        continue;
+                    }
+
+                    Clause remark = clauses[i];
+                    if (remark.Head?.Verb is ActionKind.Shift or ActionKind.Recover && remark.Feet.Count > 0 && kept.Count > 0)
+                    {
+                        // the weight is then on that foot: the move before must bring it there, not to the other
+                        agrees &= kept[^1] is not { Head.Verb: ActionKind.Rock, Feet.Count: 1 } || kept[^1].Feet[0].Foot == remark.Feet[^1].Foot;
+                        Clause owner = kept[^1].Copy(mirrored: false);
+                        owner.WeightNote ??= TermKind.WeightOn;
+                        owner.WeightFoot ??= remark.Feet[^1].Foot;
+                        kept[^1] = owner;
+                    }
+
+                    if (remark.Head?.Verb is ActionKind.Shift or ActionKind.Recover && remark.Feet.Count == 0 && kept.Count > 0)
+                    {
+                        Clause owner = kept[^1].Copy(mirrored: false);
+                        owner.WeightNote ??= TermKind.WeightTakes;
+                        kept[^1] = owner;
+                    }
+
+                    agrees &= remark.Unknown.Count == 0;
+                }
+
+                (LineReading? best, LineReading? other) = Best(solver.Solve(kept, places, state.Weight));
+                if (agrees && best is { Fits: true, Cost: < 1.5 } && (found is null || best.Cost + 0.5 < found.Value.Best.Cost - 0.001))
+                {
+                    found = (best with { Cost = best.Cost + 0.5 }, other, kept);
+                }
+            }
+        }
+
+        return found;
+    }
+
+    private static IEnumerable<List<int>> Choose(List<int> items, int size, int from = 0)
+    {
+        if (size == 0)
+        {
+            yield return [];
+            yield break;
+        }
+
+        for (int i = from; i < items.Count; i++)
+        {
+            foreach (List<int> rest in Choose(items, size - 1, i + 1))
+            {
+                yield return [items[i], .. rest];
+            }
+        }
+    }
+
+    private static (LineReading? Best, LineReading? Other) Best(List<LineReading> readings)
+    {
+        if (readings.Count == 0)
+        {
+            return (null, null);
+        }
+
+        LineReading best = readings[0];
+        foreach (LineReading other in readings.Skip(1))
+        {
+            if (other.Cost > best.Cost + CloseCall || !other.Fits)
+            {
+                break;
+            }
+
+            if (!other.DancesLike(best))
+            {
+                return (best, other);
+            }
+        }
+
+        return (best, null);
+    }
+
+    private static bool SamePlaces(LineReading name, LineReading detail)
+    {
+        List<StepAction> a = [.. name.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).Select(r => r.Action)];
+        List<StepAction> b = [.. detail.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).Select(r => r.Action)];
+        return a.Zip(b).All(p => p.Second.Direction == Direction.Unstated || FigureComparison.Family(p.First.Direction) == FigureComparison.Family(p.Second.Direction));
+    }
+}

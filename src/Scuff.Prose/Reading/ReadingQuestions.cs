@@ -1,0 +1,243 @@
+using Scuff.Diagnostics;
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Steps;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>Asks where the reading of a line leaves something open: words, turns, feet and moves that it does not have.</summary>
+internal sealed class ReadingQuestions(ReaderState state)
+{
+    /// <summary>Slips that were mended and words that are not known.</summary>
+    public void Words(List<Clause> clauses, TextSpan whole, string label, LineReading best)
+    {
+        bool style = false;
+        foreach (Clause clause in clauses.Concat(clauses.SelectMany(c => c.Detail)))
+        {
+            foreach (Term corrected in clause.Corrected)
+            {
+                TextSpan slip = corrected.SlipWord.Length > 0 ? corrected.SlipSpan : corrected.Span;
+                string meant = corrected.SlipWord.Length > 0 ? corrected.SlipWord : corrected.Text;
+                string had = state.Text.Substring(slip.Start, slip.Length);
+                if (!string.Equals(had, meant, StringComparison.OrdinalIgnoreCase) && corrected.SlipWord.Length > 0)
+                {
+                    state.Add(ReadingRules.Spelling.At(slip, ("word", had), ("meant", meant))
+                        .WithFixes(new Fix($"write '{meant}'", new TextRemedy([new TextEdit(slip, meant)]), true)));
+                }
+            }
+
+            if (clause.Unknown.Count > 0)
+            {
+                TextSpan span = TextSpan.FromBounds(clause.Unknown[0].Span.Start, clause.Unknown[^1].Span.End);
+                state.Add(ReadingRules.UnknownWords.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)));
+            }
+
+            style |= clause.HasStyle && clause.Detail.Count == 0 && clause.WeightNote is null;
+        }
+    }
+
+    /// <summary>A quick count said inside the words ("and then &amp;3") that the label does not have.</summary>
+    public void InnerCounts(List<Term> terms, string label)
+    {
+        for (int i = 1; i + 1 < terms.Count; i++)
+        {
+            if (terms[i].Kind == TermKind.Amp && terms[i + 1].Kind == TermKind.Number && terms[i + 1].Span.Start == terms[i].Span.End)
+            {
+                TextSpan span = TextSpan.FromBounds(terms[i].Span.Start, terms[i + 1].Span.End);
+                state.Add(ReadingRules.MoveLeftOut.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)));
+            }
+        }
+    }
+
+    /// <summary>A second way to read the line that dances otherwise.</summary>
+    public void TwoReadings(LineReading best, LineReading other, List<Clause> danced, TextSpan whole, IReadOnlyList<LabelPlace> places)
+    {
+        string first = Phrasing.Describe(best.Rows);
+        string second = Phrasing.Describe(other.Rows);
+        if (string.Equals(first, second, StringComparison.Ordinal))
+        {
+            return;
+        }
+
+        state.Add(ReadingRules.TwoReadings.At(whole, ("first", first), ("second", second))
+            .OnCount(LabelPlaces.FirstCount(places))
+            .WithFixes(
+                new Fix("write " + first, new TextRemedy([new TextEdit(whole, first)]), false),
+                new Fix("write " + second, new TextRemedy([new TextEdit(whole, second)]), false)));
+    }
+
+    /// <summary>Turns without a direction or an amount, and names that are used for more than one thing.</summary>
+    public void Turns(LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places)
+    {
+        int last = -1;
+        foreach (PlacedRow row in best.Rows)
+        {
+            if (row.MoveIndex == last || row.Variant is null)
+            {
+                continue;
+            }
+
+            last = row.MoveIndex;
+            TextSpan span = danced[row.Clause].Span;
+            if (row.Variant.TurnDirectionMissing)
+            {
+                ReportDirection(danced[row.Clause], row.Label);
+            }
+            else if (row.Variant.Definition is { Conflict: not null, Others.Count: > 0, Rows.Count: > 1 } used && danced[row.Clause].IsFigure && danced[row.Clause].Detail.Count == 0 && row.Variant.Rows.Count >= used.Rows.Count && !row.Variant.TurnAmountMissing)
+            {
+                ReportOtherUse(used, danced[row.Clause], row.Label);
+            }
+            else if (row.Variant.TurnAmountMissing)
+            {
+                Turn taken = Turn.None;
+                foreach (VariantRow made in row.Variant.Rows)
+                {
+                    taken += made.Action.Turn;
+                }
+
+                state.Add(ReadingRules.TurnAmountMissing.At(span, ("taken", taken.ToString())).OnCount(row.Label));
+            }
+        }
+
+        // a turn that was attached to a step
+        for (int i = 0; i < danced.Count; i++)
+        {
+            Clause clause = danced[i];
+            bool isAttached = clause.IsTurnOnly && !best.Rows.Any(r => r.Clause == i);
+            if (isAttached && clause.TurnSide is null && clause.Amount is not null)
+            {
+                ReportDirection(clause, LabelPlaces.FirstCount(places));
+            }
+            else if (isAttached && clause is { Amount: null, TurnTo: null } && SaysTurn(clause) && !TurnsPart(danced, i))
+            {
+                // "touch L together, turning right"
+                state.Add(ReadingRules.TurnAmountMissing.At(clause.Span, ("taken", "no turn")).OnCount(LabelPlaces.FirstCount(places)));
+            }
+        }
+    }
+
+    /// <summary>A foot or a direction that a move's own words name, and that nothing of the move has.</summary>
+    public void Unused(LineReading best, List<Clause> danced, string label)
+    {
+        for (int i = 0; i < danced.Count; i++)
+        {
+            Clause clause = danced[i];
+            List<PlacedRow> rows = best.Rows.FindAll(r => r.Clause == i);
+            if (rows.Count == 0 || clause.IsAmp)
+            {
+                continue;
+            }
+
+            bool foot = clause.Feet.Exists(f => !UsesFoot(rows, clause, f));
+            bool way = clause.Dir is Meaning dir && clause.IsFigure && !UsesWay(rows, clause, dir.Direction);
+            if (foot || way)
+            {
+                string words = state.Text.Substring(clause.Span.Start, clause.Span.Length);
+                state.Add(ReadingRules.WordsUnused.At(clause.Span, ("words", words), ("counts", label), ("unused", foot ? "foot" : "direction"), ("read", Phrasing.Describe(rows))));
+            }
+        }
+    }
+
+    /// <summary>Tells which words were taken for remarks, so that a move lost among them is seen.</summary>
+    public bool LeftOut(List<Clause> clauses, List<Clause> danced, List<(Clause Figure, int From, int To)> figures, LineReading best, TextSpan whole, string label)
+    {
+        List<Clause> left = [];
+        if (figures.Count == 0 && danced.Count < clauses.Count)
+        {
+            // a clause may have been copied with a note on it: its place in the text tells which it is
+            left.AddRange(clauses.Where(c => c.HasContent && !c.IsAmp && !danced.Exists(d => d.Start == c.Start && d.End == c.End)));
+        }
+
+        for (int i = 0; i < danced.Count; i++)
+        {
+            if (danced[i].HasContent && !danced[i].IsAmp && !danced[i].IsTurnOnly && !best.Rows.Exists(r => r.Clause == i))
+            {
+                left.Add(danced[i]);
+            }
+        }
+
+        foreach (Clause clause in left)
+        {
+            TextSpan span = clause.Start >= whole.Start && clause.End <= whole.End ? clause.Span : whole;
+            bool saidBefore = best.SaidTwice || (clause.Head?.Verb is ActionKind.Drop && best.Rows.Exists(r => r.Action.Kind is ActionKind.Drop));
+            Rule rule = !saidBefore && IsMoveOfItsOwn(clause) ? ReadingRules.MoveLeftOut : ReadingRules.WordsLeftOut;
+            state.Add(rule.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)));
+        }
+
+        return left.Count > 0;
+    }
+
+    // A remark on weight, hips or knees may be passed over with a hint; a turn or a foot that acts may not.
+    private static bool IsMoveOfItsOwn(Clause clause) => !clause.SaysEach && !clause.SaysFinish
+        && (clause.Amount is not null || (clause.HasTurnWord && clause.TurnSide is not null)
+            || clause.Head is { Verb: ActionKind.Step, Special: not "walk" } && clause.Feet.Count == 1
+            || clause.Head is { Verb: ActionKind.Rock or ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Kick or ActionKind.Hook or ActionKind.Flick or ActionKind.Stomp or ActionKind.Jump or ActionKind.Hop or ActionKind.Leap or ActionKind.Pivot or ActionKind.Unwind }
+            || clause.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Dig or ActionKind.Point or ActionKind.Kick or ActionKind.Hook or ActionKind.Stomp or ActionKind.Step }] }, ..] }
+            || (clause is { Link: not Link.None, Head.Verb: ActionKind.Drop } && NamesHeelOrToe(clause.HeadText)));
+
+    private static bool NamesHeelOrToe(string words) => words.Contains("heel", StringComparison.OrdinalIgnoreCase) || words.Contains("toe", StringComparison.OrdinalIgnoreCase);
+
+    // make, circle and swing are among the words of turning too, and often mean nothing
+    private bool SaysTurn(Clause clause)
+    {
+        ReadOnlySpan<char> words = state.Text.AsSpan(clause.Span.Start, clause.Span.Length);
+        return clause.TurnSide is not null
+            || words.Contains("turn", StringComparison.OrdinalIgnoreCase)
+            || words.Contains("spin", StringComparison.OrdinalIgnoreCase)
+            || words.Contains("rotat", StringComparison.OrdinalIgnoreCase);
+    }
+
+    // "turn right knee in", "both heels turn to right": not the body
+    private static bool TurnsPart(List<Clause> danced, int at)
+        => (at > 0 && danced[at].Link == Link.None && IsPart(danced[at - 1])) || (at + 1 < danced.Count && danced[at].LinkAfter == Link.None && IsPart(danced[at + 1]));
+
+    private static bool IsPart(Clause clause) => clause.Part.Length > 0
+        || clause.Head?.Verb is ActionKind.PopKnee or ActionKind.RollKnee or ActionKind.Hitch or ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.FanToe or ActionKind.FanHeel
+        || clause.Head?.Figures is [{ Rows: [{ Action.Kind: ActionKind.PopKnee or ActionKind.RollKnee or ActionKind.SplitToes or ActionKind.SplitHeels or ActionKind.FanToe or ActionKind.FanHeel }, ..] }, ..];
+
+    /// <summary>Sources differ on the name: the other use is offered.</summary>
+    private void ReportOtherUse(StepDefinition used, Clause clause, string count)
+    {
+        if (!state.ToldUses.Add(used.Id))
+        {
+            return;
+        }
+
+        OtherReading other = used.Others[0];
+        Diagnostic hint = ReadingRules.NameHasOtherReading.At(clause.Span, ("name", used.Name), ("other", other.Words)).OnCount(count);
+        if (other.Id is string id && state.Lexicon.Catalogue.Find(id) is { Conflict: null, Others.Count: 0 } meant)
+        {
+            hint = hint.WithFixes(new Fix("write '" + meant.Name + "'", new TextRemedy([new TextEdit(clause.Span, meant.Name)]), false));
+        }
+
+        state.Add(hint);
+    }
+
+    private void ReportDirection(Clause clause, string? count)
+    {
+        TextSpan at = clause.Span;
+        state.Add(ReadingRules.TurnDirectionMissing.At(at).OnCount(count).WithFixes(
+            new Fix("turn right", new TextRemedy([new TextEdit(new TextSpan(at.End, 0), " right")]), false),
+            new Fix("turn left", new TextRemedy([new TextEdit(new TextSpan(at.End, 0), " left")]), false)));
+    }
+
+    private static bool UsesFoot(List<PlacedRow> rows, Clause clause, FootWord word)
+    {
+        if (word.MayBeReference || clause.Reference == word.Foot || clause.WeightFoot == word.Foot || clause.TurnSide == word.Foot)
+        {
+            return true;
+        }
+
+        Direction way = word.Foot == Foot.Right ? Direction.Right : Direction.Left;
+        return rows.Exists(r => r.Action.Foot.ToFoot() == word.Foot || r.Action.Foot == ActingFoot.Both || r.Action.Direction == way
+            || r.Variant?.Definition?.NamedBy is NamedBy.Travel or NamedBy.Turn || (r.Action.Foot == ActingFoot.None && !word.IsCertain));
+    }
+
+    private static bool UsesWay(List<PlacedRow> rows, Clause clause, Direction way)
+    {
+        Direction family = FigureComparison.Family(way);
+        bool told = way is Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind or Direction.LockBehind or Direction.LockFront || (way == Direction.Side && clause.DirSide is null);
+        Direction across = way == Direction.Forward ? Direction.CrossFront : way == Direction.Back ? Direction.CrossBehind : family;
+        return !told || rows.Exists(r => FigureComparison.Family(r.Action.Direction) == family || FigureComparison.Family(r.Action.Direction) == across || r.Action.Turn.Sign != 0 || r.Action.Direction == Direction.Unstated || r.Action.Foot is ActingFoot.Both or ActingFoot.None);
+    }
+}

@@ -1,0 +1,162 @@
+using System.Globalization;
+using Scuff.Dances;
+using Scuff.Diagnostics;
+using Scuff.Stance;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>Reads a line that only says to repeat counts that are written out already.</summary>
+internal sealed class RepeatReader(ReaderState state)
+{
+    /// <summary>"Repeat 1-4 on the other foot": the moves of those counts again, mirrored when said or when only that is possible.</summary>
+    public LineContent? Read(List<Clause> clauses, IReadOnlyList<LabelPlace> places, TextSpan whole, int line, string label, List<(Facing Facing, TextSpan Span)> clocks)
+    {
+        if (places.Count == 0)
+        {
+            return null;
+        }
+
+        Clause repeat = clauses.First(c => c.IsRepeat);
+        bool mirrored = clauses.Any(c => c.IsMirrored);
+        Foot? leading = clauses.SelectMany(c => c.Feet).Select(f => (Foot?)f.Foot).FirstOrDefault() ?? clauses.Select(c => c.DirSide ?? c.TurnSide).FirstOrDefault(s => s is not null);
+        Counts length = LabelPlaces.EndOf(places.Max(p => p.Place)) - Counts.FromWhole(places[0].Place.Value.Floor);
+        Counts from;
+        List<WrittenLine> source = state.SectionLines;
+        if (repeat.RepeatSection is int named && named >= 1 && named <= state.Sections.Count)
+        {
+            source = [.. state.Sections[named - 1].Lines];
+            repeat.RepeatCounts ??= (1, state.Sections[named - 1].Length.Value.Floor);
+        }
+        else if (repeat.RepeatSection is not null)
+        {
+            return null;
+        }
+
+        if (repeat.RepeatCounts is (int first, int lastCount))
+        {
+            from = Counts.FromWhole(first - 1);
+            Counts to = Counts.FromWhole(lastCount);
+            if (to - from != length)
+            {
+                state.Add(ReadingRules.MovesDoNotFit.At(whole, ("counts", label), ("labels", LabelPlaces.Many(length.Value.Floor, "count")), ("actions", LabelPlaces.Many((to - from).Value.Floor, "count"))).OnCount(LabelPlaces.FirstCount(places)));
+                length = Counts.Min(length, to - from);
+            }
+
+            if (repeat.RepeatSection is null && (first > 8 || source.Count == 0 || !source.Any(l => l.Counts.Start <= from && l.Counts.End > from)))
+            {
+                if (state.Sections.Count > 0)
+                {
+                    source = [.. state.Sections[^1].Lines];
+                }
+            }
+        }
+        else
+        {
+            from = Counts.FromWhole(places[0].Place.Value.Floor) - length;
+            if (from < Counts.Zero && state.Sections.Count > 0)
+            {
+                source = [.. state.Sections[^1].Lines];
+                from = Counts.Zero;
+            }
+
+            if (from < Counts.Zero || source.Count == 0)
+            {
+                return null;
+            }
+
+            string taken = string.Create(CultureInfo.InvariantCulture, $"{from.Value.Floor + 1}-{(from + length).Value.Floor}");
+            if (places[0].Place.Value.Floor != length.Value.Floor || from != Counts.Zero)
+            {
+                state.Add(ReadingRules.RepeatWithoutCounts.At(whole, ("taken", taken)).OnCount(LabelPlaces.FirstCount(places)));
+            }
+            else
+            {
+                state.Add(ReadingRules.RepeatWithoutCounts.At(whole, ("taken", taken)).OnCount(LabelPlaces.FirstCount(places)) with { Severity = Severity.Hint });
+            }
+        }
+
+        List<WrittenMove> copied = [];
+        Foot? sourceFirst = null;
+        Counts shift = Counts.FromWhole(places[0].Place.Value.Floor) - from;
+        foreach (WrittenLine written in source)
+        {
+            foreach (WrittenMove move in written.Moves)
+            {
+                List<WrittenStep> steps = [];
+                foreach (WrittenStep step in move.Steps)
+                {
+                    Counts place = step.Count.Place;
+                    if (place < from || place >= from + length)
+                    {
+                        continue;
+                    }
+
+                    sourceFirst ??= step.Action.Foot.ToFoot();
+                    Counts moved = place + shift;
+                    steps.Add(step with { Count = new WrittenCount(CountGrid.LabelOf(moved), moved), Span = whole, Line = line });
+                }
+
+                if (steps.Count > 0)
+                {
+                    copied.Add(move with { Steps = steps.ToValueList(), Span = whole });
+                }
+            }
+        }
+
+        if (copied.Count == 0)
+        {
+            return null;
+        }
+
+        if (RepeatedWay(clauses) is Direction towards)
+        {
+            bool going = copied.SelectMany(m => m.Steps).All(s => s.Action.Traits.Stretches || s.Action.Direction is Direction.Forward or Direction.Back || s.Action.Foot == ActingFoot.None);
+            if (!going)
+            {
+                return null;
+            }
+
+            // "the same going forward": the feet as before, the other way
+            copied = copied.ConvertAll(m => m with { Definition = null, Named = null, Steps = m.Steps.Select(s => s.Action.Direction is Direction.Forward or Direction.Back ? s with { Action = s.Action with { Direction = towards } } : s).ToValueList() });
+        }
+        else if (clauses.Exists(c => c.Dir is not null && c.DirSide is null) || clauses.Exists(c => c.Amount is not null))
+        {
+            return null;
+        }
+
+        bool flip = mirrored;
+        if (!mirrored && leading is Foot lead && sourceFirst is Foot sf)
+        {
+            flip = lead != sf;
+        }
+        else if (!mirrored && sourceFirst is Foot source1 && state.Weight.FreeFoot() is Foot free && free != source1)
+        {
+            flip = true;
+        }
+
+        if (flip)
+        {
+            copied = copied.Select(m => m with
+            {
+                Named = m.Named?.Other(),
+                StatedTurn = m.StatedTurn is Turn t ? -t : null,
+                Steps = m.Steps.Select(s => s with { Action = s.Action.Mirrored(), Gesture = DanceMirror.MirrorWords(s.Gesture) }).ToValueList(),
+            }).ToList();
+        }
+
+        copied = copied.Select(m => m with { Words = Phrasing.Describe(m) }).ToList();
+        Weight weight = state.Weight;
+        foreach (WrittenStep step in copied.SelectMany(m => m.Steps))
+        {
+            weight = step.Action.WeightAfter(weight);
+        }
+
+        state.Follow(copied, weight);
+        Counts end = places.Max(p => p.Place);
+        return new LineContent(copied.ToValueList(), clocks.Select(c => new FacingClaim(c.Facing, end, c.Span)).ToValueList(), true);
+    }
+
+    /// <summary>Forward or back, when the repeat is said to go that way.</summary>
+    private static Direction? RepeatedWay(List<Clause> clauses) => clauses.Select(c => c.Dir?.Direction).FirstOrDefault(d => d is Direction.Forward or Direction.Back);
+}
