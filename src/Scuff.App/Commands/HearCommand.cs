@@ -129,7 +129,7 @@ internal sealed class HearCommand : IProgramCommand
         HeardTrack Hear(int i)
         {
             (string name, string? trouble) = files[i];
-            IProgress<double> part = progress.Of(i, name);
+            IProgress<double> part = progress.Of(i, Path.GetFileName(name));
             HeardTrack track = trouble is null ? reader.Read(name, part) : HeardTrack.Refused(name, trouble);
             part.Report(1);
             return track;

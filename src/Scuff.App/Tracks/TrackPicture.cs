@@ -74,7 +74,7 @@ internal static class TrackPicture
         : string.Create(
             CultureInfo.InvariantCulture,
             $"{TrackWords.Length(map.Seconds)}, {TrackWords.Tempo(map.Tempo.Value)} beats a minute, {TrackWords.Meter(map.Meter.Value)}, {TrackWords.Swing(map.Swing.Value)}")
-            + (map.FirstCount.Value >= 0 ? $", intro {TrackWords.Counts(TrackWords.IntroOf(map))}" : "");
+            + (map.FirstCount.Value >= 0 && TrackWords.IntroOf(map) > 0 ? $", intro {TrackWords.Counts(TrackWords.IntroOf(map))}" : "");
 
     private static double X(double seconds, double from) => Math.Clamp((seconds - from) / SecondsInRow, 0, 1) * Width;
 
@@ -184,7 +184,10 @@ internal static class TrackPicture
             string words = isOdd ? TrackWords.Counts(short8!.Beats) : last is null ? "" : string.Create(CultureInfo.InvariantCulture, $"{eight}");
             if (words.Length > 0 && x + 4 >= free)
             {
-                Add(svg, $"<text x=\"{x + 4:0.#}\" y=\"{TicksTop + 22}\" font-size=\"12\" fill=\"{(isOdd ? Ink : Soft)}\"");
+                // near the end of a row there is room on the left only
+                bool goesLeft = x + 4 + (words.Length * 7) > Width + Right;
+                Add(svg, $"<text x=\"{(goesLeft ? x - 4 : x + 4):0.#}\" y=\"{TicksTop + 22}\" font-size=\"12\" fill=\"{(isOdd ? Ink : Soft)}\"");
+                svg.Append(goesLeft ? " text-anchor=\"end\"" : "");
                 svg.Append(isOdd ? " font-weight=\"bold\" text-decoration=\"underline\">" : ">").Append(words).Append("</text>\n");
                 free = x + 8 + (words.Length * 7);
             }
@@ -195,7 +198,9 @@ internal static class TrackPicture
         {
             double x = X(start, from);
             Add(svg, $"<path d=\"M{x:0.#} {TicksTop + 18}l6 11h-12z\" fill=\"{Ink}\"/>");
-            Add(svg, $"<text x=\"{x + 10:0.#}\" y=\"{TicksTop + 36}\" font-size=\"12\" font-weight=\"bold\" fill=\"{Ink}\">the dance starts</text>\n");
+            bool goesLeft = x > Width - 90;
+            Add(svg, $"<text x=\"{(goesLeft ? x - 10 : x + 10):0.#}\" y=\"{TicksTop + 36}\" font-size=\"12\" font-weight=\"bold\" fill=\"{Ink}\"");
+            svg.Append(goesLeft ? " text-anchor=\"end\"" : "").Append(">the dance starts</text>\n");
         }
     }
 

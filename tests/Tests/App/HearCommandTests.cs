@@ -223,6 +223,7 @@ public sealed class HearCommandTests
         Assert.Contains("A verse, 32 counts", words);
         Assert.Contains("(A verse)", words);
         Assert.Contains("4 counts", words);
+        Assert.All(svg.Descendants().Where(e => e.Name.LocalName == "text"), t => Assert.InRange((double)t.Attribute("x")!, -20, 1208));
         Assert.Contains("the dance starts", words);
         Assert.Equal(["0:00", "0:40"], words.Where(w => w.Length == 4 && w[1] == ':'));
         Assert.Single(svg.Descendants(), e => (string?)e.Attribute("fill") == "url(#stop)");
