@@ -13,6 +13,12 @@ public static class TrackListener
 {
     private const int FewestBeats = 8;
 
+    // Counts of the longest intro that a floor waits for.
+    private const int LongestIntro = 64;
+
+    // Where beats were found in noise their mean logit is lower; in music it is higher.
+    private const float LeastClarity = -0.4f;
+
     // Below this the loudest moment of a file is noise of its own making.
     private const float Silence = -70;
 
@@ -58,23 +64,62 @@ public static class TrackListener
         CountRow three = CountPath.Find(beats, heard, 3, BoundaryEvidence.Of(start, 3, features));
         bool isThree = three.Score > four.Score;
         CountRow counts = isThree ? three : four;
-        double sure = Sureness(Math.Abs(three.Score - four.Score) / Math.Sqrt(beats.Length));
+        double meterSure = Sureness(Math.Abs(three.Score - four.Score) / Math.Sqrt(beats.Length));
         int[] starts = SectionFinder.Find(counts);
         string[] labels = SectionLabels.Find(starts, beats.Length, features);
-        double tempo = TempoOf(beats);
+        (Estimate<double> swing, bool isCompound) = SwingMeter.Of(spectrum, beats);
+        Meter meter = isThree ? Meter.Three : new Meter(4, isCompound);
+        float clarity = CountPath.Near(heard.Beat, beats).Average();
         return map with
         {
             Beats = [.. beats.Select((b, i) => new TrackBeat(b, ((counts.Counts[i] - 1) % counts.BeatsInBar) + 1, counts.Counts[i]))],
-            Tempo = new Estimate<double>(tempo, 0.5, [new Alternative<double>(tempo / 2, 0.25), new Alternative<double>(tempo * 2, 0.25)]),
-            Meter = new Estimate<Meter>(isThree ? Meter.Three : Meter.Four, sure, [new Alternative<Meter>(isThree ? Meter.Four : Meter.Three, 1 - sure)]),
-            Swing = SwingMeter.Of(spectrum, beats),
+            Tempo = TempoOf(row, heard.Beat, clarity),
+            Meter = new Estimate<Meter>(meter, meterSure, [new Alternative<Meter>(isThree ? Meter.Four : Meter.Three, 1 - meterSure)]),
+            Swing = swing,
             Sections =
             [
                 .. starts.Select((s, i) => new TrackSection(s, (i + 1 < starts.Length ? starts[i + 1] : beats.Length) - s, labels[i], "", Sureness(counts.Start[s]))),
             ],
-            Breaks = [.. StopFinder.Find(beats, counts.Counts, heard)],
-            FirstCount = new Estimate<int>(starts.Length > 0 ? starts[0] : 0, 0.5),
+            Breaks = [.. StopFinder.Find(beats, counts.Counts, heard).Concat(DropFinder.Find(beats, starts, features)).OrderBy(b => b.Start)],
+            FirstCount = FirstCountOf(starts, counts),
+            Remark = clarity < LeastClarity ? "The beat of this track is hard to hear. Check it by tapping along before you trust what stands here." : "",
         };
+    }
+
+    // A dance usually starts where the intro ends, if the intro is one that people wait for; else with the music. Common practice.
+    private static Estimate<int> FirstCountOf(int[] starts, CountRow counts)
+    {
+        if (starts.Length == 0)
+        {
+            return new Estimate<int>(0, 0);
+        }
+
+        int intro = starts.Length > 1 ? starts[1] - starts[0] : 0;
+        bool isWaitedFor = intro is >= FewestBeats and <= LongestIntro;
+        int first = isWaitedFor ? starts[1] : starts[0];
+        double sure = isWaitedFor ? Sureness(counts.Start[first]) : 0.5;
+        int eight = counts.BeatsInBar == 3 ? 6 : 8;
+        IEnumerable<int> others = new[] { starts[0], starts[0] + (2 * eight), starts[0] + (4 * eight) }.Where(b => b != first && b < counts.Counts.Length).Distinct();
+        return new Estimate<int>(first, sure, [.. others.Select(b => new Alternative<int>(b, (1 - sure) / 3))]);
+    }
+
+    // The same beats counted twice as fast or slow, by how well those rows agree with what was heard.
+    private static Estimate<double> TempoOf(BeatRow row, float[] heard, float clarity)
+    {
+        double tempo = TempoOf(row.Seconds);
+        double length = 60 / tempo;
+        List<Alternative<double>> others = [];
+        double all = 1;
+        foreach (double factor in new[] { 0.5, 2.0 })
+        {
+            BeatRow other = BeatPath.Find(heard, row.Seconds[0], row.Seconds[^1] + length, length / factor * 0.9, length / factor * 1.1);
+            double weight = other.Seconds.Length < 2 ? 0 : Math.Exp(Math.Min(0, (other.Score - row.Score) / (4 * Math.Sqrt(row.Seconds.Length))));
+            others.Add(new Alternative<double>(tempo * factor, weight));
+            all += weight;
+        }
+
+        double clear = Sureness(1.5 * (clarity + 0.5));
+        return new Estimate<double>(tempo, clear / all, [.. others.Select(o => o with { Confidence = o.Confidence * clear / all }).OrderByDescending(o => o.Confidence)]);
     }
 
     private static double Sureness(double logit) => 1 / (1 + Math.Exp(-logit));

@@ -23,7 +23,7 @@ internal static class CountPath
     private const float Pickup = 1;
 
     // A section begins on a one.
-    private const float StartWeight = 0.7f;
+    private const float StartWeight = 1.2f;
 
     /// <summary>The counts of the beats in a meter.</summary>
     /// <param name="beats">The beats in seconds.</param>
@@ -116,6 +116,6 @@ internal static class CountPath
         }
 
         float price = done % beatsInBar == 0 ? OddEight : done % 2 == 0 && beatsInBar == 4 ? HalfBar : OddBar;
-        return price - Math.Clamp(start, -1, 3);
+        return price - Math.Clamp(1.3f * start, -1, 5);
     }
 }

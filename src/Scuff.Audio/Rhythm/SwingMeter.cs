@@ -14,7 +14,7 @@ internal static class SwingMeter
     // A note between the beats lies from here to there in the beat, whatever the swing.
     private const double From = 0.44;
 
-    private const double To = 0.74;
+    private const double To = 0.72;
 
     // Notes that fall together are this far apart, in parts of a beat.
     private const double Spread = 0.022;
@@ -22,12 +22,15 @@ internal static class SwingMeter
     // Of its own height a rise begins at this part.
     private const float RisesFrom = 0.3f;
 
-    /// <summary>The ratio over all beats; 1 with no confidence where next to nothing lies between them.</summary>
-    public static Estimate<double> Of(Spectrogram spectrum, double[] beats)
+    /// <summary>
+    /// The ratio over all beats, 1 with no confidence where next to nothing lies between them; and whether every beat falls into
+    /// three, as in 6/8 felt in two: then there is a note on both thirds and none on the half.
+    /// </summary>
+    public static (Estimate<double> Ratio, bool IsCompound) Of(Spectrogram spectrum, double[] beats)
     {
         if (beats.Length < 8)
         {
-            return new Estimate<double>(1, 0);
+            return (new Estimate<double>(1, 0), false);
         }
 
         double[] onsets = new double[Bins];
@@ -53,7 +56,10 @@ internal static class SwingMeter
         double clear = onBeat > 0 ? (strength8 - floor) / onBeat : 0;
         if (eighth > 1.15)
         {
-            return new Estimate<double>(eighth, Math.Clamp(clear * 3, 0, 1), [new Alternative<double>(1, Math.Clamp(1 - (clear * 3), 0, 1))]);
+            double first = PeakOf(smooth, 0.29 + late, 0.38 + late).Height - floor;
+            double half = PeakOf(smooth, 0.48 + late, 0.52 + late).Height - floor;
+            bool isCompound = first > 0.3 * (strength8 - floor) && first > 1.5 * half && first > 0.1 * onBeat && Math.Abs(eighth - 2) < 0.35;
+            return (new Estimate<double>(eighth, Math.Clamp(clear * 3, 0, 1), [new Alternative<double>(1, Math.Clamp(1 - (clear * 3), 0, 1))]), isCompound);
         }
 
         // straight eighths: perhaps their halves swing
@@ -70,9 +76,10 @@ internal static class SwingMeter
         double low = folded.Order().ElementAt(Bins / 4);
         double sixteenth = RatioOf(place16);
         double seen = on > 0 ? (strength16 - low) / on : 0;
-        return sixteenth > 1.22 && seen > 0.12
+        Estimate<double> ratio = sixteenth > 1.22 && seen > 0.12
             ? new Estimate<double>(sixteenth, Math.Clamp(seen * 2, 0, 1), [new Alternative<double>(eighth, 0.3)])
             : new Estimate<double>(Math.Max(1, eighth), Math.Clamp(clear * 3, 0, 1));
+        return (ratio, false);
     }
 
     private static double RatioOf(double place) => Math.Clamp(place / (1 - place), 1, 3);
@@ -137,10 +144,18 @@ internal static class SwingMeter
     {
         int first = (int)Math.Round(from * Bins);
         int last = (int)Math.Round(to * Bins);
-        int top = first;
+        int top = int.MinValue;
         for (int i = first; i <= last; i++)
         {
-            top = bins[(i + Bins) % Bins] > bins[(top + Bins) % Bins] ? i : top;
+            double here = bins[(i + Bins) % Bins];
+            bool isPeak = here >= bins[(i - 1 + Bins) % Bins] && here >= bins[(i + 1 + Bins) % Bins];
+            top = isPeak && (top < first || here > bins[(top + Bins) % Bins]) ? i : top;
+        }
+
+        // a slope is no peak: what stands highest at the edge belongs to something outside
+        if (top < first)
+        {
+            return ((from + to) / 2, 0);
         }
 
         double a = bins[(top - 1 + Bins) % Bins];

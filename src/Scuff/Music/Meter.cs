@@ -1,7 +1,7 @@
 namespace Scuff.Music;
 
 /// <summary>How the beats of a track fall into bars.</summary>
-/// <param name="BeatsInBar">Beats a bar: 4, 3, or 2 where six eighths are felt in two.</param>
+/// <param name="BeatsInBar">Beats a bar: 4 or 3. Six eighths felt in two are written as four such beats, two of their bars.</param>
 /// <param name="IsCompound">Each beat falls into three, as in 6/8 felt in two.</param>
 public sealed record Meter(int BeatsInBar, bool IsCompound = false)
 {
