@@ -4,7 +4,7 @@ using BenchmarkDotNet.Running;
 
 // "quick" prints the best of several; "dances FOLDER COUNT" writes different dances for bench/cold.sh;
 // "score CORPUS ESTIMATES" measures estimates against a corpus;
-// "songs FOLDER" writes songs of our own band with their truth; anything else chooses among the classes with a [Benchmark] (--filter)
+// "estimate CORPUS OUT" hears a corpus (bench/estimate); "songs FOLDER" writes songs of our own band with their truth; anything else chooses among the classes with a [Benchmark] (--filter)
 switch (args)
 {
     case ["quick"]:
@@ -21,6 +21,8 @@ switch (args)
     case ["score", string corpus, string estimates]:
         Scores.Print(Console.Out, corpus, estimates);
         break;
+    case ["estimate", string songs, string answers, .. string[] options]:
+        return Estimates.Write(Console.Out, songs, answers, options) ? 0 : 2;
     case ["songs", string folder, .. string[] options]:
         return SongCorpus.Write(Console.Out, folder, options) ? 0 : 2;
     default:

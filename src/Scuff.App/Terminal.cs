@@ -26,6 +26,15 @@ internal sealed class Terminal
     /// <summary>The folder that names of files start from.</summary>
     public required string Folder { get; init; }
 
+    /// <summary>Whether standard error is a screen, where a line can be written over.</summary>
+    public bool ErrorIsScreen { get; init; }
+
+    /// <summary>What an environment variable holds, or null.</summary>
+    public Func<string, string?> Variable { get; init; } = _ => null;
+
+    /// <summary>The home folder of the user; empty where nothing of theirs may be touched.</summary>
+    public string Home { get; init; } = "";
+
     /// <summary>Colours of <see cref="Out"/>.</summary>
     public Paint Paint { get; init; }
 
@@ -50,6 +59,9 @@ internal sealed class Terminal
             OpenOutput = Console.OpenStandardOutput,
             OutputIsPiped = Console.IsOutputRedirected,
             InputIsPiped = Console.IsInputRedirected,
+            ErrorIsScreen = !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") is not "dumb",
+            Variable = Environment.GetEnvironmentVariable,
+            Home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile),
             Folder = Environment.CurrentDirectory,
             Paint = new Paint(mayColour && !Console.IsOutputRedirected),
             ErrorPaint = new Paint(mayColour && !Console.IsErrorRedirected),

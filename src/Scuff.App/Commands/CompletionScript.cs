@@ -12,6 +12,9 @@ internal sealed class CompletionScript(Command scuff)
 {
     private static readonly string[] TakesFiles = ["files"];
 
+    // files of many endings: a shell offers every one
+    private static readonly string[] TakesAnyFiles = ["tracks"];
+
     /// <summary>For bash 4 or later.</summary>
     public string ForBash()
     {
@@ -48,6 +51,8 @@ internal sealed class CompletionScript(Command scuff)
             script.Append($"            case \"$word\" in -*) COMPREPLY=($(compgen -W '{options} --help' -- \"$word\"));;\n");
             script.Append(command.Arguments.Any(IsFiles)
                 ? "                *) COMPREPLY=($(compgen -f -X '!*.dance' -- \"$word\") $(compgen -d -- \"$word\"));;\n"
+                : command.Arguments.Any(IsAnyFiles)
+                ? "                *) COMPREPLY=($(compgen -f -- \"$word\"));;\n"
                 : $"                *) COMPREPLY=($(compgen -W '{values}' -- \"$word\"));;\n");
             script.Append("            esac ;;\n");
         }
@@ -89,6 +94,10 @@ internal sealed class CompletionScript(Command scuff)
             if (command.Arguments.Any(IsFiles))
             {
                 specs.Add(Quoted("*:dance:_files -g \"*.dance(-.)\""));
+            }
+            else if (command.Arguments.Any(IsAnyFiles))
+            {
+                specs.Add(Quoted("*:track:_files"));
             }
             else if (values.Length > 0)
             {
@@ -133,6 +142,10 @@ internal sealed class CompletionScript(Command scuff)
             {
                 script.Append($"{when} -k -a '(__fish_complete_suffix .dance)'\n");
             }
+            else if (command.Arguments.Any(IsAnyFiles))
+            {
+                script.Append($"{when} -F\n");
+            }
             else if (arguments.Length > 0)
             {
                 script.Append($"{when} -a {Quoted(string.Join(' ', arguments))}\n");
@@ -143,6 +156,8 @@ internal sealed class CompletionScript(Command scuff)
     }
 
     private static bool IsFiles(Argument argument) => TakesFiles.Contains(argument.Name, StringComparer.Ordinal);
+
+    private static bool IsAnyFiles(Argument argument) => TakesAnyFiles.Contains(argument.Name, StringComparer.Ordinal);
 
     private static bool TakesValue(Option option) => option.ValueType != typeof(bool) && option.Arity.MaximumNumberOfValues > 0;
 

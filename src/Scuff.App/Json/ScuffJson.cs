@@ -13,6 +13,7 @@ namespace Scuff.App.Json;
 [JsonSerializable(typeof(IReadOnlyList<LanguageRow>))]
 [JsonSerializable(typeof(IReadOnlyList<LevelledFile>))]
 [JsonSerializable(typeof(ComparedFiles))]
+[JsonSerializable(typeof(IReadOnlyList<HeardTrackRow>))]
 internal sealed partial class ScuffJson : JsonSerializerContext
 {
     // Counts such as 3& stay readable; the answer is no part of a web page.
@@ -38,6 +39,10 @@ internal sealed partial class ScuffJson : JsonSerializerContext
 
     /// <summary>Writes languages.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<LanguageRow> languages) => Write(writer, languages, Readable.IReadOnlyListLanguageRow);
+
+    /// <summary>Writes what was heard.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<HeardTrackRow> tracks) => Write(writer, tracks, Readable.IReadOnlyListHeardTrackRow);
+
     /// <summary>Writes what compare found.</summary>
     public static void Write(TextWriter writer, ComparedFiles files) => Write(writer, files, Readable.ComparedFiles);
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Scuff.Music;
 
 namespace Scuff.Audio.Evaluation;
 
@@ -52,6 +53,27 @@ public sealed record TrackAnswer
     /// <summary>Reads what <see cref="Write"/> writes; names it does not know are left out.</summary>
     /// <exception cref="JsonException">It is no answer.</exception>
     public static TrackAnswer Read(string json) => JsonSerializer.Deserialize<TrackAnswer>(json, ScoreJson.Options) ?? throw new JsonException("The file says null.");
+
+    /// <summary>What a map says, without how long it took.</summary>
+    public static TrackAnswer Of(TrackMap map)
+    {
+        ArgumentNullException.ThrowIfNull(map);
+        ValueList<TrackBeat> beats = map.Beats;
+        return new()
+        {
+            Beats = [.. beats.Select(b => b.Seconds)],
+            Downbeats = [.. beats.Where(b => b.BarPosition == 1).Select(b => b.Seconds)],
+            TempoBpm = map.Tempo.Value,
+            FirstCountBeatIndex = map.FirstCount.Value >= 0 ? map.FirstCount.Value : null,
+            CountOnes = [.. beats.Where(b => b.Count == 1).Select(b => b.Seconds)],
+            Sections = [.. map.Sections.Select(s => new AnswerSection(beats[s.FirstBeat].Seconds, EndOf(s), s.Label))],
+            Breaks = [.. map.Breaks.Select(b => new AnswerBreak(b.Start, b.End, b.IsStop ? AnswerBreak.Stop : AnswerBreak.Drop))],
+            SwingRatio = map.Swing.Value,
+            AudioSeconds = map.Seconds,
+        };
+
+        double EndOf(TrackSection section) => section.FirstBeat + section.Beats < beats.Count ? beats[section.FirstBeat + section.Beats].Seconds : map.Seconds;
+    }
 
     /// <summary>The answer as JSON, in the names of the corpus format; what is null is left out.</summary>
     public string Write() => JsonSerializer.Serialize(this, ScoreJson.Options);

@@ -28,6 +28,8 @@ public sealed class ArrowTests
         ["Scuff.Diagnostics"] = [],
         ["Scuff.Stance"] = ["Scuff.Timing"],
         ["Scuff.Music"] = ["Scuff.Timing"],
+        ["Scuff.Music.Corrections"] = ["Scuff.Music"],
+        ["Scuff.Music.Labels"] = ["Scuff.Music"],
         ["Scuff.Steps"] = ["Scuff.Timing", "Scuff.Stance", "Scuff.Diagnostics"],
         ["Scuff.Dances"] = ["Scuff.Timing", "Scuff.Stance", "Scuff.Steps", "Scuff.Diagnostics"],
         ["Scuff.Timelines"] = ["Scuff.Timing", "Scuff.Stance", "Scuff.Steps", "Scuff.Dances", "Scuff.Diagnostics"],

@@ -1,0 +1,119 @@
+using Scuff.App.Files;
+using Scuff.Audio;
+using Scuff.Audio.Decoding;
+using Scuff.Audio.Signals;
+using Scuff.Music;
+using Scuff.Music.Labels;
+
+namespace Scuff.App.Tracks;
+
+/// <summary>From the name of a file to the map of its track: sound is heard, maps by hand and label files are read.</summary>
+/// <param name="cache">What was heard before.</param>
+/// <param name="terminal">Where names start from.</param>
+internal sealed class TrackReader(TrackCache cache, Terminal terminal)
+{
+    // A minute of a track by hand is a line; labels of an hour at 400 beats a minute are half a megabyte.
+    private const int LargestText = 4 * 1024 * 1024;
+
+    // Of the work on a file, reading it is about a third.
+    private const double PartOfReading = 0.35;
+
+    /// <summary>Reads one. Never throws for a trouble of the world: it is told in the answer.</summary>
+    /// <param name="name">The file as named.</param>
+    /// <param name="progress">Is told the part of the work that is done, 0 to 1.</param>
+    public HeardTrack Read(string name, IProgress<double> progress)
+    {
+        string path = terminal.FullPath(name);
+        if (name.EndsWith(TrackFiles.MapEnding, StringComparison.OrdinalIgnoreCase))
+        {
+            return ByHand(name, TextOf(path, name, out string? trouble) is { } text ? TrackMapText.Read(text) : null, trouble);
+        }
+
+        if (name.EndsWith(TrackFiles.BeatsEnding, StringComparison.OrdinalIgnoreCase))
+        {
+            return FromLabels(name, path);
+        }
+
+        string? key = cache.KeyOf(path);
+        if (cache.Find(key) is { } known)
+        {
+            return new HeardTrack(name, known.Map, known.Warning, null);
+        }
+
+        try
+        {
+            HeardFile file = AudioFile.Read(path, Hearing.Rate, new Part(progress, PartOfReading));
+            TrackMap map = TrackListener.Listen(file.Audio) with { Title = file.Tags.Title ?? "", Artist = file.Tags.Artist ?? "" };
+            cache.Keep(key, map, file.Warning);
+            return new HeardTrack(name, map, file.Warning, null);
+        }
+        catch (AudioException trouble)
+        {
+            return HeardTrack.Refused(name, $"{name} could not be heard. {trouble.Message}");
+        }
+    }
+
+    private static HeardTrack ByHand(string name, MapReading? reading, string? trouble) => reading switch
+    {
+        null => HeardTrack.Refused(name, trouble!),
+        { Map: { } map } => new HeardTrack(name, map, null, null),
+        _ => HeardTrack.Refused(name, $"{name}, {reading.Troubles[0]}{More(reading.Troubles.Count - 1)}"),
+    };
+
+    private static string More(int others) => others switch { 0 => "", 1 => " (and one more)", _ => FormattableString.Invariant($" (and {others} more)") };
+
+    private static string? TextOf(string path, string name, out string? trouble)
+    {
+        trouble = null;
+        try
+        {
+            FileInfo file = new(path);
+            if (file.Length > LargestText)
+            {
+                trouble = $"{name} is too large to be a text about a track.";
+                return null;
+            }
+
+            DecodedText text = TextDecoding.Decode(File.ReadAllBytes(path));
+            trouble = text.Trouble is { } words ? $"{name} {words}." : null;
+            return text.Trouble is null ? text.Text : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            trouble = FileWords.NotRead(name, e);
+            return null;
+        }
+    }
+
+    private static HeardTrack FromLabels(string name, string path)
+    {
+        string sectionsName = name[..^TrackFiles.BeatsEnding.Length] + TrackFiles.SectionsEnding;
+        string sectionsPath = path[..^TrackFiles.BeatsEnding.Length] + TrackFiles.SectionsEnding;
+        if (TextOf(path, name, out string? trouble) is not { } beats)
+        {
+            return HeardTrack.Refused(name, trouble!);
+        }
+
+        LabelReading sections = new([], []);
+        if (File.Exists(sectionsPath))
+        {
+            if (TextOf(sectionsPath, sectionsName, out trouble) is not { } text)
+            {
+                return HeardTrack.Refused(name, trouble!);
+            }
+
+            sections = LabelFile.Read(text);
+            if (sections.Troubles.Count > 0)
+            {
+                return HeardTrack.Refused(name, $"{sectionsName}, {sections.Troubles[0]}{More(sections.Troubles.Count - 1)}");
+            }
+        }
+
+        return ByHand(name, TrackLabels.ToMap(LabelFile.Read(beats), sections), null);
+    }
+
+    private sealed class Part(IProgress<double> whole, double part) : IProgress<double>
+    {
+        public void Report(double value) => whole.Report(value * part);
+    }
+}
