@@ -32,7 +32,7 @@ internal static class WholeFile
 
         string temporary = Path.Combine(
             Path.GetDirectoryName(target) ?? "",
-            $".{Path.GetFileName(target)}.{Environment.ProcessId}.tmp");
+            $".{Path.GetFileName(target)}.{Environment.ProcessId}-{Environment.CurrentManagedThreadId}.tmp");
         try
         {
             using (FileStream stream = new(temporary, FileMode.Create, FileAccess.Write, FileShare.None))

@@ -53,7 +53,9 @@ internal static class TrackReport
                 string row = string.Create(
                     CultureInfo.InvariantCulture,
                     $"{TrackWords.Time(map.Beats[section.FirstBeat].Seconds),-7}  {section.Beats,6}  {TrackWords.Section(section)}");
-                Line("", section.Confidence < HeardTrack.Doubtful ? row + "  (its start is a guess)" : row);
+
+                // the first one begins where the music does
+                Line("", section.FirstBeat > map.Sections[0].FirstBeat && section.Confidence < HeardTrack.Doubtful ? row + "  (its start is a guess)" : row);
             }
         }
 

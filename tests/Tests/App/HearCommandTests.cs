@@ -170,6 +170,18 @@ public sealed class HearCommandTests
     }
 
     [Fact]
+    public void One_sound_under_many_names_is_kept_though_all_are_heard_at_once()
+    {
+        using ProgramRun run = new();
+        string[] names = [.. Enumerable.Range(0, 4).Select(i => run.Put($"{i}.wav", Song.Value))];
+
+        run.Run(["hear", "--cache", "kept", .. names]);
+
+        string entry = Assert.Single(Directory.GetFiles(Path.Combine(run.Folder, "kept"), "*", SearchOption.AllDirectories));
+        Assert.NotNull(TrackBytes.Read(File.ReadAllBytes(entry)));
+    }
+
+    [Fact]
     public void A_cache_that_cannot_be_written_is_no_trouble()
     {
         using ProgramRun run = new();

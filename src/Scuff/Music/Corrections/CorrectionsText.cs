@@ -100,7 +100,7 @@ public static class CorrectionsText
             "meter" => new Correction.SetMeter(fields.Word("is", "4/4", "3/4", "6/8") switch
             {
                 "3/4" => Meter.Three,
-                "6/8" => new Meter(2, IsCompound: true),
+                "6/8" => new Meter(4, IsCompound: true),
                 _ => Meter.Four,
             }),
             "boundary-moved" => new Correction.MoveBoundary(fields.Place("from"), fields.Place("to")),

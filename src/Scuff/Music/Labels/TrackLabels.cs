@@ -113,7 +113,7 @@ public static class TrackLabels
     private static Meter MeterOf(int[] numbers) => numbers.DefaultIfEmpty(0).Max() switch
     {
         3 or 6 => Meter.Three,
-        2 => new Meter(2, IsCompound: true),
+        2 => new Meter(2),
         _ => Meter.Four,
     };
 

@@ -74,7 +74,7 @@ public static class TrackMapText
                 draft.Meter = Meter.Three;
                 return null;
             case ["6/8"] or ["meter", "6/8"]:
-                draft.Meter = new Meter(2, IsCompound: true);
+                draft.Meter = new Meter(4, IsCompound: true);
                 return null;
             case ["meter", ..]:
                 return $"the meter is 4/4, 3/4 or 6/8, and not {string.Join(' ', words[1..])}.";

@@ -13,7 +13,7 @@ public sealed class CorrectionsTextTests
         new Correction.ChangeBeat(BeatLevel.OffBeat, 2, 8.25),
         new Correction.ShiftOne(-2, 31.5),
         new Correction.SetMeter(Meter.Three),
-        new Correction.SetMeter(new Meter(2, IsCompound: true)),
+        new Correction.SetMeter(new Meter(4, IsCompound: true)),
         new Correction.MoveBoundary(9, 11),
         new Correction.AddBoundary(40.125, "C"),
         new Correction.RemoveBoundary(61),

@@ -24,7 +24,7 @@ public sealed class TrackCorrectionsTests
         new Correction.ShiftOne(3),
         new Correction.ShiftOne(-100, 4),
         new Correction.SetMeter(Meter.Three),
-        new Correction.SetMeter(new Meter(2, IsCompound: true)),
+        new Correction.SetMeter(new Meter(4, IsCompound: true)),
         new Correction.MoveBoundary(9, 11),
         new Correction.MoveBoundary(double.NaN, 11),
         new Correction.AddBoundary(1e9),
