@@ -26,10 +26,14 @@ internal static class MadeSounds
     public static MonoAudio Noise(double length, double strength, int seed)
     {
         Random random = new(seed);
-        return new MonoAudio([.. Enumerable.Range(0, (int)(length * Hearing.Rate)).Select(_ => (float)(strength * ((2 * random.NextDouble()) - 1)))], Hearing.Rate);
+        IEnumerable<int> places = Enumerable.Range(0, (int)(length * Hearing.Rate));
+        return new MonoAudio([.. places.Select(_ => (float)(strength * ((2 * random.NextDouble()) - 1)))], Hearing.Rate);
     }
 
     /// <summary>A steady tone.</summary>
     public static MonoAudio Tone(double length, double hertz, double strength)
-        => new([.. Enumerable.Range(0, (int)(length * Hearing.Rate)).Select(i => (float)(strength * Math.Sin(2 * Math.PI * hertz * i / Hearing.Rate)))], Hearing.Rate);
+    {
+        IEnumerable<int> places = Enumerable.Range(0, (int)(length * Hearing.Rate));
+        return new MonoAudio([.. places.Select(i => (float)(strength * Math.Sin(2 * Math.PI * hertz * i / Hearing.Rate)))], Hearing.Rate);
+    }
 }

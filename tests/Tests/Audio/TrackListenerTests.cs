@@ -53,7 +53,8 @@ public sealed class TrackListenerTests
         Assert.Equal([60.0, 240.0], map.Tempo.Alternatives.Select(a => Math.Round(a.Value)).Order());
     }
 
-    public static TheoryData<string> Beatless => ["silence", "nothing", "one second of noise", "one second of silence", "a steady tone", "white noise"];
+    public static TheoryData<string> Beatless =>
+        ["silence", "nothing", "one second of noise", "one second of silence", "a steady tone", "white noise"];
 
     [Theory]
     [MemberData(nameof(Beatless))]

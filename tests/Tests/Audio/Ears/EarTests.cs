@@ -57,7 +57,8 @@ public sealed class EarTests
         }
     }
 
-    private static Spectrogram Spectrum(int frames) => Spectrum(frames == 0 ? [] : MadeSounds.Noise((((frames - 1) * Hearing.Hop) + 10.0) / Hearing.Rate, 0.3, 9).Samples);
+    private static Spectrogram Spectrum(int frames)
+        => Spectrum(frames == 0 ? [] : MadeSounds.Noise((((frames - 1) * Hearing.Hop) + 10.0) / Hearing.Rate, 0.3, 9).Samples);
 
     // A gain of 1, so that silence beside a sound does not change how loud it is heard.
     private static Spectrogram Spectrum(float[] samples) => Spectrogram.Of(new MonoAudio(samples, Hearing.Rate), 1, 1024, Hearing.Hop, 21, 10_000);
