@@ -1,0 +1,42 @@
+using Scuff.Audio.Ears;
+
+namespace Tests.Audio.Ears;
+
+/// <summary>The quick product of rows and a table is the plain one.</summary>
+public sealed class ProductTests
+{
+    [Theory]
+    [InlineData(1, 1, 1, 8)]
+    [InlineData(4, 3, 5, 16)]
+    [InlineData(7, 2, 9, 24)]
+    [InlineData(9, 16, 16, 32)]
+    [InlineData(13, 1, 30, 40)]
+    public void It_adds_what_a_plain_loop_adds(int rows, int stride, int length, int width)
+    {
+        const int start = 3;
+        Random random = new(rows);
+        float[] x = Drawn(start + ((rows - 1) * stride) + length);
+        float[] table = Drawn(length * width);
+        float[] sums = Drawn(rows * width);
+        double[] expected = [.. sums.Select(s => (double)s)];
+        for (int r = 0; r < rows; r++)
+        {
+            for (int o = 0; o < width; o++)
+            {
+                for (int i = 0; i < length; i++)
+                {
+                    expected[(r * width) + o] += (double)x[start + (r * stride) + i] * table[(i * width) + o];
+                }
+            }
+        }
+
+        Product.Add(x, start, stride, rows, length, table, width, sums);
+        Assert.All(sums.Zip(expected), p => Assert.Equal(p.Second, p.First, 1e-5));
+
+        float[] Drawn(int count) => [.. Enumerable.Range(0, count).Select(_ => (float)((2 * random.NextDouble()) - 1))];
+    }
+
+    [Fact]
+    public void A_row_beyond_the_end_is_refused()
+        => Assert.ThrowsAny<ArgumentException>(() => Product.Add(new float[10], 0, 4, 4, 4, new float[64], 16, new float[64]));
+}
