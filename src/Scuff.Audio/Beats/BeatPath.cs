@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Scuff.Audio.Signals;
 
 namespace Scuff.Audio.Beats;
@@ -31,6 +32,7 @@ internal static class BeatPath
     /// <param name="last">The music ends here, in seconds.</param>
     /// <param name="shortest">No beat is shorter, in seconds.</param>
     /// <param name="longest">No beat is longer, in seconds.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static BeatRow Find(float[] heard, double first, double last, double shortest = 0.25, double longest = 1.34)
     {
         float[] evidence = Evidence(heard);

@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using System.Text.Json;
@@ -220,6 +221,7 @@ internal sealed class Ear
     }
 
     // The largest of three neighbours, then bent; [3 rows × width] to [rows × width].
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Pool(ReadOnlySpan<float> from, int rows, int width, Span<float> to)
     {
         for (int r = 0; r < rows; r++)
@@ -235,6 +237,7 @@ internal sealed class Ear
     }
 
     // The exponential linear unit: x above zero, e^x - 1 below (Clevert, Unterthiner and Hochreiter 2016).
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Bend(Span<float> values)
     {
         Span<Vector256<float>> vectors = MemoryMarshal.Cast<float, Vector256<float>>(values);

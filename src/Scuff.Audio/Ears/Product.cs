@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -43,6 +44,7 @@ internal static class Product
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void AddBlock(ReadOnlySpan<float> x, int start, int stride, int length, ReadOnlySpan<float> table, int width, Span<float> sums)
     {
         ref float to = ref MemoryMarshal.GetReference(sums);
@@ -93,6 +95,7 @@ internal static class Product
         a31.StoreUnsafe(ref to, (3 * u) + Lanes);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void AddOne(ReadOnlySpan<float> x, ReadOnlySpan<float> table, int width, Span<float> sums)
     {
         Vector256<float> sum = Vector256.Create<float>(sums[..Lanes]);

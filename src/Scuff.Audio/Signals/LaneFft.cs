@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Scuff.Audio.Signals;
@@ -78,6 +79,7 @@ internal sealed class LaneFft
     /// Magnitudes of bins 0 to size/2 - 1 for eight windows; window i begins at <paramref name="start"/> + i *
     /// <paramref name="hop"/>, and what lies outside the samples is silence.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Magnitudes(ReadOnlySpan<float> samples, int start, int hop, Span<Vector256<float>> magnitudes)
     {
         Gather(samples, start, hop);
@@ -99,6 +101,7 @@ internal sealed class LaneFft
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Gather(ReadOnlySpan<float> samples, int start, int hop)
     {
         bool isInside = start >= 0 && (long)start + ((Lanes - 1) * hop) + Size <= samples.Length;
@@ -134,6 +137,7 @@ internal sealed class LaneFft
         return Vector256.Create<float>(_gather);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Transform()
     {
         Vector256<float>[] re = _re;

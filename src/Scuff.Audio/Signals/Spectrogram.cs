@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Scuff.Audio.Signals;
@@ -44,6 +45,7 @@ public sealed class Spectrogram
     /// <param name="hop">Samples from frame to frame.</param>
     /// <param name="from">The lowest band begins here, hertz.</param>
     /// <param name="to">No band goes beyond this, hertz; also not beyond half the rate.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static Spectrogram Of(MonoAudio audio, float gain, int window, int hop, double from, double to)
     {
         ArgumentNullException.ThrowIfNull(audio);
