@@ -60,8 +60,9 @@ public static class TrackListener
         double[] beats = row.Seconds;
         BeatFeatures features = BeatFeatures.Of(audio, spectrum, beats);
         float[] start = CountPath.Near(heard.Start, beats);
-        CountRow four = CountPath.Find(beats, heard, 4, BoundaryEvidence.Of(start, 4, features));
-        CountRow three = CountPath.Find(beats, heard, 3, BoundaryEvidence.Of(start, 3, features));
+        float[] one = OneEvidence.Of(heard, beats, features);
+        CountRow four = CountPath.Find(beats, heard, 4, one, BoundaryEvidence.Of(start, 4, features));
+        CountRow three = CountPath.Find(beats, heard, 3, one, BoundaryEvidence.Of(start, 3, features));
         bool isThree = three.Score > four.Score;
         CountRow counts = isThree ? three : four;
         double meterSure = Sureness(Math.Abs(three.Score - four.Score) / Math.Sqrt(beats.Length));

@@ -29,11 +29,11 @@ internal static class CountPath
     /// <param name="beats">The beats in seconds.</param>
     /// <param name="heard">What the ear heard.</param>
     /// <param name="beatsInBar">4 or 3.</param>
+    /// <param name="one">How likely each beat is the one of a bar, logits, [beats].</param>
     /// <param name="start">How likely a section begins at each beat, logits, [beats].</param>
-    public static CountRow Find(double[] beats, Activations heard, int beatsInBar, float[] start)
+    public static CountRow Find(double[] beats, Activations heard, int beatsInBar, float[] one, float[] start)
     {
         int cycle = beatsInBar == 3 ? 6 : 8;
-        float[] one = Near(heard.One, beats);
         float[] eight = Near(heard.Eight, beats);
         float[] score = new float[cycle];
         float[] now = new float[cycle];
@@ -116,6 +116,6 @@ internal static class CountPath
         }
 
         float price = done % beatsInBar == 0 ? OddEight : done % 2 == 0 && beatsInBar == 4 ? HalfBar : OddBar;
-        return price - Math.Clamp(1.3f * start, -1, 5);
+        return price - Math.Clamp(1.3f * start, -1, 3.5f);
     }
 }

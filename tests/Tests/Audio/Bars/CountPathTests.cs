@@ -46,7 +46,7 @@ public sealed class CountPathTests
         double[] beats = MadeHearing.Beats(64);
         int[] ones = [.. Enumerable.Range(0, 64).Where(i => i % 4 == 0), 22];
         int[] eights = [.. Enumerable.Range(0, 64).Where(i => i % 8 == 0), 36];
-        Assert.Equal(expected, CountPath.Find(beats, MadeHearing.At(beats, ones, eights), 4, Starts(64, [0])).Counts);
+        Assert.Equal(expected, Found(beats, MadeHearing.At(beats, ones, eights), 4, Starts(64, [0])).Counts);
     }
 
     [Fact]
@@ -68,8 +68,11 @@ public sealed class CountPathTests
         double[] beats = MadeHearing.Beats(counts.Length);
         int[] all = [.. Enumerable.Range(0, counts.Length)];
         Activations heard = MadeHearing.At(beats, all.Where(i => (counts[i] - 1) % bar == 0), all.Where(i => counts[i] == 1));
-        return CountPath.Find(beats, heard, beatsInBar, Starts(counts.Length, starts ?? [0]));
+        return Found(beats, heard, beatsInBar, Starts(counts.Length, starts ?? [0]));
     }
+
+    private static CountRow Found(double[] beats, Activations heard, int beatsInBar, float[] starts)
+        => CountPath.Find(beats, heard, beatsInBar, CountPath.Near(heard.One, beats), starts);
 
     private static float[] Starts(int beats, int[] at) => [.. Enumerable.Range(0, beats).Select(i => at.Contains(i) ? 3f : -3f)];
 }
