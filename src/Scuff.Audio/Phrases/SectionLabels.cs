@@ -16,7 +16,8 @@ internal static class SectionLabels
 
     private const double Threshold = 21.3;
 
-    private const double Same = 0.5;
+    // Below even odds: sections that were found apart and are alike at all are mostly the same (made songs of other seeds).
+    private const double Same = 0.25;
 
     // Beats that are compared at most: the first four eights say what a section is.
     private const int Compared = 64;
