@@ -61,8 +61,9 @@ public static class TrackListener
         BeatFeatures features = BeatFeatures.Of(audio, spectrum, beats);
         float[] start = CountPath.Near(heard.Start, beats);
         float[] one = OneEvidence.Of(heard, beats, features);
-        CountRow four = CountPath.Find(beats, heard, 4, one, BoundaryEvidence.Of(start, 4, features));
-        CountRow three = CountPath.Find(beats, heard, 3, one, BoundaryEvidence.Of(start, 3, features));
+        SelfLikeness likeness = SelfLikeness.Of(features);
+        CountRow four = CountPath.Find(beats, heard, 4, one, BoundaryEvidence.Of(start, 4, features, likeness));
+        CountRow three = CountPath.Find(beats, heard, 3, one, BoundaryEvidence.Of(start, 3, features, likeness));
         bool isThree = three.Score > four.Score;
         CountRow counts = isThree ? three : four;
         double meterSure = Sureness(Math.Abs(three.Score - four.Score) / Math.Sqrt(beats.Length));

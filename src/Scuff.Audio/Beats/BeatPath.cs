@@ -90,16 +90,12 @@ internal static class BeatPath
         }
 
         List<int> beats = [];
-        for (int t = bestFrame, l = bestLength; t >= 0 && l >= 0;)
+        for (int t = bestFrame, l = bestLength; l >= 0;)
         {
             beats.Add(from + t);
             int earlier = before[(t * lengths) + l];
             t -= low + l;
             l = earlier;
-            if (earlier < 0)
-            {
-                break;
-            }
         }
 
         beats.Reverse();

@@ -18,10 +18,8 @@ internal sealed class Ear
     // Frames that go through the first layers at once: bounds the memory, not the answer. Even, since two become one.
     private const int Chunk = 512;
 
-    private const int BeatsKernel = 5;
-
-    // Sums of levels are kept near one for the first layer.
-    private const float Scale = 1;
+    // Steps that a convolution in time looks at: two before, the one itself, two after.
+    private const int Kernel = 5;
 
     private static readonly Lazy<Ear[]> Trained = new(ReadTrained);
 
@@ -48,7 +46,7 @@ internal sealed class Ear
         _first = Turned("c1.weight", _shape.C1, 1, 3, 3);
         _second = Turned("c2.weight", _shape.C2, _shape.C1, 1, 10);
         _third = Turned("c3.weight", _shape.C, _shape.C2, 3, 4);
-        _dilated = [.. Enumerable.Range(0, _shape.Layers).Select(i => Turned($"dil.{i}.weight", _shape.C, _shape.C, BeatsKernel, 1))];
+        _dilated = [.. Enumerable.Range(0, _shape.Layers).Select(i => Turned($"dil.{i}.weight", _shape.C, _shape.C, Kernel, 1))];
         _mixed = [.. Enumerable.Range(0, _shape.Layers).Select(i => Turned($"mix.{i}.weight", _shape.C, _shape.C, 1, 1))];
     }
 
@@ -90,16 +88,16 @@ internal sealed class Ear
             Look(spectrum, frame, Math.Min(Chunk, spectrum.Frames - frame), x.AsSpan(frame / 2 * width));
         }
 
-        int pad = (BeatsKernel / 2) << (_shape.Layers - 1);
+        int pad = (Kernel / 2) << (_shape.Layers - 1);
         float[] padded = new float[(steps + (2 * pad)) * width];
         float[] sums = new float[steps * width];
         for (int layer = 0; layer < _shape.Layers; layer++)
         {
             x.CopyTo(padded.AsSpan(pad * width));
             Fill(sums, _tensors[$"dil.{layer}.bias"]);
-            for (int k = 0; k < BeatsKernel; k++)
+            for (int k = 0; k < Kernel; k++)
             {
-                int start = (pad + ((k - (BeatsKernel / 2)) << layer)) * width;
+                int start = (pad + ((k - (Kernel / 2)) << layer)) * width;
                 Product.Add(padded, start, width, steps, width, _dilated[layer].AsSpan(k * width * width, width * width), width, sums);
             }
 
@@ -154,12 +152,7 @@ internal sealed class Ear
             int frame = first + i - 2;
             if (frame >= 0 && frame < spectrum.Frames)
             {
-                ReadOnlySpan<float> from = spectrum[frame];
-                Span<float> to = levels.AsSpan(i * bands, bands);
-                for (int b = 0; b < bands; b++)
-                {
-                    to[b] = from[b] * Scale;
-                }
+                spectrum[frame].CopyTo(levels.AsSpan(i * bands, bands));
             }
         }
 

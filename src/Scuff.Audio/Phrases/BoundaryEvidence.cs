@@ -28,11 +28,11 @@ internal static class BoundaryEvidence
     /// <param name="start">What the ear heard of a start at each beat, [beats].</param>
     /// <param name="beatsInBar">Beats in a bar.</param>
     /// <param name="features">What the beats sound like.</param>
-    public static float[] Of(float[] start, int beatsInBar, BeatFeatures features)
+    /// <param name="likeness">How alike stretches of the track are.</param>
+    public static float[] Of(float[] start, int beatsInBar, BeatFeatures features, SelfLikeness likeness)
     {
         int beats = start.Length;
         int far = Bars * beatsInBar;
-        double[][] sums = DiagonalSums(features);
         float[] evidence = new float[beats];
         for (int at = 0; at < beats; at++)
         {
@@ -46,15 +46,15 @@ internal static class BoundaryEvidence
             double change = 1 - Cosine(Mean(features.Colour, at - reach, at), Mean(features.Colour, at, at + reach));
             double begins = 0;
             double alike = -1;
-            for (int other = reach; other + reach <= beats; other++)
+            for (int other = Math.Max(reach, at - SelfLikeness.Farthest); other <= Math.Min(beats - reach, at + SelfLikeness.Farthest); other++)
             {
                 if (Math.Abs(at - other) < far)
                 {
                     continue;
                 }
 
-                double after = Likeness(sums, at, other, reach);
-                begins = Math.Max(begins, after - Math.Max(Likeness(sums, at - reach, other - reach, reach), Unlike));
+                double after = likeness.Between(at, other, reach);
+                begins = Math.Max(begins, after - Math.Max(likeness.Between(at - reach, other - reach, reach), Unlike));
                 alike = Math.Max(alike, after);
             }
 
@@ -63,29 +63,6 @@ internal static class BoundaryEvidence
 
         return evidence;
     }
-
-    // sums[a][b]: how alike beats a and b, a - 1 and b - 1 and so on are together, so that any stretch is one difference.
-    private static double[][] DiagonalSums(BeatFeatures features)
-    {
-        int beats = features.Chroma.Length;
-        double[][] sums = new double[beats + 1][];
-        sums[0] = new double[beats + 1];
-        for (int a = 0; a < beats; a++)
-        {
-            double[] row = sums[a + 1] = new double[beats + 1];
-            for (int b = 0; b < beats; b++)
-            {
-                row[b + 1] = b < a
-                    ? sums[b + 1][a + 1]
-                    : sums[a][b] + (0.5 * (BeatFeatures.Cosine(features.Chroma[a], features.Chroma[b]) + BeatFeatures.Cosine(features.Pitches[a], features.Pitches[b])));
-            }
-        }
-
-        return sums;
-    }
-
-    private static double Likeness(double[][] sums, int a, int b, int length)
-        => (sums[a + length][b + length] - sums[a][b]) / length;
 
     private static double[] Mean(float[][] rows, int from, int to)
     {

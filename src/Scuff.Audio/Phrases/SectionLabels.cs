@@ -38,34 +38,23 @@ internal static class SectionLabels
             }
         }
 
-        List<List<int>> groups = [.. Enumerable.Range(0, n).Select(i => new List<int> { i })];
-        while (groups.Count > 1)
+        List<int>[] groups = [.. Enumerable.Range(0, n).Select(i => new List<int> { i })];
+        while (Alikest(groups, alike) is var (a, b, likeness) && likeness >= Same)
         {
-            (double Likeness, int A, int B) best = (double.NegativeInfinity, 0, 0);
-            for (int a = 0; a < groups.Count; a++)
+            // the mean over both groups, from the means over each
+            int all = groups[a].Count + groups[b].Count;
+            for (int other = 0; other < n; other++)
             {
-                for (int b = a + 1; b < groups.Count; b++)
-                {
-                    double mean = groups[a].SelectMany(_ => groups[b], (x, y) => alike[x, y]).Average();
-                    if (mean > best.Likeness)
-                    {
-                        best = (mean, a, b);
-                    }
-                }
+                alike[a, other] = alike[other, a] = ((groups[a].Count * alike[a, other]) + (groups[b].Count * alike[b, other])) / all;
             }
 
-            if (best.Likeness < Same)
-            {
-                break;
-            }
-
-            groups[best.A].AddRange(groups[best.B]);
-            groups.RemoveAt(best.B);
+            groups[a].AddRange(groups[b]);
+            groups[b].Clear();
         }
 
         string[] labels = new string[n];
         int letter = 0;
-        foreach (List<int> group in groups.OrderBy(g => g.Min()))
+        foreach (List<int> group in groups.Where(g => g.Count > 0).OrderBy(g => g.Min()))
         {
             foreach (int section in group)
             {
@@ -111,6 +100,24 @@ internal static class SectionLabels
             double logit = best + (LengthWeight * ratio) + (BeatsWeight * Math.Log(length)) - Threshold;
             return 1 / (1 + Math.Exp(-logit));
         }
+    }
+
+    // The two groups that are most alike; a likeness below all where only one is left.
+    private static (int A, int B, double Likeness) Alikest(List<int>[] groups, double[,] alike)
+    {
+        (int A, int B, double Likeness) best = (0, 0, double.NegativeInfinity);
+        for (int a = 0; a < groups.Length; a++)
+        {
+            for (int b = a + 1; groups[a].Count > 0 && b < groups.Length; b++)
+            {
+                if (groups[b].Count > 0 && alike[a, b] > best.Likeness)
+                {
+                    best = (a, b, alike[a, b]);
+                }
+            }
+        }
+
+        return best;
     }
 
     private static string LetterOf(int index) => index < 26 ? ((char)('A' + index)).ToString() : $"{(char)('A' + (index % 26))}{index / 26}";

@@ -48,10 +48,9 @@ internal static class SwingMeter
         double[] smooth = Smoothed(onsets);
 
         // what falls on the beat shows how late onsets are read
-        double late = PeakOf(smooth, -0.12, 0.12).Place;
+        (double late, double onBeat) = PeakOf(smooth, -0.12, 0.12);
         (double place8, double strength8) = PeakOf(smooth, From + late, To + late);
         double floor = smooth.Order().ElementAt(Bins / 4);
-        double onBeat = PeakOf(smooth, -0.12, 0.12).Height;
         double eighth = RatioOf(place8 - late);
         double clear = onBeat > 0 ? (strength8 - floor) / onBeat : 0;
         if (eighth > 1.15)

@@ -48,7 +48,7 @@ public sealed class BeatFeaturesTests
         double[] beats = MadeHearing.Beats(128);
         BeatFeatures features = FeaturesOf([.. verse, .. chorus, .. chorus, .. verse], beats);
 
-        float[] likely = BoundaryEvidence.Of(new float[128], BeatsInBar, features);
+        float[] likely = BoundaryEvidence.Of(new float[128], BeatsInBar, features, SelfLikeness.Of(features));
 
         Assert.True(likely[96] > likely[80], $"at the last verse {likely[96]}, inside the chorus before it {likely[80]}");
         Assert.True(likely[32] > likely[48], $"at the first chorus {likely[32]}, inside it {likely[48]}");
