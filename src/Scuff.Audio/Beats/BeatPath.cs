@@ -49,7 +49,10 @@ internal static class BeatPath
 
         double[][] change = [.. Enumerable.Range(low, lengths).Select(now => Costs(now, low, high))];
         int[] firstBefore = [.. Enumerable.Range(low, lengths).Select(now => LowestBefore(now, low))];
-        float[] score = new float[frames * lengths];
+
+        // a beat looks back no farther than the longest one, so scores are kept for that long only
+        int kept = high + 1;
+        float[] score = new float[kept * lengths];
         short[] before = new short[frames * lengths];
         double perFrame = PerSecondLeft / Hearing.FramesPerSecond;
         int bestFrame = 0;
@@ -67,7 +70,7 @@ internal static class BeatPath
                 if (previous >= 0)
                 {
                     double[] costs = change[l];
-                    int row = (previous * lengths) + firstBefore[l];
+                    int row = (previous % kept * lengths) + firstBefore[l];
                     for (int k = 0; k < costs.Length; k++)
                     {
                         double s = score[row + k] - costs[k];
@@ -80,7 +83,7 @@ internal static class BeatPath
                 }
 
                 double total = top + here;
-                score[(t * lengths) + l] = (float)total;
+                score[(t % kept * lengths) + l] = (float)total;
                 before[(t * lengths) + l] = (short)chosen;
                 if (total - leftAfter > best)
                 {
