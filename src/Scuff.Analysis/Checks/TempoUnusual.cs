@@ -9,29 +9,6 @@ namespace Scuff.Analysis.Checks;
 /// <summary>The stated tempo against what is usual for the stated rhythm.</summary>
 public sealed class TempoUnusual : ICheck
 {
-    // Counts a minute: the lowest and the highest that any of the trade's lists gives (competition councils, teachers' and DJs' lists,
-    // ballroom; trade: music, 1). They are there to name a rhythm and to warn, not to forbid.
-    private static readonly (string Rhythm, int From, int To)[] Usual =
-    [
-        ("two-step", 84, 100),
-        ("two-step", 168, 200),
-        ("two step", 84, 100),
-        ("two step", 168, 200),
-        ("waltz", 76, 110),
-        ("west coast", 112, 144),
-        ("east coast", 124, 190),
-        ("swing", 112, 190),
-        ("cha", 96, 132),
-        ("polka", 104, 130),
-        ("nightclub", 54, 88),
-        ("nightclub", 108, 128),
-        ("rumba", 96, 144),
-        ("samba", 96, 112),
-        ("hustle", 104, 144),
-        ("disco", 104, 144),
-        ("jive", 152, 196),
-    ];
-
     /// <summary>The rule.</summary>
     public static Rule TheRule { get; } = new(
         "track/tempo-unusual",
@@ -74,8 +51,8 @@ public sealed class TempoUnusual : ICheck
     public IEnumerable<Diagnostic> Check(CheckContext context)
     {
         Dance dance = context.Dance;
-        (string Rhythm, int From, int To)[] ranges = RangesOf(dance.Rhythm);
-        if (ranges.Length == 0 || dance.BeatsPerCount.Sign <= 0)
+        ValueList<UsualRange> ranges = UsualTempo.Of(dance.Rhythm);
+        if (ranges.Count == 0 || dance.BeatsPerCount.Sign <= 0)
         {
             yield break;
         }
@@ -109,14 +86,5 @@ public sealed class TempoUnusual : ICheck
         }
 
         bool IsUsual(Ratio tempo) => ranges.Any(range => tempo >= range.From && tempo <= range.To);
-    }
-
-    // the first rhythm that is named, so that "west coast swing" is not taken for any swing
-    private static (string Rhythm, int From, int To)[] RangesOf(string rhythm)
-    {
-        string? name = rhythm.Length == 0
-            ? null
-            : Usual.Select(range => range.Rhythm).FirstOrDefault(known => rhythm.Contains(known, StringComparison.OrdinalIgnoreCase));
-        return name is null ? [] : [.. Usual.Where(range => range.Rhythm == name)];
     }
 }

@@ -109,6 +109,54 @@ public static class PlanBuilder
         return drawing.ToPlan(title);
     }
 
+    /// <summary>
+    /// The dance on a track whose counts are known: walls (of a phrased dance its sequence, and then over again) until the music ends, the last cut
+    /// where it does.
+    /// </summary>
+    /// <param name="dance">The dance.</param>
+    /// <param name="track">The track, whose interruptions are danced as well as the dance's own.</param>
+    /// <param name="counts">How many counts of music there are from count 1 of the dance on.</param>
+    public static Plan ForMusic(Dance dance, Track track, int counts)
+    {
+        ArgumentNullException.ThrowIfNull(dance);
+        ArgumentNullException.ThrowIfNull(track);
+        Drawing drawing = new(dance, [.. dance.Interruptions, .. track.Interruptions]);
+        Counts room = Counts.FromWhole(counts);
+        ValueList<SequenceItem> sequence = track is { Sequence.Count: > 0 } ? track.Sequence : dance.Sequence;
+        if (sequence.Count == 0)
+        {
+            sequence = [.. dance.Parts.Select(p => new SequenceItem(p.Name, IsTag: false, null, p.Span))];
+        }
+
+        int item = 0;
+        Counts begun = Counts.Zero;
+        while (drawing.Length < room && drawing.HasRoom && drawing.Walls < MostStatedWalls)
+        {
+            SequenceItem next = sequence[item];
+            if (next.IsTag && dance.FindTag(next.Name) is { } tag)
+            {
+                drawing.AddTag(tag, Counts.Min(next.Upto ?? tag.Body.Length, room - drawing.Length), null);
+            }
+            else if (!next.IsTag && dance.FindPart(next.Name) is { Length: var length } part && length > Counts.Zero)
+            {
+                AddUntil(drawing, part, next.Upto, room);
+            }
+
+            item = (item + 1) % sequence.Count;
+            if (item == 0)
+            {
+                if (drawing.Length == begun)
+                {
+                    break;
+                }
+
+                begun = drawing.Length;
+            }
+        }
+
+        return drawing.ToPlan(track.Title);
+    }
+
     /// <summary>Counts of the dance between the end of the intro and the end of the track; null when the track does not say.</summary>
     internal static Counts? CountsOf(Dance dance, Track track)
     {
@@ -201,6 +249,24 @@ public static class PlanBuilder
 
             drawing.AddWall(part);
             more++;
+        }
+    }
+
+    // A wall, or as much of it as there is room for. Tags in it take their room from the counts after them.
+    private static void AddUntil(Drawing drawing, Part part, Counts? upto, Counts room)
+    {
+        Counts stop = upto ?? part.Length;
+        while (true)
+        {
+            drawing.AddWall(part, stop, isEnding: upto is null && stop < part.Length);
+            Counts over = drawing.Length - room;
+            if (over <= Counts.Zero || stop <= Counts.Zero)
+            {
+                return;
+            }
+
+            drawing.DropLastWall();
+            stop -= Counts.Max(over, Counts.One);
         }
     }
 
