@@ -23,6 +23,7 @@ public static class EditWriter
         DanceEdit.DropStep drop => Rewrite(draft, drop.Old, (steps, at) => steps.RemoveAt(at)),
         DanceEdit.AddStep add => AddStep(draft, add),
         DanceEdit.ChangeLastCount change => [new TextEdit(new TextSpan(change.At.Span.End, 0), ", with count " + change.Label + ": " + Phrasing.Describe(change.New))],
+        DanceEdit.WriteTrack track => TrackWriter.ToTextEdits(draft, track),
         DanceEdit.SetIntroSeconds intro => SetIntroSeconds(draft.Text, intro),
         _ => throw new ArgumentException("This mend has no words: " + remedy.GetType().Name, nameof(remedy)),
     };
@@ -30,7 +31,8 @@ public static class EditWriter
     /// <summary>The text after the replacements, which must not overlap.</summary>
     public static string Apply(string text, IEnumerable<TextEdit> edits)
     {
-        foreach (TextEdit edit in edits.OrderByDescending(e => e.Span.Start))
+        // what is put in at a place where something is replaced comes before it
+        foreach (TextEdit edit in edits.OrderByDescending(e => e.Span.Start).ThenByDescending(e => e.Span.Length))
         {
             text = string.Concat(text.AsSpan(0, edit.Span.Start), edit.NewText, text.AsSpan(edit.Span.End));
         }

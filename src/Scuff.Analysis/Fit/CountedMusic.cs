@@ -7,9 +7,9 @@ namespace Scuff.Analysis.Fit;
 public sealed class CountedMusic
 {
     // How much begins, in hundredths of a section: phrases of four, of two and of one eight; an eight that is cut short is hardly felt as a beginning.
-    private const int FourEights = 80;
-    private const int TwoEights = 50;
-    private const int OneEight = 25;
+    internal const int FourEights = 80;
+    internal const int TwoEights = 50;
+    internal const int OneEight = 25;
     private const int CutEight = 10;
 
     // A beginning that was heard with little confidence still counts for so much.

@@ -86,12 +86,41 @@ public sealed class DanceFitter
         return solutions.All(s => s.IsProven) ? answer : answer with { Remarks = [.. answer.Remarks, FitRemark.NotProven] };
     }
 
+    /// <summary>
+    /// What the kindest plan for a track pays, and how many interruptions it has; null when there is none, or none below a limit. Quicker than
+    /// <see cref="Fit"/>, because nothing is told.
+    /// </summary>
+    /// <param name="map">The track.</param>
+    /// <param name="limit">What it may pay at most.</param>
+    public (int Price, int Interruptions)? Kindest(TrackMap map, int limit)
+    {
+        ArgumentNullException.ThrowIfNull(map);
+        CountedMusic music = CountedMusic.Of(map, _options.BeatsPerCount ?? CountedFor(map));
+        if (music.Counts == 0 || _acts.Parts.Count == 0)
+        {
+            return null;
+        }
+
+        FitSearch search = new(ModelOf(music, Dance.Tracks.FirstOrDefault(t => IsOf(t, map))));
+        return search.LowerBound(_options.MostInterruptions) <= limit && search.Solve(_options.MostInterruptions) is { Count: > 0 } solutions
+            ? (solutions[^1].Price, solutions[^1].Acts)
+            : null;
+    }
+
     /// <summary>The problem that the search solves for a track; for tests and measurements.</summary>
     public FitModel ModelOf(CountedMusic music) => ModelOf(music, null);
 
     /// <summary>Whether a track of the dance's text is this one, by its title.</summary>
-    public static bool IsOf(Track track, TrackMap map) => map.Title.Length > 0
-        && string.Equals(track.Title.Trim(), map.Title.Trim(), StringComparison.OrdinalIgnoreCase);
+    public static bool IsOf(Track track, TrackMap map)
+    {
+        ArgumentNullException.ThrowIfNull(track);
+        ArgumentNullException.ThrowIfNull(map);
+        string title = Letters(map.Title);
+        return title.Length > 0 && string.Equals(Letters(track.Title), title, StringComparison.OrdinalIgnoreCase);
+
+        // the names of files have lines and dashes where titles have spaces
+        static string Letters(string words) => string.Concat(words.Where(char.IsLetterOrDigit));
+    }
 
     /// <summary>
     /// Beats that a count takes on a track: as the dance says, or at half or double of that where its tempo is clearly nearer to what the dance is
@@ -162,19 +191,12 @@ public sealed class DanceFitter
 
     private FitModel ModelOf(CountedMusic music, Track? like)
     {
-        // what begins on the last chord is not danced any more
-        int bar = Dance.BeatsPerBar == 3 ? 3 : 4;
-        ValueList<int> begin =
-        [
-            .. Enumerable.Range(0, music.Counts)
-                .Select(i => music.Counts - i < bar ? 0 : _prices.WallOffPhrase * (100 - music.StrengthOf(i)) / 100),
-        ];
         FitModel model = new()
         {
             Counts = music.Counts,
             Parts = _acts.Parts,
             Phrase = [.. Enumerable.Range(0, music.Counts).Select(i => _prices.PhraseInside * music.StrengthOf(i) / 100)],
-            Begin = [.. _acts.Parts.Select(_ => begin)],
+            Begin = [.. _acts.Parts.Select(p => BeginOf(p, music))],
             Starts = StartsOf(music, like),
             CanBeFirst = [.. _acts.Danced.Select((p, i) => i == FirstPart())],
             Stand = [.. Enumerable.Range(0, music.Counts).Select(i => music.IsStop(i) ? 0 : FitModel.Never)],
@@ -182,6 +204,24 @@ public sealed class DanceFitter
             EndInside = _prices.EndInside,
         };
         return _acts.Parts.Count > 1 && music.Map.Sections.Count > 0 ? Paired(model, music) : model;
+    }
+
+    // What beginning a part costs, count by count. A part no longer than a small phrase may begin with one.
+    private ValueList<int> BeginOf(FitPart part, CountedMusic music)
+    {
+        int bar = Dance.BeatsPerBar == 3 ? 3 : 4;
+        int[] prices = new int[music.Counts];
+        for (int i = 0; i < prices.Length; i++)
+        {
+            int strength = music.StrengthOf(i);
+            bool isShort = (strength >= CountedMusic.TwoEights && part.Length <= 4 * bar) || (strength >= CountedMusic.OneEight && part.Length <= 2 * bar);
+            strength = isShort ? Math.Max(strength, CountedMusic.FourEights) : strength;
+
+            // what begins on the last chord is not danced any more
+            prices[i] = music.Counts - i < bar ? 0 : _prices.WallOffPhrase * (100 - strength) / 100;
+        }
+
+        return [.. prices];
     }
 
     private int FirstPart()
@@ -293,10 +333,27 @@ public sealed class DanceFitter
         int begins = model.Starts[solution.Start].Count;
         Track track = writing.TrackAt(begins, like);
         Dance dance = Dance with { Tags = [.. Dance.Tags, .. writing.MadeTags], Interruptions = [] };
-        return Told(music, model, dance, track, begins, model.Starts[solution.Start].Price, writing.MadeTags) with
+        FitPlan told = Told(music, model, dance, like?.Ending is { } hers ? track with { Ending = hers } : track, begins, model.Starts[solution.Start].Price, writing.MadeTags);
+        return Claimed(told) with { Interruptions = solution.Acts, IsProven = solution.IsProven };
+    }
+
+    // The sheet tells the facing at every interruption, and how it ends.
+    private static FitPlan Claimed(FitPlan plan)
+    {
+        ValueList<FitBreak> breaks =
+        [
+            .. plan.Breaks.Select(b => b.Facing is { } facing
+                ? b with { Written = b.Written with { Claim = new FacingClaim(facing, Counts.Zero, default) } }
+                : b),
+        ];
+        return plan with
         {
-            Interruptions = solution.Acts,
-            IsProven = solution.IsProven,
+            Breaks = breaks,
+            Track = plan.Track with
+            {
+                Interruptions = [.. breaks.Select(b => b.Written)],
+                Ending = plan.Ending is { IsHers: false } ending ? ending.Written : plan.Track.Ending,
+            },
         };
     }
 

@@ -13,8 +13,10 @@ namespace Scuff.Analysis.Fit;
 /// </summary>
 internal static class EndingFinder
 {
-    // An ending is one section at most.
-    private const int LongestEnding = 8;
+    // An ending is a section at most, or the rest of one and the last chord.
+    private const int LongestEnding = 12;
+
+    private const int SectionCounts = 8;
 
     public static FitEnding? Find(FitPlan plan, CountedMusic music, FitActs acts)
     {
@@ -28,19 +30,30 @@ internal static class EndingFinder
             return hers;
         }
 
-        FitWall last = plan.Walls[^1];
-        DancedPart? part = acts.Danced.FirstOrDefault(p => string.Equals(p.Part.Name, last.Part, StringComparison.OrdinalIgnoreCase));
-        if (part is null || last.Facing is not { } start || plan.Breaks.Any(b => b.Wall == last.Number))
+        if (plan.EndsAtFront)
+        {
+            return null;
+        }
+
+        // in the last wall, or if that has hardly begun, in the one before it
+        return plan.Walls.Reverse().Take(2).Select(w => Made(plan, w, music, acts)).FirstOrDefault(e => e is not null);
+    }
+
+    private static FitEnding? Made(FitPlan plan, FitWall wall, CountedMusic music, FitActs acts)
+    {
+        DancedPart? part = acts.Danced.FirstOrDefault(p => string.Equals(p.Part.Name, wall.Part, StringComparison.OrdinalIgnoreCase));
+        if (part is null || wall.Facing is not { } start || plan.Breaks.Any(b => b.Wall == wall.Number))
         {
             return null;
         }
 
         // the latest place from which there is still time to turn
-        for (int after = Math.Min(last.Danced, part.Length); after >= 0; after--)
+        for (int after = Math.Min(wall.Danced, part.Length); after >= 0; after--)
         {
-            int left = last.Danced - after;
+            int begins = wall.Begins + after;
+            int left = music.Counts - begins;
             LeavingPlace place = part.Places[after];
-            if (left > LongestEnding || !part.IsBoundary[after] || !place.MayLeave || place.CutsFigure)
+            if (left is < 1 or > LongestEnding || !place.MayLeave || place.CutsFigure)
             {
                 continue;
             }
@@ -50,9 +63,8 @@ internal static class EndingFinder
             Turn turn = Facing.Front - facing;
             if (Steps(turn, free, left) is { } actions)
             {
-                int begins = last.Begins + after;
                 return new FitEnding(
-                    last.Number, after, begins, music.SecondsOf(begins), facing, turn, EndingOf(last.Number, after, left, actions), IsHers: false);
+                    wall.Number, after, begins, music.SecondsOf(begins), facing, turn, EndingOf(wall.Number, after, left, actions), IsHers: false);
             }
         }
 
@@ -77,7 +89,7 @@ internal static class EndingFinder
         Plan cut = plan.Plan with { Stretches = [.. plan.Plan.Stretches.Where(s => s.Wall < wall.Number), .. LastStretches(plan, wall, counts, body)] };
         Timeline danced = Unroller.Unroll(plan.Dance, cut);
         int over = plan.Begins + (int)Math.Ceiling(danced.Length.Value.ToDouble());
-        if (over > music.Counts || over < music.Counts - LongestEnding || (danced.FacingAfter != Facing.Front && !ending.SaysFront))
+        if (over > music.Counts || over < music.Counts - SectionCounts || (danced.FacingAfter != Facing.Front && !ending.SaysFront))
         {
             return null;
         }

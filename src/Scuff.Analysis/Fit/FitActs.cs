@@ -188,7 +188,7 @@ internal sealed class FitActs
             {
                 if (!_made.TryGetValue((length, free), out int content))
                 {
-                    Tag tag = TagIdeas.Make(length, free, _dance.BeatsPerBar, IsTaken);
+                    Tag tag = TagIdeas.Make(length, free, _dance.BeatsPerBar, _parts[0].Begin ?? Foot.Right, IsTaken);
                     _made.Add((length, free), content = Content(new FitContent.Tagged(tag, IsMade: true)));
                 }
 

@@ -33,8 +33,11 @@ public sealed record FitPlan
     /// <summary>The interruptions in order.</summary>
     public required ValueList<FitBreak> Breaks { get; init; }
 
-    /// <summary>How it finishes at the front with the music; null when no way was found.</summary>
+    /// <summary>How it finishes at the front with the music; null when it does so by itself, or no way was found.</summary>
     public FitEnding? Ending { get; init; }
+
+    /// <summary>Whether the floor faces the front on the last count of the music without more.</summary>
+    public bool EndsAtFront => Timeline.FacingAfter == Stance.Facing.Front;
 
     /// <summary>The dance, with the tags that were made for this plan.</summary>
     public required Dance Dance { get; init; }

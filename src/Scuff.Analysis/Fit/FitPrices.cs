@@ -40,7 +40,7 @@ public sealed record FitPrices
     public int OddTag { get; init; } = 100;
 
     /// <summary>Each count of a tag.</summary>
-    public int TagCount { get; init; } = 8;
+    public int TagCount { get; init; } = 18;
 
     /// <summary>A tag that has to be made first.</summary>
     public int MadeTag { get; init; } = 40;
@@ -55,13 +55,13 @@ public sealed record FitPrices
     public int StartElsewhere { get; init; } = 500;
 
     /// <summary>Each eight between that place and the start.</summary>
-    public int WaitedEight { get; init; } = 100;
+    public int WaitedEight { get; init; } = 150;
 
     /// <summary>The music ends inside a section of the dance.</summary>
     public int EndInside { get; init; } = 20;
 
     /// <summary>In a phrased dance: a part is danced to music to which another is.</summary>
-    public int OtherMusic { get; init; } = 250;
+    public int OtherMusic { get; init; } = 600;
 
     /// <summary>What interruptions cost at the level of the dance, in hundredths: beginners pay more.</summary>
     public int LevelPercent { get; init; } = 100;

@@ -16,14 +16,16 @@ public static class TagIdeas
     /// <param name="length">Its counts, from 1 to <see cref="FitModel.LongestTag"/>.</param>
     /// <param name="free">The foot it begins with.</param>
     /// <param name="beatsInBar">3 in a waltz.</param>
+    /// <param name="usual">The foot that most tags of the dance begin with; a tag that begins with the other says so in its name.</param>
     /// <param name="isTaken">Whether a name is already that of another tag.</param>
-    public static Tag Make(int length, Foot free, int beatsInBar, Func<string, bool> isTaken)
+    public static Tag Make(int length, Foot free, int beatsInBar, Foot usual, Func<string, bool> isTaken)
     {
         ArgumentNullException.ThrowIfNull(isTaken);
-        string name = string.Create(CultureInfo.InvariantCulture, $"Extra {length}");
+        string foot = free == usual ? "" : free == Foot.Left ? " left" : " right";
+        string name = string.Create(CultureInfo.InvariantCulture, $"Extra {length}{foot}");
         for (char letter = 'b'; isTaken(name) && letter <= 'z'; letter++)
         {
-            name = string.Create(CultureInfo.InvariantCulture, $"Extra {length} {letter}");
+            name = string.Create(CultureInfo.InvariantCulture, $"Extra {length}{foot} {letter}");
         }
 
         List<WrittenLine> lines = [];
@@ -105,6 +107,8 @@ public static class TagIdeas
 
     private static WrittenMove MoveOf(WrittenCount place, StepAction action) => new()
     {
+        Definition = action.Kind == ActionKind.Sway ? StepCatalogue.Default.Find("sway_one") : null,
+        Named = action.Foot.ToFoot(),
         Steps = [new WrittenStep(place, Counts.One, action, default, 0) { FootIsNamed = true }],
         Span = default,
         Words = "",

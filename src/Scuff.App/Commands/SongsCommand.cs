@@ -22,7 +22,7 @@ internal sealed class SongsCommand : IProgramCommand
     public Command Create(Terminal terminal)
     {
         Argument<string[]> dances = new("dances") { Description = "Demo dances, by the names of their files; all when not said.", Arity = ArgumentArity.ZeroOrMore };
-        dances.CompletionSources.Add(_ => DemoSongs.All.Select(s => new CompletionItem(s.Dance)));
+        dances.CompletionSources.Add(_ => DemoSongs.All.Select(s => new CompletionItem(s.Dance)).DistinctBy(c => c.Label));
         Option<string?> output = new("--output", "-o") { Description = "Write a file for each song into this folder, which is made if needed.", HelpName = "folder" };
         Command command = new(Name, "Play the songs of the demo club.") { dances, output };
         command.SetAction(parsed => Run(parsed.GetValue(dances) ?? [], parsed.GetValue(output), terminal));
@@ -39,7 +39,7 @@ internal sealed class SongsCommand : IProgramCommand
         string[] unknown = [.. dances.Where(d => DemoSongs.All.All(s => s.Dance != d))];
         if (unknown.Length > 0)
         {
-            terminal.Tell($"No song of the demo club goes with {unknown[0]}. There are songs for {string.Join(", ", DemoSongs.All.Select(s => s.Dance))}.");
+            terminal.Tell($"No song of the demo club goes with {unknown[0]}. There are songs for {string.Join(", ", DemoSongs.All.Select(s => s.Dance).Distinct())}.");
             return ExitCode.Trouble;
         }
 
@@ -59,19 +59,23 @@ internal sealed class SongsCommand : IProgramCommand
         int at = 0;
         foreach (StereoSound sound in InParallel.Run(songs.Length, Environment.ProcessorCount, i => SongRenderer.Render(Song.From(songs[i].Recipe))))
         {
-            code = Written(sound, Path.Combine(output, songs[at++].Dance + ".wav"), terminal) ? code : ExitCode.Trouble;
+            code = Written(sound, songs[at++], output, terminal) ? code : ExitCode.Trouble;
         }
 
         return code;
     }
 
-    private static bool Written(StereoSound sound, string shown, Terminal terminal)
+    // by title: a dance may have two songs
+    private static string FileName(DemoSong song) => string.Concat(song.Recipe.Title.ToLowerInvariant().Select(c => char.IsLetterOrDigit(c) ? c : '-')) + ".wav";
+
+    private static bool Written(StereoSound sound, DemoSong song, string folder, Terminal terminal)
     {
+        string shown = Path.Combine(folder, FileName(song));
         try
         {
             string path = terminal.FullPath(shown);
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            WholeFile.Write(path, sound.WriteWav);
+            WholeFile.Write(path, stream => sound.WriteWav(stream, song.Recipe.Title, song.Artist));
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {

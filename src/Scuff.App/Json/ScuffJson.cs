@@ -14,6 +14,8 @@ namespace Scuff.App.Json;
 [JsonSerializable(typeof(IReadOnlyList<LevelledFile>))]
 [JsonSerializable(typeof(ComparedFiles))]
 [JsonSerializable(typeof(IReadOnlyList<HeardTrackRow>))]
+[JsonSerializable(typeof(IReadOnlyList<FittedTrackRow>))]
+[JsonSerializable(typeof(IReadOnlyList<MatchRow>))]
 internal sealed partial class ScuffJson : JsonSerializerContext
 {
     // Counts such as 3& stay readable; the answer is no part of a web page.
@@ -42,6 +44,12 @@ internal sealed partial class ScuffJson : JsonSerializerContext
 
     /// <summary>Writes what was heard.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<HeardTrackRow> tracks) => Write(writer, tracks, Readable.IReadOnlyListHeardTrackRow);
+
+    /// <summary>Writes what fit found.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<FittedTrackRow> fits) => Write(writer, fits, Readable.IReadOnlyListFittedTrackRow);
+
+    /// <summary>Writes what match found.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<MatchRow> matches) => Write(writer, matches, Readable.IReadOnlyListMatchRow);
 
     /// <summary>Writes what compare found.</summary>
     public static void Write(TextWriter writer, ComparedFiles files) => Write(writer, files, Readable.ComparedFiles);

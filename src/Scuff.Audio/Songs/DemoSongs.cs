@@ -11,6 +11,7 @@ public static class DemoSongs
     [
         HarbourLightsOut(), NothingToDeclare(), BeakAndFeather(), TrimTheWick(), BetweenTwoTides(),
         SilverAllTheWayOut(), HempAndTar(), BrassOnTheBandstand(), PinkInThePot(), LowWaterLullaby(),
+        StampAndSeal(),
     ];
 
     // Cha cha. Lamps go out (a bar stops) where the tag is danced; half a chorus, a bar put in, and at last a bar and a half too many.
@@ -76,6 +77,33 @@ public static class DemoSongs
             new("interlude", "D", 4) { Drums = DrumPart.Light },
             Chorus(8), Verse(8), Chorus(8), new("solo", "A", 8), Chorus(8), Chorus(8) with { Transpose = 2 },
             new("outro", "O", 2) { Transpose = 2 },
+        ],
+    });
+
+    // Cha cha for the same dance, in even phrases: no restart.
+    private static DemoSong StampAndSeal() => new("customs-house", "Tidewrack Parade", new()
+    {
+        Title = "Stamp and Seal",
+        Seed = "stamp and seal",
+        Style = SongStyle.ChaCha,
+        Tempo = 114,
+        Key = 5,
+        IsMinor = true,
+        Looseness = 5,
+        Drift = 0.004,
+        SilenceBefore = 0.3,
+        Band = new()
+        {
+            Bass = Voice.UprightBass,
+            Chords = Voice.Piano,
+            Pad = Voice.Strings,
+            Lead = Voice.Singer,
+            Second = Voice.Flute,
+            Room = 0.3,
+        },
+        Sections =
+        [
+            Intro(8), Verse(8), Verse(8), Chorus(8), Verse(8), Chorus(8), Chorus(8), new("solo", "E", 8), Verse(8), Chorus(8), Chorus(8),
         ],
     });
 

@@ -48,4 +48,9 @@ public abstract record DanceEdit : Remedy
     /// <param name="Track">The track, whose intro is stated in counts and seconds.</param>
     /// <param name="Seconds">The seconds, to a tenth.</param>
     public sealed record SetIntroSeconds(Track Track, Timing.Ratio Seconds) : DanceEdit;
+
+    /// <summary>Write a track with its interruptions, in place of the one of the same title or as a new one.</summary>
+    /// <param name="Track">The track.</param>
+    /// <param name="Tags">Tags that it needs and the dance does not have yet.</param>
+    public sealed record WriteTrack(Track Track, ValueList<Tag> Tags) : DanceEdit;
 }

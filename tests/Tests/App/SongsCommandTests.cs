@@ -22,8 +22,11 @@ public sealed class SongsCommandTests
 
         Assert.Equal(0, run.Run("songs", "--output", "music", "tin-lantern"));
 
-        Assert.Contains("Wrote " + Path.Combine("music", "tin-lantern.wav"), run.Out, StringComparison.Ordinal);
-        Assert.InRange(AudioFile.Read(Path.Combine(run.Folder, "music", "tin-lantern.wav")).Audio.Seconds, 60, 400);
+        Assert.Contains("Wrote " + Path.Combine("music", "harbour-lights-out.wav"), run.Out, StringComparison.Ordinal);
+        HeardFile file = AudioFile.Read(Path.Combine(run.Folder, "music", "harbour-lights-out.wav"));
+        Assert.InRange(file.Audio.Seconds, 60, 400);
+        Assert.Equal("Harbour Lights Out", file.Tags.Title);
+        Assert.Equal("The Demo Band", file.Tags.Artist);
     }
 
     [Fact]

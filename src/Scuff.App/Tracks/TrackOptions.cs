@@ -1,0 +1,90 @@
+using System.CommandLine;
+using Scuff.Music;
+
+namespace Scuff.App.Tracks;
+
+/// <summary>The options on reading tracks that several commands share, and the reading itself.</summary>
+internal sealed class TrackOptions
+{
+    private readonly Option<string?> _corrections = new("--corrections")
+    {
+        Description = "Corrections of the track, or a folder of them, each named after its track and ending in .corrections.json.",
+        HelpName = "file",
+    };
+
+    private readonly Option<string?> _cache = new("--cache") { Description = "Keep what was heard in this folder instead of the usual one.", HelpName = "folder" };
+
+    private readonly Option<bool> _noCache = new("--no-cache") { Description = "Hear every track anew, and keep nothing." };
+
+    /// <summary>Adds the options to a command.</summary>
+    public void AddTo(Command command)
+    {
+        command.Add(_corrections);
+        command.Add(_cache);
+        command.Add(_noCache);
+    }
+
+    /// <summary>
+    /// The tracks of files and folders with what a person said of them, in order; of one that cannot be used the trouble has been told and the map is null.
+    /// A track without a title gets that of its file.
+    /// </summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="names">Files and folders.</param>
+    /// <param name="terminal">Where names start from and troubles are told.</param>
+    public IReadOnlyList<HeardTrack>? Read(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
+    {
+        IReadOnlyList<(string Name, string? Trouble)> files = TrackFiles.Find([.. names], terminal);
+        SaidCorrections? said = parsed.GetValue(_corrections) is { } c ? new SaidCorrections(c, terminal) : null;
+        if (said is { IsFolder: false } && files.Count > 1)
+        {
+            terminal.Tell("--corrections with a file speaks of one track; name one track, or a folder of corrections.");
+            return null;
+        }
+
+        string? folder = parsed.GetValue(_noCache) ? null
+            : parsed.GetValue(_cache) is { Length: > 0 } named ? named
+            : TrackCache.UsualFolder(terminal.Variable, terminal.Home);
+        TrackReader reader = new(new TrackCache(folder is null ? null : terminal.FullPath(folder)), terminal);
+        HearingProgress progress = new(files.Count, terminal);
+        List<HeardTrack> tracks = [];
+        foreach (HeardTrack heard in InParallel.Run(files.Count, Environment.ProcessorCount, Hear))
+        {
+            progress.Clear();
+            tracks.Add(Corrected(heard, said, terminal));
+        }
+
+        progress.Clear();
+        return tracks;
+
+        HeardTrack Hear(int i)
+        {
+            (string name, string? trouble) = files[i];
+            IProgress<double> part = progress.Of(i, Path.GetFileName(name));
+            HeardTrack track = trouble is null ? reader.Read(name, part) : HeardTrack.Refused(name, trouble);
+            part.Report(1);
+            return track;
+        }
+    }
+
+    private static HeardTrack Corrected(HeardTrack track, SaidCorrections? said, Terminal terminal)
+    {
+        if (track.Trouble is { } trouble)
+        {
+            terminal.Tell(trouble);
+            return track;
+        }
+
+        TrackMap map = track.Map!;
+        if (said is not null)
+        {
+            if (said.For(track) is not { } corrections)
+            {
+                return track with { Map = null, Trouble = "Its corrections could not be read." };
+            }
+
+            map = corrections.ApplyTo(map);
+        }
+
+        return track with { Map = map.Title.Length > 0 ? map : map with { Title = track.Stem } };
+    }
+}

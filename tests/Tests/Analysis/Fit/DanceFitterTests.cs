@@ -1,0 +1,248 @@
+using Scuff;
+using Scuff.Analysis.Fit;
+using Scuff.Audio.Songs;
+using Scuff.Dances;
+using Scuff.Music;
+using Scuff.Prose;
+using Scuff.Stance;
+using Scuff.Timing;
+using Tests.House;
+
+namespace Tests.Analysis.Fit;
+
+public sealed class DanceFitterTests
+{
+    private static readonly string[] Planted =
+        ["customs-house", "gull-on-the-rail", "lighthouse-keeper", "slack-water-waltz", "tin-lantern", "boathouse-switch", "net-loft"];
+
+    [Fact]
+    public void Music_in_even_phrases_needs_nothing()
+    {
+        FitAnswer answer = Fit("tin-lantern", "intro 32, A 32, B 32, B 32, A 32, B 32, B 32, A 32");
+
+        FitPlan plan = Assert.Single(answer.Plans);
+        Assert.Equal((0, 32, 0), (plan.Interruptions, plan.Intro, plan.Price));
+        Assert.Equal([32, 64, 96, 128, 160, 192, 224], plan.Walls.Select(w => w.Begins));
+        Assert.Empty(answer.Remarks);
+    }
+
+    // common practice, no source: the sixth repetition of a dance that turns a quarter right begins facing 3:00
+    [Fact]
+    public void The_sixth_wall_of_a_dance_that_turns_a_quarter_right_begins_at_three()
+    {
+        FitPlan plan = Fit("customs-house", "intro 16, A 32, A 32, A 32, A 32, A 32, A 32, A 32").Kindest!;
+
+        Assert.Equal(["12:00", "3:00", "6:00", "9:00", "12:00", "3:00", "6:00"], plan.Walls.Select(w => w.Facing.ToString()));
+    }
+
+    [Fact]
+    public void After_a_restart_the_walls_are_reckoned_and_not_counted()
+    {
+        // the dance is left before it has turned, so wall 4 begins where wall 3 did
+        FitPlan plan = Fit("customs-house", "intro 16, A 64, B 16, A 64, A 64, A 64").Kindest!;
+
+        FitBreak at = Assert.Single(plan.Breaks);
+        Assert.Equal((3, 16, true), (at.Wall, at.After, at.Restarts));
+        Assert.Equal(plan.Walls[2].Facing, plan.Walls[3].Facing);
+        Assert.Equal(Facing.FromClock(6, 0), at.Facing);
+    }
+
+    [Fact]
+    public void A_bar_too_many_is_a_tag_of_the_dance_when_it_has_one()
+    {
+        FitPlan plan = Fit("tin-lantern", "intro 32, A 32, B 36, A 32, B 64, A 64, B 64").Kindest!;
+
+        FitBreak at = Assert.Single(plan.Breaks);
+        Assert.Equal((2, true, 4), (at.Wall, at.IsAtEnd, at.Length));
+        Assert.Equal("Lamps", Assert.IsType<InterruptionAct.PlayTag>(at.Written.Acts[0]).Name);
+        Assert.Empty(plan.MadeTags);
+    }
+
+    [Fact]
+    public void A_dance_without_tags_gets_one_that_keeps_the_foot()
+    {
+        Dance dance = Read("customs-house");
+        FitPlan plan = new DanceFitter(dance).Fit(Maps.Of("intro 16, A 64, B 36, A 64, B 64, A 64")).Kindest!;
+
+        FitBreak at = Assert.Single(plan.Breaks);
+        Assert.Equal(4, at.Length);
+        Assert.True(at.IsAtEnd);
+        Assert.All(plan.Timeline.Stretches.Zip(plan.Timeline.Stretches.Skip(1)), pair => Assert.Equal(pair.First.WeightAfter, pair.Second.Weight));
+        Assert.All(plan.Timeline.Stretches.Where(s => s.Plan.StartsWall), s => Assert.Equal(dance.Start, s.Weight));
+    }
+
+    [Fact]
+    public void A_stop_of_the_whole_band_can_be_stood_through()
+    {
+        TrackMap map = Maps.Of("intro 16, A 64, B 36, A 64, B 64, A 64");
+        double end = map.Beats[16 + 64 + 36].Seconds;
+        map = map with { Breaks = [new TrackBreak(end - 2, end, IsStop: true, 1)] };
+
+        FitPlan plan = new DanceFitter(Read("customs-house")).Fit(map).Kindest!;
+
+        Assert.IsType<InterruptionAct.Wait>(Assert.Single(plan.Breaks).Written.Acts[0]);
+    }
+
+    [Theory]
+    [InlineData("intro 32, A 32, B 36, A 32, B 64, A 16, B 64, A 64")]
+    [InlineData("intro 16, A 34, B 32, A 34, B 64, A 64, B 64")]
+    [InlineData("intro 16, A 64, B 8, A 64, B 64, A 64, B 72, A 64")]
+    public void What_the_search_pays_is_what_the_plan_pays_item_by_item(string form)
+    {
+        foreach (string name in Planted.Where(n => n != "slack-water-waltz"))
+        {
+            DanceFitter fitter = new(Read(name));
+            TrackMap map = Maps.Of(form);
+            FitAnswer answer = fitter.Fit(map);
+            CountedMusic music = CountedMusic.Of(map, answer.BeatsPerCount);
+            ValueList<FitSolution> solutions = new FitSearch(fitter.ModelOf(music)).Solve(6);
+
+            Assert.Equal(solutions.Select(s => s.Price), answer.Plans.Select(p => p.Price));
+            Assert.All(answer.Plans, p => Assert.Equal(p.Interruptions, p.Items.Count(i => i.Reason is FitReason.Restart or FitReason.Tag or FitReason.Hold)));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(PlantedDances))]
+    public void Planted_breaks_are_found_with_the_true_map(string name)
+    {
+        DanceFitter fitter = new(Read(name) with { Tracks = [], Interruptions = [] });
+        int right = 0;
+        const int songs = 20;
+        for (int i = 0; i < songs; i++)
+        {
+            Dance dance = fitter.Dance;
+            PlantedSong song = PlantedSongs.Make($"test {name} {i}", dance.Length.Value.Floor, dance.BeatsPerBar == 3 ? 3 : 4, i % 4, fitter.RestartPlaces);
+            FitPlan plan = fitter.Fit(Maps.Of(song.Recipe)).Kindest!;
+
+            // a break is right where the next wall begins as it should
+            right += plan.Breaks.Select(b => b.IsAtEnd || b.Restarts ? b.Begins + b.Length - plan.Begins : -1)
+                .SequenceEqual(song.Breaks.Select(b => b.Count + b.Extra)) ? 1 : 0;
+        }
+
+        // the table over many more songs is in docs/performance.md
+        Assert.True(right >= songs - 2, $"{right} of {songs}");
+    }
+
+    public static TheoryData<string> PlantedDances => [.. Planted];
+
+    [Fact]
+    public void The_demo_club_has_a_track_that_breaks_a_late_wall_in_its_middle()
+    {
+        DemoSong song = DemoSongs.All.Single(s => s.Dance == "customs-house" && s.Recipe.Title == "Nothing to Declare");
+        Dance dance = Read("customs-house");
+        FitAnswer answer = new DanceFitter(dance).Fit(Maps.Of(song.Recipe, song.Artist));
+
+        FitBreak at = Assert.Single(answer.Kindest!.Breaks);
+        Assert.Equal((5, 16, true), (at.Wall, at.After, at.Restarts));
+        Assert.Equal(answer.Kindest.Price, answer.AsWritten!.Price);
+        Assert.Equal("wall 5: after 16 restart [12:00]", TrackWriter.Sentence(at.Written));
+    }
+
+    [Fact]
+    public void The_demo_club_has_another_track_for_it_that_needs_nothing()
+    {
+        DemoSong song = DemoSongs.All.Single(s => s.Dance == "customs-house" && s.Recipe.Title != "Nothing to Declare");
+
+        FitPlan plan = new DanceFitter(Read("customs-house")).Fit(Maps.Of(song.Recipe, song.Artist)).Kindest!;
+
+        Assert.Equal(0, plan.Interruptions);
+        Assert.All(plan.Walls.Take(plan.Walls.Count - 1), w => Assert.True(w.Strength >= 80));
+    }
+
+    [Theory]
+    [InlineData("tin-lantern", "intro 32, A 32, B 36, A 32, B 64, A 64, B 64")]
+    [InlineData("customs-house", "intro 16, A 64, B 16, A 64, A 64, A 64")]
+    [InlineData("customs-house", "intro 16, A 64, B 36, A 64, B 64, A 64")]
+    [InlineData("gull-on-the-rail", "intro 16, A 34, B 32, A 34, B 64, A 64, B 64")]
+    [InlineData("lighthouse-keeper", "intro 32, A 64, B 68, A 64, B 48, A 64, B 64, A 64")]
+    [InlineData("boathouse-switch", "intro 32, A 32, B 40, A 32, B 24, A 64, B 64, A 64")]
+    public void A_plan_written_into_the_text_is_danced_as_planned_and_checks_clean(string name, string form)
+    {
+        string text = Repository.Read($"demo/dances/{name}.dance");
+        TrackMap map = Maps.Of(form);
+        FitPlan plan = new DanceFitter(DanceReader.Read(text).Dance).Fit(map).Kindest!;
+
+        string made = EditWriter.Apply(text, EditWriter.ToTextEdits(DanceReader.Read(text), new DanceEdit.WriteTrack(plan.Track, plan.MadeTags)));
+        Draft draft = DanceReader.Read(made);
+
+        FitPlan read = new DanceFitter(draft.Dance).Fit(map).AsWritten!;
+        Assert.Equal(plan.Walls.Select(w => (w.Begins, w.Facing, w.Danced)), read.Walls.Select(w => (w.Begins, w.Facing, w.Danced)));
+        Assert.Equal(plan.Price - (plan.MadeTags.Count == 0 ? 0 : MadePrice(plan)), read.Price);
+        Assert.DoesNotContain(
+            Scuff.Analysis.DanceAnalysis.Of(draft).Report.Complaints,
+            c => c.Severity > Scuff.Diagnostics.Severity.Hint && c.Rule.Id.Split('/')[0] is "interruption" or "tag" or "reading" or "ending" or "weight");
+
+        // once more changes nothing
+        string again = EditWriter.Apply(made, EditWriter.ToTextEdits(draft, new DanceEdit.WriteTrack(plan.Track, [])));
+        Assert.Equal(made, again);
+    }
+
+    [Fact]
+    public void Half_time_is_taken_where_the_tempo_asks_for_it()
+    {
+        Dance dance = DanceReader.Read("Slow Tide\n\nrhythm: nightclub two-step\nbpm: 64\n\nsection 1\n1-8  rocking chair R, rocking chair R\n").Dance;
+
+        FitAnswer answer = new DanceFitter(dance).Fit(Maps.Of("intro 32, A 64, B 64"));
+
+        Assert.Equal(new Ratio(2, 1), answer.BeatsPerCount);
+        Assert.Contains(FitRemark.CountedOtherwise, answer.Remarks);
+        Assert.Equal(60, answer.Music.CountsPerMinute, 3);
+    }
+
+    [Fact]
+    public void A_phrased_dance_follows_the_letters_of_the_music()
+    {
+        Dance dance = DanceReader.Read("""
+            Two Parts
+
+            part A
+            section 1
+            1-8   rocking chair R, rocking chair R
+            section 2
+            1-8   rocking chair R, rocking chair R
+            section 3
+            1-8   rocking chair R, rocking chair R
+            section 4
+            1-8   rocking chair R, rocking chair R
+
+            part B
+            section 1
+            1-8   vine right, touch L, vine left, touch R
+            section 2
+            1-8   vine right, touch L, vine left, touch R
+
+            sequence: A B A B
+            """).Dance;
+
+        FitPlan plan = new DanceFitter(dance).Fit(Maps.Of("intro 16, V 32, C 32, V 32, C 16, V 64, C 32")).Kindest!;
+
+        Assert.Equal(["A", "B", "B", "A", "B", "A", "A", "B", "B"], plan.Walls.Select(w => w.Part).Take(9));
+        Assert.Equal(0, plan.Interruptions);
+    }
+
+    [Fact]
+    public void Other_prices_make_another_plan()
+    {
+        Dance dance = Read("customs-house");
+        TrackMap map = Maps.Of("intro 16, A 64, B 16, A 64, A 64, A 64");
+
+        Assert.Equal(1, new DanceFitter(dance).Fit(map).Kindest!.Interruptions);
+        Assert.Equal(0, new DanceFitter(dance, new FitOptions { Prices = new FitPrices { Interruption = 9000 } }).Fit(map).Kindest!.Interruptions);
+    }
+
+    [Fact]
+    public void Beginners_pay_more_for_interruptions()
+        => Assert.True(FitPrices.For(Level.AbsoluteBeginner).LevelPercent > FitPrices.For(Level.Improver).LevelPercent);
+
+    // what was paid for tags that are now the dance's own
+    private static int MadePrice(FitPlan plan)
+    {
+        FitPrices prices = new DanceFitter(plan.Dance).Prices;
+        return plan.Timeline.Stretches.Count(s => plan.MadeTags.Any(t => t.Name == s.Plan.Name)) * (prices.MadeTag * prices.LevelPercent / 100);
+    }
+
+    private static FitAnswer Fit(string name, string form) => new DanceFitter(Read(name)).Fit(Maps.Of(form));
+
+    private static Dance Read(string name) => DanceReader.Read(Repository.Read($"demo/dances/{name}.dance")).Dance;
+}
