@@ -4,7 +4,8 @@ using BenchmarkDotNet.Running;
 
 // "quick" prints the best of several; "dances FOLDER COUNT" writes different dances for bench/cold.sh;
 // "score CORPUS ESTIMATES" measures estimates against a corpus;
-// "estimate CORPUS OUT" hears a corpus (bench/estimate); "songs FOLDER" writes songs of our own band with their truth; anything else chooses among the classes with a [Benchmark] (--filter)
+// "estimate CORPUS OUT" hears a corpus (bench/estimate); "songs FOLDER" writes songs of our own band with their truth;
+// "fit DANCES" times fitting and matching, "planted DANCES SEED COUNT [heard]" counts the planted breaks that are found; anything else chooses among the classes with a [Benchmark] (--filter)
 switch (args)
 {
     case ["quick"]:
@@ -23,6 +24,12 @@ switch (args)
         break;
     case ["estimate", string songs, string answers, .. string[] options]:
         return Estimates.Write(Console.Out, songs, answers, options) ? 0 : 2;
+    case ["fit", string demo]:
+        Fits.Speed(Console.Out, demo);
+        break;
+    case ["planted", string demo, string seed, string many, .. string[] heard]:
+        Fits.Planted(Console.Out, demo, seed, int.Parse(many, CultureInfo.InvariantCulture), heard is ["heard"]);
+        break;
     case ["songs", string folder, .. string[] options]:
         return SongCorpus.Write(Console.Out, folder, options) ? 0 : 2;
     default:

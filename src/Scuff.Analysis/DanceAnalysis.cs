@@ -1,10 +1,12 @@
 using Scuff.Analysis.Cautions;
 using Scuff.Analysis.Checks;
+using Scuff.Analysis.Fit;
 using Scuff.Analysis.Floor;
 using Scuff.Analysis.Levels;
 using Scuff.Analysis.Loads;
 using Scuff.Dances;
 using Scuff.Diagnostics;
+using Scuff.Music;
 using Scuff.Stance;
 using Scuff.Steps;
 using Scuff.Timelines;
@@ -29,9 +31,12 @@ public sealed class DanceAnalysis
     private readonly Lazy<ComputedLevel> _level;
     private readonly Lazy<ValueList<Caution>> _cautions;
     private readonly Lazy<Report> _report;
+    private readonly Lazy<ValueList<TrackFit>> _fits;
 
-    private DanceAnalysis(Draft draft, ValueList<Namesake> namesakes)
+    private DanceAnalysis(Draft draft, ValueList<Namesake> namesakes, ValueList<TrackMap> maps)
     {
+        Maps = maps;
+        _fits = new Lazy<ValueList<TrackFit>>(FindFits);
         Draft = draft;
         Namesakes = namesakes;
         _wall = new Lazy<Timeline>(() => Unroller.Unroll(Dance, PlanBuilder.OneWall(Dance)));
@@ -52,6 +57,12 @@ public sealed class DanceAnalysis
 
     /// <summary>Other sheets with the same title that are kept beside it, as far as the caller told of them.</summary>
     public ValueList<Namesake> Namesakes { get; }
+
+    /// <summary>Maps of tracks that the caller has.</summary>
+    public ValueList<TrackMap> Maps { get; }
+
+    /// <summary>The dance as its text has it on each of its tracks whose map the caller has.</summary>
+    public ValueList<TrackFit> Fits => _fits.Value;
 
     /// <summary>The dance as written.</summary>
     public Dance Dance => Draft.Dance;
@@ -104,12 +115,18 @@ public sealed class DanceAnalysis
     public Timeline WithEnding(Track? track) => Unroller.Unroll(Dance, PlanBuilder.ForTrack(Dance, track, withEnding: true));
 
     /// <summary>The analysis of a draft; nothing is computed yet.</summary>
-    public static DanceAnalysis Of(Draft draft) => new(draft, default);
+    public static DanceAnalysis Of(Draft draft) => new(draft, default, default);
 
     /// <summary>The analysis of a draft that is kept beside others; nothing is computed yet.</summary>
     /// <param name="draft">The draft.</param>
     /// <param name="namesakes">Other sheets with its title.</param>
-    public static DanceAnalysis Of(Draft draft, ValueList<Namesake> namesakes) => new(draft, namesakes);
+    /// <param name="maps">Maps of tracks; those of the dance's own tracks (by title) are checked against its text.</param>
+    public static DanceAnalysis Of(Draft draft, ValueList<Namesake> namesakes, ValueList<TrackMap> maps = default) => new(draft, namesakes, maps);
+
+    /// <summary>How the dance fits a track.</summary>
+    /// <param name="map">The track.</param>
+    /// <param name="options">What is asked; null for the usual.</param>
+    public FitAnswer Fit(TrackMap map, FitOptions? options = null) => new DanceFitter(Dance, options).Fit(map);
 
     /// <summary>
     /// How many walls a dance has whose repetition turns so much: none 1, a half 2, a quarter 4, an eighth 8; null for other amounts.
@@ -125,6 +142,21 @@ public sealed class DanceAnalysis
             2 or 6 => 4,
             _ => 8,
         };
+    }
+
+    private ValueList<TrackFit> FindFits()
+    {
+        List<TrackFit> fits = [];
+        foreach (Track track in Dance.Tracks)
+        {
+            if (Maps.FirstOrDefault(m => DanceFitter.IsOf(track, m)) is { } map)
+            {
+                FitAnswer answer = Fit(map, new FitOptions { MostInterruptions = 0, BeatsPerCount = DanceFitter.IsCountable(Dance.BeatsPerCount) ? Dance.BeatsPerCount : null });
+                fits.Add(new TrackFit(track, answer.Music, answer.AsWritten));
+            }
+        }
+
+        return fits.ToValueList();
     }
 
     private ValueList<TrackTimeline> FindTracks()

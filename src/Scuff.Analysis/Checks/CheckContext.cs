@@ -1,4 +1,5 @@
 using Scuff.Analysis.Checks.Walks;
+using Scuff.Analysis.Fit;
 using Scuff.Analysis.Levels;
 using Scuff.Analysis.Loads;
 using Scuff.Dances;
@@ -56,6 +57,9 @@ public sealed class CheckContext
 
     /// <summary>How much floor it uses.</summary>
     public FloorUse FloorUse => _analysis.FloorUse;
+
+    /// <summary>The dance as its text has it on each of its tracks whose map is known.</summary>
+    public ValueList<TrackFit> Fits => _analysis.Fits;
 
     /// <summary>The fastest tempo stated for it, or null.</summary>
     public DancedTempo? Tempo => _analysis.Tempo;

@@ -10,7 +10,7 @@ public sealed class CountedMusic
     internal const int FourEights = 80;
     internal const int TwoEights = 50;
     internal const int OneEight = 25;
-    private const int CutEight = 10;
+    internal const int CutEight = 10;
 
     // A beginning that was heard with little confidence still counts for so much.
     private const int LeastSection = 60;

@@ -102,8 +102,8 @@ public sealed class DanceFitter
         }
 
         FitSearch search = new(ModelOf(music, Dance.Tracks.FirstOrDefault(t => IsOf(t, map))));
-        return search.LowerBound(_options.MostInterruptions) <= limit && search.Solve(_options.MostInterruptions) is { Count: > 0 } solutions
-            ? (solutions[^1].Price, solutions[^1].Acts)
+        return search.LowerBound(_options.MostInterruptions) <= limit && search.Kindest(_options.MostInterruptions) is { } solution
+            ? (solution.Price, solution.Acts)
             : null;
     }
 
@@ -149,7 +149,8 @@ public sealed class DanceFitter
         return best;
     }
 
-    private static bool IsCountable(Ratio beats) => beats.Sign > 0 && beats <= 8 && beats >= new Ratio(1, 8) && (beats.IsWhole || beats.Numerator == 1);
+    /// <summary>Whether counts of so many beats can be laid over a track: whole beats, or so many counts to a beat.</summary>
+    public static bool IsCountable(Ratio beats) => beats.Sign > 0 && beats <= 8 && beats >= new Ratio(1, 8) && (beats.IsWhole || beats.Numerator == 1);
 
     // In octaves: how far a tempo is from what the dance is danced at.
     private double Away(double counts)

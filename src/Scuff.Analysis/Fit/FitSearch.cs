@@ -42,6 +42,10 @@ public sealed class FitSearch
         return found.ToValueList();
     }
 
+    /// <summary>The cheapest plan with at most so many acts, without those with fewer; null when there is no plan at all.</summary>
+    /// <param name="mostActs">With how many acts at most.</param>
+    public FitSolution? Kindest(int mostActs) => Cheapest(mostActs, null);
+
     /// <summary>A price that no plan with so many acts goes below; plans with kinds may cost more.</summary>
     public int LowerBound(int acts) => Roots(acts).Select(r => r.Price).DefaultIfEmpty(FitModel.Never).Min();
 

@@ -8,8 +8,8 @@ namespace Scuff.Analysis.Fit;
 /// <summary>Ranks tracks for a dance, and dances for a track, by tempo, meter, feel, length and how the phrases fit. The weights are ours.</summary>
 public sealed class TrackMatcher
 {
-    // A hundredth of tempo away from what the dance is danced at; listeners notice 3 to 4 (trade: music, 5).
-    private const int PointsPerHundredth = 40;
+    // A hundredth of tempo away from what the dance is danced at; listeners notice 3 to 4 (trade: music, 5), and a twentieth weighs as much as a tag.
+    private const int PointsPerHundredth = 100;
     private const int OtherMeter = 5000;
     private const int OtherFeel = 600;
     private const int DoubtfulMap = 300;

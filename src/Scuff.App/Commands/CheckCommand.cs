@@ -3,7 +3,9 @@ using Scuff.Analysis;
 using Scuff.App.Complaints;
 using Scuff.App.Files;
 using Scuff.App.Json;
+using Scuff.App.Tracks;
 using Scuff.Dances;
+using Scuff.Music;
 using Scuff.Prose;
 
 namespace Scuff.App.Commands;
@@ -21,6 +23,7 @@ internal sealed class CheckCommand : IProgramCommand
         new("check my-dance.dance", "say what cannot be danced as written, and what would mend it"),
         new("check demo/dances", "check every dance of a folder"),
         new("check --fix my-dance.dance", "make the mends that can be made without asking"),
+        new("check --track song.mp3 my-dance.dance", "check tempo, intro, walls and ending against the music"),
         new("check --json *.dance", "the same for a script"),
     ];
 
@@ -29,12 +32,23 @@ internal sealed class CheckCommand : IProgramCommand
         Argument<string[]> files = DanceFiles.CreateArgument();
         Option<bool> json = new("--json") { Description = "Answer in JSON: an array with one object per file." };
         Option<bool> fix = new("--fix") { Description = "Make the mends that are safe, and write the file." };
-        Command command = new(Name, "Prove dances: counts, weight, facing, walls, tags and restarts.") { files, json, fix };
-        command.SetAction(parsed => Run(parsed.GetValue(files), parsed.GetValue(json), parsed.GetValue(fix), terminal));
+        Option<string[]> tracks = new("--track") { Description = "A track of the dance (by title), or a folder of tracks: what the sheet says is checked against the music.", HelpName = "file" };
+        TrackOptions reading = new();
+        Command command = new(Name, "Prove dances: counts, weight, facing, walls, tags and restarts.") { files, json, fix, tracks };
+        reading.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            IReadOnlyList<HeardTrack>? heard = parsed.GetValue(tracks) is { Length: > 0 } named ? reading.Read(parsed, named, terminal) : [];
+            return heard is null
+                ? ExitCode.Trouble
+                : Math.Max(
+                    heard.Any(t => t.Map is null) ? ExitCode.Trouble : ExitCode.Clean,
+                    Run(parsed.GetValue(files), parsed.GetValue(json), parsed.GetValue(fix), [.. heard.Select(t => t.Map).OfType<TrackMap>()], terminal));
+        });
         return command;
     }
 
-    private static int Run(string[]? names, bool asJson, bool withFixes, Terminal terminal)
+    private static int Run(string[]? names, bool asJson, bool withFixes, ValueList<TrackMap> maps, Terminal terminal)
     {
         IEnumerable<DanceInput>? inputs = DanceFiles.Read(names, terminal);
         if (inputs is null)
@@ -58,7 +72,7 @@ internal sealed class CheckCommand : IProgramCommand
             }
 
             Draft draft = DanceReader.Read(input.Text);
-            DanceAnalysis analysis = DanceAnalysis.Of(draft, Namesakes(sheets, draft.Dance, input));
+            DanceAnalysis analysis = DanceAnalysis.Of(draft, Namesakes(sheets, draft.Dance, input), maps);
             if (withFixes)
             {
                 (analysis, bool isWritten) = Fix(input, analysis, asJson ? terminal.Error : terminal.Out, terminal);

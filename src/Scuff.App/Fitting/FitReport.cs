@@ -65,6 +65,11 @@ internal static class FitReport
                 w.Danced.ToString(CultureInfo.InvariantCulture),
                 FitWords.Strength(w, map)])]);
         terminal.Out.WriteLine();
+        foreach (FitAccent accent in AccentFinder.Find(answer.Music, plan))
+        {
+            Wrapped(Accent(accent), terminal);
+        }
+
         Choices(answer, plan, terminal);
         terminal.Out.WriteLine();
         terminal.Out.WriteLine(terminal.Paint.Of(Tone.Soft, Indent + "On the sheet"));
@@ -109,6 +114,18 @@ internal static class FitReport
             $", with count {string.Join(", ", c.Steps.Select(s => s.Count.Label))} danced as {string.Join(", ", c.Steps.Select(s => Phrasing.Describe(s.Action)))}"));
         return $"{Capital(FitWords.Wall(at.Wall, at.Part))}, after {TrackWords.Counts(at.After)}, at {TrackWords.Time(at.Seconds)}{where}: "
             + $"{FitWords.Done(at, plan.Dance)}{change}. The floor faces {FitWords.Facing(at.Facing)}.{then}";
+    }
+
+    private static string Accent(FitAccent accent)
+    {
+        string place = accent.Section > 0
+            ? $"{FitWords.Wall(accent.Wall, accent.Part)}, section {accent.Section}, count {accent.Count}"
+            : $"{FitWords.Wall(accent.Wall, accent.Part)}, in what is put in";
+        string danced = string.Join(", ", accent.Danced.Select(s => Phrasing.Describe(s.Action)));
+        string what = accent.Danced.Count == 0 || accent.Meets ? "nothing moves against it"
+            : accent.Suggested is { } action ? $"{danced} is danced; {Phrasing.Describe(action)} would meet it"
+            : $"{danced} is danced";
+        return $"The music stops for {TrackWords.Counts(accent.Counts)} at {TrackWords.Time(accent.Seconds)} ({place}): {what}.";
     }
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];

@@ -17,6 +17,9 @@ public sealed record Rule(
     string Keeps,
     string Source)
 {
+    /// <summary>A track written by hand that the examples are danced to, for rules on what was heard; empty for all others.</summary>
+    public string Music { get; init; } = "";
+
     /// <summary>Makes a complaint of this rule.</summary>
     public Diagnostic At(TextSpan span, params ReadOnlySpan<(string Name, string Value)> arguments)
         => new(this, Severity, span, ToArguments(arguments), default, default);

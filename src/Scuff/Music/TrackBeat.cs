@@ -4,4 +4,4 @@ namespace Scuff.Music;
 /// <param name="Seconds">When it falls, from the start of the decoded sound.</param>
 /// <param name="BarPosition">1 for the first beat of its bar; 0 where that is not known.</param>
 /// <param name="Count">The dancer's count: 1 to 8, in a waltz 1 to 6; 0 where that is not known.</param>
-public sealed record TrackBeat(double Seconds, int BarPosition, int Count);
+public readonly record struct TrackBeat(double Seconds, int BarPosition, int Count);

@@ -2,6 +2,7 @@ using System.Reflection;
 using Scuff.Analysis;
 using Scuff.Analysis.Checks;
 using Scuff.Diagnostics;
+using Scuff.Music.Labels;
 using Scuff.Prose;
 
 namespace Tests.Analysis.Checks;
@@ -23,7 +24,10 @@ internal static class RuleBook
     public static Rule Of(string id) => All.Single(rule => rule.Id == id);
 
     /// <summary>What reader and checks say about a text.</summary>
-    public static IReadOnlyList<Diagnostic> Complaints(string text) => DanceAnalysis.Of(DanceReader.Read(text)).Report.Complaints;
+    /// <param name="text">The text.</param>
+    /// <param name="music">A track written by hand that it is danced to, or nothing.</param>
+    public static IReadOnlyList<Diagnostic> Complaints(string text, string music = "")
+        => DanceAnalysis.Of(DanceReader.Read(text), [], music.Length == 0 ? [] : [TrackMapText.Read(music).Map!]).Report.Complaints;
 
     private static IEnumerable<Rule> RulesOf(Type type)
     {

@@ -49,7 +49,7 @@ public sealed class RulePagesTests
         > {rule.Message}
 
         {rule.Reason}
-
+        {MusicOf(rule)}
         ## Breaks it
 
         ```dance
@@ -63,6 +63,18 @@ public sealed class RulePagesTests
         ```
 
         """;
+
+    private static string MusicOf(Rule rule) => rule.Music.Length == 0
+        ? ""
+        : $"""
+
+            The examples are danced to this track, written by hand:
+
+            ```
+            {Trimmed(rule.Music).ReplaceLineEndings("\n")}
+            ```
+
+            """;
 
     private static string Index()
     {

@@ -39,7 +39,7 @@ public sealed class RulesTests
     {
         foreach (Rule rule in RuleBook.All)
         {
-            foreach (Diagnostic complaint in RuleBook.Complaints(rule.Breaks).Where(c => c.Rule.Id == rule.Id))
+            foreach (Diagnostic complaint in RuleBook.Complaints(rule.Breaks, rule.Music).Where(c => c.Rule.Id == rule.Id))
             {
                 Assert.DoesNotContain("{", complaint.Message, StringComparison.Ordinal);
             }
