@@ -10,7 +10,8 @@ namespace Scuff.Analysis.Fit;
 /// <param name="Rows">The rows.</param>
 /// <param name="Spans">What is danced, in order, without gaps from the first count of music to the last.</param>
 /// <param name="Eight">How many counts an eight has: 6 in a waltz.</param>
-public sealed record FitChart(ValueList<FitChartRow> Rows, ValueList<FitChartSpan> Spans, int Eight)
+/// <param name="Ending">The count on which the ending begins; null when the dance is simply danced to the end.</param>
+public sealed record FitChart(ValueList<FitChartRow> Rows, ValueList<FitChartSpan> Spans, int Eight, int? Ending)
 {
     private const int EightsInRow = 4;
 
@@ -20,7 +21,7 @@ public sealed record FitChart(ValueList<FitChartRow> Rows, ValueList<FitChartSpa
         ArgumentNullException.ThrowIfNull(music);
         ArgumentNullException.ThrowIfNull(plan);
         int eight = music.Map.Meter.Value.BeatsInEight;
-        return new FitChart(RowsOf(music, eight), SpansOf(music, plan), eight);
+        return new FitChart(RowsOf(music, eight), SpansOf(music, plan), eight, plan.Ending?.Begins);
     }
 
     private static ValueList<FitChartRow> RowsOf(CountedMusic music, int eight)

@@ -84,7 +84,7 @@ public static class TagIdeas
 
     private static StepAction Act(ActionKind kind, Foot foot, Direction way) => new(kind, foot.ToActingFoot(), way, Contact.Flat, WeightEffect.Takes);
 
-    
+
 
     private static WrittenLine LineOf(int at, StepAction[] actions)
     {

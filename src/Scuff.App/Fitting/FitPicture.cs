@@ -73,6 +73,13 @@ internal static class FitPicture
             Band(svg, span, row);
         }
 
+        if (chart.Ending is { } ending && ending >= row.From && ending < row.From + row.Counts)
+        {
+            double x = (ending - row.From) * CountWidth;
+            Add(svg, $"<path d=\"M{x:0.#} {BandTop - 3}v{BandHeight + 6}\" stroke=\"{Ink}\" stroke-width=\"4\" stroke-dasharray=\"4 3\"/>");
+            Add(svg, $"<text x=\"{x:0.#}\" y=\"{BandTop - 5}\" font-size=\"12\" font-weight=\"bold\" fill=\"{Ink}\">ending</text>\n");
+        }
+
         // counts below, the ones taller
         StringBuilder ones = new();
         StringBuilder small = new();
