@@ -10,7 +10,7 @@ namespace Tests.Corpus;
 public sealed class WordingCorpusTests(ITestOutputHelper output)
 {
     // Their lines are not shown: whoever makes the reader better must not see what it is judged by.
-    private static readonly string[] Hidden = ["unseen", "unseen-b", "unseen-c"];
+    private static readonly string[] Hidden = ["unseen", "unseen-b", "unseen-c", "unseen-d"];
 
     /// <summary>Folder, least share read right in thousandths, most cases read wrong without a question, most questions not asked.</summary>
     public static TheoryData<string, int, int, int> Folders => new()
@@ -25,10 +25,12 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         { "eighth", 955, 2, 2 },
         { "ninth", 1000, 0, 0 },
         { "tenth", 943, 0, 0 },
+        { "eleventh", 718, 18, 1 },
         { "generated", 995, 0, 0 },
         { "unseen", 970, 2, 0 },
         { "unseen-b", 964, 0, 0 },
         { "unseen-c", 913, 3, 0 },
+        { "unseen-d", 648, 23, 1 },
     };
 
     [Theory]
