@@ -123,6 +123,12 @@ public static class ReadingRules
         "What happens where the music breaks the pattern must be said with wall and count.",
         Good + "\nwall 3: whistle twice\n", Good, "ours");
 
+    /// <summary>Words of a sentence on tags, restarts or endings that play no part in what is read.</summary>
+    public static Rule SentenceWordsUnread { get; } = new("reading/sentence-words-unread", Severity.Question,
+        "In this sentence about the pattern '{words}' plays no part in what is read. What does it change?",
+        "A word passed over may be the wall, the count or the exception that the floor will dance.",
+        Good + "\nwall 3: after 4 restart except the men\n", Good + "\nwall 3: after 4 restart\n", "ours");
+
     /// <summary>A name that is used twice.</summary>
     public static Rule NameTwice { get; } = new("reading/name-twice", Severity.Error,
         "'{name}' is the name of two {things}.",

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Scuff.Dances;
 using Scuff.Diagnostics;
+using Scuff.Prose.Reading.Sentences;
 using Scuff.Prose.Words;
 using Scuff.Stance;
 using Scuff.Timing;
@@ -22,7 +23,7 @@ internal sealed class TextReaderRun
     private readonly List<Note> _notes = [];
     private readonly List<PendingSentence> _sentences = [];
     private readonly Dictionary<(int Part, Counts Place), Weight> _weightBefore = [];
-    private List<SequenceItem> _sequence = [];
+    private readonly List<(TextLine Line, int Track)> _sequences = [];
     private PendingSentence? _ending;
 
     // the part, section or tag being read
@@ -103,8 +104,8 @@ internal sealed class TextReaderRun
             Parts = _parts.ToValueList(),
             Tags = _tags.ToValueList(),
             OwnMoves = _ownMoves.ToValueList(),
-            Sequence = _sequence.ToValueList(),
         };
+        dance = ReadSequences(dance);
         dance = ReadSentences(dance);
         if (!dance.Sections.Any(s => s.Lines.Count > 0))
         {
@@ -266,9 +267,9 @@ internal sealed class TextReaderRun
             return true;
         }
 
-        if ((StartsWithWord(words, "sequence") || StartsWithWord(words, "order")) && words.IndexOf(':') is > 0 and int colon)
+        if (SequenceReader.StartOf(words) is int sequence)
         {
-            ReadSequence(line, line.Start + colon + 1);
+            _sequences.Add((line with { Start = line.Start + sequence }, _tracks.Count - 1));
             return true;
         }
 
@@ -918,95 +919,6 @@ internal sealed class TextReaderRun
         return weight;
     }
 
-    private void ReadSequence(TextLine line, int start)
-    {
-        List<SequenceItem> items = [];
-        List<WordToken> tokens = WordScanner.Scan(_text, start, line.End);
-        for (int i = 0; i < tokens.Count; i++)
-        {
-            WordToken token = tokens[i];
-            if (token.Kind == WordTokenKind.Mark && token.Text is not "\"")
-            {
-                continue;
-            }
-
-            if (token.Text is "tag" or "bridge" or "then" or "and" or "restart" or "wall" or "part" or "x")
-            {
-                if (token.Text is "tag" or "bridge")
-                {
-                    int next = i + 1;
-                    string name = "";
-                    if (next < tokens.Count && tokens[next].Text == "\"")
-                    {
-                        int close = next + 1;
-                        while (close < tokens.Count && tokens[close].Text != "\"")
-                        {
-                            close++;
-                        }
-
-                        if (close < tokens.Count)
-                        {
-                            name = _text[(tokens[next].Span.End)..tokens[close].Span.Start].Trim();
-                            i = close;
-                        }
-                    }
-                    else if (next < tokens.Count && tokens[next].Kind is WordTokenKind.Word or WordTokenKind.Number && _tags.Any(t => string.Equals(t.Name, tokens[next].Text, StringComparison.OrdinalIgnoreCase)))
-                    {
-                        name = tokens[next].Text;
-                        i = next;
-                    }
-
-                    items.Add(new SequenceItem(name, true, null, TextSpan.FromBounds(token.Span.Start, tokens[Math.Min(i, tokens.Count - 1)].Span.End)));
-                }
-
-                continue;
-            }
-
-            if (token.Kind is WordTokenKind.Word or WordTokenKind.Number && token.Text != "count" && token.Text != "counts" && token.Text != "first")
-            {
-                string raw = _text.Substring(token.Span.Start, token.Span.Length);
-
-                // A(16), A16, A 16 counts: only so many counts; 2A is twice
-                if (token.Kind == WordTokenKind.Number)
-                {
-                    if (items.Count > 0 && (i > 0 && tokens[i - 1].Text is "(" || !token.SpaceBefore || (i + 1 < tokens.Count && tokens[i + 1].Text.StartsWith("count", StringComparison.Ordinal))))
-                    {
-                        items[^1] = items[^1] with { Upto = Counts.FromWhole(Math.Clamp(token.Value, 1, 1000)) };
-                    }
-
-                    continue;
-                }
-
-                if (raw.Length > 1 && raw.All(char.IsLetter) && !_parts.Any(p => string.Equals(p.Name, raw, StringComparison.OrdinalIgnoreCase)) && raw != _partName && raw.All(c => _parts.Any(p => p.Name == char.ToString(c)) || _partName == char.ToString(c)))
-                {
-                    // AABA without blanks
-                    for (int k = 0; k < raw.Length; k++)
-                    {
-                        items.Add(new SequenceItem(char.ToString(raw[k]), false, null, new TextSpan(token.Span.Start + k, 1)));
-                    }
-
-                    continue;
-                }
-
-                if (token.Text is "ending" or "end" or "finish")
-                {
-                    continue;
-                }
-
-                items.Add(new SequenceItem(raw, false, null, token.Span));
-            }
-        }
-
-        if (_tracks.Count > 0)
-        {
-            _tracks[^1] = _tracks[^1] with { Sequence = items.ToValueList() };
-        }
-        else
-        {
-            _sequence = items;
-        }
-    }
-
     /// <summary>move "lantern twist" 1&amp;2: step R to side, ...</summary>
     private bool ReadOwnMove(TextLine line)
     {
@@ -1040,13 +952,32 @@ internal sealed class TextReaderRun
         return true;
     }
 
+    /// <summary>The order of the parts is read once their names are known.</summary>
+    private Dance ReadSequences(Dance dance)
+    {
+        foreach ((TextLine line, int track) in _sequences)
+        {
+            ValueList<SequenceItem> items = SequenceReader.Read(_state, line, dance).ToValueList();
+            if (track >= 0)
+            {
+                _tracks[track] = _tracks[track] with { Sequence = items };
+            }
+            else
+            {
+                dance = dance with { Sequence = items };
+            }
+        }
+
+        return dance;
+    }
+
     private Dance ReadSentences(Dance dance)
     {
         SentenceReader reader = new(_state, dance, (part, place) => WeightAt(dance, part, place));
         List<Track> tracks = _tracks;
         foreach (PendingSentence sentence in _sentences)
         {
-            Interruption? made = reader.Read(sentence.Line);
+            List<Interruption>? made = reader.Read(sentence.Line);
             if (made is null)
             {
                 string words = _text[sentence.Line.Start..sentence.Line.End];
@@ -1056,11 +987,11 @@ internal sealed class TextReaderRun
 
             if (sentence.Track >= 0)
             {
-                tracks[sentence.Track] = tracks[sentence.Track] with { Interruptions = [.. tracks[sentence.Track].Interruptions, made] };
+                tracks[sentence.Track] = tracks[sentence.Track] with { Interruptions = [.. tracks[sentence.Track].Interruptions, .. made] };
             }
             else
             {
-                _interruptions.Add(made);
+                _interruptions.AddRange(made);
             }
         }
 
