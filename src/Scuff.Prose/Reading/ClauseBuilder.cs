@@ -113,9 +113,9 @@ internal sealed class ClauseBuilder
                     Widen(_terms[++i]);
                     break;
                 case TermKind.Filler:
-                    Filler(term);
+                    Filler(term, i);
                     break;
-                case TermKind.Style when term.Text.ToLowerInvariant() is "like" or "as if" or "as though" or "pretending" or "imagine":
+                case TermKind.Style when term.Text.ToLowerInvariant() is "ready to" or "ready for" or "preparing to" or "prepare to" or "preparing for" or "in preparation for" or "like" or "as if" or "as though" or "pretending" or "imagine":
                     // a comparison runs to the next comma
                     while (i + 1 < _end && _terms[i + 1].Kind is not (TermKind.Separator or TermKind.Close or TermKind.Open))
                     {
@@ -146,8 +146,8 @@ internal sealed class ClauseBuilder
                 case TermKind.Side:
                     SideTerm(term, i);
                     break;
-                case TermKind.BothFeet when i + 1 < _end && IsArm(_terms[i + 1]):
-                    // "lifting both arms"
+                case TermKind.BothFeet when i + 1 < _end && (IsArm(_terms[i + 1]) || (_terms[i + 1] is { Kind: TermKind.Part, Meaning.Part: "knee" } && _current.HasContent)):
+                    // "lifting both arms", "step R to side dipping both knees"
                     _current.HasStyle = true;
                     Widen(term);
                     break;
@@ -181,7 +181,7 @@ internal sealed class ClauseBuilder
                 case TermKind.WeightNone:
                 case TermKind.WeightTakes:
                 case TermKind.WeightBoth:
-                    Last().WeightNote = term.Kind;
+                    WeightOwner().WeightNote = term.Kind;
                     break;
                 case TermKind.Times when !_current.HasContent && NextContent(i + 1) is not null:
                     // "2 x half pivot"
@@ -250,9 +250,39 @@ internal sealed class ClauseBuilder
             : null;
     }
 
+    /// <summary>Words on how long a move takes, for the move they stand with: "R forward over 2 counts", "then, over 2 counts, sweep L".</summary>
+    private void Lasting(int at, int counts)
+    {
+        int before = at - 1;
+        while (before >= 0 && _terms[before].Kind is TermKind.Filler or TermKind.Separator or TermKind.Number)
+        {
+            before--;
+        }
+
+        bool leads = !_current.HasContent && (NextIndex(at + 1) >= 0 || before < 0 || _terms[before].Kind is TermKind.Then or TermKind.Join);
+        Clause owner = leads ? _current : Last();
+        owner.Lasts = counts;
+    }
+
+    /// <summary>How many counts "for two counts" or "over 3 counts" speaks of, or null.</summary>
+    private static int? CountsIn(string words)
+    {
+        string[] parts = words.Split(' ');
+        return parts is ["for" or "over", string number, "count" or "counts" or "beat" or "beats"]
+            ? number switch
+            {
+                "a" or "one" or "1" => 1,
+                "two" or "2" => 2,
+                "three" or "3" => 3,
+                "four" or "4" => 4,
+                _ => null,
+            }
+            : null;
+    }
+
     private static bool IsThatIs(Term term) => term.Text.ToLowerInvariant() is "ie" or "i.e" or "i.e." or "that is" or "namely" or "meaning";
 
-    private void Filler(Term term)
+    private void Filler(Term term, int at)
     {
         string word = term.Text.ToLowerInvariant();
         if (word.EndsWith("first half", StringComparison.Ordinal) || word.EndsWith("second half", StringComparison.Ordinal))
@@ -271,6 +301,11 @@ internal sealed class ClauseBuilder
             // "turning 1/4 left on the last step", "on the third step 1/4 left"
             Clause turning = _current.HasContent || _clauses.Count == 0 || !_clauses[^1].IsTurnOnly ? _current : _clauses[^1];
             turning.OnStep = step;
+        }
+
+        if (CountsIn(word) is int lasting)
+        {
+            Lasting(at, lasting);
         }
 
         _current.SaysFinish |= !_current.HasContent && _clauses.Count > 0 && word is "finish" or "finishing" or "finishes" or "ending" or "end" or "ends";
@@ -312,7 +347,8 @@ internal sealed class ClauseBuilder
             }
         }
 
-        _current = new Clause { Link = link, IsWith = link == Link.Soft && _with };
+        int? lasts = _current.HasContent ? null : _current.Lasts;
+        _current = new Clause { Link = link, IsWith = link == Link.Soft && _with, Lasts = lasts };
         _with &= link is not Link.Hard;
         _pending = link;
     }
@@ -562,6 +598,15 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        if ((_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase)) && _current is { IsFigure: true, Feet.Count: 1 } && _current.Head!.Figures[0].Rows.Count > 2 && _current.Feet[0].Foot != foot && NextIndex(at + 1) is int ends and >= 0 && _terms[ends].Kind is TermKind.Dir or TermKind.Move && NextIndex(ends + 1) < 0)
+        {
+            // "jazz box R with L cross": how it ends
+            Close(Link.Soft);
+            _current.IsWith = false;
+            _current.SaysFinish = true;
+            _pending = Link.None;
+        }
+
         bool withOther = (_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase)) && _current.Feet.Count == 1 && _current.Feet[0].Foot != foot;
         if (withOther && _current.Feet[0].MayBeReference)
         {
@@ -604,6 +649,17 @@ internal sealed class ClauseBuilder
         {
             // "touch next to the left": the standing foot, where that has the weight
             _current.Feet.Add(new FootWord(foot, certain, true, term.Text.Length > 3));
+            Widen(term);
+            return;
+        }
+
+        bool endsOn = term.Text.StartsWith("onto", StringComparison.OrdinalIgnoreCase) && _current is { TurnSide: not null, WeightNote: null } && _pending is Link.None && NextIndex(at + 1) < 0
+            && (IsTurnVerb(_current.Head) && _current.Head!.Verb is ActionKind.Pivot or ActionKind.Unwind || (_current.IsFigure && _current.Head!.Figures.Any(VariantParts.IsStepAndPivot)));
+        if (endsOn)
+        {
+            // "pivot half left onto left"
+            _current.WeightNote = TermKind.WeightOn;
+            _current.WeightFoot = foot;
             Widen(term);
             return;
         }
@@ -948,6 +1004,19 @@ internal sealed class ClauseBuilder
             return;
         }
 
+        bool onward = _pending is Link.Soft && !_with && dir.Direction is Direction.CrossFront or Direction.CrossBehind && !term.Text.StartsWith("cross", StringComparison.OrdinalIgnoreCase)
+            && _current is { Feet.Count: 1, Dir.Direction: Direction.Forward or Direction.Back, Reference: null, Amount: null, Head: null or { Verb: ActionKind.Step or ActionKind.Touch or ActionKind.Point or ActionKind.Kick } }
+            && NextIndex(at + 1) is int over && (over < 0 || (_terms[over].Meaning.Side is Foot stood && stood != _current.Feet[0].Foot && NextIndex(over + 1) < 0));
+        if (onward)
+        {
+            // "R forward and across L": one place, told in two words
+            _pending = Link.None;
+            _current.Dir = dir;
+            _current.DirText = term.Text;
+            Widen(term);
+            return;
+        }
+
         bool ofArms = at > 0 && IsArm(_terms[at - 1]);
         bool ofNumber = term.Text.Equals("over", StringComparison.OrdinalIgnoreCase) && at + 1 < _end && _terms[at + 1].Kind == TermKind.Number;
         if (ofArms || ofNumber)
@@ -1122,7 +1191,8 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        if (_pending is Link.None && placing && said && (referenceAfter || _current.Feet.Count == 0 || following < 0) && (present == coming || (present, coming) is (Direction.LockBehind, Direction.CrossBehind) or (Direction.LockBehind, Direction.CrossFront) or (Direction.Back, Direction.CrossBehind) or (Direction.Back, Direction.CrossFront) or (Direction.Forward, Direction.CrossFront) or (Direction.CrossFront, Direction.CrossBehind) or (Direction.Back, Direction.Together) or (Direction.In, Direction.Together) or (Direction.Up, Direction.Together) or (Direction.Up, Direction.CrossFront) or (Direction.Up, Direction.CrossBehind) or (Direction.InPlace, Direction.Together)))
+        bool verbAfter = following >= 0 && present == coming && _current.Reference is null && _terms[following] is { Kind: TermKind.Move, Meaning.Verb: not null };
+        if (_pending is Link.None && placing && said && (referenceAfter || _current.Feet.Count == 0 || following < 0 || verbAfter) && (present == coming || (present, coming) is (Direction.LockBehind, Direction.CrossBehind) or (Direction.LockBehind, Direction.CrossFront) or (Direction.Back, Direction.CrossBehind) or (Direction.Back, Direction.CrossFront) or (Direction.Forward, Direction.CrossFront) or (Direction.CrossFront, Direction.CrossBehind) or (Direction.Back, Direction.Together) or (Direction.In, Direction.Together) or (Direction.Up, Direction.Together) or (Direction.Up, Direction.CrossFront) or (Direction.Up, Direction.CrossBehind) or (Direction.InPlace, Direction.Together)))
         {
             // "cross R over L", "lock L behind R", "close L beside R", "rock L back behind R"
             if (present is not (Direction.LockBehind or Direction.LockFront))
@@ -1422,7 +1492,9 @@ internal sealed class ClauseBuilder
             return;
         }
 
-        if (move is { IsIng: true, Verb: ActionKind.Sway or ActionKind.Bump or ActionKind.RollHips } && _current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir.Direction: Direction.Side or Direction.Out } && _pending is Link.None)
+        bool settled = _current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir.Direction: Direction.Side or Direction.Out } && move.Verb is ActionKind.Sway or ActionKind.Bump or ActionKind.RollHips;
+        settled |= _current is { Head: null or { Verb: ActionKind.Step or ActionKind.Rock or ActionKind.Recover }, Feet.Count: 1, Dir: not null } && move.Verb is ActionKind.Dip or ActionKind.Shimmy or ActionKind.RollBody;
+        if (term.Text.Contains("ing", StringComparison.OrdinalIgnoreCase) && settled && _pending is Link.None)
         {
             // "step R to side swaying right": how the step is made
             _current.HasStyle = true;
@@ -1547,9 +1619,23 @@ internal sealed class ClauseBuilder
         return footNext && _current.Feet.Count > 0 && _terms[next].Meaning.Side != _current.Feet[^1].Foot && _current.Dir is not null;
     }
 
+    /// <summary>The clause that a note on the weight speaks of: a hold or a clap leaves it where the move before brought it.</summary>
+    private Clause WeightOwner()
+    {
+        if (_current.HasContent && !IsStill(_current))
+        {
+            return _current;
+        }
+
+        Clause? moved = _clauses.FindLast(c => !c.IsAmp && !IsStill(c));
+        return moved is { WeightNote: null } && (_current.HasContent || (_clauses.Count > 0 && IsStill(_clauses[^1]))) ? moved : Last();
+    }
+
+    private static bool IsStill(Clause clause) => clause.Head?.Verb is ActionKind.Hold or ActionKind.Clap or ActionKind.Snap;
+
     private void WeightOn(ref int at, Term term)
     {
-        Clause owner = Last();
+        Clause owner = WeightOwner();
         int next = at + 1;
         while (next < _end && _terms[next].Kind is TermKind.Filler)
         {
@@ -1558,7 +1644,8 @@ internal sealed class ClauseBuilder
 
         if (next < _end && _terms[next].Kind is TermKind.Side or TermKind.Foot)
         {
-            bool actsItself = !_current.HasContent && _current.Link is Link.Hard && (_clauses.Count > 0 ? _clauses[^1].Head?.Verb is ActionKind.Rock or ActionKind.Lunge : term.Text.Contains("back", StringComparison.OrdinalIgnoreCase));
+            bool moves = term.Text.EndsWith("onto", StringComparison.OrdinalIgnoreCase) || term.Text.EndsWith(" on to", StringComparison.OrdinalIgnoreCase);
+            bool actsItself = !_current.HasContent && _current.Link is Link.Hard && (_clauses.Count > 0 ? moves || _clauses[^1].Head?.Verb is ActionKind.Rock or ActionKind.Lunge : term.Text.Contains("back", StringComparison.OrdinalIgnoreCase));
             if (actsItself)
             {
                 // "rock R back, weight again on L": a recover, or a note; the solver decides
@@ -1641,7 +1728,7 @@ internal sealed class ClauseBuilder
         bool countsWord = next < _end && _terms[next].Kind == TermKind.Filler && _terms[next].Text.StartsWith("count", StringComparison.OrdinalIgnoreCase);
         if (countsWord || (next < _end && _terms[next].Text.StartsWith("beat", StringComparison.OrdinalIgnoreCase)))
         {
-            Last().Lasts = number;
+            Lasting(next, number);
             at = next;
             Widen(term);
             return;
@@ -1649,8 +1736,8 @@ internal sealed class ClauseBuilder
 
         if (next < _end && _terms[next].Text.StartsWith("steps", StringComparison.OrdinalIgnoreCase) && _current.Head is not null && number is >= 2 and <= 8)
         {
-            // "walk forward three steps"
-            _current.Times = number;
+            // "walk forward three steps"; "walk round in four steps" has them already
+            _current.Times = _current.IsFigure && _current.Head.Figures.Any(f => f.Rows.Count == number) ? 1 : number;
             at = next;
             Widen(term);
             return;
@@ -2002,6 +2089,22 @@ internal sealed class ClauseBuilder
             }
 
             return false;
+        }
+
+        string[] rhythm = owner.HeadText.ToLowerInvariant().Split(' ');
+        if (rhythm.Length == moves.Count && rhythm.All(w => w is "slow" or "quick"))
+        {
+            // "slow, quick, quick: L side, R behind, L side": how long each takes
+            for (int i = 0; i < rhythm.Length; i++)
+            {
+                moves[i].Lasts ??= rhythm[i] == "slow" ? 2 : null;
+            }
+
+            _clauses.Remove(owner);
+            _clauses.AddRange(rest);
+            _current = new Clause { Link = Link.Hard };
+            at = end - 1;
+            return true;
         }
 
         if (owner is { IsFigure: true, Feet.Count: 0 } && moves.Count == owner.Head!.Figures[0].Rows.Count && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }) && rest.Count == moves.Count)

@@ -281,7 +281,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         }
 
         StepDefinition definition = original;
-        bool leadsInto = clause.TurnFirst && clause.TurnsInto && original.TotalTurn.Sign == 0;
+        bool away = clause.TurnSide is Foot round && round != named && original.Rows.All(r => r.Action.Direction is Direction.Side or Direction.Together);
+        bool leadsInto = clause.TurnFirst && (clause.TurnsInto || away) && original.TotalTurn.Sign == 0;
         if (eighths is Ratio turn && turn.Sign != 0 && !leadsInto)
         {
             Ratio relative = named == Foot.Right ? turn : -turn;

@@ -85,6 +85,24 @@ internal sealed class LineReader
             }
         }
 
+        if (best is not { Fits: true } || clauses.Exists(c => c.Unknown.Count > 0 || c.Detail.Exists(d => d.Unknown.Count > 0)))
+        {
+            // "Time steps: R behind L, L in place, R to side": the steps without the name they are given
+            foreach ((int from, int to) in NamedStretches(terms))
+            {
+                List<Clause> told = ClauseBuilder.Build(terms.GetRange(from, to - from));
+                ResolveTurnsTo(told);
+                (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) = _search.Solve(told, places);
+                if (steps is { Fits: true, Cost: < 1.2 } && told.Count(c => c.HasContent && !c.IsAmp) > 1 && told.TrueForAll(c => c.Unknown.Count == 0) && NameAgrees(terms, from, to, steps))
+                {
+                    (best, other, danced, figures, clauses) = (steps, otherSteps, stepsDanced, stepFigures, told);
+                    TextSpan name = TextSpan.FromBounds(whole.Start, from > 0 && terms[from - 1].Kind == TermKind.Separator ? terms[from - 1].Span.Start : whole.End);
+                    _state.Add(ReadingRules.WordsLeftOut.At(name, ("words", _state.Text.Substring(name.Start, name.Length)), ("counts", label)));
+                    break;
+                }
+            }
+        }
+
         if (best is null || !clauses.Any(c => c.HasContent))
         {
             return Unread(places, whole, line, label, clocks);
@@ -110,6 +128,8 @@ internal sealed class LineReader
         {
             _questions.Turns(best, danced, places);
             _questions.Unused(best, danced, label);
+            _questions.WeightElsewhere(best, danced, label);
+            _questions.DetailPassedOver(best, danced, label, _search);
             _comparison.Compare(figures, best, danced);
         }
 
@@ -125,6 +145,37 @@ internal sealed class LineReader
         _state.Follow(moves, weight);
         ValueList<FacingClaim> claims = PlaceClaims(clocks, best, danced, places);
         return new LineContent(moves.ToValueList(), claims, best.Fits) { Notes = Styling(terms), LeavesWordsOut = best.Fits && _questions.LeftOut(clauses, danced, figures, best, whole, label) };
+    }
+
+    /// <summary>The stretches of terms that may be all the steps of a line: after a colon, or within brackets.</summary>
+    private static List<(int From, int To)> NamedStretches(List<Term> terms)
+    {
+        List<(int, int)> stretches = [];
+        int open = terms.FindIndex(t => t.Kind == TermKind.Open);
+        int colon = terms.FindIndex(t => t.Kind == TermKind.Separator && t.Text == ":");
+        if (colon > 0 && (open < 0 || colon < open))
+        {
+            stretches.Add((colon + 1, terms.Count));
+        }
+
+        int close = open < 0 ? -1 : terms.FindIndex(open, t => t.Kind == TermKind.Close);
+        if (open > 0 && close > open && close - open - 1 >= terms.Count - (close - open + 1))
+        {
+            stretches.Add((open + 1, close));
+        }
+
+        return stretches;
+    }
+
+    /// <summary>Whether the words around the steps say nothing that the steps do not have: another first foot, a turn, how often.</summary>
+    private static bool NameAgrees(List<Term> terms, int from, int to, LineReading steps)
+    {
+        List<Term> around = [.. terms.Take(from), .. terms.Skip(to)];
+        bool turns = around.Exists(t => t.Kind is TermKind.Amount or TermKind.Turn);
+        bool more = around.Exists(t => t.Kind is TermKind.Times or TermKind.Repeat or TermKind.RepeatMirrored or TermKind.WeightOn or TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth);
+        Foot? named = around.Find(t => t.Kind is TermKind.Side or TermKind.Foot or TermKind.Lead).Meaning?.Side;
+        Foot? first = steps.Rows.Find(r => r.Action.Foot.ToFoot() is not null)?.Action.Foot.ToFoot();
+        return !more && (!turns || steps.Turns) && (named is null || named == first);
     }
 
     /// <summary>Styling words among the footwork are kept as notes, and hinted at.</summary>

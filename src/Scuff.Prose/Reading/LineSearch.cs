@@ -1,6 +1,7 @@
 using Scuff.Prose.Words;
 using Scuff.Stance;
 using Scuff.Steps;
+using Scuff.Timing;
 
 namespace Scuff.Prose.Reading;
 
@@ -151,6 +152,54 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
 
         return (plain, second, clauses, figures);
     }
+
+    /// <summary>
+    /// Whether the detail that stands with a move says what is danced for it. A detail may be passed over only where the name says the same.
+    /// </summary>
+    public bool AgreesWithDetail(LineReading best, int index, Clause clause)
+    {
+        List<PlacedRow> rows = best.Rows.FindAll(r => r.Clause == index && !r.IsWith);
+        int first = best.Rows.FindIndex(r => r.Clause == index && !r.IsWith);
+        Weight weight = best.Rows.Take(Math.Max(0, first)).Where(r => !r.IsWith).Aggregate(state.Weight, (w, r) => r.Action.WeightAfter(w));
+        List<PlacedRow> feet = rows.FindAll(r => r.Action.Foot != ActingFoot.None);
+        if (feet.Exists(r => r.Action.Foot == ActingFoot.Both))
+        {
+            // "swivet: R toes right and L heel left": parts of feet, not steps
+            return true;
+        }
+
+        foreach (int count in (ReadOnlySpan<int>)[feet.Count, rows.Count])
+        {
+            LabelPlace[] places = [.. Enumerable.Range(0, count).Select(i => new LabelPlace("", i + 1, Counts.FromWhole(i), i > 0))];
+            List<PlacedRow>? told = new LineSolver(state.Lexicon).Solve(clause.Detail, places, weight).FirstOrDefault()?.Rows.FindAll(r => !r.IsWith && r.Action.Foot != ActingFoot.None);
+            bool even = told?.Count == feet.Count;
+            if (told is null || Holds(told, feet, places: true) || Holds(feet, told, places: even))
+            {
+                // the one says all that the other says, and perhaps more
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether the second list has the actions of the first in their order.</summary>
+    private static bool Holds(List<PlacedRow> some, List<PlacedRow> all, bool places)
+    {
+        int found = 0;
+        foreach (PlacedRow row in all)
+        {
+            if (found < some.Count && some[found].Action.Foot == row.Action.Foot && (!places || SamePlace(some[found].Action, row.Action)))
+            {
+                found++;
+            }
+        }
+
+        return found == some.Count;
+    }
+
+    private static bool SamePlace(StepAction a, StepAction b)
+        => a.Direction == Direction.Unstated || b.Direction == Direction.Unstated || a.Turn.Sign != 0 || b.Turn.Sign != 0 || FigureComparison.Family(a.Direction) == FigureComparison.Family(b.Direction);
 
     /// <summary>"Heel strut R - L back - R out": the dash parts moves, and what follows the figure is no detail of it.</summary>
     private (LineReading Best, LineReading? Other, List<Clause> Clauses)? InsteadOfDetail(LineSolver solver, List<Clause> clauses, IReadOnlyList<LabelPlace> places)

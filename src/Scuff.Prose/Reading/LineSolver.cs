@@ -153,6 +153,13 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
                 continue;
             }
 
+            variant.Lasts = clause.Lasts;
+            if (clause is { WeightNote: TermKind.WeightOn, WeightFoot: Foot ends } && variant.Rows.Aggregate(state.Weight, (w, r) => r.Action.WeightAfter(w)) == ends.Other().ToWeight())
+            {
+                // the words say that it ends on the other foot
+                variant.Cost += 0.5;
+            }
+
             Place(next, state, variant, index, places);
         }
     }
@@ -290,6 +297,14 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         {
             StepAction pivot = new(ActionKind.Pivot, standing!.Value.Other().ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn);
             Place(next, state, TurnVariant(pivot, 0.2, missing, "pivot", on is not null), index, places);
+        }
+
+        bool touchedBack = lastStep is { Action: { Effect: WeightEffect.Keeps, Direction: Direction.Back or Direction.CrossBehind, Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point } };
+        if (touchedBack && lastStep!.Action.Foot.ToFoot() is Foot behind && behind == standing?.Other() && eighths.Sign > 0 == (behind == Foot.Right) && amount is 2 or 4 or 6 && (on is null || on == behind))
+        {
+            // "touch L back, 1/2 left": mostly onto the foot that touched
+            StepAction reverse = new(ActionKind.Pivot, behind.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn);
+            Place(next, state, TurnVariant(reverse, 0.2, missing, "pivot", on is not null), index, places);
         }
 
         ActingFoot acting = standing?.ToActingFoot() ?? ActingFoot.None;
@@ -490,6 +505,12 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         }
 
         labelled = labelled with { Cost = cost + rhythm, PendingTurn = null, Moves = state.Moves + 1 };
+        if (variant.Lasts is > 1 and int lasting && rows.Count == 1 && labelled.Overflow == 0)
+        {
+            Last(next, labelled, lasting, places);
+            labelled = labelled with { Cost = labelled.Cost + 0.3 };
+        }
+
         next.Add(labelled);
         Stretch(next, labelled, rows, variant, places);
         if (rows.Count > 1)
@@ -533,6 +554,22 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             }
 
             next.Add(placed with { Cost = cost + 0.2 + (0.05 * spare), PendingTurn = null, Moves = state.Moves + 1 });
+        }
+    }
+
+    /// <summary>A move of so many counts, as her words say: all places that begin within them are its own.</summary>
+    private static void Last(List<State> next, State state, int lasting, IReadOnlyList<LabelPlace> places)
+    {
+        Counts end = state.Last!.Place + Counts.FromWhole(lasting);
+        int label = state.Label;
+        while (label < places.Count && places[label].Place < end)
+        {
+            label++;
+        }
+
+        if (label > state.Label)
+        {
+            next.Add(state with { Label = label, Cost = state.Cost + 0.01, Last = state.Last with { LastLabel = label - 1, IsStretched = true } });
         }
     }
 

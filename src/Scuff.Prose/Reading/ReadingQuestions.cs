@@ -138,6 +138,39 @@ internal sealed class ReadingQuestions(ReaderState state)
         }
     }
 
+    /// <summary>A note on the weight that the reading does not follow: the weight is said to end on a foot, and it ends on the other.</summary>
+    public void WeightElsewhere(LineReading best, List<Clause> danced, string label)
+    {
+        Weight weight = state.Weight;
+        for (int at = 0; at < best.Rows.Count; at++)
+        {
+            PlacedRow row = best.Rows[at];
+            weight = row.IsWith ? weight : row.Action.WeightAfter(weight);
+            Clause clause = danced[row.Clause];
+            bool lastOfClause = !best.Rows.Skip(at + 1).Any(r => r.Clause == row.Clause);
+            if (lastOfClause && clause is { WeightNote: TermKind.WeightOn, WeightFoot: Foot on } && weight == on.Other().ToWeight())
+            {
+                string words = state.Text.Substring(clause.Span.Start, clause.Span.Length);
+                state.Add(ReadingRules.WordsUnused.At(clause.Span, ("words", words), ("counts", label), ("unused", "weight"), ("read", Phrasing.Describe(best.Rows.FindAll(r => r.Clause == row.Clause)))));
+            }
+        }
+    }
+
+    /// <summary>A detail that is not danced, because the name it stands with fills the counts, and says something else.</summary>
+    public void DetailPassedOver(LineReading best, List<Clause> danced, string label, LineSearch search)
+    {
+        for (int i = 0; i < danced.Count; i++)
+        {
+            Clause clause = danced[i];
+            bool tellsMoves = clause.Detail.Count(d => d is { HasContent: true, IsAmp: false, IsFeetOnly: false }) > 1;
+            if (tellsMoves && best.Rows.Exists(r => r.Clause == i) && !search.AgreesWithDetail(best, i, clause))
+            {
+                TextSpan span = TextSpan.FromBounds(clause.Detail.Min(d => d.Start < 0 ? int.MaxValue : d.Start), clause.Detail.Max(d => d.End));
+                state.Add(ReadingRules.MoveLeftOut.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)));
+            }
+        }
+    }
+
     /// <summary>Tells which words were taken for remarks, so that a move lost among them is seen.</summary>
     public bool LeftOut(List<Clause> clauses, List<Clause> danced, List<(Clause Figure, int From, int To)> figures, LineReading best, TextSpan whole, string label)
     {

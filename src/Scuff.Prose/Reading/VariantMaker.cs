@@ -95,6 +95,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         return variants;
     }
 
+    /// <summary>"Touch R side, together, touch L side, together": the first together was a step, and so is the second.</summary>
+    private static bool SteppedBefore(PlacedRow? last) => last is { Action: { Effect: WeightEffect.Keeps } touched, Previous: { Action: { Kind: ActionKind.Step, Direction: Direction.Together or Direction.Home } closed, Previous.Action: { Effect: WeightEffect.Keeps } first } }
+        && first.Kind == touched.Kind && first.Foot == closed.Foot && closed.Foot != touched.Foot;
+
+    /// <summary>"In front" after a side step, or "front" after behind and side: across the other foot.</summary>
+    private static bool IsInFront(string words, PlacedRow? last) => words.Equals("in front", StringComparison.OrdinalIgnoreCase)
+        || (words.Equals("front", StringComparison.OrdinalIgnoreCase) && last?.Previous is { Action: { Kind: ActionKind.Step, Direction: Direction.CrossBehind } });
+
     private static bool IsPlacing(Clause clause, StepDefinition definition)
         => definition.Rows.Count == 1 && definition.Rows[0].Action.Kind == ActionKind.Hold && clause.Feet.Count == 1 && (clause.Dir is not null || clause.Part.Length > 0);
 
@@ -640,7 +648,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        if (inherited is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Bump or ActionKind.Twist or ActionKind.Sway or ActionKind.Swivel && clause.Part.Length == 0
+        if (inherited is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Bump or ActionKind.RollHips or ActionKind.Twist or ActionKind.Sway or ActionKind.Swivel && clause.Part.Length == 0
             && (clause.IsFeetOnly || clause.Dir?.Direction is Direction.Centre or Direction.Home || (inherited is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel && clause.Feet.Count == 0 && clause.Dir?.Direction is Direction.Back or Direction.In or Direction.Together) || (clause.Feet.Count == 0 && clause.DirSide is not null)))
         {
             // "swivel heels right, centre, right, centre"
@@ -651,13 +659,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             }
             else
             {
-                AddBodyMove(variants, clause, inherited.Value, lexicon.Verbs.Usual(inherited.Value), inherited != ActionKind.Bump, situation);
+                AddBodyMove(variants, clause, inherited.Value, lexicon.Verbs.Usual(inherited.Value), inherited is not (ActionKind.Bump or ActionKind.RollHips), situation);
             }
 
             return;
         }
 
-        bool previousGesture = inherited is ActionKind.Touch or ActionKind.Point or ActionKind.Kick or ActionKind.Tap or ActionKind.Dig
+        bool goesOn = previous is { Dir: not null } or { Inherited: not null } or { Part.Length: > 0 } or { Diagonal: true };
+        bool previousGesture = goesOn && inherited is ActionKind.Touch or ActionKind.Point or ActionKind.Kick or ActionKind.Tap or ActionKind.Dig
             || (inherited is null && previous is { Head: null, Part: "heel" or "toe" });
         List<(Foot, bool)> feet = FeetOf(clause, FootRule.Free, situation, ActionKind.Step);
         if (clause.Part is "heel" or "toe" or "heels" or "toes" && clause.Dir?.Direction is not Direction.Down)
@@ -691,7 +700,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         double bare = clause.HasStyle && clause.Feet.Count == 0 && clause.Part.Length == 0 ? 0.6 : 0;
         bool sameFoot = clause.Feet.Count == 0 || (previous is { Feet.Count: > 0 } && clause.Feet[0].Foot == previous.Feet[^1].Foot);
         StepAction step = lexicon.Verbs.Usual(ActionKind.Step);
-        if (clause is { Dir.Direction: Direction.Forward, Feet.Count: 1 } && clause.DirText.Equals("in front", StringComparison.OrdinalIgnoreCase)
+        if (clause is { Dir.Direction: Direction.Forward, Feet.Count: 1 } && IsInFront(clause.DirText, situation.Last)
             && situation.Last is { Action: { Kind: ActionKind.Step, Direction: Direction.Side } aside } && aside.Foot.ToFoot() == clause.Feet[0].Foot.Other())
         {
             // "R to side, L behind, R to side, L in front": across the other foot
@@ -725,7 +734,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        bool unclear = previousGesture && sameFoot && clause.Feet.Count == 0 && inherited is ActionKind.Touch or ActionKind.Tap && direction is Direction.Together or Direction.Home;
+        bool unclear = previousGesture && sameFoot && clause.Feet.Count == 0 && inherited is ActionKind.Touch or ActionKind.Tap && direction is Direction.Together or Direction.Home && !SteppedBefore(situation.Last);
         AddFootMoves(variants, clause, step, FootRule.Free, feet, situation, bare);
         if (inherited is ActionKind.Rock && clause.Feet.Count <= 1 && direction is Direction.Forward or Direction.Back or Direction.Side)
         {

@@ -138,6 +138,13 @@ internal static class TermReader
         JoinSlashed(tokens);
         for (int i = tokens.Count - 1; i >= 0; i--)
         {
+            if (tokens[i].Text == "t" && i > 0 && tokens[i - 1].Kind == WordTokenKind.Fraction)
+            {
+                // "1/4 T L"
+                tokens[i] = tokens[i] with { Text = "turn" };
+                continue;
+            }
+
             if (tokens[i].Kind == WordTokenKind.Word && lexicon.StandsFor(tokens[i].Text) is IReadOnlyList<string> words)
             {
                 WordToken token = tokens[i];

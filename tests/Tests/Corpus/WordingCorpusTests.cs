@@ -15,22 +15,23 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
     /// <summary>Folder, least share read right in thousandths, most cases read wrong without a question, most questions not asked.</summary>
     public static TheoryData<string, int, int, int> Folders => new()
     {
-        { "open", 985, 2, 0 },
-        { "second", 955, 2, 0 },
-        { "third", 985, 0, 0 },
+        { "open", 987, 2, 0 },
+        { "second", 959, 1, 0 },
+        { "third", 988, 0, 0 },
         { "fourth", 1000, 0, 0 },
-        { "fifth", 990, 1, 1 },
-        { "sixth", 955, 2, 3 },
-        { "seventh", 955, 3, 1 },
-        { "eighth", 955, 2, 2 },
+        { "fifth", 993, 1, 0 },
+        { "sixth", 964, 0, 3 },
+        { "seventh", 961, 3, 1 },
+        { "eighth", 955, 2, 1 },
         { "ninth", 1000, 0, 0 },
-        { "tenth", 943, 0, 0 },
-        { "eleventh", 770, 8, 1 },
+        { "tenth", 954, 0, 0 },
+        { "eleventh", 927, 2, 0 },
+        { "twelfth", 979, 1, 0 },
         { "generated", 995, 0, 0 },
         { "unseen", 970, 2, 0 },
         { "unseen-b", 964, 0, 0 },
-        { "unseen-c", 913, 3, 0 },
-        { "unseen-d", 675, 18, 1 },
+        { "unseen-c", 920, 3, 0 },
+        { "unseen-d", 691, 18, 1 },
     };
 
     [Theory]
@@ -51,7 +52,7 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         int right = all.Count(r => r.Outcome == CorpusCase.Outcome.Right);
         int wrong = all.Count(r => r.Outcome == CorpusCase.Outcome.Wrong && !WantsQuestion(r));
         int notAsked = all.Count(r => r.Outcome == CorpusCase.Outcome.Wrong && WantsQuestion(r));
-        Assert.True(manners.Count >= (folder is "eighth" or "unseen-b" ? 8 : 10), $"{manners.Count} manners of writing in {folder}");
+        Assert.True(manners.Count >= (folder is "eighth" or "twelfth" or "unseen-b" ? 8 : 10), $"{manners.Count} manners of writing in {folder}");
         Assert.True(right * 1000 >= leastRight * all.Count, $"{right} of {all.Count} right, at least {leastRight} in 1000 were\n{told}{Told(folder, all)}");
         Assert.True(wrong <= mostWrong, $"{wrong} read wrong without a question, at most {mostWrong} were\n{told}{Told(folder, all)}");
         Assert.True(notAsked <= mostNotAsked, $"{notAsked} silently taken where a question is wanted, at most {mostNotAsked} were\n{told}{Told(folder, all)}");

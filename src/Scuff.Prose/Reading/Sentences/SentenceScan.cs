@@ -625,6 +625,12 @@ internal sealed class SentenceScan
     {
         if (TimesAt(at) is (int times, int timesUsed))
         {
+            if (_words.Is(at - 1, "and", ",", "but", "also"))
+            {
+                // "after wall 1, and twice after wall 6"
+                Before(at);
+            }
+
             _current.Times = times;
             SetTimes(_current, times);
             return timesUsed;

@@ -45,7 +45,7 @@ internal sealed class SentenceWords(List<WordToken> tokens)
     private static readonly HashSet<string> Filling = new(StringComparer.Ordinal)
     {
         "a", "about", "above", "add", "added", "additional", "after", "again", "all", "also", "always", "an", "and", "approximately",
-        "are", "as", "at", "back", "be", "beat", "beats", "been", "beginning", "begins", "below", "break", "but", "by", "called", "can",
+        "are", "as", "at", "back", "be", "beat", "beats", "been", "both", "beginning", "begins", "below", "break", "but", "by", "called", "can",
         "chorus", "come", "comes", "complete", "completed", "completing", "count", "counts", "dance", "danced", "dances", "dancing", "did",
         "do", "does", "done", "during", "easily", "easy", "end", "ended", "ending", "ends", "entire", "entirely", "extra", "face", "faces",
         "facing", "finish", "finished", "finishing", "following", "for", "from", "front", "full", "get", "gets", "goes", "going", "got",
