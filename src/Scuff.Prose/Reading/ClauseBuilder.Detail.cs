@@ -64,7 +64,8 @@ internal sealed partial class ClauseBuilder
             }
         }
 
-        bool ofWeight = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind is TermKind.WeightOn or TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth);
+        bool ofWeight = Enumerable.Range(contentStart, close - contentStart).Any(i =>
+            _terms[i].Kind is TermKind.WeightOn or TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth);
         if (moves.Count > 0 && !hasClock && !(ofWeight && moves.Count == 1))
         {
             int rows = owner.Head is { Figures.Count: > 0 } ? owner.Head.Figures[0].Rows.Count : 1;
@@ -84,7 +85,8 @@ internal sealed partial class ClauseBuilder
                     owner.TurnSide ??= moves[0].TurnSide;
                 }
             }
-            else if (moves.Count == 1 && moves[0].Head is { Verb: ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide } && owner.HasContent)
+            else if (moves.Count == 1 && moves[0].Head is { Verb: ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide }
+                && owner.HasContent)
             {
                 moves[0].Link = Link.Soft;
                 moves[0].IsWith = true;
@@ -95,7 +97,8 @@ internal sealed partial class ClauseBuilder
 
                 _clauses.Add(moves[0]);
             }
-            else if (moves.Count == 1 && moves[0].Head is { Verb: ActionKind.Clap or ActionKind.Snap or ActionKind.Slap or ActionKind.Bump or ActionKind.Shimmy or ActionKind.Hold })
+            else if (moves.Count == 1 && moves[0].Head
+                is { Verb: ActionKind.Clap or ActionKind.Snap or ActionKind.Slap or ActionKind.Bump or ActionKind.Shimmy or ActionKind.Hold })
             {
                 moves[0].Link = Link.Soft;
                 if (_current.HasContent)
@@ -116,7 +119,8 @@ internal sealed partial class ClauseBuilder
                     _clauses.AddRange(inner);
                 }
             }
-            else if (moves[0].Dir is not null && moves[0].Head is null && moves[0].Feet.Count == 0 && owner.Head?.Verb is ActionKind.Clap or ActionKind.Snap or ActionKind.Hold)
+            else if (moves[0].Dir is not null && moves[0].Head is null && moves[0].Feet.Count == 0
+                && owner.Head?.Verb is ActionKind.Clap or ActionKind.Snap or ActionKind.Hold)
             {
                 // "step R, clap, step L, clap (forward)": where the steps go
                 foreach (Clause step in _clauses.Where(c => c.Head?.Verb is ActionKind.Step && c.Dir is null))
@@ -164,7 +168,8 @@ internal sealed partial class ClauseBuilder
             }
         }
 
-        bool counting = numbers.Count >= 2 && numbers.Zip(numbers.Skip(1)).All(p => _terms[p.Second].Meaning.Value == _terms[p.First].Meaning.Value + 1L);
+        bool counting = numbers.Count >= 2
+            && numbers.Zip(numbers.Skip(1)).All(p => _terms[p.Second].Meaning.Value == _terms[p.First].Meaning.Value + 1L);
         if (counting)
         {
             foreach (int i in numbers)
@@ -229,7 +234,8 @@ internal sealed partial class ClauseBuilder
             owner = back >= 0 ? _clauses[back] : owner;
         }
 
-        bool headsOff = owner is { Head.Verb: ActionKind.Step, Feet.Count: 0, Amount: null } && _terms[at].Text == ":" && ReferenceEquals(owner, _current)
+        bool headsOff = owner is { Head.Verb: ActionKind.Step, Feet.Count: 0, Amount: null } && _terms[at].Text == ":"
+            && ReferenceEquals(owner, _current)
             && owner.HeadText.Length > 2 && char.ToLowerInvariant(owner.HeadText[0]) is 't' or 'g' or 'm' or 'w';
         bool repeats = owner is { IsRepeat: true, Head: null } && _terms[at].Text == ":" && ReferenceEquals(owner, _current);
         if (!owner.IsFigure && !headsOff && !repeats)
@@ -280,7 +286,8 @@ internal sealed partial class ClauseBuilder
             return true;
         }
 
-        if (owner is { IsFigure: true, Feet.Count: 0 } && moves.Count == owner.Head!.Figures[0].Rows.Count && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }) && rest.Count == moves.Count)
+        if (owner is { IsFigure: true, Feet.Count: 0 } && moves.Count == owner.Head!.Figures[0].Rows.Count
+            && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }) && rest.Count == moves.Count)
         {
             // "full turn left: R, L"
             owner.Feet.AddRange(moves.SelectMany(m => m.Feet));

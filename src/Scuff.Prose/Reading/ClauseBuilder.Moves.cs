@@ -27,7 +27,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (move.Verb is ActionKind.Drag or ActionKind.Slide && NextIndex(at + 1) is int drawn and >= 0 && IsArm(_terms[drawn]) && _current.HasContent)
+        if (move.Verb is ActionKind.Drag or ActionKind.Slide && NextIndex(at + 1) is int drawn and >= 0 && IsArm(_terms[drawn])
+            && _current.HasContent)
         {
             // "recover L pulling arms in"
             _current.HasStyle = true;
@@ -63,7 +64,9 @@ internal sealed partial class ClauseBuilder
                 return;
             }
 
-            if (move.Verb is ActionKind.Step && _current is { IsFigure: true, Feet.Count: < 2 } && _current.Head!.Figures[0].Rows.Count > 1 && FeetOnlyFollow(at + 1) && (_current.Feet.Count == 0 || NextIndex(at + 1) is int begins and >= 0 && _terms[begins].Meaning.Side == _current.Feet[0].Foot))
+            if (move.Verb is ActionKind.Step && _current is { IsFigure: true, Feet.Count: < 2 } && _current.Head!.Figures[0].Rows.Count > 1
+                && FeetOnlyFollow(at + 1) && (_current.Feet.Count == 0 || NextIndex(at + 1) is int begins and >= 0
+                && _terms[begins].Meaning.Side == _current.Feet[0].Foot))
             {
                 _current.Feet.Clear();
 
@@ -80,7 +83,9 @@ internal sealed partial class ClauseBuilder
             }
         }
 
-        if (move is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitToes or ActionKind.FanToe }, ..] }, ..] } && term.Text.EndsWith(" out", StringComparison.OrdinalIgnoreCase) && _current is { Head.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point, Feet.Count: 1, Dir: null } && _pending is Link.None)
+        if (move is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitToes or ActionKind.FanToe }, ..] }, ..] }
+            && term.Text.EndsWith(" out", StringComparison.OrdinalIgnoreCase)
+            && _current is { Head.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point, Feet.Count: 1, Dir: null } && _pending is Link.None)
         {
             // "touch your left toes out to the side"
             _current.Part = "toe";
@@ -90,8 +95,10 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        bool laid = move.Verb is ActionKind.Drop || move is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dig or ActionKind.Touch or ActionKind.Point }] }, ..] };
-        if (laid && _current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir: null, Part.Length: 0 } && IsPutting(_current.HeadText) && _pending is Link.None)
+        bool laid = move.Verb is ActionKind.Drop
+            || move is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dig or ActionKind.Touch or ActionKind.Point }] }, ..] };
+        if (laid && _current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir: null, Part.Length: 0 } && IsPutting(_current.HeadText)
+            && _pending is Link.None)
         {
             // "put your right heel down", "put R heel forward"
             _current.Head = move;
@@ -100,8 +107,10 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        bool settled = _current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir.Direction: Direction.Side or Direction.Out } && move.Verb is ActionKind.Sway or ActionKind.Bump or ActionKind.RollHips;
-        settled |= _current is { Head: null or { Verb: ActionKind.Step or ActionKind.Rock or ActionKind.Recover }, Feet.Count: 1, Dir: not null } && move.Verb is ActionKind.Dip or ActionKind.Shimmy or ActionKind.RollBody;
+        bool settled = _current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir.Direction: Direction.Side or Direction.Out }
+            && move.Verb is ActionKind.Sway or ActionKind.Bump or ActionKind.RollHips;
+        settled |= _current is { Head: null or { Verb: ActionKind.Step or ActionKind.Rock or ActionKind.Recover }, Feet.Count: 1, Dir: not null }
+            && move.Verb is ActionKind.Dip or ActionKind.Shimmy or ActionKind.RollBody;
         if (term.Text.Contains("ing", StringComparison.OrdinalIgnoreCase) && settled && _pending is Link.None)
         {
             // "step R to side swaying right": how the step is made
@@ -112,14 +121,17 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (move.Verb is ActionKind.Step && _current is { Head.Verb: ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null } && _pending is Link.None && _current.HeadText.StartsWith("step", StringComparison.OrdinalIgnoreCase) && at > 1 && _terms[at - 1].Kind is TermKind.Size or TermKind.Filler or TermKind.Move)
+        if (move.Verb is ActionKind.Step && _current is { Head.Verb: ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null }
+            && _pending is Link.None && _current.HeadText.StartsWith("step", StringComparison.OrdinalIgnoreCase) && at > 1
+            && _terms[at - 1].Kind is TermKind.Size or TermKind.Filler or TermKind.Move)
         {
             // "step a big step to the side"
             Widen(term);
             return;
         }
 
-        bool scuffs = move is { Verb: ActionKind.Scuff or ActionKind.Brush } or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Scuff or ActionKind.Brush }] }, ..] };
+        bool scuffs = move is { Verb: ActionKind.Scuff or ActionKind.Brush }
+            or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Scuff or ActionKind.Brush }] }, ..] };
         if (_soThat && scuffs && _current is { Feet.Count: 1, Head: null or { Verb: ActionKind.Step } } && _pending is Link.None)
         {
             // "swing the left foot forward so that the heel scuffs"
@@ -130,8 +142,11 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        bool nameGoesOn = move.Verb is ActionKind.Step && term.Text.ToLowerInvariant() is "step" or "steps" && _current.IsFigure && _pending is Link.None && (NextIndex(at + 1) < 0 || (_terms[NextIndex(at + 1)].Kind == TermKind.Foot && NextIndex(NextIndex(at + 1) + 1) < 0))
-            && !_current.HeadText.Contains("step", StringComparison.OrdinalIgnoreCase) && _current.Head!.Figures.Any(f => f.Name.EndsWith("step", StringComparison.Ordinal));
+        bool nameGoesOn = move.Verb is ActionKind.Step && term.Text.ToLowerInvariant() is "step" or "steps" && _current.IsFigure
+            && _pending is Link.None && (NextIndex(at + 1) < 0
+            || (_terms[NextIndex(at + 1)].Kind == TermKind.Foot && NextIndex(NextIndex(at + 1) + 1) < 0))
+            && !_current.HeadText.Contains("step", StringComparison.OrdinalIgnoreCase)
+                && _current.Head!.Figures.Any(f => f.Name.EndsWith("step", StringComparison.Ordinal));
         if (nameGoesOn)
         {
             // "L sailor 1/4 L step"
@@ -139,7 +154,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (move.Verb is ActionKind.Hitch or ActionKind.Hook && move.Verb == _current.Head?.Verb && _pending is Link.None && at > 0 && _terms[at - 1].Text.ToLowerInvariant() is "into a" or "into" or "in a")
+        if (move.Verb is ActionKind.Hitch or ActionKind.Hook && move.Verb == _current.Head?.Verb && _pending is Link.None && at > 0
+            && _terms[at - 1].Text.ToLowerInvariant() is "into a" or "into" or "in a")
         {
             // "lift the left knee into a hitch"
             Widen(term);
@@ -154,7 +170,8 @@ internal sealed partial class ClauseBuilder
             _pending = Link.None;
         }
 
-        bool closes = move.Verb is ActionKind.Step && _current is { Head: null, Feet.Count: 1, Dir: not null } && _pending is Link.None && NextIndex(at + 1) < 0;
+        bool closes = move.Verb is ActionKind.Step && _current is { Head: null, Feet.Count: 1, Dir: not null } && _pending is Link.None
+            && NextIndex(at + 1) < 0;
         if (closes)
         {
             // "RF beside LF put": the verb comes last
@@ -167,7 +184,9 @@ internal sealed partial class ClauseBuilder
         if (_current.HasContent)
         {
             bool turnGoesOn = _current.IsTurnOnly && _current.Amount is not null && _pending is Link.None && _current.WeightNote is null;
-            bool modifier = turnGoesOn || (_current.Head is null && !_current.IsTurnOnly && _current.Reference is null && _pending is Link.None or Link.Hard && !HasOwnFootAfter(at)) && !(_current.HasTurnWord && _current.Feet.Count > 0 && _current.Dir is not null);
+            bool modifier = turnGoesOn || (_current.Head is null && !_current.IsTurnOnly && _current.Reference is null
+                && _pending is Link.None or Link.Hard && !HasOwnFootAfter(at))
+                && !(_current.HasTurnWord && _current.Feet.Count > 0 && _current.Dir is not null);
             if (_current.Head is null && _pending is Link.None or Link.Hard && _current.Feet.Count == 0 && !_current.IsTurnOnly)
             {
                 // only a direction or a part so far: it belongs to the verb ("cross rock", "side touch", "heel grind")

@@ -47,7 +47,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (next + 1 < _end && _terms[next].Kind == TermKind.Dash && _terms[next + 1].Kind == TermKind.Number && _terms[next + 1].Meaning.Value > number && _current.HasContent)
+        if (next + 1 < _end && _terms[next].Kind == TermKind.Dash && _terms[next + 1].Kind == TermKind.Number
+            && _terms[next + 1].Meaning.Value > number && _current.HasContent)
         {
             // "drag L in over 2-3": says again what the label says
             Widen(_terms[next + 1]);
@@ -55,7 +56,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (at > 1 && _terms[at - 1].Kind == TermKind.Join && _terms[at - 2].Kind == TermKind.Number && at > 2 && _terms[at - 3].Kind == TermKind.Filler)
+        if (at > 1 && _terms[at - 1].Kind == TermKind.Join && _terms[at - 2].Kind == TermKind.Number && at > 2
+            && _terms[at - 3].Kind == TermKind.Filler)
         {
             // "during counts 2 and 3"
             _pending = Link.None;
@@ -63,7 +65,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (at > 0 && _terms[at - 1].Kind == TermKind.Filler && (_terms[at - 1].Text.Contains("count", StringComparison.OrdinalIgnoreCase) || _terms[at - 1].Text.ToLowerInvariant() is "on" or "at"))
+        if (at > 0 && _terms[at - 1].Kind == TermKind.Filler
+            && (_terms[at - 1].Text.Contains("count", StringComparison.OrdinalIgnoreCase) || _terms[at - 1].Text.ToLowerInvariant() is "on" or "at"))
         {
             // "on count eight": says again what the label says, or where the turn is made
             if (Last() is { Amount: not null } or { HasTurnWord: true })
@@ -75,7 +78,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        bool countsWord = next < _end && _terms[next].Kind == TermKind.Filler && _terms[next].Text.StartsWith("count", StringComparison.OrdinalIgnoreCase);
+        bool countsWord = next < _end && _terms[next].Kind == TermKind.Filler
+            && _terms[next].Text.StartsWith("count", StringComparison.OrdinalIgnoreCase);
         if (countsWord || (next < _end && _terms[next].Text.StartsWith("beat", StringComparison.OrdinalIgnoreCase)))
         {
             Lasting(next, number);
@@ -84,7 +88,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (next < _end && _terms[next].Text.StartsWith("steps", StringComparison.OrdinalIgnoreCase) && _current.Head is not null && number is >= 2 and <= 8)
+        if (next < _end && _terms[next].Text.StartsWith("steps", StringComparison.OrdinalIgnoreCase) && _current.Head is not null
+            && number is >= 2 and <= 8)
         {
             // "walk forward three steps"; "walk round in four steps" has them already
             _current.Times = _current.IsFigure && _current.Head.Figures.Any(f => f.Rows.Count == number) ? 1 : number;
@@ -93,7 +98,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (NextIndex(next) is int follow and >= 0 && _terms[follow].Kind is TermKind.Move or TermKind.Dir or TermKind.Side && number is >= 2 and <= 8)
+        if (NextIndex(next) is int follow and >= 0 && _terms[follow].Kind is TermKind.Move or TermKind.Dir or TermKind.Side
+            && number is >= 2 and <= 8)
         {
             if (_current.HasContent)
             {
@@ -121,7 +127,8 @@ internal sealed partial class ClauseBuilder
     {
         if (term.Kind == TermKind.RepeatMirrored)
         {
-            Clause owner = _current.IsRepeat || _clauses.Count == 0 || _current.HasContent ? _current : _clauses[^1].IsRepeat ? _clauses[^1] : _current;
+            Clause owner = _current.IsRepeat || _clauses.Count == 0 || _current.HasContent ? _current : _clauses[^1].IsRepeat ? _clauses[^1]
+                : _current;
             owner.IsRepeat = true;
             owner.IsMirrored = true;
             owner.Cover(term.Span);
@@ -141,9 +148,11 @@ internal sealed partial class ClauseBuilder
 
         // "repeat 1-4", "repeat counts 1 to 4", "repeat steps 1-4"
         int next = at + 1;
-        while (next < _end && (_terms[next].Kind is TermKind.Filler || (_terms[next].Kind is TermKind.Move && _terms[next].Meaning.Verb is ActionKind.Step)))
+        while (next < _end && (_terms[next].Kind is TermKind.Filler
+            || (_terms[next].Kind is TermKind.Move && _terms[next].Meaning.Verb is ActionKind.Step)))
         {
-            if (_terms[next].Text.StartsWith("section", StringComparison.OrdinalIgnoreCase) && next + 1 < _end && _terms[next + 1].Kind == TermKind.Number)
+            if (_terms[next].Text.StartsWith("section", StringComparison.OrdinalIgnoreCase) && next + 1 < _end
+                && _terms[next + 1].Kind == TermKind.Number)
             {
                 _current.IsRepeat = true;
                 _current.RepeatSection = _terms[next + 1].Meaning.Value;

@@ -12,7 +12,8 @@ internal sealed partial class ClauseBuilder
         Foot side = term.Meaning.Side!.Value;
         int next = NextIndex(at + 1);
         int previous = PreviousIndex(at - 1);
-        bool ofBody = previous >= 0 && _terms[previous] is { Kind: TermKind.Part, Meaning.Part: "body" or "shoulder" or "shoulders" } && NextIndex(at + 1) < 0;
+        bool ofBody = previous >= 0 && _terms[previous] is { Kind: TermKind.Part, Meaning.Part: "body" or "shoulder" or "shoulders" }
+            && NextIndex(at + 1) < 0;
         if (ofBody || (at + 1 < _end && IsArm(_terms[at + 1])) || (at > 0 && IsArm(_terms[at - 1])))
         {
             // "right arm", "look left": not a foot
@@ -22,7 +23,8 @@ internal sealed partial class ClauseBuilder
         }
 
         // right foot, right heel, right toe, right knee, right hip
-        if (next >= 0 && _terms[next].Kind == TermKind.Part && _terms[next].Meaning.Part is "heel" or "toe" or "ball" or "heels" or "toes" && next == at + 1 && !_terms[next].Text.StartsWith("on", StringComparison.OrdinalIgnoreCase))
+        if (next >= 0 && _terms[next].Kind == TermKind.Part && _terms[next].Meaning.Part is "heel" or "toe" or "ball" or "heels" or "toes"
+            && next == at + 1 && !_terms[next].Text.StartsWith("on", StringComparison.OrdinalIgnoreCase))
         {
             FootTerm(term, at, true);
             return;
@@ -44,9 +46,16 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        bool turnedFigure = _current is { Amount: not null, IsFigure: true } && previous >= 0 && _terms[previous] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ NamedBy: NamedBy.FirstFoot, Rows.Count: > 2 }, ..] } } && _current.Feet.Count == 0;
-        turnedFigure |= previous >= 0 && _terms[previous] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ NamedBy: NamedBy.Turn, Rows.Count: > 1 }, ..] } } && _current.Feet.Count == 0;
-        if ((turnedFigure || TurnsByName(previous)) && ((_current.Feet.Count == 1 && _current.Feet[0].Foot != side && next < 0) || (_current.Feet.Count == 0 && next >= 0 && _terms[next] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step, IsIng: true } } && FeetOnlyFollow(next + 1))) && _current.TurnSide is null && _pending is Link.None)
+        bool turnedFigure = _current is { Amount: not null, IsFigure: true } && previous >= 0
+            && _terms[previous] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ NamedBy: NamedBy.FirstFoot, Rows.Count: > 2 }, ..] } }
+            && _current.Feet.Count == 0;
+        turnedFigure |= previous >= 0 && _terms[previous]
+            is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ NamedBy: NamedBy.Turn, Rows.Count: > 1 }, ..] } }
+            && _current.Feet.Count == 0;
+        if ((turnedFigure || TurnsByName(previous))
+            && ((_current.Feet.Count == 1 && _current.Feet[0].Foot != side && next < 0)
+            || (_current.Feet.Count == 0 && next >= 0 && _terms[next] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step, IsIng: true } }
+            && FeetOnlyFollow(next + 1))) && _current.TurnSide is null && _pending is Link.None)
         {
             // "left half turn shuffle right", "half turn shuffle right stepping L, R, L"
             _current.TurnSide = side;
@@ -54,13 +63,27 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        bool turnBefore = previous >= 0 && (_terms[previous].Kind is TermKind.Amount || (_terms[previous].Kind is TermKind.Turn && (_current.Amount is not null || !IsStepAfter(at))) || (_terms[previous].Kind is TermKind.Move && IsTurnVerb(_terms[previous].Meaning) && _terms[previous].Meaning.Verb is ActionKind.Pivot or ActionKind.Unwind));
-        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named && named.Figures.Any(VariantParts.IsStepAndPivot) && _current.Feet.Count == 0 && !(next >= 0 && (_terms[next].Kind is TermKind.Amount || (_terms[next].Kind is TermKind.Move && AmountOfTurn(_terms[next].Text) is not null)));
-        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _terms[previous].Text.Contains("turn", StringComparison.OrdinalIgnoreCase)
-            && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } spin && spin.Figures.Any(f => f.Rows[f.Rows.Count - 1] is { Action: { Kind: ActionKind.Pivot, Turn.Sign: not 0 }, Foot: RelativeFoot.Same });
-        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _clauses.Count > 0 && _terms[previous].Text.EndsWith("spiral", StringComparison.OrdinalIgnoreCase);
-        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _terms[previous].Text.EndsWith(" turn", StringComparison.OrdinalIgnoreCase)
-            && next >= 0 && _terms[next].Kind is TermKind.Side or TermKind.Foot && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } turned && turned.Figures.All(f => f.TotalTurn.Sign != 0 && f.NamedBy == NamedBy.FirstFoot);
+        bool turnBefore = previous >= 0
+            && (_terms[previous].Kind is TermKind.Amount
+            || (_terms[previous].Kind is TermKind.Turn && (_current.Amount is not null || !IsStepAfter(at)))
+            || (_terms[previous].Kind is TermKind.Move && IsTurnVerb(_terms[previous].Meaning)
+            && _terms[previous].Meaning.Verb is ActionKind.Pivot or ActionKind.Unwind));
+        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } named
+            && named.Figures.Any(VariantParts.IsStepAndPivot) && _current.Feet.Count == 0
+            && !(next >= 0 && (_terms[next].Kind is TermKind.Amount
+            || (_terms[next].Kind is TermKind.Move && AmountOfTurn(_terms[next].Text) is not null)));
+        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0
+            && _terms[previous].Text.Contains("turn", StringComparison.OrdinalIgnoreCase)
+            && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } spin
+                && spin.Figures.Any(f => f.Rows[f.Rows.Count - 1]
+                is { Action: { Kind: ActionKind.Pivot, Turn.Sign: not 0 }, Foot: RelativeFoot.Same });
+        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0 && _clauses.Count > 0
+            && _terms[previous].Text.EndsWith("spiral", StringComparison.OrdinalIgnoreCase);
+        turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0
+            && _terms[previous].Text.EndsWith(" turn", StringComparison.OrdinalIgnoreCase)
+            && next >= 0 && _terms[next].Kind is TermKind.Side or TermKind.Foot
+                && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } turned
+                && turned.Figures.All(f => f.TotalTurn.Sign != 0 && f.NamedBy == NamedBy.FirstFoot);
         if (turnBefore && (_current.TurnSide is null) && _pending is not (Link.Soft or Link.Amp))
         {
             _current.TurnSide = side;
@@ -100,7 +123,8 @@ internal sealed partial class ClauseBuilder
     {
         for (int i = at; i >= 0 && _terms[i].Kind is TermKind.Filler; i--)
         {
-            if (_terms[i].Text.StartsWith("onto", StringComparison.OrdinalIgnoreCase) || _terms[i].Text.StartsWith("on to", StringComparison.OrdinalIgnoreCase))
+            if (_terms[i].Text.StartsWith("onto", StringComparison.OrdinalIgnoreCase)
+                || _terms[i].Text.StartsWith("on to", StringComparison.OrdinalIgnoreCase))
             {
                 return true;
             }
@@ -110,7 +134,9 @@ internal sealed partial class ClauseBuilder
     }
 
     /// <summary>Whether the name at this place says how far it turns, and is called by its first foot.</summary>
-    private bool TurnsByName(int at) => at >= 0 && _terms[at] is { Kind: TermKind.Move, Meaning: { Verb: null, NamesAmount: true, Figures.Count: > 0 } named } && named.Figures.All(f => f.TotalTurn.Sign != 0 && f.NamedBy == NamedBy.FirstFoot && f.Rows.Count > 2);
+    private bool TurnsByName(int at) => at >= 0
+        && _terms[at] is { Kind: TermKind.Move, Meaning: { Verb: null, NamesAmount: true, Figures.Count: > 0 } named }
+        && named.Figures.All(f => f.TotalTurn.Sign != 0 && f.NamedBy == NamedBy.FirstFoot && f.Rows.Count > 2);
 
     private bool IsStepAfter(int at)
     {

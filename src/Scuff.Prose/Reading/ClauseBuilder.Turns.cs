@@ -9,9 +9,11 @@ internal sealed partial class ClauseBuilder
 {
     private void AmountTerm(Term term, int at)
     {
-        bool stepLike = _current.HasContent && !_current.IsTurnOnly && !_current.IsFigure && !IsTurnVerb(_current.Head) && !_current.HasTurnWord && _current.TurnSide is null
+        bool stepLike = _current.HasContent && !_current.IsTurnOnly && !_current.IsFigure && !IsTurnVerb(_current.Head) && !_current.HasTurnWord
+            && _current.TurnSide is null
             && _current is not { Head.Verb: ActionKind.Swivel or ActionKind.Twist, Feet.Count: 0, Dir: null }
-            && !(_current.Amount is null && _current.Feet.Count > 0 && _current.Dir is null && (_pending is Link.None || (_with && _current.IsFeetOnly)));
+            && !(_current.Amount is null && _current.Feet.Count > 0 && _current.Dir is null
+                && (_pending is Link.None || (_with && _current.IsFeetOnly)));
         if (_current is { Amount: null, Dir: null, Feet.Count: 1, Part: "ball", Head: null, Reference: null } && _pending is Link.None)
         {
             // "on ball of L 1/4 turn right": a turn on that foot
@@ -25,7 +27,8 @@ internal sealed partial class ClauseBuilder
         }
 
         bool leadsOn = !_with && TurnLeadsOn(at);
-        if (_pending is Link.Soft && _current.HasContent && (!_current.IsFigure || leadsOn) && (!IsTurnVerb(_current.Head) || leadsOn) && !(_with && _current.IsFeetOnly))
+        if (_pending is Link.Soft && _current.HasContent && (!_current.IsFigure || leadsOn) && (!IsTurnVerb(_current.Head) || leadsOn)
+            && !(_with && _current.IsFeetOnly))
         {
             Close(Link.Soft);
         }
@@ -64,7 +67,8 @@ internal sealed partial class ClauseBuilder
                     return true;
                 case TermKind.Move when side && _terms[i].Meaning is { Verb: ActionKind.Step, IsIng: true }:
                     int stepping = NextIndex(i + 1);
-                    return _current is { IsFigure: true, Feet.Count: > 0 } && stepping >= 0 && _terms[stepping].Meaning.Side is Foot steps && (steps != _current.Feet[0].Foot) == EndsOnFirstFoot(_current.Head!.Figures[0]);
+                    return _current is { IsFigure: true, Feet.Count: > 0 } && stepping >= 0 && _terms[stepping].Meaning.Side is Foot steps
+                        && (steps != _current.Feet[0].Foot) == EndsOnFirstFoot(_current.Head!.Figures[0]);
                 default:
                     return false;
             }
@@ -81,7 +85,9 @@ internal sealed partial class ClauseBuilder
 
     private void TurnTerm(Term term, int at)
     {
-        if (_current is { Head: null, Feet.Count: 0 } && (term.Text.StartsWith("circl", StringComparison.OrdinalIgnoreCase) || term.Text.EndsWith("circle", StringComparison.OrdinalIgnoreCase) || term.Text.Equals("arc", StringComparison.OrdinalIgnoreCase)))
+        if (_current is { Head: null, Feet.Count: 0 }
+            && (term.Text.StartsWith("circl", StringComparison.OrdinalIgnoreCase) || term.Text.EndsWith("circle", StringComparison.OrdinalIgnoreCase)
+            || term.Text.Equals("arc", StringComparison.OrdinalIgnoreCase)))
         {
             _current.SaysCircle = true;
         }

@@ -31,8 +31,11 @@ internal sealed partial class ClauseBuilder
 
         if (next < _end && _terms[next].Kind is TermKind.Side or TermKind.Foot)
         {
-            bool moves = term.Text.EndsWith("onto", StringComparison.OrdinalIgnoreCase) || term.Text.EndsWith(" on to", StringComparison.OrdinalIgnoreCase);
-            bool actsItself = !_current.HasContent && _current.Link is Link.Hard && (_clauses.Count > 0 ? moves || _clauses[^1].Head?.Verb is ActionKind.Rock or ActionKind.Lunge : term.Text.Contains("back", StringComparison.OrdinalIgnoreCase));
+            bool moves = term.Text.EndsWith("onto", StringComparison.OrdinalIgnoreCase)
+                || term.Text.EndsWith(" on to", StringComparison.OrdinalIgnoreCase);
+            bool actsItself = !_current.HasContent && _current.Link is Link.Hard
+                && (_clauses.Count > 0 ? moves || _clauses[^1].Head?.Verb is ActionKind.Rock or ActionKind.Lunge
+                : term.Text.Contains("back", StringComparison.OrdinalIgnoreCase));
             if (actsItself)
             {
                 // "rock R back, weight again on L": a recover, or a note; the solver decides

@@ -59,7 +59,10 @@ internal sealed partial class ClauseBuilder
                         break;
                     }
 
-                    if (term.Text is "-" or "–" or "—" && ((_current.IsFigure && (_current.Head!.Figures[0].Rows.Count > 1 || _current.HeadText.EndsWith('s'))) || (_current.Head is null && _current.Feet.Count == 0 && _clauses.Count > 0 && _clauses[^1].IsFigure)) && TryDetail(ref i, _end))
+                    if (term.Text is "-" or "–" or "—"
+                        && ((_current.IsFigure && (_current.Head!.Figures[0].Rows.Count > 1 || _current.HeadText.EndsWith('s')))
+                        || (_current.Head is null && _current.Feet.Count == 0 && _clauses.Count > 0 && _clauses[^1].IsFigure))
+                        && TryDetail(ref i, _end))
                     {
                         break;
                     }
@@ -71,7 +74,9 @@ internal sealed partial class ClauseBuilder
                     Close(Link.Hard);
                     _styling = false;
                     break;
-                case TermKind.Join when _current.HasContent && (i + 1 >= _end || _terms[i + 1].Kind is TermKind.Separator or TermKind.Close or TermKind.Open or TermKind.Clock or TermKind.With):
+                case TermKind.Join when _current.HasContent
+                    && (i + 1 >= _end || _terms[i + 1].Kind is TermKind.Separator or TermKind.Close or TermKind.Open or TermKind.Clock
+                    or TermKind.With):
                     // "R heel and L heel and": the last and may be danced
                     Amp(term);
                     break;
@@ -103,10 +108,12 @@ internal sealed partial class ClauseBuilder
                     break;
                 case TermKind.Filler when IsThatIs(term) && TryDetail(ref i, _end):
                     break;
-                case TermKind.Filler when term.Text.Equals("by", StringComparison.OrdinalIgnoreCase) && _current is { IsFigure: true, Detail.Count: 0 } && _current.Head!.Figures[0].Rows.Count > 2 && TryDetail(ref i, _end):
+                case TermKind.Filler when term.Text.Equals("by", StringComparison.OrdinalIgnoreCase)
+                    && _current is { IsFigure: true, Detail.Count: 0 } && _current.Head!.Figures[0].Rows.Count > 2 && TryDetail(ref i, _end):
                     // "begin a jazz box by crossing R over L, step back ..."
                     break;
-                case TermKind.Filler when term.Text.ToLowerInvariant() is "each" or "every" && i + 1 < _end && _terms[i + 1].Kind is TermKind.Move && (i + 2 >= _end || _terms[i + 2].Kind is TermKind.Separator or TermKind.Close):
+                case TermKind.Filler when term.Text.ToLowerInvariant() is "each" or "every" && i + 1 < _end && _terms[i + 1].Kind is TermKind.Move
+                    && (i + 2 >= _end || _terms[i + 2].Kind is TermKind.Separator or TermKind.Close):
                     // "clap on every touch": moves that are told already
                     _current.SaysEach = true;
                     _current.OnEachMove = true;
@@ -115,7 +122,8 @@ internal sealed partial class ClauseBuilder
                 case TermKind.Filler:
                     Filler(term, i);
                     break;
-                case TermKind.Style when term.Text.ToLowerInvariant() is "ready to" or "ready for" or "preparing to" or "prepare to" or "preparing for" or "in preparation for" or "like" or "as if" or "as though" or "pretending" or "imagine":
+                case TermKind.Style when term.Text.ToLowerInvariant() is "ready to" or "ready for" or "preparing to" or "prepare to"
+                    or "preparing for" or "in preparation for" or "like" or "as if" or "as though" or "pretending" or "imagine":
                     // a comparison runs to the next comma
                     while (i + 1 < _end && _terms[i + 1].Kind is not (TermKind.Separator or TermKind.Close or TermKind.Open))
                     {
@@ -126,7 +134,8 @@ internal sealed partial class ClauseBuilder
                 case TermKind.Style:
                     _current.HasStyle = true;
                     _current.SaysWaltz |= term.Text.StartsWith("waltz", StringComparison.OrdinalIgnoreCase);
-                    _current.HasLift |= term.Text.StartsWith("lift", StringComparison.OrdinalIgnoreCase) || term.Text.StartsWith("rais", StringComparison.OrdinalIgnoreCase);
+                    _current.HasLift |= term.Text.StartsWith("lift", StringComparison.OrdinalIgnoreCase)
+                        || term.Text.StartsWith("rais", StringComparison.OrdinalIgnoreCase);
                     Widen(term);
                     break;
                 case TermKind.Lead:
@@ -146,7 +155,8 @@ internal sealed partial class ClauseBuilder
                 case TermKind.Side:
                     SideTerm(term, i);
                     break;
-                case TermKind.BothFeet when i + 1 < _end && (IsArm(_terms[i + 1]) || (_terms[i + 1] is { Kind: TermKind.Part, Meaning.Part: "knee" } && _current.HasContent)):
+                case TermKind.BothFeet when i + 1 < _end
+                    && (IsArm(_terms[i + 1]) || (_terms[i + 1] is { Kind: TermKind.Part, Meaning.Part: "knee" } && _current.HasContent)):
                     // "lifting both arms", "step R to side dipping both knees"
                     _current.HasStyle = true;
                     Widen(term);
@@ -171,7 +181,8 @@ internal sealed partial class ClauseBuilder
                 case TermKind.WeightOn:
                     WeightOn(ref i, term);
                     break;
-                case TermKind.WeightTakes when !_current.HasContent && NextIndex(i + 1) is int shifted and >= 0 && _terms[shifted].Kind is TermKind.Side or TermKind.Foot && term.Text.ToLowerInvariant() is ['s' or 't' or 'c', ..]:
+                case TermKind.WeightTakes when !_current.HasContent && NextIndex(i + 1) is int shifted and >= 0
+                    && _terms[shifted].Kind is TermKind.Side or TermKind.Foot && term.Text.ToLowerInvariant() is ['s' or 't' or 'c', ..]:
                     // "shift weight R"
                     _current.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Shift, Special = "shift" };
                     _current.HeadText = term.Text;
@@ -201,7 +212,8 @@ internal sealed partial class ClauseBuilder
                     RepeatTerm(ref i, term);
                     break;
                 case TermKind.Clock:
-                    if (Last() is { Head.Verb: ActionKind.Unwind or ActionKind.Pivot, Amount: null } or { HasTurnWord: true, Amount: null } && Last() is Clause turning || (Last() is { HasTurnWord: true } && (turning = Last()) is not null))
+                    if (Last() is { Head.Verb: ActionKind.Unwind or ActionKind.Pivot, Amount: null } or { HasTurnWord: true, Amount: null }
+                        && Last() is Clause turning || (Last() is { HasTurnWord: true } && (turning = Last()) is not null))
                     {
                         turning.TurnTo = term.Meaning.Value;
                     }
@@ -224,7 +236,8 @@ internal sealed partial class ClauseBuilder
     }
 
     /// <summary>Whether the writer names the move before the foot ("kick left"), by the first words of the line.</summary>
-    private bool VerbFirst => _terms.Find(t => t.Kind is TermKind.Move or TermKind.Side or TermKind.Foot or TermKind.Dir or TermKind.Turn or TermKind.Amount).Meaning is { Kind: TermKind.Move };
+    private bool VerbFirst => _terms.Find(t => t.Kind is TermKind.Move or TermKind.Side or TermKind.Foot or TermKind.Dir or TermKind.Turn
+        or TermKind.Amount).Meaning is { Kind: TermKind.Move };
 
     private static bool IsContent(TermKind kind) => kind is TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Amount
         or TermKind.Turn or TermKind.Part or TermKind.BothFeet or TermKind.Repeat or TermKind.RepeatMirrored;
@@ -296,14 +309,16 @@ internal sealed partial class ClauseBuilder
                 return;
             }
 
-            if (kind is TermKind.Dir && _terms[at].Meaning.Direction is Direction.Out && _current is { HasVerb: true, Feet.Count: 0, Dir.Direction: Direction.Forward or Direction.Back })
+            if (kind is TermKind.Dir && _terms[at].Meaning.Direction is Direction.Out
+                && _current is { HasVerb: true, Feet.Count: 0, Dir.Direction: Direction.Forward or Direction.Back })
             {
                 // "step forward and out on the right foot"
                 _pending = Link.None;
                 return;
             }
 
-            bool feetGoOn = kind is TermKind.Foot or TermKind.Side && _current.Feet.Count > 0 && NextContent(at + 1) is TermKind.Foot or TermKind.Side or null;
+            bool feetGoOn = kind is TermKind.Foot or TermKind.Side && _current.Feet.Count > 0
+                && NextContent(at + 1) is TermKind.Foot or TermKind.Side or null;
             if (feetGoOn)
             {
                 _pending = Link.None;

@@ -109,7 +109,8 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             RowPlacement.Place(stepped, state, between, Math.Max(0, index - 1), places);
             foreach (SolverState after in stepped)
             {
-                foreach (Variant variant in _maker.Make(clause, clauses[Math.Max(0, index - 1)], index + 1 < clauses.Count ? clauses[index + 1] : null, new Situation(after.Weight, after.Last)))
+                foreach (Variant variant in _maker.Make(clause, clauses[Math.Max(0, index - 1)], index + 1 < clauses.Count ? clauses[index + 1]
+                    : null, new Situation(after.Weight, after.Last)))
                 {
                     if (!variant.Accompanies && variant.Rows.Count > 0 && variant.Beside is null)
                     {
@@ -125,7 +126,8 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             previous = index > 1 ? clauses[index - 2] : null;
         }
 
-        foreach (Variant variant in _maker.Make(clause, previous, index + 1 < clauses.Count ? clauses[index + 1] : null, new Situation(state.Weight, state.Last)))
+        foreach (Variant variant in _maker.Make(clause, previous, index + 1 < clauses.Count ? clauses[index + 1]
+            : null, new Situation(state.Weight, state.Last)))
         {
             if (variant.Accompanies)
             {
@@ -144,7 +146,9 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             {
                 if (state.Last is { } on)
                 {
-                    PlacedRow riding = new(on, beside.Action, on.Label, on.Place, index, state.Moves, variant, true, true, true) { LastLabel = on.LastLabel };
+                    PlacedRow riding = new(on, beside.Action, on.Label, on.Place, index, state.Moves, variant, true, true,
+                        true)
+                    { LastLabel = on.LastLabel };
                     RowPlacement.Place(next, state with { Last = riding }, variant, index, places);
                 }
 
@@ -152,7 +156,8 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             }
 
             variant.Lasts = clause.Lasts;
-            if (clause is { WeightNote: TermKind.WeightOn, WeightFoot: Foot ends } && variant.Rows.Aggregate(state.Weight, (w, r) => r.Action.WeightAfter(w)) == ends.Other().ToWeight())
+            if (clause is { WeightNote: TermKind.WeightOn, WeightFoot: Foot ends }
+                && variant.Rows.Aggregate(state.Weight, (w, r) => r.Action.WeightAfter(w)) == ends.Other().ToWeight())
             {
                 // the words say that it ends on the other foot
                 variant.Cost += 0.5;
@@ -165,8 +170,11 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
     /// <summary>"Coaster step, finishing with a cross": the last action of the figure, danced as said.</summary>
     private static void Finish(List<SolverState> next, SolverState state, Clause clause)
     {
-        bool says = clause is { Amount: null, HasTurnWord: false, Feet.Count: < 2, Times: 1 } && (clause.Dir is not null || clause.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Brush or ActionKind.Scuff or ActionKind.Hitch or ActionKind.Kick or ActionKind.Flick);
-        if (!says || state.Last is not { IsWith: false, Variant.Definition.Rows.Count: > 2 } last || last.Action.Foot.ToFoot() is not Foot foot || (clause.Feet.Count == 1 && clause.Feet[0].Foot != foot && !clause.Feet[0].MayBeReference))
+        bool says = clause is { Amount: null, HasTurnWord: false, Feet.Count: < 2, Times: 1 }
+            && (clause.Dir is not null || clause.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Brush
+            or ActionKind.Scuff or ActionKind.Hitch or ActionKind.Kick or ActionKind.Flick);
+        if (!says || state.Last is not { IsWith: false, Variant.Definition.Rows.Count: > 2 } last || last.Action.Foot.ToFoot() is not Foot foot
+            || (clause.Feet.Count == 1 && clause.Feet[0].Foot != foot && !clause.Feet[0].MayBeReference))
         {
             return;
         }
@@ -192,8 +200,11 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         PlacedRow on = state.Last;
 
         // "sweep L round and clap" on two counts: the clap has the second
-        double crowded = on.IsStretched && variant.Rows[0].Action.Kind is ActionKind.Clap or ActionKind.Snap && on.Action.Kind is not ActionKind.Hold ? 0.4 : 0;
-        PlacedRow row = new(on, variant.Rows[0].Action, on.Label, on.Place, index, state.Moves, variant, true, true, true) { LastLabel = on.LastLabel };
+        double crowded = on.IsStretched && variant.Rows[0].Action.Kind is ActionKind.Clap or ActionKind.Snap && on.Action.Kind is not ActionKind.Hold
+            ? 0.4 : 0;
+        PlacedRow row = new(on, variant.Rows[0].Action, on.Label, on.Place, index, state.Moves, variant, true, true,
+            true)
+        { LastLabel = on.LastLabel };
         next.Add(state with { Last = row, Cost = state.Cost + variant.Cost + crowded, Moves = state.Moves + 1 });
     }
 
@@ -213,7 +224,8 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
     private Variant? StepBetween(SolverState state, Clause clause, IReadOnlyList<LabelPlace> places)
     {
         bool onLetter = state.Label < places.Count && !places[state.Label].Place.IsWhole;
-        bool gestures = state.Last is { IsWith: false, Action.Effect: WeightEffect.Keeps } && state.Weight.FreeFoot() is Foot free && state.Last.Action.Foot.ToFoot() == free
+        bool gestures = state.Last is { IsWith: false, Action.Effect: WeightEffect.Keeps } && state.Weight.FreeFoot() is Foot free
+            && state.Last.Action.Foot.ToFoot() == free
             && clause.Feet.Count == 1 && clause.Feet[0].Foot == free.Other();
         return onLetter && gestures ? Together(state.Weight.FreeFoot()!.Value) : null;
     }
@@ -221,7 +233,13 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
     private Variant Together(Foot free)
     {
         StepAction step = new(ActionKind.Step, free.ToActingFoot(), Direction.Together, Contact.Ball, WeightEffect.Takes);
-        return new() { Definition = lexicon.Catalogue.Find("step_together") ?? lexicon.Verbs.Definition(ActionKind.Step), Named = free, Rows = [new VariantRow(step, Counts.Zero, false)], Cost = 0.2 };
+        return new()
+        {
+            Definition = lexicon.Catalogue.Find("step_together") ?? lexicon.Verbs.Definition(ActionKind.Step),
+            Named = free,
+            Rows = [new VariantRow(step, Counts.Zero, false)],
+            Cost = 0.2
+        };
     }
 
     private void ExtendTurn(List<SolverState> next, SolverState state, List<Clause> clauses, int index, IReadOnlyList<LabelPlace> places)
@@ -231,7 +249,8 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         int amount = clause.Amount ?? 0;
         Foot side = clause.TurnSide ?? Foot.Right;
         Ratio eighths = side == Foot.Right ? amount : -amount;
-        bool softBefore = index > 0 && (clause.Link is Link.None || (clause.Link is Link.Soft && !(clause.LinkAfter is Link.None && index + 1 < clauses.Count)));
+        bool softBefore = index > 0 && (clause.Link is Link.None
+            || (clause.Link is Link.Soft && !(clause.LinkAfter is Link.None && index + 1 < clauses.Count)));
         bool softAfter = clause.LinkAfter is Link.None or Link.Soft && index + 1 < clauses.Count;
         double unsure = missing || clause.Amount is null ? 0.01 : 0;
 
@@ -241,7 +260,8 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        if (clause.OnCount is int count && !missing && state.PendingTurn is null && TurnAttachment.OnCount(state, eighths, count) is SolverState placed)
+        if (clause.OnCount is int count && !missing && state.PendingTurn is null
+            && TurnAttachment.OnCount(state, eighths, count) is SolverState placed)
         {
             next.Add(placed with { Cost = placed.Cost + unsure });
             return;
@@ -260,10 +280,12 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         }
 
         // "1/4 right, weight R" is no turn of a step onto the L
-        bool otherFoot = clause.WeightFoot is Foot weightedFoot && state.Last is { Action.Effect: WeightEffect.Takes } taken && taken.Action.Foot.ToFoot() == weightedFoot.Other();
+        bool otherFoot = clause.WeightFoot is Foot weightedFoot && state.Last is { Action.Effect: WeightEffect.Takes } taken
+            && taken.Action.Foot.ToFoot() == weightedFoot.Other();
 
         // with the move before
-        if (!otherFoot && state.Last is not null && state.PendingTurn is null && TurnAttachment.Back(state, eighths, softBefore ? 0 : index + 1 < clauses.Count ? 0.5 : 0.15) is SolverState back)
+        if (!otherFoot && state.Last is not null && state.PendingTurn is null
+            && TurnAttachment.Back(state, eighths, softBefore ? 0 : index + 1 < clauses.Count ? 0.5 : 0.15) is SolverState back)
         {
             back = clause.WeightFoot is Foot ends ? TurnAttachment.EndOn(back, ends) : back;
             next.Add(back with { Cost = back.Cost + unsure });
@@ -272,7 +294,13 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         // with the move after
         if (index + 1 < clauses.Count && !softBefore)
         {
-            next.Add(state with { PendingTurn = (state.PendingTurn ?? 0) + eighths, PendingHard = !softAfter, Cost = state.Cost + unsure + (softAfter ? 0 : 0.05) + (clause.WeightFoot is null || clause.WeightFoot == state.Weight.StandingFoot() ? 0 : 0.4) });
+            next.Add(state with
+            {
+                PendingTurn = (state.PendingTurn ?? 0) + eighths,
+                PendingHard = !softAfter,
+                Cost = state.Cost + unsure + (softAfter
+                ? 0 : 0.05) + (clause.WeightFoot is null || clause.WeightFoot == state.Weight.StandingFoot() ? 0 : 0.4)
+            });
         }
         else if (index + 1 < clauses.Count)
         {
@@ -289,16 +317,33 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             lastStep = lastStep.Previous;
         }
 
-        bool steppedForward = lastStep is { Action: { Effect: WeightEffect.Takes, Direction: Direction.Forward or Direction.Unstated, Kind: ActionKind.Step or ActionKind.Rock } };
+        bool steppedForward = lastStep
+            is
+        {
+            Action:
+            {
+                Effect: WeightEffect.Takes, Direction: Direction.Forward or Direction.Unstated,
+                Kind: ActionKind.Step or ActionKind.Rock
+            }
+        };
         bool away = standing is Foot s && (s == Foot.Right ? eighths.Sign < 0 : eighths.Sign > 0);
         if (steppedForward && away && amount is 1 or 2 or 3 or 4 or 6 && (on is null || on == standing!.Value.Other()))
         {
-            StepAction pivot = new(ActionKind.Pivot, standing!.Value.Other().ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn);
+            StepAction pivot = new(ActionKind.Pivot, standing!.Value.Other().ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes,
+                turn);
             RowPlacement.Place(next, state, TurnVariant(pivot, 0.2, missing, "pivot", on is not null), index, places);
         }
 
-        bool touchedBack = lastStep is { Action: { Effect: WeightEffect.Keeps, Direction: Direction.Back or Direction.CrossBehind, Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point } };
-        if (touchedBack && lastStep!.Action.Foot.ToFoot() is Foot behind && behind == standing?.Other() && eighths.Sign > 0 == (behind == Foot.Right) && amount is 2 or 4 or 6 && (on is null || on == behind))
+        bool touchedBack = lastStep is
+        {
+            Action:
+            {
+                Effect: WeightEffect.Keeps, Direction: Direction.Back or Direction.CrossBehind,
+                Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point
+            }
+        };
+        if (touchedBack && lastStep!.Action.Foot.ToFoot() is Foot behind && behind == standing?.Other() && eighths.Sign > 0 == (behind == Foot.Right)
+            && amount is 2 or 4 or 6 && (on is null || on == behind))
         {
             // "touch L back, 1/2 left": mostly onto the foot that touched
             StepAction reverse = new(ActionKind.Pivot, behind.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn);
@@ -310,14 +355,16 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         if (on is Foot weighted && weighted != standing)
         {
             inPlace = inPlace with { Foot = weighted.ToActingFoot(), Effect = WeightEffect.Takes };
-            if (lastStep is { Action.Direction: Direction.CrossBehind or Direction.CrossFront or Direction.Side or Direction.Together } && amount == 2 && eighths.Sign > 0 == (weighted == Foot.Right))
+            if (lastStep is { Action.Direction: Direction.CrossBehind or Direction.CrossFront or Direction.Side or Direction.Together }
+                && amount == 2 && eighths.Sign > 0 == (weighted == Foot.Right))
             {
                 // "side R, L behind, 1/4 right on R": the step that turns out of the vine
                 inPlace = inPlace with { Kind = ActionKind.Step, Direction = Direction.Forward, Contact = Contact.Flat };
             }
         }
 
-        RowPlacement.Place(next, state, TurnVariant(inPlace, steppedForward && away ? 0.5 : 0.3, missing, "turn_in_place", on is not null), index, places);
+        RowPlacement.Place(next, state, TurnVariant(inPlace, steppedForward && away ? 0.5 : 0.3, missing, "turn_in_place", on is not null), index,
+            places);
     }
 
     private Variant TurnVariant(StepAction action, double cost, bool missing, string entry, bool stated) => new()

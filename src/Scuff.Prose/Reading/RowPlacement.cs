@@ -58,7 +58,8 @@ internal static class RowPlacement
     }
 
     /// <summary>A row in the middle of a figure that stretches (the sweep of a step, sweep).</summary>
-    private static void StretchInside(List<SolverState> next, SolverState state, Variant variant, int index, IReadOnlyList<LabelPlace> places, Ratio? pending, double cost)
+    private static void StretchInside(List<SolverState> next, SolverState state, Variant variant, int index, IReadOnlyList<LabelPlace> places,
+        Ratio? pending, double cost)
     {
         int spare = places.Count - state.Label - variant.Rows.Count;
         if (spare <= 0 || spare > 6)
@@ -111,7 +112,8 @@ internal static class RowPlacement
         }
 
         PlacedRow? before = state.Last.Previous;
-        double crowded = before is { IsWith: true, Action.Kind: ActionKind.Clap or ActionKind.Snap } && state.Last.Action.Kind is not ActionKind.Hold ? 0.4 : 0;
+        double crowded = before is { IsWith: true, Action.Kind: ActionKind.Clap or ActionKind.Snap } && state.Last.Action.Kind is not ActionKind.Hold
+            ? 0.4 : 0;
         for (int more = 1; state.Label + more <= places.Count && more <= 8; more++)
         {
             next.Add(state with
@@ -130,7 +132,9 @@ internal static class RowPlacement
         (string label, Counts place) = over
             ? (places.Count > 0 ? places[^1].Label : "1", places.Count > 0 ? places[^1].Place : Counts.Zero)
             : (places[state.Label].Label, places[state.Label].Place);
-        PlacedRow placed = new(state.Last, action, label, place, index, state.Moves, variant, variant.FootNamed, variant.WeightStated, false) { LastLabel = state.Label };
+        PlacedRow placed = new(state.Last, action, label, place, index, state.Moves, variant, variant.FootNamed, variant.WeightStated,
+            false)
+        { LastLabel = state.Label };
         return state with
         {
             Last = placed,
@@ -185,7 +189,9 @@ internal static class RowPlacement
             }
 
             inserted = true;
-            PlacedRow free = new(placed.Last, action, CountGrid.LabelOf(at), at, index, placed.Moves, variant, variant.FootNamed, variant.WeightStated, false) { LastLabel = placed.Label - 1 };
+            PlacedRow free = new(placed.Last, action, CountGrid.LabelOf(at), at, index, placed.Moves, variant, variant.FootNamed,
+                variant.WeightStated, false)
+            { LastLabel = placed.Label - 1 };
             placed = placed with { Last = free, Weight = action.WeightAfter(placed.Weight), Actions = placed.Actions + 1 };
         }
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Scuff.Dances;
 using Scuff.Diagnostics;
-using Scuff.Stance;
 using Scuff.Timing;
 
 namespace Scuff.Prose.Reading;
@@ -34,7 +33,8 @@ internal sealed partial class TextReaderRun
         {
             char c = _text[i];
             depth += c is '(' or '[' ? 1 : c is ')' or ']' ? -1 : 0;
-            bool starts = (char.IsAsciiDigit(c) || c == '&' || c is '(' or '[') && i > label.End && (char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is ',' or ';' or '|' or '/' or '.' or ')' or ']' or ':');
+            bool starts = (char.IsAsciiDigit(c) || c == '&' || c is '(' or '[') && i > label.End
+                && (char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is ',' or ';' or '|' or '/' or '.' or ')' or ']' or ':');
             if (starts && _text[i - 1] == '/' && i >= 2 && char.IsAsciiDigit(_text[i - 2]))
             {
                 continue;
@@ -45,12 +45,14 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            if (CountLabel.Read(_text, i, line.End) is not CountLabel next || next.End >= line.End || (c is not ('(' or '[') && NextWordIsNoMove(next.End, line.End)))
+            if (CountLabel.Read(_text, i, line.End) is not CountLabel next || next.End >= line.End
+                || (c is not ('(' or '[') && NextWordIsNoMove(next.End, line.End)))
             {
                 continue;
             }
 
-            bool follows = FirstNumber(next) == last + 1 || (next.Places[0].Place.IsWhole is false && next.Places.Count > 1 && FirstNumber(next) == last + 1);
+            bool follows = FirstNumber(next) == last + 1
+                || (next.Places[0].Place.IsWhole is false && next.Places.Count > 1 && FirstNumber(next) == last + 1);
             int before = i - 1;
             while (before > label.End && char.IsWhiteSpace(_text[before]))
             {
@@ -79,7 +81,8 @@ internal sealed partial class TextReaderRun
     private bool NextWordIsNoMove(int at, int end)
     {
         ReadOnlySpan<char> rest = _text.AsSpan(at, end - at).TrimStart();
-        return rest.Length == 0 || StartsWithWord(rest, "times") || StartsWithWord(rest, "counts") || StartsWithWord(rest, "count") || StartsWithWord(rest, "x") || rest[0] is ')' or ']' or '/' or '¼' or '½' or '¾' || StartsWithWord(rest, "o");
+        return rest.Length == 0 || StartsWithWord(rest, "times") || StartsWithWord(rest, "counts") || StartsWithWord(rest, "count")
+            || StartsWithWord(rest, "x") || rest[0] is ')' or ']' or '/' or '¼' or '½' or '¾' || StartsWithWord(rest, "o");
     }
 
     private static int LastNumber(CountLabel label) => label.Places.Max(p => p.Number);
@@ -175,7 +178,8 @@ internal sealed partial class TextReaderRun
                 Counts half = Counts.FromWhole(number - 1) + Counts.Half;
                 places.Add(new LabelPlace(CountGrid.LabelOf(half), number, half, false));
             }
-            else if (int.TryParse(inside, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count is > 0 and < 100 && (number == 0 || count == number + 1))
+            else if (int.TryParse(inside, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count is > 0 and < 100
+                && (number == 0 || count == number + 1))
             {
                 number = count;
                 places.Add(new LabelPlace(inside, count, Counts.FromWhole(count - 1), false));

@@ -1,5 +1,4 @@
 using Scuff.Dances;
-using Scuff.Prose.Words;
 using Scuff.Stance;
 using Scuff.Timing;
 
@@ -12,7 +11,8 @@ internal sealed partial class TextReaderRun
     private bool ReadHanging(TextLine line)
     {
         ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
-        foreach (string kind in (ReadOnlySpan<string>)["style", "styling", "arms", "arm", "hands", "note", "body", "hips", "head", "tip", "n.b.", "nb", "remark", "caution"])
+        foreach (string kind in (ReadOnlySpan<string>)["style", "styling", "arms", "arm", "hands", "note", "body", "hips", "head", "tip", "n.b.",
+            "nb", "remark", "caution"])
         {
             if (StartsWithWord(words, kind) && words[kind.Length..].TrimStart() is { Length: > 0 } rest && rest[0] is ':' or '-' or '–')
             {
@@ -23,7 +23,8 @@ internal sealed partial class TextReaderRun
             }
         }
 
-        if (StartsWithWord(words, "option") || StartsWithWord(words, "options") || StartsWithWord(words, "opt") || (words.IndexOf("option", StringComparison.OrdinalIgnoreCase) is > 0 and < 16 && words.IndexOf(':') > 0))
+        if (StartsWithWord(words, "option") || StartsWithWord(words, "options") || StartsWithWord(words, "opt")
+            || (words.IndexOf("option", StringComparison.OrdinalIgnoreCase) is > 0 and < 16 && words.IndexOf(':') > 0))
         {
             return ReadOption(line);
         }
@@ -87,7 +88,13 @@ internal sealed partial class TextReaderRun
         if (label is not null)
         {
             int offset = _section.Offset ?? 0;
-            places = label.Places.Select(p => p with { Number = p.Number - offset, Place = p.Place - Counts.FromWhole(offset), Label = CountGrid.LabelOf(p.Place - Counts.FromWhole(offset)) }).ToList();
+            places = label.Places.Select(p =>
+                p with
+                {
+                    Number = p.Number - offset,
+                    Place = p.Place - Counts.FromWhole(offset),
+                    Label = CountGrid.LabelOf(p.Place - Counts.FromWhole(offset))
+                }).ToList();
             printed = _text.Substring(label.Span.Start, label.Span.Length);
             start = colon >= 0 ? colon + 1 : label.End;
         }
@@ -112,7 +119,9 @@ internal sealed partial class TextReaderRun
         _state.Weight = kept;
         _state.Facing = facing;
         Counts end = Counts.FromWhole(places.Max(p => p.Place).Value.Floor + 1);
-        StepOption option = new(name, new CountSpan(places[0].Place < from ? places[0].Place : from, end), content.Moves, line.Span, line.Number) { Label = printed };
+        StepOption option = new(name, new CountSpan(places[0].Place < from ? places[0].Place : from, end), content.Moves, line.Span,
+            line.Number)
+        { Label = printed };
         int owner = _section.Lines.FindLastIndex(l => l.Counts.Start <= from && l.Counts.End > from);
         owner = owner < 0 ? _section.Lines.Count - 1 : owner;
         _section.Lines[owner] = _section.Lines[owner] with { Options = [.. _section.Lines[owner].Options, option] };

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Scuff.Prose.Reading.Sentences;
 using Scuff.Prose.Words;
 using Scuff.Timing;
 
@@ -18,7 +17,9 @@ internal sealed partial class TextReaderRun
             return true;
         }
 
-        if (SectionHeading(words) is (_, int used) && CountLabel.Read(_text, TrimMarks(line with { Start = line.Start + used }).Start, line.End) is CountLabel counts && counts.End < line.End)
+        if (SectionHeading(words) is (_, int used)
+            && CountLabel.Read(_text, TrimMarks(line with { Start = line.Start + used }).Start, line.End) is CountLabel counts
+            && counts.End < line.End)
         {
             // "S1: 1-2 walk R, L"
             return true;
@@ -44,7 +45,8 @@ internal sealed partial class TextReaderRun
             }
 
             return CountLabel.Read(_text, following.Start, following.End) is CountLabel inner
-                && inner.Places.FirstOrDefault(p => p.Place.IsWhole, inner.Places[0]) is LabelPlace first && first.Number <= label.Places[0].Number + 1
+                && inner.Places.FirstOrDefault(p => p.Place.IsWhole, inner.Places[0]) is LabelPlace first
+                    && first.Number <= label.Places[0].Number + 1
                 && inner.Places[^1].Number < label.Places[^1].Number;
         }
 
@@ -118,7 +120,8 @@ internal sealed partial class TextReaderRun
 
         if (at > start)
         {
-            int number = int.TryParse(words[start..at], NumberStyles.None, CultureInfo.InvariantCulture, out int value) ? Math.Clamp(value, 0, 9999) : 1;
+            int number = int.TryParse(words[start..at], NumberStyles.None, CultureInfo.InvariantCulture, out int value) ? Math.Clamp(value, 0, 9999)
+                : 1;
             while (at < words.Length && words[at] is ']' or ')')
             {
                 at++;
@@ -127,7 +130,8 @@ internal sealed partial class TextReaderRun
             return (number, at);
         }
 
-        foreach ((string word, int value) in ((string, int)[])[("one", 1), ("two", 2), ("three", 3), ("four", 4), ("five", 5), ("six", 6), ("seven", 7), ("eight", 8)])
+        foreach ((string word, int value) in ((string, int)[])[("one", 1), ("two", 2), ("three", 3), ("four", 4), ("five", 5), ("six", 6),
+            ("seven", 7), ("eight", 8)])
         {
             if (StartsWithWord(words[at..], word))
             {
@@ -163,7 +167,8 @@ internal sealed partial class TextReaderRun
                 start--;
             }
 
-            if (start < stop && int.TryParse(rest.AsSpan(start, stop - start), NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number is > 0 and < 1000)
+            if (start < stop && int.TryParse(rest.AsSpan(start, stop - start), NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+                && number is > 0 and < 1000)
             {
                 length = Counts.FromWhole(number);
                 int end = at + 5;

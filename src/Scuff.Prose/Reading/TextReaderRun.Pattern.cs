@@ -28,7 +28,8 @@ internal sealed partial class TextReaderRun
         Weight kept = _state.Weight;
         Facing? facing = _state.Facing;
         _state.Weight = Weight.Left;
-        LineContent content = new LineReader(_state).Read(label.Places, colon + 1, line.End, line.Number, _text.Substring(label.Span.Start, label.Span.Length));
+        LineContent content = new LineReader(_state).Read(label.Places, colon + 1, line.End, line.Number,
+            _text.Substring(label.Span.Start, label.Span.Length));
         _state.Weight = kept;
         _state.Facing = facing;
         if (OwnMove.From(name, content.Moves) is Scuff.Steps.StepDefinition own)

@@ -1,5 +1,4 @@
 using Scuff.Dances;
-using Scuff.Prose.Words;
 using Scuff.Stance;
 using Scuff.Timing;
 

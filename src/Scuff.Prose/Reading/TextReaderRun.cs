@@ -171,8 +171,11 @@ internal sealed partial class TextReaderRun
         }
 
         bool inHeading = _section is null && _sections.Count == 0 && _parts.Count == 0 && _tracks.Count == 0 && _tags.Count == 0 && _tag is null;
-        bool ofPattern = SentenceReader.LooksLikeSentence(words) && (words.Contains("wall ", StringComparison.OrdinalIgnoreCase) || words.Contains("walls ", StringComparison.OrdinalIgnoreCase)) && words.IndexOfAnyInRange('0', '9') >= 0
-            && (StartsWithWord(words, "restart") || StartsWithWord(words, "tag") || StartsWithWord(words, "bridge") || StartsWithWord(words, "restarts") || StartsWithWord(words, "wall"));
+        bool ofPattern = SentenceReader.LooksLikeSentence(words)
+            && (words.Contains("wall ", StringComparison.OrdinalIgnoreCase) || words.Contains("walls ", StringComparison.OrdinalIgnoreCase))
+            && words.IndexOfAnyInRange('0', '9') >= 0
+            && (StartsWithWord(words, "restart") || StartsWithWord(words, "tag") || StartsWithWord(words, "bridge")
+                || StartsWithWord(words, "restarts") || StartsWithWord(words, "wall"));
         if (inHeading && !ofPattern && _heading.ReadField(line))
         {
             return;
@@ -203,7 +206,8 @@ internal sealed partial class TextReaderRun
             string rest = words[used..].Trim().TrimStart(":.-–—)").Trim().ToString();
             TextLine tail = new(line.Number, line.Start + used, line.End);
             tail = TrimMarks(tail);
-            if (TitleAndLength(rest).Length is null && CountLabel.Read(_text, tail.Start, tail.End) is CountLabel label && label.End < tail.End && !IsSectionRange(tail, label, index))
+            if (TitleAndLength(rest).Length is null && CountLabel.Read(_text, tail.Start, tail.End) is CountLabel label && label.End < tail.End
+                && !IsSectionRange(tail, label, index))
             {
                 OpenSection("", null, line);
                 ReadCounts(tail, label);
@@ -239,7 +243,8 @@ internal sealed partial class TextReaderRun
             return true;
         }
 
-        if (StartsWithWord(words, "ending") || StartsWithWord(words, "finish") || StartsWithWord(words, "to finish") || StartsWithWord(words, "to end"))
+        if (StartsWithWord(words, "ending") || StartsWithWord(words, "finish") || StartsWithWord(words, "to finish")
+            || StartsWithWord(words, "to end"))
         {
             _ending = new PendingSentence(line, _tracks.Count - 1);
             _heading.KeepEnding(line);

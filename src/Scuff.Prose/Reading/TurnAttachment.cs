@@ -32,7 +32,8 @@ internal static class TurnAttachment
         return state with { Last = turned, Cost = state.Cost + cost + extra, PendingTurn = null };
     }
 
-    /// <summary>"Touch R to side four times turning 1/8 left each time": the turn on every action of the last move, or null when it has only one.</summary>
+    /// <summary>"Touch R to side four times turning 1/8 left each time": the turn on every action of the last move, or null when it has only
+    /// one.</summary>
     public static SolverState? Each(SolverState state, Ratio eighths)
     {
         List<PlacedRow> move = [];
@@ -60,7 +61,8 @@ internal static class TurnAttachment
     private static StepAction Turned(PlacedRow row, Ratio eighths)
     {
         StepAction action = row.Action;
-        bool sideways = action is { Kind: ActionKind.Step, Direction: Direction.Side, Turn.Sign: 0 } && row.Variant?.Definition is { Rows.Count: > 1 } && (eighths == 2 || eighths == -2);
+        bool sideways = action is { Kind: ActionKind.Step, Direction: Direction.Side, Turn.Sign: 0 }
+            && row.Variant?.Definition is { Rows.Count: > 1 } && (eighths == 2 || eighths == -2);
         Direction way = !sideways || action.Foot.ToFoot() is not Foot foot ? action.Direction
             : eighths.Sign > 0 == (foot == Foot.Right) ? Direction.Forward : Direction.Back;
         return action with { Turn = action.Turn + Turn.FromEighths(eighths), Direction = way };
@@ -70,7 +72,11 @@ internal static class TurnAttachment
     public static SolverState EndOn(SolverState state, Foot foot) => state.Last is { IsWith: false, Action.Foot: ActingFoot.Both } last
         ? state with
         {
-            Last = last with { Action = last.Action with { Effect = foot == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight }, WeightStated = true },
+            Last = last with
+            {
+                Action = last.Action with { Effect = foot == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight },
+                WeightStated = true
+            },
             Weight = foot.ToWeight(),
         }
         : state;
@@ -130,7 +136,15 @@ internal static class TurnAttachment
     {
         List<PlacedRow> walked = [];
         PlacedRow? row = state.Last;
-        while (row is { IsWith: false, Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Turn.Sign: 0, Direction: Direction.Forward or Direction.Back or Direction.Unstated } })
+        while (row is
+            {
+                IsWith: false,
+                Action:
+                {
+                    Kind: ActionKind.Step, Effect: WeightEffect.Takes, Turn.Sign: 0, Direction: Direction.Forward or Direction.Back
+            or Direction.Unstated
+                }
+            })
         {
             walked.Add(row);
             row = row.Previous;

@@ -16,7 +16,9 @@ internal sealed class ChangedCountsReader(ReaderState state, Dance dance, Func<i
     public static int ChangeStart(string words)
     {
         int best = -1;
-        foreach (string mark in (ReadOnlySpan<string>)["with count", "with step change", "step change", "change count", "replace count", "replacing count", "changing count", "with counts", "instead of", "replace the", "replace step", "replace last", "changing the last", "change the last", "but on count", "on count", "but count", "change step", "changed:", "dancing count"])
+        foreach (string mark in (ReadOnlySpan<string>)["with count", "with step change", "step change", "change count", "replace count",
+            "replacing count", "changing count", "with counts", "instead of", "replace the", "replace step", "replace last", "changing the last",
+            "change the last", "but on count", "on count", "but count", "change step", "changed:", "dancing count"])
         {
             int at = words.IndexOf(mark, StringComparison.OrdinalIgnoreCase);
             if (at > 0 && (best < 0 || at < best))
@@ -25,7 +27,8 @@ internal sealed class ChangedCountsReader(ReaderState state, Dance dance, Func<i
             }
         }
 
-        if (best > 0 && words.AsSpan(best).StartsWith("instead of", StringComparison.OrdinalIgnoreCase) || (best > 0 && words.AsSpan(best).StartsWith("on count", StringComparison.OrdinalIgnoreCase)))
+        if (best > 0 && words.AsSpan(best).StartsWith("instead of", StringComparison.OrdinalIgnoreCase)
+            || (best > 0 && words.AsSpan(best).StartsWith("on count", StringComparison.OrdinalIgnoreCase)))
         {
             // "..., touch instead of step on count 16": the change begins after the comma before it
             int comma = words.LastIndexOfAny([',', ';', ':', '('], best);
@@ -38,7 +41,8 @@ internal sealed class ChangedCountsReader(ReaderState state, Dance dance, Func<i
     /// <summary>Where the words on changed counts end: before "then restart", or at the end of the sentence.</summary>
     public static int ChangeEnd(string words, int start)
     {
-        foreach (string mark in (ReadOnlySpan<string>)[", then restart", " then restart", " and restart", ", restart", ", then start again", " then start again", " and start again", ", then begin again", " and begin again"])
+        foreach (string mark in (ReadOnlySpan<string>)[", then restart", " then restart", " and restart", ", restart", ", then start again",
+            " then start again", " and start again", ", then begin again", " and begin again"])
         {
             int at = words.LastIndexOf(mark, StringComparison.OrdinalIgnoreCase);
             if (at > start)
@@ -121,7 +125,8 @@ internal sealed class ChangedCountsReader(ReaderState state, Dance dance, Func<i
         places.Add(new LabelPlace(CountGrid.LabelOf(inSection), inSection.Value.Floor + 1, inSection, false));
 
         // a range: "with counts 7-8: ..."
-        if (numberIndex >= 0 && numberIndex + 2 < tokens.Count && tokens[numberIndex + 1].Text is "-" or "&" && tokens[numberIndex + 2].Kind == WordTokenKind.Number && tokens[numberIndex + 2].Value - number.Value is > 0 and < 16)
+        if (numberIndex >= 0 && numberIndex + 2 < tokens.Count && tokens[numberIndex + 1].Text is "-" or "&"
+            && tokens[numberIndex + 2].Kind == WordTokenKind.Number && tokens[numberIndex + 2].Value - number.Value is > 0 and < 16)
         {
             if (tokens[numberIndex + 1].Text == "&")
             {
@@ -136,7 +141,8 @@ internal sealed class ChangedCountsReader(ReaderState state, Dance dance, Func<i
             }
         }
 
-        LineContent content = new LineReader(state).Read(places, moveStart, moveEnd, line.Number, string.Create(CultureInfo.InvariantCulture, $"{number.Value}"));
+        LineContent content = new LineReader(state).Read(places, moveStart, moveEnd, line.Number,
+            string.Create(CultureInfo.InvariantCulture, $"{number.Value}"));
         state.Weight = kept;
         state.Facing = facing;
         Counts end = sectionStart + Counts.FromWhole(places.Max(p => p.Place).Value.Floor + 1);

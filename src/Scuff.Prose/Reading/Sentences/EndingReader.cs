@@ -18,7 +18,8 @@ internal sealed class EndingReader(ReaderState state, Dance dance, SentenceSteps
         int colon = words.IndexOf(':', StringComparison.Ordinal);
         int start = line.Start + (colon < 0 ? 0 : colon + 1);
         int steps = state.Text.IndexOf(':', start, line.End - start);
-        if (steps >= 0 && steps + 1 < line.End && char.IsAsciiDigit(state.Text[steps + 1]) && steps > start && char.IsAsciiDigit(state.Text[steps - 1]))
+        if (steps >= 0 && steps + 1 < line.End && char.IsAsciiDigit(state.Text[steps + 1]) && steps > start
+            && char.IsAsciiDigit(state.Text[steps - 1]))
         {
             steps = state.Text.IndexOf(':', steps + 1, line.End - steps - 1);
         }
@@ -63,7 +64,8 @@ internal sealed class EndingReader(ReaderState state, Dance dance, SentenceSteps
             if (tokens[i].Kind == WordTokenKind.Clock)
             {
                 // "wall 3 (starts facing 6:00)" speaks of the wall's start, which is no claim about the restart
-                bool starts = tokens.Take(i).TakeLast(3).Any(t => t.Text.StartsWith("start", StringComparison.Ordinal) || t.Text.StartsWith("begin", StringComparison.Ordinal));
+                bool starts = tokens.Take(i).TakeLast(3).Any(t => t.Text.StartsWith("start", StringComparison.Ordinal)
+                    || t.Text.StartsWith("begin", StringComparison.Ordinal));
                 if (!starts)
                 {
                     return new FacingClaim(Facing.FromEighths(tokens[i].Value), Counts.Zero, tokens[i].Span);

@@ -33,7 +33,8 @@ internal sealed class SentenceReader
     public List<Tag> Tags { get; }
 
     /// <summary>Whether a line may be such a sentence at all.</summary>
-    public static bool LooksLikeSentence(ReadOnlySpan<char> words) => Has(words, "wall") || Has(words, "restart") || Has(words, "tag") || Has(words, "bridge") || Has(words, "repetition")
+    public static bool LooksLikeSentence(ReadOnlySpan<char> words) => Has(words, "wall") || Has(words, "restart") || Has(words, "tag")
+        || Has(words, "bridge") || Has(words, "repetition")
         || (Has(words, "part") && Has(words, "after"));
 
     /// <summary>The breaks a sentence tells, which may be none; null when it is not understood (a question is asked then).</summary>
@@ -73,7 +74,9 @@ internal sealed class SentenceReader
             return [];
         }
 
-        bool understood = breaks.TrueForAll(b => b.Acts.Count > 0 && (b.Walls.Count > 0 || Has(words, "restart") || Has(words, "tag") || Has(words, "bridge")) && !(b.WholeWall && b.After is not null && b.After != LengthOf(part)));
+        bool understood = breaks.TrueForAll(b => b.Acts.Count > 0
+            && (b.Walls.Count > 0 || Has(words, "restart") || Has(words, "tag") || Has(words, "bridge"))
+            && !(b.WholeWall && b.After is not null && b.After != LengthOf(part)));
         if (!understood)
         {
             string kept = words.Length > 100 ? words[..100] + "..." : words;
@@ -94,7 +97,8 @@ internal sealed class SentenceReader
             PartName = part,
             AfterCounts = told.After,
             Acts = InOrder(told.Acts).ToValueList(),
-            Changes = changeAt >= 0 && i == breaks.Count - 1 ? _changed.Read(line with { End = line.Start + changeEnd }, line.Start + changeAt, PartIndex(part), told.After) : default,
+            Changes = changeAt >= 0 && i == breaks.Count - 1
+                ? _changed.Read(line with { End = line.Start + changeEnd }, line.Start + changeAt, PartIndex(part), told.After) : default,
             Claim = told.Claim,
             Span = line.Span,
             Line = line.Number,
@@ -107,7 +111,8 @@ internal sealed class SentenceReader
 
     private static bool Has(ReadOnlySpan<char> words, string word) => words.Contains(word, StringComparison.OrdinalIgnoreCase);
 
-    private int PartIndex(string part) => Math.Max(0, _dance.Parts.ToList().FindIndex(p => string.Equals(p.Name, part, StringComparison.OrdinalIgnoreCase)));
+    private int PartIndex(string part) =>
+        Math.Max(0, _dance.Parts.ToList().FindIndex(p => string.Equals(p.Name, part, StringComparison.OrdinalIgnoreCase)));
 
     private Counts? LengthOf(string part) => _dance.Parts.Count > 0 ? _dance.Parts[PartIndex(part)].Length : null;
 
@@ -168,7 +173,8 @@ internal sealed class SentenceReader
                 }
             }
 
-            if (tokens[at].Kind == WordTokenKind.Number && !(at + 1 < tokens.Count && tokens[at + 1].Text.StartsWith("count", StringComparison.Ordinal)))
+            if (tokens[at].Kind == WordTokenKind.Number
+                && !(at + 1 < tokens.Count && tokens[at + 1].Text.StartsWith("count", StringComparison.Ordinal)))
             {
                 return (raw, 1);
             }

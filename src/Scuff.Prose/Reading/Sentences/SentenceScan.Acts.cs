@@ -28,7 +28,8 @@ internal sealed partial class SentenceScan
 
         _current.Denied = true;
         next++;
-        while (_words.Is(next, "or", "and", "/", ",") && _words.Is(_words.Skip(next + 1, "no"), "tag", "tags", "restart", "restarts", "bridge", "bridges"))
+        while (_words.Is(next, "or", "and", "/", ",")
+            && _words.Is(_words.Skip(next + 1, "no"), "tag", "tags", "restart", "restarts", "bridge", "bridges"))
         {
             next = _words.Skip(next + 1, "no") + 1;
         }
@@ -46,9 +47,11 @@ internal sealed partial class SentenceScan
 
     private int TryRestart(int at)
     {
-        if (_words[at].Text.StartsWith("restart", StringComparison.Ordinal) && _words[at].Text is "restart" or "restarts" or "restarted" or "restarting")
+        if (_words[at].Text.StartsWith("restart", StringComparison.Ordinal)
+            && _words[at].Text is "restart" or "restarts" or "restarted" or "restarting")
         {
-            if (_words.NumberAt(at - 1) is (> 1, _) && _current.Walls.Count == 0 && !_words.Is(at - 2, "wall", "walls", "after", "count") && Names(at + 1, "wall", "walls"))
+            if (_words.NumberAt(at - 1) is ( > 1, _) && _current.Walls.Count == 0 && !_words.Is(at - 2, "wall", "walls", "after", "count")
+                && Names(at + 1, "wall", "walls"))
             {
                 // "2 restarts: wall 3 ..."
                 AddRestart();
@@ -63,14 +66,16 @@ internal sealed partial class SentenceScan
         if (_words.Is(at, "start", "begin", "commence", "starting", "beginning", "back", "go"))
         {
             int next = _words.Skip(at + 1, "back", "the", "dance", "all", "whole", "to", "your");
-            bool again = _words.Is(next, "again", "over", "anew", "afresh") || (_words.Is(next, "from") && !_words.Is(_words.Skip(next + 1, "the"), "count", "section", "where"))
+            bool again = _words.Is(next, "again", "over", "anew", "afresh")
+                || (_words.Is(next, "from") && !_words.Is(_words.Skip(next + 1, "the"), "count", "section", "where"))
                 || (_words.Is(next, "from") && _words.Is(next + 1, "count") && _words.NumberAt(next + 2) is (1, _))
                 || (_words.Is(at, "back", "go") && next > at + 1 && _words.Is(next, "start", "beginning", "top"));
             if (again)
             {
                 Before(at);
                 AddRestart();
-                return _words.Skip(next, "again", "over", "anew", "afresh", "from", "the", "beginning", "start", "top", "count", "1", "dance", "whole") - at;
+                return _words.Skip(next, "again", "over", "anew", "afresh", "from", "the", "beginning", "start", "top", "count", "1", "dance",
+                    "whole") - at;
             }
         }
 
@@ -121,7 +126,8 @@ internal sealed partial class SentenceScan
         }
 
         (string name, int used) = _tagName(at + 1);
-        bool again = name.Length == 0 && _current.Acts.Count > 0 && _current.Acts[^1] is InterruptionAct.PlayTag && !_words.Is(at - 1, "then", "and", "again");
+        bool again = name.Length == 0 && _current.Acts.Count > 0 && _current.Acts[^1] is InterruptionAct.PlayTag
+            && !_words.Is(at - 1, "then", "and", "again");
         if (!again)
         {
             Before(at);
@@ -180,13 +186,16 @@ internal sealed partial class SentenceScan
             return end + 1 - at;
         }
 
-        if (_words.NumberAt(at) is (int many, int width) && _words.Is(_words.Skip(at + width, "easy", "simple", "short"), "tag", "tags", "restart", "restarts", "bridge", "bridges"))
+        if (_words.NumberAt(at) is (int many, int width)
+            && _words.Is(_words.Skip(at + width, "easy", "simple", "short"), "tag", "tags", "restart", "restarts", "bridge", "bridges"))
         {
             // "there is 1 restart": how many there are
             return many > 0 ? width : 0;
         }
 
-        bool ofTag = _words.NumberAt(at) is (int extra, int extraUsed) && _words.Is(at + extraUsed, "count", "counts") && extra > 0 && _words.Is(at - 1, "add", "the", "these", "extra", "following", "with", "of", "a", "an") && (_current.Acts.Exists(a => a is InterruptionAct.PlayTag) || IsOnlyTag(extra));
+        bool ofTag = _words.NumberAt(at) is (int extra, int extraUsed) && _words.Is(at + extraUsed, "count", "counts") && extra > 0
+            && _words.Is(at - 1, "add", "the", "these", "extra", "following", "with", "of", "a", "an")
+            && (_current.Acts.Exists(a => a is InterruptionAct.PlayTag) || IsOnlyTag(extra));
         if (ofTag)
         {
             if (!_current.Acts.Exists(a => a is InterruptionAct.PlayTag))
@@ -200,7 +209,8 @@ internal sealed partial class SentenceScan
         return 0;
     }
 
-    private bool IsOnlyTag(int counts) => _dance.Tags.Count == 1 && (_dance.Tags[0].ClaimedLength ?? _dance.Tags[0].Body.Length) == Counts.FromWhole(counts);
+    private bool IsOnlyTag(int counts) => _dance.Tags.Count == 1
+        && (_dance.Tags[0].ClaimedLength ?? _dance.Tags[0].Body.Length) == Counts.FromWhole(counts);
 
     private (int Times, int Used)? TimesAt(int at)
     {
@@ -230,7 +240,8 @@ internal sealed partial class SentenceScan
     /// <summary>The place after "go on with count 17", "carry on from where you left off".</summary>
     private int GoOnEnd(int at)
     {
-        int end = _words.Skip(at, "on", "with", "from", "at", "the", "dance", "dancing", "where", "you", "left", "off", "rest", "of", "normal", "normally", "as", "usual", "to", "end");
+        int end = _words.Skip(at, "on", "with", "from", "at", "the", "dance", "dancing", "where", "you", "left", "off", "rest", "of", "normal",
+            "normally", "as", "usual", "to", "end");
         if (_words.Is(end, "count", "counts", "section", "sections") && _words.NumberAt(end + 1) is (_, int used))
         {
             end += 1 + used;
@@ -267,6 +278,7 @@ internal sealed partial class SentenceScan
             }
         }
 
-        return from < 1 || to < from || to > 1000 ? null : new InterruptionAct.Quote("", section, new CountSpan(Counts.FromWhole(from - 1), Counts.FromWhole(to)));
+        return from < 1 || to < from || to > 1000 ? null
+            : new InterruptionAct.Quote("", section, new CountSpan(Counts.FromWhole(from - 1), Counts.FromWhole(to)));
     }
 }

@@ -9,7 +9,8 @@ internal sealed partial class SentenceScan
     /// <summary>"Leave out section 4", "omit the last 8 counts".</summary>
     private int TryCut(int at)
     {
-        if (!_words.Is(at, "leave", "leaving", "omit", "omitting", "skip", "skipping", "drop", "dropping", "miss", "missing", "cut", "cutting", "without") || _part is null)
+        if (!_words.Is(at, "leave", "leaving", "omit", "omitting", "skip", "skipping", "drop", "dropping", "miss", "missing", "cut", "cutting",
+            "without") || _part is null)
         {
             return 0;
         }
@@ -17,7 +18,8 @@ internal sealed partial class SentenceScan
         int next = _words.Skip(at + 1, "out", "off", "the", "final");
         Counts length = _part.Length;
         Counts? after = null;
-        if (_words.Is(next, "last") && _words.NumberAt(next + 1) is (int counts, int width) && _words.Is(next + 1 + width, "counts", "count", "beats", "steps"))
+        if (_words.Is(next, "last") && _words.NumberAt(next + 1) is (int counts, int width)
+            && _words.Is(next + 1 + width, "counts", "count", "beats", "steps"))
         {
             after = length - Counts.FromWhole(Math.Min(counts, 4000));
             next += width + 2;
@@ -30,7 +32,8 @@ internal sealed partial class SentenceScan
         else if (_words.Is(next, "section", "sections"))
         {
             (List<int> sections, int end) = _words.ListAt(next + 1, ordinals: false);
-            bool toTheEnd = sections.Count > 0 && sections[0] > 1 && sections[^1] == _part.Sections.Count && sections.Zip(sections.Skip(1)).All(p => p.Second == p.First + 1);
+            bool toTheEnd = sections.Count > 0 && sections[0] > 1 && sections[^1] == _part.Sections.Count
+                && sections.Zip(sections.Skip(1)).All(p => p.Second == p.First + 1);
             after = toTheEnd ? _part.StartOf(sections[0] - 1) : null;
             next = end;
         }
@@ -67,13 +70,16 @@ internal sealed partial class SentenceScan
     /// <summary>"after 16 counts", "first 24 counts", "counts 1-16", "after section 2", "16 counts in".</summary>
     private int TryPlace(int at)
     {
-        int next = _words.Skip(at, "after", "following", "past", "until", "till", "up", "to", "through", "first", "dance", "dancing", "danced", "do", "doing", "only", "just", "the", "complete", "completing", "at", "on", "end", "of", "finish", "finishing");
-        bool after = Between(at, next, "after", "following", "past", "until", "till", "first", "dance", "dancing", "danced", "do", "doing", "complete", "completing", "through") || (Between(at, next, "up") && Between(at, next, "to"));
+        int next = _words.Skip(at, "after", "following", "past", "until", "till", "up", "to", "through", "first", "dance", "dancing", "danced", "do",
+            "doing", "only", "just", "the", "complete", "completing", "at", "on", "end", "of", "finish", "finishing");
+        bool after = Between(at, next, "after", "following", "past", "until", "till", "first", "dance", "dancing", "danced", "do", "doing",
+            "complete", "completing", "through") || (Between(at, next, "up") && Between(at, next, "to"));
         bool atEnd = Between(at, next, "end", "finish", "finishing");
         if ((after || atEnd) && IsWall(next))
         {
             // "after wall 2", "at the end of wall 2"
-            if (Between(at, next, "after", "following", "end", "finish", "finishing") && (_words.NumberAt(next + 1) is not null || _words.OrdinalAt(next - 1) is not null))
+            if (Between(at, next, "after", "following", "end", "finish", "finishing")
+                && (_words.NumberAt(next + 1) is not null || _words.OrdinalAt(next - 1) is not null))
             {
                 Whole();
             }
@@ -138,15 +144,18 @@ internal sealed partial class SentenceScan
             bool half = _words.Is(end, "&");
             int beyond = _words.Skip(end + (half ? 1 : 0), "-");
             bool counts = _words.Is(beyond, "count", "counts", "beats", "steps");
-            bool ofTag = counts && (_words.Is(beyond + 1, "tag", "bridge") || _words.Is(_words.Skip(next - 1, "("), "tag") || IsAfterTag(at) || _words.Is(beyond + 1, ":"));
+            bool ofTag = counts && (_words.Is(beyond + 1, "tag", "bridge") || _words.Is(_words.Skip(next - 1, "("), "tag") || IsAfterTag(at)
+                || _words.Is(beyond + 1, ":"));
             if (ofTag)
             {
                 // "4 count tag", "tag (4 counts)", "tag after wall 2, 4 counts: ..."
                 return beyond + 1 - at;
             }
 
-            bool into = counts && _words.Is(beyond + 1, "into", "in", "of", "then", "and", ",", "later", "through") && !_words.Is(next - 1, "hold", "wait", "for", "add", "the", "last");
-            bool places = after ? !IsWall(next - 1) : into || (counts && beyond + 1 >= _words.Count && at > 0 && _words.Is(at - 1, ",", "wall", "(", ":"));
+            bool into = counts && _words.Is(beyond + 1, "into", "in", "of", "then", "and", ",", "later", "through")
+                && !_words.Is(next - 1, "hold", "wait", "for", "add", "the", "last");
+            bool places = after ? !IsWall(next - 1) : into
+                || (counts && beyond + 1 >= _words.Count && at > 0 && _words.Is(at - 1, ",", "wall", "(", ":"));
             if (counts && !places && _words.Is(_words.Skip(beyond + 1, ")"), "restart", "then") && _current.Walls.Count > 0)
             {
                 places = true;

@@ -1,12 +1,12 @@
 using Scuff.Dances;
-using Scuff.Timing;
 
 namespace Scuff.Prose.Reading.Sentences;
 
 // Which walls a sentence names.
 internal sealed partial class SentenceScan
 {
-    private bool IsWall(int at) => _words.Is(at, WallWords) && !(_words.Is(at, "time", "times") && _words.NumberAt(at - 1) is not null && _words.OrdinalAt(at - 2) is null);
+    private bool IsWall(int at) => _words.Is(at, WallWords)
+        && !(_words.Is(at, "time", "times") && _words.NumberAt(at - 1) is not null && _words.OrdinalAt(at - 2) is null);
 
     private bool NamesWallBeforeStop(int at)
     {
@@ -53,7 +53,8 @@ internal sealed partial class SentenceScan
             return 0;
         }
 
-        bool begins = _words.Is(at - 1, "begin", "start", "commence", "into") && _current.Walls.Count > 0 && walls.Count == 1 && walls[0] == _current.Walls[^1] + 1;
+        bool begins = _words.Is(at - 1, "begin", "start", "commence", "into") && _current.Walls.Count > 0 && walls.Count == 1
+            && walls[0] == _current.Walls[^1] + 1;
         if (begins)
         {
             // "then the tag, and begin wall 3": says again what comes next

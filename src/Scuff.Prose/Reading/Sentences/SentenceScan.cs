@@ -53,7 +53,8 @@ internal sealed partial class SentenceScan
         if (word.Kind == WordTokenKind.Clock)
         {
             // "wall 3 (starts facing 6:00)" speaks of the wall's start, which is no claim about the break
-            bool starts = Enumerable.Range(Math.Max(0, at - 3), Math.Min(3, at)).Any(i => _words[i].Text.StartsWith("start", StringComparison.Ordinal) || _words[i].Text.StartsWith("begin", StringComparison.Ordinal));
+            bool starts = Enumerable.Range(Math.Max(0, at - 3), Math.Min(3, at)).Any(i =>
+                _words[i].Text.StartsWith("start", StringComparison.Ordinal) || _words[i].Text.StartsWith("begin", StringComparison.Ordinal));
             if (!starts)
             {
                 _current.Claim = new FacingClaim(Facing.FromEighths(word.Value), Counts.Zero, word.Span);

@@ -30,7 +30,11 @@ internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Co
             }
 
             List<Term> terms = TermReader.Read(state.Text, start, end, state.Lexicon);
-            bool moves = terms.Exists(t => t.Kind == TermKind.Move) && terms.TrueForAll(t => !t.Text.StartsWith("tag", StringComparison.OrdinalIgnoreCase) && !t.Text.StartsWith("restart", StringComparison.OrdinalIgnoreCase) && !t.Text.StartsWith("wall", StringComparison.OrdinalIgnoreCase) && !t.Text.StartsWith("bridge", StringComparison.OrdinalIgnoreCase));
+            bool moves = terms.Exists(t => t.Kind == TermKind.Move)
+                && terms.TrueForAll(t => !t.Text.StartsWith("tag", StringComparison.OrdinalIgnoreCase)
+                && !t.Text.StartsWith("restart", StringComparison.OrdinalIgnoreCase)
+                && !t.Text.StartsWith("wall", StringComparison.OrdinalIgnoreCase)
+                && !t.Text.StartsWith("bridge", StringComparison.OrdinalIgnoreCase));
             return moves ? new TextLine(line.Number, start, end).Trimmed(state.Text) : null;
         }
 
@@ -57,7 +61,8 @@ internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Co
         }
         else if (claimed is Counts length && length.Value.Floor is > 0 and <= 64)
         {
-            places = Enumerable.Range(1, length.Value.Floor).Select(n => new LabelPlace(n.ToString(CultureInfo.InvariantCulture), n, Counts.FromWhole(n - 1), n > 1)).ToList();
+            places = Enumerable.Range(1, length.Value.Floor).Select(n =>
+                new LabelPlace(n.ToString(CultureInfo.InvariantCulture), n, Counts.FromWhole(n - 1), n > 1)).ToList();
             printed = string.Create(CultureInfo.InvariantCulture, $"1-{length.Value.Floor}");
             content = reader.Read(places, steps.Start, steps.End, line.Number, printed);
         }

@@ -101,7 +101,8 @@ internal sealed class SentenceWords(List<WordToken> tokens)
 
         // "twenty-four"
         int unit = at + (Is(at + 1, "-") ? 2 : 1);
-        return value is 20 or 30 or 40 && Numbers.TryGetValue(this[unit].Text, out int ones) && ones < 10 ? (value + ones, unit - at + 1) : (value, 1);
+        return value is 20 or 30 or 40 && Numbers.TryGetValue(this[unit].Text, out int ones) && ones < 10 ? (value + ones, unit - at + 1)
+            : (value, 1);
     }
 
     /// <summary>The ordinal at a place ("3rd", "third"), and how many words it takes.</summary>
@@ -138,7 +139,8 @@ internal sealed class SentenceWords(List<WordToken> tokens)
 
             values.Add(value);
             end = next + used;
-            if (Is(end, "-", "to") && NumberAt(end + 1) is (int last, int width) && !ordinals && last > value && last - value < 40 && !Is(end + 1 + width, "count", "counts"))
+            if (Is(end, "-", "to") && NumberAt(end + 1) is (int last, int width) && !ordinals && last > value && last - value < 40
+                && !Is(end + 1 + width, "count", "counts"))
             {
                 // "walls 2-4"
                 values.AddRange(Enumerable.Range(value + 1, last - value));

@@ -9,7 +9,8 @@ namespace Scuff.Prose.Reading.Sentences;
 internal static class SequenceReader
 {
     // how the line may be headed; what follows stands after a colon or a dash
-    private static readonly string[] Keys = ["sequence", "order of the parts", "order of parts", "order", "phrasing", "dance sequence", "dance order", "part sequence"];
+    private static readonly string[] Keys = ["sequence", "order of the parts", "order of parts", "order", "phrasing", "dance sequence",
+        "dance order", "part sequence"];
 
     // words that name no part
     private static readonly HashSet<string> Passing = new(StringComparer.Ordinal)
@@ -55,7 +56,8 @@ internal static class SequenceReader
         foreach (Range range in words.SplitAny(" ,;-–()&+"))
         {
             ReadOnlySpan<char> word = words[range].Trim('.');
-            bool passes = word.Length == 0 || word.Equals("tag", StringComparison.OrdinalIgnoreCase) || word.Equals("bridge", StringComparison.OrdinalIgnoreCase) || word.IndexOfAnyExceptInRange('0', '9') < 0;
+            bool passes = word.Length == 0 || word.Equals("tag", StringComparison.OrdinalIgnoreCase)
+                || word.Equals("bridge", StringComparison.OrdinalIgnoreCase) || word.IndexOfAnyExceptInRange('0', '9') < 0;
             if (!passes && (word.Length > 1 || !char.IsLetter(word[0])))
             {
                 return false;
@@ -145,7 +147,8 @@ internal static class SequenceReader
     {
         int value = words[at].Value;
         int next = at + 1;
-        if (value is > 0 and < 9 && ((words.Is(next, "x", "times") && words[next + 1].Kind == WordTokenKind.Word) || (words[next].Kind == WordTokenKind.Word && !words[next].SpaceBefore && !words.Is(next, "counts", "count"))))
+        if (value is > 0 and < 9 && ((words.Is(next, "x", "times") && words[next + 1].Kind == WordTokenKind.Word)
+            || (words[next].Kind == WordTokenKind.Word && !words[next].SpaceBefore && !words.Is(next, "counts", "count"))))
         {
             times = value;
             return words.Is(next, "x", "times") ? 2 : 1;
@@ -186,7 +189,8 @@ internal static class SequenceReader
         }
 
         string text = words[at].Text;
-        bool known = words[at].Kind is WordTokenKind.Word or WordTokenKind.Number && dance.Tags.Any(t => string.Equals(t.Name, text, StringComparison.OrdinalIgnoreCase));
+        bool known = words[at].Kind is WordTokenKind.Word or WordTokenKind.Number
+            && dance.Tags.Any(t => string.Equals(t.Name, text, StringComparison.OrdinalIgnoreCase));
         return known ? (text, 1) : ("", 0);
     }
 }
