@@ -283,6 +283,17 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        bool diagonalWay = !certain && _current is { Diagonal: true, DirSide: null, Feet.Count: 1, Head.Verb: not null }
+            && _current.Feet[0].Foot != foot
+            && _pending is Link.None && NextIndex(at + 1) < 0 && at > 0 && _terms[at - 1].Kind is TermKind.Dir;
+        if (diagonalWay)
+        {
+            // "kick right diagonally forward left"
+            _current.DirSide = foot;
+            Widen(term);
+            return;
+        }
+
         if (_current.Diagonal && at > 0 && _terms[at - 1].Meaning.Special == "diag" && _current.DirSide is null && _current.Feet.Count > 0)
         {
             _current.DirSide = foot;

@@ -122,6 +122,14 @@ internal sealed partial class ClauseBuilder
                 case TermKind.Filler:
                     Filler(term, i);
                     break;
+                case TermKind.Unknown when term.Text.Equals("instead", StringComparison.OrdinalIgnoreCase) && _current.HasContent:
+                    // "but scuff instead of the touch": what is not danced runs to the next comma
+                    while (i + 1 < _end && _terms[i + 1].Kind is not (TermKind.Separator or TermKind.Close or TermKind.Open))
+                    {
+                        i++;
+                    }
+
+                    break;
                 case TermKind.Style when term.Text.ToLowerInvariant() is "ready to" or "ready for" or "preparing to" or "prepare to"
                     or "preparing for" or "in preparation for" or "like" or "as if" or "as though" or "pretending" or "imagine":
                     // a comparison runs to the next comma

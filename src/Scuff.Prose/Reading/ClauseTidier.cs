@@ -154,6 +154,19 @@ internal sealed class ClauseTidier
                 continue;
             }
 
+            if (clause.Feet.Count > 1 && _clauses[i - 1]
+                is { Head: { Verb: ActionKind.Step, Special: "walk" or "run" }, Feet.Count: 0, Detail.Count: 0 } run
+                && (run.Times == 1 || run.Times == clause.Feet.Count))
+            {
+                // "run forward, right left right"
+                run.Feet.AddRange(clause.Feet);
+                run.Cover(clause.Span);
+                run.LinkAfter = clause.LinkAfter;
+                _clauses.RemoveAt(i);
+                i--;
+                continue;
+            }
+
             if (_clauses[i - 1] is { Head: null, Amount: 8, HasTurnWord: true, Feet.Count: 1 } spun)
             {
                 // "full turn left travelling forward R, L"

@@ -150,7 +150,8 @@ internal sealed class ReadingQuestions(ReaderState state)
             weight = row.IsWith ? weight : row.Action.WeightAfter(weight);
             Clause clause = danced[row.Clause];
             bool lastOfClause = !best.Rows.Skip(at + 1).Any(r => r.Clause == row.Clause);
-            if (lastOfClause && clause is { WeightNote: TermKind.WeightOn, WeightFoot: Foot on } && weight == on.Other().ToWeight())
+            if (lastOfClause && ((clause is { WeightNote: TermKind.WeightOn, WeightFoot: Foot on } && weight == on.Other().ToWeight())
+                || (clause.WeightNote == TermKind.WeightNone && !row.IsWith && row.Action.Effect == WeightEffect.Takes && clause.Times == 1)))
             {
                 string words = state.Text.Substring(clause.Span.Start, clause.Span.Length);
                 state.Add(ReadingRules.WordsUnused.At(clause.Span, ("words", words), ("counts", label), ("unused", "weight"),

@@ -162,6 +162,38 @@ internal sealed class TurnVariants(Lexicon lexicon)
 
         Turn turn = Turn.FromEighths(eighths ?? 0);
         bool stated = clause.WeightNote is not null || clause.Feet.Count > 0;
+        Foot? touched = situation.Last
+            is
+        {
+            Action:
+            {
+                Effect: WeightEffect.Keeps, Direction: Direction.Back, Kind: ActionKind.Touch or ActionKind.Tap
+            or ActionKind.Point
+            } laid
+        }
+            ? laid.Foot.ToFoot() : null;
+        if (touched is Foot back && crossing is null && !stated && turn.Sign > 0 == (back == Foot.Right))
+        {
+            // "toe back, unwind 1/2": the sources leave open on which foot it ends
+            foreach ((Foot on, double cost) in (ReadOnlySpan<(Foot, double)>)[(back, 0), (back.Other(), 0.05)])
+            {
+                StepAction either = new(ActionKind.Unwind, on.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn);
+                variants.Add(new Variant
+                {
+                    Definition = lexicon.Catalogue.Find("unwind"),
+                    Named = null,
+                    Rows = [new VariantRow(either, Counts.Zero, true)],
+                    Cost = cost,
+                    FootNamed = true,
+                    StatedTurn = turn,
+                    TurnDirectionMissing = missing,
+                    TurnAmountMissing = amountMissing,
+                });
+            }
+
+            return;
+        }
+
         Foot? end = clause.WeightFoot ?? (clause.Feet.Count > 0 ? clause.Feet[^1].Foot : crossing?.Other());
         StepAction action = clause.WeightNote == TermKind.WeightBoth || end is null
             ? new StepAction(ActionKind.Unwind, ActingFoot.Both, Direction.InPlace, Contact.Ball, WeightEffect.Shares, turn)

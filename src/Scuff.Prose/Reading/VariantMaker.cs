@@ -232,6 +232,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 return;
         }
 
+        bool swayed = verb is ActionKind.Sway && clause.Link is Link.Soft && clause.Feet.Count == 1
+            && situation.Last is { IsWith: false, Action: { Kind: ActionKind.Step, Direction: Direction.Side or Direction.Out } aside }
+                && aside.Foot.ToFoot() == clause.Feet[0].Foot;
+        if (swayed)
+        {
+            // "step R to side and sway R": how the step is made
+            variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0.3 });
+        }
+
         StepAction usual = lexicon.Verbs.Usual(verb);
         FootRule rule = verb == ActionKind.Dip ? FootRule.Standing : ActionTraits.Of(verb).FootRule;
         bool ofBoth = verb is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist or ActionKind.SplitHeels
@@ -767,6 +776,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     inherited is not (ActionKind.Bump or ActionKind.RollHips), situation);
             }
 
+            return;
+        }
+
+        if (inherited is ActionKind.Stomp && clause.IsFeetOnly)
+        {
+            // "stomp L, then R"
+            clause.Inherited = inherited;
+            StepAction stomp = lexicon.Verbs.Usual(ActionKind.Stomp);
+            AddFootMoves(variants, clause, stomp, FootRule.Free, FeetOf(clause, FootRule.Free, situation, ActionKind.Stomp), situation, 0);
             return;
         }
 

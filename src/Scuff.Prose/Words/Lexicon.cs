@@ -317,8 +317,7 @@ internal sealed class Lexicon
                         "amp" => TermKind.Amp,
                         "then" => TermKind.Then,
                         "with" => TermKind.With,
-                        _ =>
-                        TermKind.Join
+                        _ => TermKind.Join
                     }));
                     break;
                 case "weight":

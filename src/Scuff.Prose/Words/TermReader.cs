@@ -253,6 +253,13 @@ internal static class TermReader
                     end++;
                 }
 
+                if (end < tokens.Count && tokens[end - 1].Text is "on" or "onto" or "the"
+                    && tokens[end].Text is "r" or "l" or "right" or "left" or "rf" or "lf")
+                {
+                    // "no weight on the right": the foot of the move it stands with
+                    end++;
+                }
+
                 return end - at;
             }
         }

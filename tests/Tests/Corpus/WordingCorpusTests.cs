@@ -26,7 +26,7 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         { "ninth", 1000, 0, 0 },
         { "tenth", 954, 0, 0 },
         { "eleventh", 927, 2, 0 },
-        { "twelfth", 979, 1, 0 },
+        { "twelfth", 961, 0, 0 },
         { "generated", 995, 0, 0 },
         { "unseen", 970, 2, 0 },
         { "unseen-b", 964, 0, 0 },
@@ -52,7 +52,7 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         int right = all.Count(r => r.Outcome == CorpusCase.Outcome.Right);
         int wrong = all.Count(r => r.Outcome == CorpusCase.Outcome.Wrong && !WantsQuestion(r));
         int notAsked = all.Count(r => r.Outcome == CorpusCase.Outcome.Wrong && WantsQuestion(r));
-        Assert.True(manners.Count >= (folder is "eighth" or "twelfth" or "unseen-b" ? 8 : 10), $"{manners.Count} manners of writing in {folder}");
+        Assert.True(manners.Count >= (folder is "eighth" or "unseen-b" ? 8 : 10), $"{manners.Count} manners of writing in {folder}");
         Assert.True(right * 1000 >= leastRight * all.Count, $"{right} of {all.Count} right, at least {leastRight} in 1000 were\n{told}{Told(folder, all)}");
         Assert.True(wrong <= mostWrong, $"{wrong} read wrong without a question, at most {mostWrong} were\n{told}{Told(folder, all)}");
         Assert.True(notAsked <= mostNotAsked, $"{notAsked} silently taken where a question is wanted, at most {mostNotAsked} were\n{told}{Told(folder, all)}");
