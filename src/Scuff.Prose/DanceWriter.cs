@@ -22,7 +22,8 @@ public static class DanceWriter
     public static string Tidy(Draft draft)
     {
         Dictionary<int, List<WrittenLine>> byLine = [];
-        foreach (WrittenLine line in draft.Dance.Sections.Concat(draft.Dance.Tags.Select(t => t.Body)).SelectMany(s => s.Lines).Where(l => l.LabelSpan.Length > 0))
+        foreach (WrittenLine line in draft.Dance.Sections.Concat(draft.Dance.Tags.Select(t => t.Body)).SelectMany(s => s.Lines).Where(l =>
+            l.LabelSpan.Length > 0))
         {
             if (!byLine.TryGetValue(line.Number, out List<WrittenLine>? lines))
             {
@@ -39,7 +40,8 @@ public static class DanceWriter
         }
 
         List<TextLine> all = TextLine.Of(draft.Text);
-        HashSet<int> asked = [.. draft.Report.Complaints.Where(c => c.Severity >= Diagnostics.Severity.Question || c.Rule == ReadingRules.FigureDetailDiffers).Select(c => LineOf(all, c.Span.Start))];
+        HashSet<int> asked = [.. draft.Report.Complaints.Where(c => c.Severity >= Diagnostics.Severity.Question
+            || c.Rule == ReadingRules.FigureDetailDiffers).Select(c => LineOf(all, c.Span.Start))];
         Lexicon lexicon = Lexicon.Default.With(draft.Dance.OwnMoves);
         StringBuilder text = new(draft.Text.Length + 64);
         bool blank = false;
@@ -65,7 +67,9 @@ public static class DanceWriter
             }
 
             string words = draft.Text[raw.Start..raw.End].TrimEnd();
-            text.Append(headings.TryGetValue(raw.Number, out Section? heading) && !byLine.ContainsKey(raw.Number) && Heading(draft.Text[line.Start..line.End], heading) is string canonical && LosesNothing(words, canonical) ? canonical : words).Append('\n');
+            text.Append(headings.TryGetValue(raw.Number, out Section? heading) && !byLine.ContainsKey(raw.Number)
+                && Heading(draft.Text[line.Start..line.End], heading) is string canonical && LosesNothing(words, canonical) ? canonical
+                : words).Append('\n');
         }
 
         return text.ToString();
@@ -124,7 +128,8 @@ public static class DanceWriter
     {
         HashSet<string> kept = [.. WordScanner.Scan(canonical, 0, canonical.Length).Select(t => t.Text)];
         return WordScanner.Scan(words, 0, words.Length).TrueForAll(t => t.Kind == WordTokenKind.Mark || kept.Contains(t.Text)
-            || t.Text is "section" or "sec" or "sect" or "s" or "count" or "counts" or "one" or "two" or "three" or "four" or "five" or "six" or "seven" or "eight");
+            || t.Text is "section" or "sec" or "sect" or "s" or "count" or "counts" or "one" or "two" or "three" or "four" or "five" or "six"
+                or "seven" or "eight");
     }
 
     private static string? Heading(string words, Section section)
@@ -135,7 +140,8 @@ public static class DanceWriter
         }
 
         string title = section.Title.Length > 0 ? ": " + section.Title : "";
-        string length = section.ClaimedLength is Counts claimed && !words.StartsWith('[') ? string.Create(CultureInfo.InvariantCulture, $" ({claimed} counts)") : "";
+        string length = section.ClaimedLength is Counts claimed && !words.StartsWith('[')
+            ? string.Create(CultureInfo.InvariantCulture, $" ({claimed} counts)") : "";
         return string.Create(CultureInfo.InvariantCulture, $"section {section.Number}{title}{length}");
     }
 
@@ -167,7 +173,8 @@ public static class DanceWriter
             made.Append(canonical).Append('\n');
 
             // words that stay in the line need no note as well
-            foreach (Note note in one.Notes.Where(n => n.Span.Start >= line.Start && n.Span.End <= line.End && !one.Steps.Any(s => s.Gesture.Contains(n.Words, StringComparison.Ordinal))))
+            foreach (Note note in one.Notes.Where(n => n.Span.Start >= line.Start && n.Span.End <= line.End
+                && !one.Steps.Any(s => s.Gesture.Contains(n.Words, StringComparison.Ordinal))))
             {
                 made.Append("      ").Append(note.Kind).Append(": ").Append(note.Words).Append('\n');
             }
@@ -201,10 +208,12 @@ public static class DanceWriter
                 return false;
             }
 
-            LineContent content = new LineReader(state).Read([.. line.Places.Select((p, i) => new LabelPlace(p.Label, p.Place.Value.Floor + 1, p.Place, label.Places[i].AfterDash))], label.End, canonical.Length, 1, line.Label);
+            LineContent content = new LineReader(state).Read([.. line.Places.Select((p, i) =>
+                new LabelPlace(p.Label, p.Place.Value.Floor + 1, p.Place, label.Places[i].AfterDash))], label.End, canonical.Length, 1, line.Label);
             List<WrittenStep> old = [.. line.Steps];
             List<WrittenStep> read = [.. content.Moves.SelectMany(m => m.Steps)];
-            if (!line.Moves.Select(m => m.SaidContact).SequenceEqual(content.Moves.Select(m => m.SaidContact)) || old.Count != read.Count || state.Complaints.Exists(c => c.Severity >= Diagnostics.Severity.Question))
+            if (!line.Moves.Select(m => m.SaidContact).SequenceEqual(content.Moves.Select(m => m.SaidContact)) || old.Count != read.Count
+                || state.Complaints.Exists(c => c.Severity >= Diagnostics.Severity.Question))
             {
                 return false;
             }
@@ -213,7 +222,8 @@ public static class DanceWriter
             {
                 StepAction a = old[i].Action;
                 StepAction b = read[i].Action;
-                if (old[i].Count.Place != read[i].Count.Place || a.Kind != b.Kind || a.Foot != b.Foot || a.Effect != b.Effect || a.Turn != b.Turn || a.Direction != b.Direction || old[i].With != read[i].With || old[i].Gesture != read[i].Gesture)
+                if (old[i].Count.Place != read[i].Count.Place || a.Kind != b.Kind || a.Foot != b.Foot || a.Effect != b.Effect || a.Turn != b.Turn
+                    || a.Direction != b.Direction || old[i].With != read[i].With || old[i].Gesture != read[i].Gesture)
                 {
                     return false;
                 }

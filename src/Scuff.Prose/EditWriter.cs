@@ -22,7 +22,8 @@ public static class EditWriter
         DanceEdit.ReplaceStep replace => Rewrite(draft, replace.Old, (steps, at) => steps[at] = (steps[at].Place, replace.New)),
         DanceEdit.DropStep drop => Rewrite(draft, drop.Old, (steps, at) => steps.RemoveAt(at)),
         DanceEdit.AddStep add => AddStep(draft, add),
-        DanceEdit.ChangeLastCount change => [new TextEdit(new TextSpan(change.At.Span.End, 0), ", with count " + change.Label + ": " + Phrasing.Describe(change.New))],
+        DanceEdit.ChangeLastCount change =>
+            [new TextEdit(new TextSpan(change.At.Span.End, 0), ", with count " + change.Label + ": " + Phrasing.Describe(change.New))],
         DanceEdit.WriteTrack track => TrackWriter.ToTextEdits(draft, track),
         DanceEdit.SetIntroSeconds intro => SetIntroSeconds(draft.Text, intro),
         _ => throw new ArgumentException("This mend has no words: " + remedy.GetType().Name, nameof(remedy)),

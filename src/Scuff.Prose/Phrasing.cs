@@ -81,8 +81,11 @@ public static class Phrasing
                 return WeightRemark.OnRight;
         }
 
-        bool usuallyTakes = action.Kind is ActionKind.Step or ActionKind.Rock or ActionKind.Recover or ActionKind.Lunge or ActionKind.Leap or ActionKind.Drop or ActionKind.Shift or ActionKind.Sway or ActionKind.Grind;
-        bool usuallyKeeps = action.Kind is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick or ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick or ActionKind.Scuff or ActionKind.Brush or ActionKind.Drag or ActionKind.Slide or ActionKind.Press or ActionKind.Sweep or ActionKind.Ronde;
+        bool usuallyTakes = action.Kind is ActionKind.Step or ActionKind.Rock or ActionKind.Recover or ActionKind.Lunge or ActionKind.Leap
+            or ActionKind.Drop or ActionKind.Shift or ActionKind.Sway or ActionKind.Grind;
+        bool usuallyKeeps = action.Kind is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick
+            or ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick or ActionKind.Scuff or ActionKind.Brush or ActionKind.Drag or ActionKind.Slide
+            or ActionKind.Press or ActionKind.Sweep or ActionKind.Ronde;
         return action.Effect switch
         {
             WeightEffect.Keeps when usuallyTakes => WeightRemark.NotTaken,
@@ -111,14 +114,16 @@ public static class Phrasing
     public static FigureName? NameOf(WrittenMove move)
     {
         bool stepAndPivot = move.Steps.Count == 2 && move.Steps[1].Action.Kind == ActionKind.Pivot;
-        if (move.Definition is not { } definition || move.IsUnknown || move.Steps.Count == 1 || definition.Rows.Count == 1 || stepAndPivot || !SaysAll(move))
+        if (move.Definition is not { } definition || move.IsUnknown || move.Steps.Count == 1 || definition.Rows.Count == 1 || stepAndPivot
+            || !SaysAll(move))
         {
             return null;
         }
 
         string name = definition.Name;
         bool sameTurn = move.StatedTurn is Turn whole && whole.Amount == definition.TotalTurn.Amount;
-        bool namesTurn = sameTurn && (name.Contains("quarter", StringComparison.Ordinal) || name.Contains("half", StringComparison.Ordinal) || name.Contains("full", StringComparison.Ordinal));
+        bool namesTurn = sameTurn && (name.Contains("quarter", StringComparison.Ordinal) || name.Contains("half", StringComparison.Ordinal)
+            || name.Contains("full", StringComparison.Ordinal));
         if (move.StatedTurn is not null && name.StartsWith("turning ", StringComparison.Ordinal))
         {
             name = name["turning ".Length..];
@@ -146,7 +151,12 @@ public static class Phrasing
     /// <summary>Whether a move is plain walks or runs, which are told foot by foot: "walk R, walk L".</summary>
     public static bool IsWalk(WrittenMove move) => move.Definition?.Id is "walk_one" or "run_one"
         && !move.IsUnknown
-        && move.Steps.All(s => s.Action is { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Turn.Sign: 0, Direction: Direction.Forward or Direction.Back, Size: StepSize.Usual } && s.With.Count == 0);
+        && move.Steps.All(s => s.Action
+            is
+        {
+            Kind: ActionKind.Step, Effect: WeightEffect.Takes, Turn.Sign: 0, Direction: Direction.Forward or Direction.Back,
+            Size: StepSize.Usual
+        } && s.With.Count == 0);
 
     /// <summary>A move: the figure's name with foot, turn and direction, or its actions.</summary>
     public static string Describe(WrittenMove move)
@@ -161,7 +171,8 @@ public static class Phrasing
         if (IsWalk(move))
         {
             string verb = move.Definition.Id is "walk_one" ? "walk" : "run";
-            return string.Join(", ", move.Steps.Select(s => verb + (s.Action.Foot == ActingFoot.Right ? " R" : " L") + (s.Action.Direction == Direction.Back ? " back" : "")));
+            return string.Join(", ", move.Steps.Select(s =>
+                verb + (s.Action.Foot == ActingFoot.Right ? " R" : " L") + (s.Action.Direction == Direction.Back ? " back" : "")));
         }
 
         if (move.Steps is [{ Gesture.Length: > 0 } only] && IsGesture(move.Definition, only.Action))
@@ -257,7 +268,8 @@ public static class Phrasing
             StepAction row = definition.Rows[i].For(named);
             StepAction danced = move.Steps[i].Action;
             bool pivots = row.Kind == ActionKind.Recover && danced.Kind == ActionKind.Pivot;
-            if ((row.Kind != danced.Kind && !pivots) || row.Foot != danced.Foot || row.Effect != danced.Effect || row.Direction != danced.Direction || danced.Size != StepSize.Usual || (move.StatedTurn is null && row.Turn != danced.Turn) || move.Steps[i].With.Count > 0)
+            if ((row.Kind != danced.Kind && !pivots) || row.Foot != danced.Foot || row.Effect != danced.Effect || row.Direction != danced.Direction
+                || danced.Size != StepSize.Usual || (move.StatedTurn is null && row.Turn != danced.Turn) || move.Steps[i].With.Count > 0)
             {
                 return false;
             }
@@ -266,7 +278,8 @@ public static class Phrasing
         return true;
     }
 
-    private static bool NamesFoot(StepAction action) => action.Kind is not (ActionKind.Pivot or ActionKind.Unwind or ActionKind.Turn or ActionKind.Hold);
+    private static bool NamesFoot(StepAction action) =>
+        action.Kind is not (ActionKind.Pivot or ActionKind.Unwind or ActionKind.Turn or ActionKind.Hold);
 
     private static string VerbOf(StepAction action) => action.Kind switch
     {

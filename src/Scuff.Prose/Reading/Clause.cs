@@ -85,8 +85,15 @@ internal sealed class Clause
     public Steps.ActionKind? Inherited { get; set; }
 
     /// <summary>Whether it may be a remark on the move before rather than a move: a bare place, a bare foot, a change of weight.</summary>
-    public bool IsWeak => !IsRepeat && !IsAmp && Detail.Count == 0 && (IsFeetOnly || SaysEach || (Head is null && BothFeet) || (Head is null && Feet.Count == 0 && !HasTurnWord && Amount is null) || (HasTurnWord && Amount is null && Head is null) || (Head is { Verb: Steps.ActionKind.Recover } && HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))
-        || Head is { Verb: Steps.ActionKind.Shift or Steps.ActionKind.Drop or Steps.ActionKind.Bump or Steps.ActionKind.Dip or Steps.ActionKind.PopKnee or Steps.ActionKind.RollKnee or Steps.ActionKind.RollHips or Steps.ActionKind.Shimmy });
+    public bool IsWeak => !IsRepeat && !IsAmp && Detail.Count == 0
+        && (IsFeetOnly || SaysEach || (Head is null && BothFeet) || (Head is null && Feet.Count == 0 && !HasTurnWord && Amount is null)
+        || (HasTurnWord && Amount is null && Head is null)
+        || (Head is { Verb: Steps.ActionKind.Recover } && HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))
+        || Head is
+        {
+            Verb: Steps.ActionKind.Shift or Steps.ActionKind.Drop or Steps.ActionKind.Bump or Steps.ActionKind.Dip
+            or Steps.ActionKind.PopKnee or Steps.ActionKind.RollKnee or Steps.ActionKind.RollHips or Steps.ActionKind.Shimmy
+        });
 
     public List<Term> Unknown { get; } = [];
 
@@ -154,9 +161,11 @@ internal sealed class Clause
     public bool IsTurnOnly => Head is null && (HasTurnWord || Amount is not null) && Dir is null && Feet.Count == 0 && Part.Length == 0;
 
     /// <summary>Whether it says something that can be danced.</summary>
-    public bool HasContent => Head is not null || HasTurnWord || Amount is not null || Feet.Count > 0 || Dir is not null || Part.Length > 0 || IsRepeat || IsAmp || BothFeet;
+    public bool HasContent => Head is not null || HasTurnWord || Amount is not null || Feet.Count > 0 || Dir is not null || Part.Length > 0
+        || IsRepeat || IsAmp || BothFeet;
 
-    public bool IsFeetOnly => Head is null && !HasTurnWord && Amount is null && Dir is null && Part.Length == 0 && !IsRepeat && Feet.Count > 0 && Size == 0;
+    public bool IsFeetOnly => Head is null && !HasTurnWord && Amount is null && Dir is null && Part.Length == 0 && !IsRepeat && Feet.Count > 0
+        && Size == 0;
 
     /// <summary>A copy, with left and right exchanged if wanted.</summary>
     public Clause Copy(bool mirrored)

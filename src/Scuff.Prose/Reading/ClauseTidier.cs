@@ -35,7 +35,8 @@ internal sealed class ClauseTidier
     {
         for (int i = _clauses.Count - 1; i > 0; i--)
         {
-            if (_clauses[i] is { IsTurnOnly: true, Amount: int amount, TurnSide: null, TurnTo: null } && _clauses[i - 1] is { IsTurnOnly: true, Amount: null, TurnSide: not null, TurnTo: null } way)
+            if (_clauses[i] is { IsTurnOnly: true, Amount: int amount, TurnSide: null, TurnTo: null }
+                && _clauses[i - 1] is { IsTurnOnly: true, Amount: null, TurnSide: not null, TurnTo: null } way)
             {
                 // "around to the right, 3/4 in all"
                 way.Amount = amount;
@@ -53,7 +54,8 @@ internal sealed class ClauseTidier
         {
             Clause turn = _clauses[i];
             Clause figure = _clauses[i - 1];
-            if (turn.IsTurnOnly && turn.Amount is not null && figure is { IsFigure: true, Amount: null, Detail.Count: 0, Head.NamesAmount: false } && ClauseBuilder.IsTurnVerb(figure.Head))
+            if (turn.IsTurnOnly && turn.Amount is not null && figure is { IsFigure: true, Amount: null, Detail.Count: 0, Head.NamesAmount: false }
+                && ClauseBuilder.IsTurnVerb(figure.Head))
             {
                 figure.Amount = turn.Amount;
                 if (figure.TurnSide is Foot lead && turn.TurnSide is not null && figure.Feet.Count == 0)
@@ -79,7 +81,8 @@ internal sealed class ClauseTidier
     {
         for (int i = _clauses.Count - 1; i > 0; i--)
         {
-            if (_clauses[i] is { Part: "toe" or "toes", HasTurnWord: true, Feet.Count: 0, Amount: null, Head: null } && _clauses[i - 1].Head is { Verb: ActionKind.Grind })
+            if (_clauses[i] is { Part: "toe" or "toes", HasTurnWord: true, Feet.Count: 0, Amount: null, Head: null }
+                && _clauses[i - 1].Head is { Verb: ActionKind.Grind })
             {
                 // "grind R heel turning toes from left to right": how a grind is made
                 _clauses[i - 1].Cover(_clauses[i].Span);
@@ -95,7 +98,8 @@ internal sealed class ClauseTidier
     {
         for (int i = _clauses.Count - 1; i > 0; i--)
         {
-            if (_clauses[i] is { IsTurnOnly: true, SaysEach: true, TurnSide: null } && _clauses[i - 1] is { IsFigure: true } walked && walked.Head!.Figures.Any(f => f.TotalTurn.Sign != 0))
+            if (_clauses[i] is { IsTurnOnly: true, SaysEach: true, TurnSide: null } && _clauses[i - 1] is { IsFigure: true } walked
+                && walked.Head!.Figures.Any(f => f.TotalTurn.Sign != 0))
             {
                 // how the turn of the figure is shared out: the catalogue knows
                 walked.Cover(_clauses[i].Span);
@@ -111,7 +115,8 @@ internal sealed class ClauseTidier
         for (int i = 1; i < _clauses.Count; i++)
         {
             Clause clause = _clauses[i];
-            bool lastOfList = clause is { Head: null, Amount: not null, Dir: null, Feet.Count: > 0, Part.Length: 0 } && _clauses[i - 1] is { IsFigure: true, Amount: null, Feet.Count: > 1 };
+            bool lastOfList = clause is { Head: null, Amount: not null, Dir: null, Feet.Count: > 0, Part.Length: 0 }
+                && _clauses[i - 1] is { IsFigure: true, Amount: null, Feet.Count: > 1 };
             if (lastOfList)
             {
                 // "triple in place L, R, L making a 1/2 turn left"
@@ -137,13 +142,27 @@ internal sealed class ClauseTidier
                 listed++;
             }
 
-            if (listed > 1 && _clauses[i - 1] is { IsFigure: true, Feet.Count: 0, Detail.Count: 0, Times: 1 } told && listed == 3 && told.Head!.Figures[0].Rows.Count == listed && told.Head.Figures[0].NamedBy is NamedBy.FirstFoot)
+            if (listed > 1 && _clauses[i - 1] is { IsFigure: true, Feet.Count: 0, Detail.Count: 0, Times: 1 } told && listed == 3
+                && told.Head!.Figures[0].Rows.Count == listed && told.Head.Figures[0].NamedBy is NamedBy.FirstFoot)
             {
                 // "shuffle 1/2 right, L, R, L"
                 told.Feet.AddRange(_clauses.GetRange(i, listed).SelectMany(c => c.Feet));
                 told.Cover(_clauses[i + listed - 1].Span);
                 told.LinkAfter = _clauses[i + listed - 1].LinkAfter;
                 _clauses.RemoveRange(i, listed);
+                i--;
+                continue;
+            }
+
+            if (clause.Feet.Count > 1 && _clauses[i - 1]
+                is { Head: { Verb: ActionKind.Step, Special: "walk" or "run" }, Feet.Count: 0, Detail.Count: 0 } run
+                && (run.Times == 1 || run.Times == clause.Feet.Count))
+            {
+                // "run forward, right left right"
+                run.Feet.AddRange(clause.Feet);
+                run.Cover(clause.Span);
+                run.LinkAfter = clause.LinkAfter;
+                _clauses.RemoveAt(i);
                 i--;
                 continue;
             }
@@ -202,7 +221,9 @@ internal sealed class ClauseTidier
         {
             Clause fetch = _clauses[i - 1];
             Clause put = _clauses[i];
-            if (fetch is { Head.Verb: ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.SwivelHeels or ActionKind.SwivelToes } && put is { SaysIt: true, Head.Verb: ActionKind.Step, Feet.Count: 0 } && put.Dir is { Direction: Direction.Together or Direction.In or Direction.Home or Direction.Back })
+            if (fetch is { Head.Verb: ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.SwivelHeels or ActionKind.SwivelToes }
+                && put is { SaysIt: true, Head.Verb: ActionKind.Step, Feet.Count: 0 }
+                && put.Dir is { Direction: Direction.Together or Direction.In or Direction.Home or Direction.Back })
             {
                 // "heels apart, then bring them together again"
                 put.Head = fetch.Head;
@@ -229,7 +250,13 @@ internal sealed class ClauseTidier
                 continue;
             }
 
-            if (put is { SaysIt: true, Head.Verb: ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null, IsAmp: false } && fetch is { Head: null or { Verb: ActionKind.Step }, Feet.Count: > 0, Dir.Direction: Direction.CrossFront or Direction.CrossBehind or Direction.Together or Direction.Forward or Direction.Back or Direction.Side } && put.HeadText.StartsWith("step", StringComparison.OrdinalIgnoreCase) && put.Link is Link.Soft or Link.None)
+            if (put is { SaysIt: true, Head.Verb: ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null, IsAmp: false }
+                && fetch is
+                {
+                    Head: null or { Verb: ActionKind.Step }, Feet.Count: > 0, Dir.Direction: Direction.CrossFront or Direction.CrossBehind
+                or Direction.Together or Direction.Forward or Direction.Back or Direction.Side
+                }
+                && put.HeadText.StartsWith("step", StringComparison.OrdinalIgnoreCase) && put.Link is Link.Soft or Link.None)
             {
                 // "bring R across L and step on it"
                 fetch.Cover(put.Span);
@@ -240,13 +267,20 @@ internal sealed class ClauseTidier
                 continue;
             }
 
-            bool fetches = fetch is { Head.Verb: ActionKind.Step or ActionKind.Drag, Amount: null, TimesStated: false, Feet.Count: < 2 } && fetch.Dir?.Direction is null or Direction.Back or Direction.In or Direction.Home or Direction.Up or Direction.Together
+            bool fetches = fetch is { Head.Verb: ActionKind.Step or ActionKind.Drag, Amount: null, TimesStated: false, Feet.Count: < 2 }
+                && fetch.Dir?.Direction is null or Direction.Back or Direction.In or Direction.Home or Direction.Up or Direction.Together
                 && IsFetching(fetch.HeadText);
             List<FootWord> own = [.. put.Feet.Where(f => !f.MayBeReference)];
-            bool puts = put.SaysIt || (fetch.SaysIt && put.Head?.Verb is ActionKind.Touch or ActionKind.Tap) || put.WeightNote is TermKind.WeightTakes;
+            bool puts = put.SaysIt || (fetch.SaysIt && put.Head?.Verb is ActionKind.Touch or ActionKind.Tap)
+                || put.WeightNote is TermKind.WeightTakes;
             puts |= fetch.WeightNote is TermKind.WeightTakes && put is { Head: null, Dir.Direction: Direction.Together };
             puts |= fetch.SaysIt && put.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap }] }, ..] };
-            puts |= put is { Link: Link.None, Head: { Verb: ActionKind.Touch or ActionKind.Tap } or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap }] }, ..] } } && put.Feet.TrueForAll(f => f.MayBeReference) && fetch.Dir?.Direction is Direction.In or Direction.Up or Direction.Back;
+            puts |= put is
+            {
+                Link: Link.None, Head: { Verb: ActionKind.Touch or ActionKind.Tap }
+                or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap }] }, ..] }
+            }
+                && put.Feet.TrueForAll(f => f.MayBeReference) && fetch.Dir?.Direction is Direction.In or Direction.Up or Direction.Back;
             bool places = put.Head is { Verb: ActionKind.Step or ActionKind.Touch or ActionKind.Tap or ActionKind.Shift or ActionKind.Recover }
                 or { Verb: null, Figures: [{ Rows.Count: 1 }, ..] }
                 or null;
@@ -291,7 +325,8 @@ internal sealed class ClauseTidier
             Clause note = _clauses[i];
             Clause owner = _clauses[i - 1];
             bool ofTurn = ClauseBuilder.IsTurnVerb(owner.Head) || owner.IsTurnOnly;
-            if (ofTurn && note is { Link: Link.None, Head: { Verb: ActionKind.Shift, IsIng: true }, Feet.Count: 1, Amount: null } && owner.WeightNote is null)
+            if (ofTurn && note is { Link: Link.None, Head: { Verb: ActionKind.Shift, IsIng: true }, Feet.Count: 1, Amount: null }
+                && owner.WeightNote is null)
             {
                 owner.WeightNote = TermKind.WeightOn;
                 owner.WeightFoot = note.Feet[0].Foot;
@@ -322,5 +357,6 @@ internal sealed class ClauseTidier
         }
     }
 
-    private static bool IsFetching(string verb) => verb.Length > 3 && verb[..4].ToLowerInvariant() is "brin" or "brou" or "take" or "draw" or "pull" or "retu" or "coll";
+    private static bool IsFetching(string verb) => verb.Length > 3
+        && verb[..4].ToLowerInvariant() is "brin" or "brou" or "take" or "draw" or "pull" or "retu" or "coll";
 }

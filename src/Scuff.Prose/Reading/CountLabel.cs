@@ -38,7 +38,8 @@ internal sealed class CountLabel
 
         foreach (string word in (ReadOnlySpan<string>)["counts", "count", "cts", "ct", "beats", "beat"])
         {
-            if (at + word.Length < end && text.AsSpan(at, word.Length).Equals(word, StringComparison.OrdinalIgnoreCase) && !char.IsLetter(text[at + word.Length]))
+            if (at + word.Length < end && text.AsSpan(at, word.Length).Equals(word, StringComparison.OrdinalIgnoreCase)
+                && !char.IsLetter(text[at + word.Length]))
             {
                 at = SkipBlank(text, at + word.Length, end);
                 if (at < end && text[at] is ':' or '.')
@@ -73,12 +74,16 @@ internal sealed class CountLabel
                 }
 
                 bool glued = at > labelStart && !char.IsWhiteSpace(text[at - 1]);
-                bool isFraction = stop < end && text[stop] is '/' or '¼' or '½' or '¾' or '⁄' && !(text[stop] == '/' && stop + 1 < end && text[stop + 1] is '/' or ' ');
-                bool pair = isFraction && !hasNumber && number is 5 or 7 && stop + 2 < end && text[stop] == '/' && text[stop + 1] - '0' == number + 1 && !char.IsAsciiDigit(text[stop + 2]) && !char.IsLetter(text[stop + 2]);
+                bool isFraction = stop < end && text[stop] is '/' or '¼' or '½' or '¾' or '⁄'
+                    && !(text[stop] == '/' && stop + 1 < end && text[stop + 1] is '/' or ' ');
+                bool pair = isFraction && !hasNumber && number is 5 or 7 && stop + 2 < end && text[stop] == '/' && text[stop + 1] - '0' == number + 1
+                    && !char.IsAsciiDigit(text[stop + 2]) && !char.IsLetter(text[stop + 2]);
                 isFraction &= !pair;
                 bool isTimes = stop < end && text[stop] is 'x' or 'X' && (stop + 1 >= end || !char.IsLetter(text[stop + 1]));
                 bool isClock = stop + 1 < end && text[stop] == ':' && char.IsAsciiDigit(text[stop + 1]);
-                bool isOrdinal = stop + 1 < end && char.IsLetter(text[stop]) && text.AsSpan(stop, Math.Min(2, end - stop)) is "st" or "nd" or "rd" or "th" && (stop + 2 >= end || !char.IsLetter(text[stop + 2]));
+                bool isOrdinal = stop + 1 < end && char.IsLetter(text[stop])
+                    && text.AsSpan(stop, Math.Min(2, end - stop)) is "st" or "nd" or "rd" or "th"
+                    && (stop + 2 >= end || !char.IsLetter(text[stop + 2]));
                 bool follows = !hasNumber || dash || comma || pendingAnd || number == last + 1;
                 if (isFraction || isTimes || isClock || isOrdinal || !follows || number > 1000 || number < 1
                     || (hasNumber && !glued && !dash && !comma && !pendingAnd && number != last + 1)
@@ -179,7 +184,8 @@ internal sealed class CountLabel
                 break;
             }
 
-            if (hasNumber && text.AsSpan(at, Math.Min(3, end - at)) is "to " && SkipBlank(text, at + 3, end) is int afterTo && afterTo < end && char.IsAsciiDigit(text[afterTo]))
+            if (hasNumber && text.AsSpan(at, Math.Min(3, end - at)) is "to " && SkipBlank(text, at + 3, end) is int afterTo && afterTo < end
+                && char.IsAsciiDigit(text[afterTo]))
             {
                 dash = true;
                 at = afterTo;
@@ -205,7 +211,8 @@ internal sealed class CountLabel
         }
 
         // "1" glued to letters is a word, not a count ("1st")
-        if (labelEnd < end && char.IsLetter(text[labelEnd]) && labelEnd > labelStart && char.IsAsciiDigit(text[labelEnd - 1]) && text[labelEnd] is not ('r' or 'R' or 'l' or 'L'))
+        if (labelEnd < end && char.IsLetter(text[labelEnd]) && labelEnd > labelStart && char.IsAsciiDigit(text[labelEnd - 1])
+            && text[labelEnd] is not ('r' or 'R' or 'l' or 'L'))
         {
             int wordEnd = labelEnd;
             while (wordEnd < end && char.IsLetter(text[wordEnd]))
@@ -221,7 +228,8 @@ internal sealed class CountLabel
 
         int rest = labelEnd;
         rest = SkipBlank(text, rest, end);
-        while (rest < end && (text[rest] is ':' or '|' or '=' or '\t' || (text[rest] is '.' && places.Count > 0) || (opened > 0 && text[rest] is ')' or ']')
+        while (rest < end && (text[rest] is ':' or '|' or '=' or '\t' || (text[rest] is '.' && places.Count > 0)
+            || (opened > 0 && text[rest] is ')' or ']')
             || (text[rest] is '-' or '–' or '—' && rest > labelEnd - 1) || (text[rest] is ')' or ']' && opened == 0)))
         {
             if (text[rest] is ')' or ']')

@@ -26,7 +26,9 @@ internal sealed class FigureComparison(ReaderState state)
                 continue;
             }
 
-            string name = state.Text.Substring(figure.Span.Start, Math.Min(figure.Span.Length, Math.Max(0, state.Text.IndexOf('(', figure.Span.Start) is int open and > 0 ? open - figure.Span.Start : figure.Span.Length))).Trim();
+            string name = state.Text.Substring(figure.Span.Start,
+                Math.Min(figure.Span.Length, Math.Max(0, state.Text.IndexOf('(', figure.Span.Start) is int open and > 0 ? open - figure.Span.Start
+                : figure.Span.Length))).Trim();
             TextSpan span = figure.Span;
             if (anyMirrored || FirstFootDiffers(head.Figures, stated, detail))
             {
@@ -43,7 +45,9 @@ internal sealed class FigureComparison(ReaderState state)
         => reading.Rows.Where(r => r.Clause >= from && r.Clause < to && !r.IsWith && r.Action.Kind != ActionKind.Hold).Select(r => r.Action).ToList();
 
     public bool IsDetailOf((Clause Figure, int From, int To) told, LineReading reading)
-        => told.Figure.Head is not { Figures.Count: > 0 } head || Likeness(told.Figure, head, told.Figure.Feet.Count > 0 ? told.Figure.Feet[0].Foot : told.Figure.DirSide, DetailOf(reading, told.From, told.To)).Any;
+        => told.Figure.Head is not { Figures.Count: > 0 } head
+            || Likeness(told.Figure, head, told.Figure.Feet.Count > 0 ? told.Figure.Feet[0].Foot
+            : told.Figure.DirSide, DetailOf(reading, told.From, told.To)).Any;
 
     /// <summary>Whether the detail is that of the figure on its foot, or of the figure on the other foot.</summary>
     private (bool Any, bool Mirrored) Likeness(Clause figure, Meaning head, Foot? stated, List<StepAction> detail)
@@ -61,7 +65,8 @@ internal sealed class FigureComparison(ReaderState state)
                         continue;
                     }
 
-                    bool side = stated is null || (figure.Feet.Count == 0 && form.NamedBy != NamedBy.Travel) || form.NamedBy == NamedBy.None || named == stated || figure.Feet.Count > 1;
+                    bool side = stated is null || (figure.Feet.Count == 0 && form.NamedBy != NamedBy.Travel) || form.NamedBy == NamedBy.None
+                        || named == stated || figure.Feet.Count > 1;
                     anyLike |= side;
                     anyMirrored |= !side;
                 }
@@ -81,7 +86,8 @@ internal sealed class FigureComparison(ReaderState state)
         foreach (StepDefinition figure in figures)
         {
             PatternRow? first = figure.Rows.FirstOrDefault(r => r.Foot is RelativeFoot.Same or RelativeFoot.Other);
-            if (first is not null && figure.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot && detail[0].Foot.ToFoot() is Foot foot && first.For(stated.Value).Foot.ToFoot() != foot)
+            if (first is not null && figure.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot && detail[0].Foot.ToFoot() is Foot foot
+                && first.For(stated.Value).Foot.ToFoot() != foot)
             {
                 return true;
             }

@@ -18,7 +18,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
     public void AddFigure(List<Variant> variants, Clause clause, StepDefinition original, Situation situation, double cost = 0)
     {
         Direction stated = clause.Dir?.Direction ?? Direction.Unstated;
-        if (VariantParts.IsStepAndPivot(original) && clause is { Feet.Count: 0, Amount: null, TurnSide: Foot lead } && !clause.Head!.NamesAmount && situation.Weight.FreeFoot() == lead)
+        if (VariantParts.IsStepAndPivot(original) && clause is { Feet.Count: 0, Amount: null, TurnSide: Foot lead } && !clause.Head!.NamesAmount
+            && situation.Weight.FreeFoot() == lead)
         {
             // "military turn R" with the right free: R steps, and the turn goes away from it
             clause = clause.Copy(mirrored: false);
@@ -41,7 +42,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         List<(Foot Side, bool Certain)> sides = [];
         foreach (FootWord word in clause.Feet)
         {
-            bool stands = word.MayBeReference && clause.Reference is null && clause.Feet.Count == 1 && situation.Weight.StandingFoot() == word.Foot && FirstRule(original) == FootRule.Free;
+            bool stands = word.MayBeReference && clause.Reference is null && clause.Feet.Count == 1 && situation.Weight.StandingFoot() == word.Foot
+                && FirstRule(original) == FootRule.Free;
             sides.Add(stands ? (word.Foot.Other(), false) : (word.Foot, word.IsCertain));
         }
 
@@ -53,13 +55,15 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         {
             choices.Add((Foot.Right, 0, true, false));
         }
-        else if (sides.Count == 2 && sides[0].Side != sides[1].Side && original.Rows.Count > 2 && original.Rows.All(r => r.Foot is RelativeFoot.None or RelativeFoot.Both))
+        else if (sides.Count == 2 && sides[0].Side != sides[1].Side && original.Rows.Count > 2
+            && original.Rows.All(r => r.Foot is RelativeFoot.None or RelativeFoot.Both))
         {
             // "applejacks R, L": the figure itself goes to both sides
             choices.Add((sides[0].Side, 0, true, false));
             sides.RemoveAt(1);
         }
-        else if (clause.Times == 1 && sides.Count == 4 && sides[0].Side == sides[2].Side && sides[1].Side == sides[3].Side && sides[0].Side != sides[1].Side && original.Rows.Count > 2 && original.Rows.All(r => r.Foot is RelativeFoot.None or RelativeFoot.Both))
+        else if (clause.Times == 1 && sides.Count == 4 && sides[0].Side == sides[2].Side && sides[1].Side == sides[3].Side
+            && sides[0].Side != sides[1].Side && original.Rows.Count > 2 && original.Rows.All(r => r.Foot is RelativeFoot.None or RelativeFoot.Both))
         {
             // "applejacks L, R, L, R": twice to both sides
             clause.Times = 2;
@@ -78,7 +82,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 choices.Add((named, 0, true, false));
             }
         }
-        else if (sides.Count == 4 && sides[0].Side == sides[2].Side && sides[1].Side == sides[3].Side && sides[0].Side != sides[1].Side && FeetFit(original, sides.GetRange(0, 2)) is Foot twice && clause.Times == 1)
+        else if (sides.Count == 4 && sides[0].Side == sides[2].Side && sides[1].Side == sides[3].Side && sides[0].Side != sides[1].Side
+            && FeetFit(original, sides.GetRange(0, 2)) is Foot twice && clause.Times == 1)
         {
             // "heel switches R, L, R, L": the figure twice
             clause.Times = 2;
@@ -141,7 +146,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
     private StepDefinition WayOf(StepDefinition definition, Direction stated)
     {
         Direction own = definition.Rows[0].Action.Direction;
-        if (definition.Rows.Count < 2 || (own, stated) is not ((Direction.Forward or Direction.Side, Direction.Back) or (Direction.Back or Direction.Side, Direction.Forward)))
+        if (definition.Rows.Count < 2 || (own, stated) is not ((Direction.Forward or Direction.Side, Direction.Back)
+            or (Direction.Back or Direction.Side, Direction.Forward)))
         {
             return definition;
         }
@@ -151,7 +157,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         {
             // "chassé forward": the sideways figure has a sister that goes on
             List<string> names = [.. definition.Aliases.Prepend(definition.Name).Select(n => n + way)];
-            return lexicon.Catalogue.Definitions.FirstOrDefault(d => d.Rows.Count == definition.Rows.Count && d.Rows[0].Action.Direction == stated && (names.Contains(d.Name) || d.Aliases.Any(names.Contains))) ?? definition;
+            return lexicon.Catalogue.Definitions.FirstOrDefault(d => d.Rows.Count == definition.Rows.Count && d.Rows[0].Action.Direction == stated
+                && (names.Contains(d.Name) || d.Aliases.Any(names.Contains))) ?? definition;
         }
 
         string name = definition.Name + way;
@@ -197,7 +204,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         return RelativeFoot.Same;
     }
 
-    private static FootRule FirstRule(StepDefinition definition) => definition.Rows.Count > 0 ? definition.Rows[0].Action.Traits.FootRule : FootRule.Free;
+    private static FootRule FirstRule(StepDefinition definition) => definition.Rows.Count > 0 ? definition.Rows[0].Action.Traits.FootRule
+        : FootRule.Free;
 
     /// <summary>The named foot under which the listed feet are the feet of the rows; null when they are not.</summary>
     private static Foot? FeetFit(StepDefinition definition, List<(Foot Side, bool Certain)> sides)
@@ -225,9 +233,12 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             }
 
             List<Foot> given = sides.Select(s => s.Side).ToList();
-            List<Foot> gestures = definition.Rows.Where(r => r.Action.Effect == WeightEffect.Keeps && r.For(named).Foot.ToFoot() is not null).Select(r => r.For(named).Foot.ToFoot()!.Value).ToList();
-            bool tail = sides.Count > 2 && sides[0].Side == named && all.Count > given.Count - 1 && given.Skip(1).SequenceEqual(all.Skip(all.Count - given.Count + 1));
-            if (tail || (gestures.Count > 1 && given.SequenceEqual(gestures)) || given.SequenceEqual(all) || given.SequenceEqual(weighted) || given.SequenceEqual(core) || given.Skip(1).SequenceEqual(all) && sides[0].Side == named && sides.Count > 2)
+            List<Foot> gestures = definition.Rows.Where(r => r.Action.Effect == WeightEffect.Keeps
+                && r.For(named).Foot.ToFoot() is not null).Select(r => r.For(named).Foot.ToFoot()!.Value).ToList();
+            bool tail = sides.Count > 2 && sides[0].Side == named && all.Count > given.Count - 1
+                && given.Skip(1).SequenceEqual(all.Skip(all.Count - given.Count + 1));
+            if (tail || (gestures.Count > 1 && given.SequenceEqual(gestures)) || given.SequenceEqual(all) || given.SequenceEqual(weighted)
+                || given.SequenceEqual(core) || given.Skip(1).SequenceEqual(all) && sides[0].Side == named && sides.Count > 2)
             {
                 return named;
             }
@@ -236,7 +247,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         return null;
     }
 
-    private void AddEachFoot(List<Variant> variants, Clause clause, StepDefinition definition, List<(Foot Side, bool Certain)> sides, double cost, Situation situation)
+    private void AddEachFoot(List<Variant> variants, Clause clause, StepDefinition definition, List<(Foot Side, bool Certain)> sides, double cost,
+        Situation situation)
     {
         List<VariantRow> rows = [];
         Counts at = Counts.Zero;
@@ -258,7 +270,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         variants.Add(new Variant { Definition = definition, Named = sides[0].Side, Rows = rows, Cost = total, FootNamed = true });
     }
 
-    private void AddFigureNamed(List<Variant> variants, Clause clause, StepDefinition original, Foot named, double cost, bool isNamed, Situation situation)
+    private void AddFigureNamed(List<Variant> variants, Clause clause, StepDefinition original, Foot named, double cost, bool isNamed,
+        Situation situation)
     {
         // the stated turn
         Foot? impliedSide = null;
@@ -281,7 +294,9 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         }
 
         StepDefinition definition = original;
-        bool leadsInto = clause.TurnFirst && clause.TurnsInto && original.TotalTurn.Sign == 0;
+        bool away = clause.TurnSide is Foot round && round != named
+            && original.Rows.All(r => r.Action.Direction is Direction.Side or Direction.Together);
+        bool leadsInto = clause.TurnFirst && (clause.TurnsInto || away) && original.TotalTurn.Sign == 0;
         if (eighths is Ratio turn && turn.Sign != 0 && !leadsInto)
         {
             Ratio relative = named == Foot.Right ? turn : -turn;
@@ -297,7 +312,9 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         }
 
         bool amountMissing = clause.Amount is null && definition.TotalTurn.Sign != 0 && definition.Amounts.Count >= 2 && !clause.Head!.NamesAmount
-            && (definition.Id.StartsWith("pivot", StringComparison.Ordinal) || definition.Id.StartsWith("monterey", StringComparison.Ordinal) || definition.Id.StartsWith("unwind", StringComparison.Ordinal) || definition.Id.StartsWith("paddle", StringComparison.Ordinal) || definition.Id.StartsWith("push", StringComparison.Ordinal));
+            && (definition.Id.StartsWith("pivot", StringComparison.Ordinal) || definition.Id.StartsWith("monterey", StringComparison.Ordinal)
+                || definition.Id.StartsWith("unwind", StringComparison.Ordinal) || definition.Id.StartsWith("paddle", StringComparison.Ordinal)
+                || definition.Id.StartsWith("push", StringComparison.Ordinal));
         List<VariantRow> rows = RowsOf(definition, named, eighths, clause);
         Weight weight = situation.Weight;
         double footCost = 0;
@@ -342,21 +359,25 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         }
 
         // a clap beside it leaves the customary last row in place
-        bool beside = Next?.Head?.Verb is ActionKind.Clap or ActionKind.Snap or ActionKind.Slap or ActionKind.Arms or ActionKind.Bump or ActionKind.Shimmy;
-        if (definition.Rows.Count >= 4 && definition.Rows.Count % 2 == 0 && (clause.HalfOf is not null || (Next is not { Head: null, Feet.Count: 0 } && IsMirrorOfItself(definition))))
+        bool beside = Next?.Head?.Verb is ActionKind.Clap or ActionKind.Snap or ActionKind.Slap or ActionKind.Arms or ActionKind.Bump
+            or ActionKind.Shimmy;
+        if (definition.Rows.Count >= 4 && definition.Rows.Count % 2 == 0
+            && (clause.HalfOf is not null || (Next is not { Head: null, Feet.Count: 0 } && IsMirrorOfItself(definition))))
         {
             AddHalf(variants, whole, clause, situation);
         }
 
         bool figureFollows = Next is { Head: { Figures.Count: > 0, Verb: null } after } && after.Figures.All(f => f.Rows.Count > 2);
-        bool saysFinish = finish < definition.Rows.Count && clause.HeadText.Contains(definition.Rows[finish].Action.Traits.Word, StringComparison.OrdinalIgnoreCase);
+        bool saysFinish = finish < definition.Rows.Count
+            && clause.HeadText.Contains(definition.Rows[finish].Action.Traits.Word, StringComparison.OrdinalIgnoreCase);
         if (finish < definition.Rows.Count && !beside && !saysFinish)
         {
             variants.Add(Cut(whole, finish, Next is null ? 0.6 : figureFollows ? 0.4 : 0.02));
         }
 
         // a spiral whose step is written out: "step R forward, full spiral left"
-        bool spiral = rows.Count == 2 && rows[1].Action.Kind == ActionKind.Pivot && rows[0].Action.Foot == rows[1].Action.Foot && rows[0].Action.Effect == WeightEffect.Takes;
+        bool spiral = rows.Count == 2 && rows[1].Action.Kind == ActionKind.Pivot && rows[0].Action.Foot == rows[1].Action.Foot
+            && rows[0].Action.Effect == WeightEffect.Takes;
         if (spiral && situation.Last is { Action.Effect: WeightEffect.Takes } before && (before.Action.Foot == rows[0].Action.Foot || !isNamed))
         {
             Foot standing = before.Action.Foot.ToFoot() ?? named;
@@ -366,19 +387,34 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 turning = turning with { Turn = Turn.FromEighths(way) };
             }
 
-            variants.Add(new Variant { Definition = definition, Named = standing, Rows = [new VariantRow(turning, Counts.Zero, false)], Cost = cost, FootNamed = true, StatedTurn = turning.Turn, WeightStated = true });
+            variants.Add(new Variant
+            {
+                Definition = definition,
+                Named = standing,
+                Rows = [new VariantRow(turning, Counts.Zero, false)],
+                Cost = cost,
+                FootNamed = true,
+                StatedTurn = turning.Turn,
+                WeightStated = true
+            });
         }
 
         // a box whose last step is written out: "jazz box R, cross"
         bool lastIsTold = Next is { Head: null, Dir: not null, IsAmp: false }
-            || (Next is { Head.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Brush or ActionKind.Scuff or ActionKind.Hitch or ActionKind.Kick or ActionKind.Flick, IsWith: false } last && (last.Feet.Count == 0 || last.Feet[0].Foot.ToActingFoot() == rows[^1].Action.Foot));
+            || (Next is
+            {
+                Head.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Brush or ActionKind.Scuff
+                or ActionKind.Hitch or ActionKind.Kick or ActionKind.Flick, IsWith: false
+            } last
+                && (last.Feet.Count == 0 || last.Feet[0].Foot.ToActingFoot() == rows[^1].Action.Foot));
         if (finish == definition.Rows.Count && definition.Rows.Count == 4 && lastIsTold && definition.Rows[3].Action.Effect == WeightEffect.Takes)
         {
             variants.Add(Cut(whole, 3, 0.3));
         }
 
         // a rock whose recover is written out
-        if (RecoverFollows && definition.Rows.Count == 2 && definition.Rows[0].Action.Kind == ActionKind.Rock && definition.Rows[1].Action.Kind == ActionKind.Recover)
+        if (RecoverFollows && definition.Rows.Count == 2 && definition.Rows[0].Action.Kind == ActionKind.Rock
+            && definition.Rows[1].Action.Kind == ActionKind.Recover)
         {
             variants.Add(Cut(whole, 1, 0.05));
         }
@@ -442,7 +478,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         Direction = whole.Direction,
     };
 
-    private void AddRepeated(List<Variant> variants, Variant first, StepDefinition definition, int times, Clause clause, Situation situation, Ratio? eighths)
+    private void AddRepeated(List<Variant> variants, Variant first, StepDefinition definition, int times, Clause clause, Situation situation,
+        Ratio? eighths)
     {
         // each time with the foot that is then free
         List<VariantRow> rows = [];
@@ -452,7 +489,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         double cost = first.Cost;
         for (int i = 0; i < times; i++)
         {
-            if (i > 0 && FirstRule(definition) != FootRule.Standing && weight.FreeFoot() is Foot free && definition.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot or NamedBy.Travel or NamedBy.Turn)
+            if (i > 0 && FirstRule(definition) != FootRule.Standing && weight.FreeFoot() is Foot free
+                && definition.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot or NamedBy.Travel or NamedBy.Turn)
             {
                 bool same = FirstActing(definition) != RelativeFoot.Other;
                 named = same ? free : free.Other();
@@ -467,7 +505,18 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             at += definition.Length;
         }
 
-        variants.Add(new Variant { Definition = definition, Named = first.Named, Rows = rows, Cost = cost, FootNamed = first.FootNamed, StatedTurn = first.StatedTurn, TurnDirectionMissing = first.TurnDirectionMissing, TurnAmountMissing = first.TurnAmountMissing, Direction = first.Direction });
+        variants.Add(new Variant
+        {
+            Definition = definition,
+            Named = first.Named,
+            Rows = rows,
+            Cost = cost,
+            FootNamed = first.FootNamed,
+            StatedTurn = first.StatedTurn,
+            TurnDirectionMissing = first.TurnDirectionMissing,
+            TurnAmountMissing = first.TurnAmountMissing,
+            Direction = first.Direction
+        });
     }
 
     private int TurnedSign(StepDefinition definition, int amount)
@@ -481,7 +530,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             }
         }
 
-        return definition.Amounts.Count > 0 && definition.Amounts.All(a => a > 0) ? 1 : definition.Amounts.Count > 0 && definition.Amounts.All(a => a < 0) ? -1 : 0;
+        return definition.Amounts.Count > 0 && definition.Amounts.All(a => a > 0) ? 1
+            : definition.Amounts.Count > 0 && definition.Amounts.All(a => a < 0) ? -1 : 0;
     }
 
     private static List<VariantRow> RowsOf(StepDefinition definition, Foot named, Ratio? eighths, Clause clause)
@@ -506,7 +556,9 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             rows.Add(new VariantRow(respread ? action with { Turn = Turn.None } : action, row.At, row.Stretches));
         }
 
-        bool turnsAway = (clause.TurnFirst && clause.TurnsInto && rows.Count > 1) || clause.TurnFirst && definition is { NamedBy: NamedBy.Travel or NamedBy.FirstFoot } && rows.Count > 1 && rows[0].Action.Direction == Direction.Side && eighths is Ratio away && away.Sign > 0 != (named == Foot.Right);
+        bool turnsAway = (clause.TurnFirst && clause.TurnsInto && rows.Count > 1)
+            || clause.TurnFirst && definition is { NamedBy: NamedBy.Travel or NamedBy.FirstFoot } && rows.Count > 1
+            && rows[0].Action.Direction == Direction.Side && eighths is Ratio away && away.Sign > 0 != (named == Foot.Right);
         if (respread && turnsAway)
         {
             // "1/4 left chassé right": the turn first, then the way of the figure
@@ -517,7 +569,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             Spread(rows, definition, eighths!.Value);
         }
 
-        if (definition is { NamedBy: NamedBy.Turn, Rows.Count: 1 } && clause is { TurnSide: not null, Feet: [{ } stepping] } && rows[0].Action is { Kind: ActionKind.Step, Effect: WeightEffect.Takes })
+        if (definition is { NamedBy: NamedBy.Turn, Rows.Count: 1 } && clause is { TurnSide: not null, Feet: [{ } stepping] }
+            && rows[0].Action is { Kind: ActionKind.Step, Effect: WeightEffect.Takes })
         {
             // "hinge 1/2 left stepping R to side": the foot is told
             rows[0] = rows[0] with { Action = rows[0].Action with { Foot = stepping.Foot.ToActingFoot() } };
@@ -525,10 +578,15 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
 
         if (definition.Rows.Count == 1 && clause.Dir is not null && rows[0].Action.Foot.ToFoot() is Foot acting)
         {
-            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = VariantParts.DirectionOf(clause, acting, rows[0].Action.Direction, rows[0].Action.Kind) } };
+            rows[0] = rows[0] with
+            {
+                Action =
+                rows[0].Action with { Direction = VariantParts.DirectionOf(clause, acting, rows[0].Action.Direction, rows[0].Action.Kind) }
+            };
         }
 
-        bool crossed = rows.Count == 2 && rows[0].Action.Kind == ActionKind.Rock && clause.Dir?.Direction is Direction.CrossFront or Direction.CrossBehind;
+        bool crossed = rows.Count == 2 && rows[0].Action.Kind == ActionKind.Rock
+            && clause.Dir?.Direction is Direction.CrossFront or Direction.CrossBehind;
         if (crossed)
         {
             // "back rock behind R"
@@ -538,7 +596,11 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         bool strut = rows.Count == 2 && rows[1].Action.Kind == ActionKind.Drop;
         if (strut && clause.Dir is not null && rows[0].Action.Foot.ToFoot() is Foot struts)
         {
-            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = VariantParts.DirectionOf(clause, struts, rows[0].Action.Direction, rows[0].Action.Kind) } };
+            rows[0] = rows[0] with
+            {
+                Action =
+                rows[0].Action with { Direction = VariantParts.DirectionOf(clause, struts, rows[0].Action.Direction, rows[0].Action.Kind) }
+            };
         }
 
         if (clause.WeightNote is not null && rows.Count > 0)
@@ -564,9 +626,12 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             TermKind.WeightBoth => action with { Effect = WeightEffect.Shares },
             TermKind.WeightNone => action with { Effect = WeightEffect.Keeps },
             TermKind.WeightTakes when action.Foot.ToFoot() is not null => action with { Effect = WeightEffect.Takes },
-            TermKind.WeightOn when clause.WeightFoot is Foot both && action.Foot == ActingFoot.Both => action with { Effect = both == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight },
-            TermKind.WeightOn when clause.WeightFoot is Foot foot && (action.Foot.ToFoot() is null || action.Foot.ToFoot() == foot) => action with { Foot = foot.ToActingFoot(), Effect = WeightEffect.Takes },
-            TermKind.WeightOn when clause.WeightFoot is Foot foot && action.Foot.ToFoot() == foot.Other() && action.Effect != WeightEffect.Takes => action,
+            TermKind.WeightOn when clause.WeightFoot is Foot both && action.Foot == ActingFoot.Both =>
+                action with { Effect = both == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight },
+            TermKind.WeightOn when clause.WeightFoot is Foot foot && (action.Foot.ToFoot() is null || action.Foot.ToFoot() == foot) =>
+                action with { Foot = foot.ToActingFoot(), Effect = WeightEffect.Takes },
+            TermKind.WeightOn when clause.WeightFoot is Foot foot && action.Foot.ToFoot() == foot.Other() && action.Effect != WeightEffect.Takes =>
+                action,
             _ => null,
         };
         if (changed is not null)
@@ -596,7 +661,11 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             {
                 if (string.Equals(definition.Rows[i].Label, share.Label, StringComparison.Ordinal))
                 {
-                    rows[i] = rows[i] with { Action = rows[i].Action with { Turn = rows[i].Action.Turn + Turn.FromEighths(eighths * share.Share / total) } };
+                    rows[i] = rows[i] with
+                    {
+                        Action =
+                        rows[i].Action with { Turn = rows[i].Action.Turn + Turn.FromEighths(eighths * share.Share / total) }
+                    };
                     placed = true;
                     break;
                 }

@@ -129,7 +129,8 @@ internal sealed class HeadingReader(ReaderState state)
             TitleSpan = _titleSpan,
             Header = _fields.ToValueList(),
             Rhythm = rhythm,
-            BeatsPerBar = rhythm.Contains("waltz", StringComparison.OrdinalIgnoreCase) || ValueOf("meter").Contains("3/4", StringComparison.Ordinal) ? 3 : 4,
+            BeatsPerBar = rhythm.Contains("waltz", StringComparison.OrdinalIgnoreCase) || ValueOf("meter").Contains("3/4", StringComparison.Ordinal)
+                ? 3 : 4,
             Start = Start,
             StartIsStated = StartIsStated,
             BeatsPerCount = Counted(ValueOf("counted")),
@@ -148,8 +149,10 @@ internal sealed class HeadingReader(ReaderState state)
         string lower = words.ToLowerInvariant();
         return lower switch
         {
-            _ when lower.Contains("absolute", StringComparison.Ordinal) || lower.Contains("ultra", StringComparison.Ordinal) => Level.AbsoluteBeginner,
-            _ when lower.Contains("improver", StringComparison.Ordinal) || lower.Contains("advanced beginner", StringComparison.Ordinal) || lower.Contains("high beginner", StringComparison.Ordinal) => Level.Improver,
+            _ when lower.Contains("absolute", StringComparison.Ordinal) || lower.Contains("ultra", StringComparison.Ordinal) =>
+                Level.AbsoluteBeginner,
+            _ when lower.Contains("improver", StringComparison.Ordinal) || lower.Contains("advanced beginner", StringComparison.Ordinal)
+                || lower.Contains("high beginner", StringComparison.Ordinal) => Level.Improver,
             _ when lower.Contains("intermediate", StringComparison.Ordinal) => Level.Intermediate,
             _ when lower.Contains("advanced", StringComparison.Ordinal) => Level.Advanced,
             _ when lower.Contains("beginner", StringComparison.Ordinal) => Level.Beginner,
@@ -219,7 +222,9 @@ internal sealed class HeadingReader(ReaderState state)
         string lower = words.ToLowerInvariant();
         int count = lower.IndexOf("count", StringComparison.Ordinal);
         int wall = lower.IndexOf("wall", StringComparison.Ordinal);
-        if (count < 0 || wall < 0 || lower.Contains("restart", StringComparison.Ordinal) || lower.Contains("tag", StringComparison.Ordinal) || lower.Contains("bridge", StringComparison.Ordinal) || lower.Contains("after", StringComparison.Ordinal) || words.Length > 120 || !lower.Any(char.IsAsciiDigit))
+        if (count < 0 || wall < 0 || lower.Contains("restart", StringComparison.Ordinal) || lower.Contains("tag", StringComparison.Ordinal)
+            || lower.Contains("bridge", StringComparison.Ordinal) || lower.Contains("after", StringComparison.Ordinal) || words.Length > 120
+            || !lower.Any(char.IsAsciiDigit))
         {
             return false;
         }
@@ -246,7 +251,8 @@ internal sealed class HeadingReader(ReaderState state)
             }
         }
 
-        foreach (string level in (ReadOnlySpan<string>)["absolute beginner", "ultra beginner", "high beginner", "easy intermediate", "improver", "intermediate", "advanced", "beginner"])
+        foreach (string level in (ReadOnlySpan<string>)["absolute beginner", "ultra beginner", "high beginner", "easy intermediate", "improver",
+            "intermediate", "advanced", "beginner"])
         {
             int at = lower.IndexOf(level, StringComparison.Ordinal);
             if (any && at >= 0)
@@ -288,8 +294,10 @@ internal sealed class HeadingReader(ReaderState state)
     private void ReadStart(HeaderField field)
     {
         string lower = " " + field.Value.ToLowerInvariant().Replace('.', ' ').Replace(',', ' ') + " ";
-        bool right = lower.Contains(" r ", StringComparison.Ordinal) || lower.Contains("right", StringComparison.Ordinal) || lower.Contains(" rf ", StringComparison.Ordinal);
-        bool left = lower.Contains(" l ", StringComparison.Ordinal) || lower.Contains("left", StringComparison.Ordinal) || lower.Contains(" lf ", StringComparison.Ordinal);
+        bool right = lower.Contains(" r ", StringComparison.Ordinal) || lower.Contains("right", StringComparison.Ordinal)
+            || lower.Contains(" rf ", StringComparison.Ordinal);
+        bool left = lower.Contains(" l ", StringComparison.Ordinal) || lower.Contains("left", StringComparison.Ordinal)
+            || lower.Contains(" lf ", StringComparison.Ordinal);
         bool both = lower.Contains("both", StringComparison.Ordinal) || lower.Contains("shared", StringComparison.Ordinal);
         bool weight = lower.Contains("weight", StringComparison.Ordinal) || lower.Contains(" wt", StringComparison.Ordinal);
         if (both)
@@ -314,7 +322,8 @@ internal sealed class HeadingReader(ReaderState state)
         }
         else if (weight)
         {
-            state.Add(ReadingRules.HeaderValue.At(field.Span, ("key", "start"), ("wanted", "where the weight is, for example: weight on L"), ("value", field.Value)));
+            state.Add(ReadingRules.HeaderValue.At(field.Span, ("key", "start"), ("wanted", "where the weight is, for example: weight on L"),
+                ("value", field.Value)));
         }
     }
 

@@ -49,7 +49,8 @@ internal sealed class LineReader
             clauses = [repeat];
         }
 
-        if (clauses.Count == 1 && clauses[0].IsRepeat || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null)))
+        if (clauses.Count == 1 && clauses[0].IsRepeat
+            || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null)))
         {
             LineContent? repeated = _repeats.Read(clauses, places, whole, line, label, clocks);
             if (repeated is not null)
@@ -59,7 +60,8 @@ internal sealed class LineReader
         }
 
         ResolveTurnsTo(clauses);
-        (LineReading? best, LineReading? other, List<Clause> danced, List<(Clause Figure, int From, int To)> figures) = _search.Solve(clauses, places);
+        (LineReading? best, LineReading? other, List<Clause> danced, List<(Clause Figure, int From, int To)> figures) =
+            _search.Solve(clauses, places);
         if (terms.Exists(t => t.Meaning.IsComposable))
         {
             // the same words as plain detail: "touch L, R back, touch L" holds no "back touch"
@@ -67,7 +69,8 @@ internal sealed class LineReader
             _ = TakeClocks(plainTerms, out _);
             List<Clause> plain = ClauseBuilder.Build(plainTerms);
             ResolveTurnsTo(plain);
-            (LineReading? plainBest, LineReading? plainOther, List<Clause> plainDanced, List<(Clause Figure, int From, int To)> plainFigures) = _search.Solve(plain, places);
+            (LineReading? plainBest, LineReading? plainOther, List<Clause> plainDanced, List<(Clause Figure, int From, int To)> plainFigures) =
+                _search.Solve(plain, places);
             if (plainBest is not null && (best is null || Badness(plainBest, plain) < Badness(best, clauses) - 0.3))
             {
                 (best, other, danced, figures, clauses) = (plainBest, plainOther, plainDanced, plainFigures, plain);
@@ -78,10 +81,32 @@ internal sealed class LineReader
             // the same words with every place starting a move
             List<Clause> placed = ClauseBuilder.Build(terms, placesStart: true);
             ResolveTurnsTo(placed);
-            (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) = _search.Solve(placed, places);
+            (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) =
+                _search.Solve(placed, places);
             if (again is not null && (best is null || Badness(again, placed) < Badness(best, clauses) - 0.05))
             {
                 (best, other, danced, figures, clauses) = (again, againOther, againDanced, againFigures, placed);
+            }
+        }
+
+        if (best is not { Fits: true } || clauses.Exists(c => c.Unknown.Count > 0 || c.Detail.Exists(d => d.Unknown.Count > 0)))
+        {
+            // "Time steps: R behind L, L in place, R to side": the steps without the name they are given
+            foreach ((int from, int to) in NamedStretches(terms))
+            {
+                List<Clause> told = ClauseBuilder.Build(terms.GetRange(from, to - from));
+                ResolveTurnsTo(told);
+                (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
+                    _search.Solve(told, places);
+                if (steps is { Fits: true, Cost: < 1.2 } && told.Count(c => c.HasContent && !c.IsAmp) > 1
+                    && told.TrueForAll(c => c.Unknown.Count == 0) && NameAgrees(terms, from, to, steps))
+                {
+                    (best, other, danced, figures, clauses) = (steps, otherSteps, stepsDanced, stepFigures, told);
+                    TextSpan name = TextSpan.FromBounds(whole.Start, from > 0 && terms[from - 1].Kind == TermKind.Separator
+                        ? terms[from - 1].Span.Start : whole.End);
+                    _state.Add(ReadingRules.WordsLeftOut.At(name, ("words", _state.Text.Substring(name.Start, name.Length)), ("counts", label)));
+                    break;
+                }
             }
         }
 
@@ -110,6 +135,8 @@ internal sealed class LineReader
         {
             _questions.Turns(best, danced, places);
             _questions.Unused(best, danced, label);
+            _questions.WeightElsewhere(best, danced, label);
+            _questions.DetailPassedOver(best, danced, label, _search);
             _comparison.Compare(figures, best, danced);
         }
 
@@ -124,7 +151,41 @@ internal sealed class LineReader
 
         _state.Follow(moves, weight);
         ValueList<FacingClaim> claims = PlaceClaims(clocks, best, danced, places);
-        return new LineContent(moves.ToValueList(), claims, best.Fits) { Notes = Styling(terms), LeavesWordsOut = best.Fits && _questions.LeftOut(clauses, danced, figures, best, whole, label) };
+        return new LineContent(moves.ToValueList(), claims,
+            best.Fits)
+        { Notes = Styling(terms), LeavesWordsOut = best.Fits && _questions.LeftOut(clauses, danced, figures, best, whole, label) };
+    }
+
+    /// <summary>The stretches of terms that may be all the steps of a line: after a colon, or within brackets.</summary>
+    private static List<(int From, int To)> NamedStretches(List<Term> terms)
+    {
+        List<(int, int)> stretches = [];
+        int open = terms.FindIndex(t => t.Kind == TermKind.Open);
+        int colon = terms.FindIndex(t => t.Kind == TermKind.Separator && t.Text == ":");
+        if (colon > 0 && (open < 0 || colon < open))
+        {
+            stretches.Add((colon + 1, terms.Count));
+        }
+
+        int close = open < 0 ? -1 : terms.FindIndex(open, t => t.Kind == TermKind.Close);
+        if (open > 0 && close > open && close - open - 1 >= terms.Count - (close - open + 1))
+        {
+            stretches.Add((open + 1, close));
+        }
+
+        return stretches;
+    }
+
+    /// <summary>Whether the words around the steps say nothing that the steps do not have: another first foot, a turn, how often.</summary>
+    private static bool NameAgrees(List<Term> terms, int from, int to, LineReading steps)
+    {
+        List<Term> around = [.. terms.Take(from), .. terms.Skip(to)];
+        bool turns = around.Exists(t => t.Kind is TermKind.Amount or TermKind.Turn);
+        bool more = around.Exists(t => t.Kind is TermKind.Times or TermKind.Repeat or TermKind.RepeatMirrored or TermKind.WeightOn
+            or TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth);
+        Foot? named = around.Find(t => t.Kind is TermKind.Side or TermKind.Foot or TermKind.Lead).Meaning?.Side;
+        Foot? first = steps.Rows.Find(r => r.Action.Foot.ToFoot() is not null)?.Action.Foot.ToFoot();
+        return !more && (!turns || steps.Turns) && (named is null || named == first);
     }
 
     /// <summary>Styling words among the footwork are kept as notes, and hinted at.</summary>
@@ -142,7 +203,8 @@ internal sealed class LineReader
             }
 
             int last = i;
-            for (int next = i + 1; next < terms.Count && terms[next].Kind is TermKind.Style or TermKind.Filler or TermKind.Unknown or TermKind.Join; next++)
+            for (int next = i + 1; next < terms.Count
+                && terms[next].Kind is TermKind.Style or TermKind.Filler or TermKind.Unknown or TermKind.Join; next++)
             {
                 if (terms[next].Kind is TermKind.Style or TermKind.Unknown)
                 {
@@ -224,7 +286,8 @@ internal sealed class LineReader
             if (terms[i].Kind != TermKind.Clock)
             {
                 // a wall alone in square brackets: [9]
-                if (terms[i].Kind == TermKind.Number && i > 0 && i + 1 < terms.Count && terms[i - 1].Text == "[" && terms[i + 1].Text == "]" && terms[i].Meaning.Value is 12 or 3 or 6 or 9)
+                if (terms[i].Kind == TermKind.Number && i > 0 && i + 1 < terms.Count && terms[i - 1].Text == "[" && terms[i + 1].Text == "]"
+                    && terms[i].Meaning.Value is 12 or 3 or 6 or 9)
                 {
                     clocks.Add((Facing.FromClock(terms[i].Meaning.Value, 0)!.Value, terms[i].Span));
                     terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Clock) { Value = terms[i].Meaning.Value % 12 * 2 / 3 } };
@@ -237,8 +300,10 @@ internal sealed class LineReader
             for (int back = i - 1; back >= 0 && back >= i - 5 && terms[back].Kind is not (TermKind.Separator or TermKind.Open); back--)
             {
                 string word = terms[back].Text;
-                angle |= word.StartsWith("angl", StringComparison.OrdinalIgnoreCase) || word.StartsWith("body", StringComparison.OrdinalIgnoreCase) || word.Equals("diagonal", StringComparison.OrdinalIgnoreCase)
-                    || word.StartsWith("look", StringComparison.OrdinalIgnoreCase) || word.StartsWith("lean", StringComparison.OrdinalIgnoreCase) || word.Equals("towards", StringComparison.OrdinalIgnoreCase) || word.Equals("toward", StringComparison.OrdinalIgnoreCase);
+                angle |= word.StartsWith("angl", StringComparison.OrdinalIgnoreCase) || word.StartsWith("body", StringComparison.OrdinalIgnoreCase)
+                    || word.Equals("diagonal", StringComparison.OrdinalIgnoreCase)
+                    || word.StartsWith("look", StringComparison.OrdinalIgnoreCase) || word.StartsWith("lean", StringComparison.OrdinalIgnoreCase)
+                        || word.Equals("towards", StringComparison.OrdinalIgnoreCase) || word.Equals("toward", StringComparison.OrdinalIgnoreCase);
             }
 
             if (angle)
@@ -289,7 +354,8 @@ internal sealed class LineReader
         Foot? lastTurn = null;
         foreach (Clause clause in clauses)
         {
-            if (clause.Amount is not null && clause.TurnSide is null && lastTurn is Foot sameWay && clause.Start >= 0 && clause.End <= _state.Text.Length)
+            if (clause.Amount is not null && clause.TurnSide is null && lastTurn is Foot sameWay && clause.Start >= 0
+                && clause.End <= _state.Text.Length)
             {
                 // "quarter right ..., quarter again": the same way round
                 string words = _state.Text.Substring(clause.Start, clause.End - clause.Start);
@@ -325,7 +391,8 @@ internal sealed class LineReader
 
     private static double Badness(LineReading reading, List<Clause> clauses) => reading.Cost + clauses.Sum(c => c.Unknown.Count);
 
-    private List<WrittenMove> BuildMoves(LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places, int line, Turn bodyAngle, TextSpan whole)
+    private List<WrittenMove> BuildMoves(LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places, int line, Turn bodyAngle,
+        TextSpan whole)
     {
         List<WrittenMove> moves = [];
         Counts lineEnd = places.Count > 0 ? LabelPlaces.EndOf(places.Max(p => p.Place)) : Counts.One;
@@ -401,15 +468,18 @@ internal sealed class LineReader
         return row;
     }
 
-    private static List<WrittenMove> PutUnknownEnd(List<WrittenMove> moves, IReadOnlyList<LabelPlace> places, int line, TextSpan whole, bool keepsWeight)
+    private static List<WrittenMove> PutUnknownEnd(List<WrittenMove> moves, IReadOnlyList<LabelPlace> places, int line, TextSpan whole,
+        bool keepsWeight)
     {
         LabelPlace last = places.Count > 0 ? places[^1] : new LabelPlace("1", 1, Counts.Zero, false);
-        WrittenStep lost = new(new WrittenCount(last.Label, last.Place), LabelPlaces.EndOf(last.Place) - last.Place, keepsWeight ? StepAction.Unknown with { Effect = WeightEffect.Keeps } : StepAction.Unknown, whole, line);
+        WrittenStep lost = new(new WrittenCount(last.Label, last.Place), LabelPlaces.EndOf(last.Place) - last.Place, keepsWeight
+            ? StepAction.Unknown with { Effect = WeightEffect.Keeps } : StepAction.Unknown, whole, line);
         moves.Add(new WrittenMove { Steps = [lost], Span = whole, Words = "" });
         return moves;
     }
 
-    private static ValueList<FacingClaim> PlaceClaims(List<(Facing Facing, TextSpan Span)> clocks, LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places)
+    private static ValueList<FacingClaim> PlaceClaims(List<(Facing Facing, TextSpan Span)> clocks, LineReading best, List<Clause> danced,
+        IReadOnlyList<LabelPlace> places)
     {
         List<FacingClaim> claims = [];
         Counts last = places.Count > 0 ? places.Max(p => p.Place) : Counts.Zero;
@@ -440,10 +510,12 @@ internal sealed class LineReader
         _state.Add(ReadingRules.UnknownWords.At(whole, ("words", words), ("counts", label)).OnCount(LabelPlaces.FirstCount(places)));
         LabelPlace first = places.Count > 0 ? places[0] : new LabelPlace("1", 1, Counts.Zero, false);
         Counts end = places.Count > 0 ? LabelPlaces.EndOf(places.Max(p => p.Place)) : Counts.One;
-        WrittenStep lost = new(new WrittenCount(first.Label, first.Place), Counts.Max(Counts.Zero, end - first.Place), StepAction.Unknown, whole, line);
+        WrittenStep lost = new(new WrittenCount(first.Label, first.Place), Counts.Max(Counts.Zero, end - first.Place), StepAction.Unknown, whole,
+            line);
         _state.Weight = Weight.Unknown;
         _state.Facing = null;
         Counts last = places.Count > 0 ? places.Max(p => p.Place) : Counts.Zero;
-        return new LineContent([new WrittenMove { Steps = [lost], Span = whole, Words = words }], clocks.Select(c => new FacingClaim(c.Facing, last, c.Span)).ToValueList(), false);
+        return new LineContent([new WrittenMove { Steps = [lost], Span = whole, Words = words }],
+            clocks.Select(c => new FacingClaim(c.Facing, last, c.Span)).ToValueList(), false);
     }
 }

@@ -43,6 +43,8 @@ internal sealed record LineReading(List<PlacedRow> Rows, double Cost, bool Fits,
     {
         List<PlacedRow> mine = Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).ToList();
         List<PlacedRow> theirs = other.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).ToList();
-        return mine.Count == theirs.Count && Weight == other.Weight && mine.Zip(theirs).All(p => p.First.Place == p.Second.Place && p.First.Action.Foot == p.Second.Action.Foot && p.First.Action.Effect == p.Second.Action.Effect);
+        return mine.Count == theirs.Count && Weight == other.Weight
+            && mine.Zip(theirs).All(p => p.First.Place == p.Second.Place && p.First.Action.Foot == p.Second.Action.Foot
+            && p.First.Action.Effect == p.Second.Action.Effect);
     }
 }

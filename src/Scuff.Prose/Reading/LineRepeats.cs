@@ -15,7 +15,9 @@ internal static class LineRepeats
 
         int repeat = clauses.FindIndex(c => c.IsRepeat);
         int after = clauses.Count - 1 - repeat;
-        if (repeat > after && after > 0 && Enumerable.Range(1, after).All(i => clauses[^i].Head is not null && clauses[^i].HeadText == clauses[repeat - i].HeadText && clauses[^i].Feet.Count == 0))
+        if (repeat > after && after > 0
+            && Enumerable.Range(1, after).All(i => clauses[^i].Head is not null && clauses[^i].HeadText == clauses[repeat - i].HeadText
+            && clauses[^i].Feet.Count == 0))
         {
             // "lock step with scuff, repeat L with scuff": the last words say again what is repeated
             clauses = clauses.GetRange(0, repeat + 1);
@@ -33,7 +35,8 @@ internal static class LineRepeats
             Foot? first = body.SelectMany(c => c.Feet).Select(f => (Foot?)f.Foot).FirstOrDefault();
             mirrored = last.IsMirrored ? true : lead is null || first is null ? null : lead != first;
         }
-        else if (last.TimesStated && last.Times > 1 && last.Head?.Verb is not (Steps.ActionKind.Clap or Steps.ActionKind.Snap or Steps.ActionKind.Bump or Steps.ActionKind.Slap))
+        else if (last.TimesStated && last.Times > 1
+            && last.Head?.Verb is not (Steps.ActionKind.Clap or Steps.ActionKind.Snap or Steps.ActionKind.Bump or Steps.ActionKind.Slap))
         {
             Clause once = last.Copy(mirrored: false);
             once.Times = 1;

@@ -1,6 +1,7 @@
 using Scuff.Prose.Words;
 using Scuff.Stance;
 using Scuff.Steps;
+using Scuff.Timing;
 
 namespace Scuff.Prose.Reading;
 
@@ -13,8 +14,10 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
     // Two readings nearer to each other than this are both meant as likely; a teacher would ask.
     private const double CloseCall = 0.13;
 
-    /// <summary>The best reading over the places, a close second that dances otherwise, the clauses it dances, and the figures told with their detail.</summary>
-    public (LineReading? Best, LineReading? Other, List<Clause> Clauses, List<(Clause Figure, int From, int To)> Figures) Solve(List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    /// <summary>The best reading over the places, a close second that dances otherwise, the clauses it dances, and the figures told with their
+    /// detail.</summary>
+    public (LineReading? Best, LineReading? Other, List<Clause> Clauses, List<(Clause Figure, int From, int To)> Figures) Solve(List<Clause> clauses,
+        IReadOnlyList<LabelPlace> places)
     {
         LineSolver solver = new(state.Lexicon);
         List<(Clause, int, int)> figures = [];
@@ -29,8 +32,10 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                     continue;
                 }
 
-                int? named = clause.Amount ?? (clause.Head is { NamesAmount: true, Figures: [{ Rows.Count: 2 } figure, ..] } ? figure.TotalTurn.Amount.Floor : null);
-                if (named is > 0 && clause.Detail.FindAll(d => d.HasTurnWord || d.Amount is not null) is [{ IsTurnOnly: true, Amount: null, TurnTo: null } bare])
+                int? named = clause.Amount ?? (clause.Head is { NamesAmount: true, Figures: [{ Rows.Count: 2 } figure, ..] }
+                    ? figure.TotalTurn.Amount.Floor : null);
+                if (named is > 0 && clause.Detail.FindAll(d => d.HasTurnWord
+                    || d.Amount is not null) is [{ IsTurnOnly: true, Amount: null, TurnTo: null } bare])
                 {
                     // "pivot half left (R forward, turn)": the name says how far
                     bare.Amount = named;
@@ -69,13 +74,16 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                     }
                 }
 
-                if (best is { Fits: true } && Best(solver.Solve(clauses, places, state.Weight)).Best is { Fits: true } named && named.Rows.TrueForAll(r => r.Variant is null or { TurnAmountMissing: false, TurnDirectionMissing: false }) && named.DancesLike(best) && SamePlaces(named, best))
+                if (best is { Fits: true } && Best(solver.Solve(clauses, places, state.Weight)).Best is { Fits: true } named
+                    && named.Rows.TrueForAll(r => r.Variant is null or { TurnAmountMissing: false, TurnDirectionMissing: false })
+                    && named.DancesLike(best) && SamePlaces(named, best))
                 {
                     // the detail says just what the name says: the name stays
                     return (named, null, clauses, []);
                 }
 
-                if (figures.Exists(f => f.Item1.DetailAfterDash) && InsteadOfDetail(solver, clauses, places) is (LineReading listed, var listedOther, List<Clause> list)
+                if (figures.Exists(f => f.Item1.DetailAfterDash)
+                    && InsteadOfDetail(solver, clauses, places) is (LineReading listed, var listedOther, List<Clause> list)
                     && (best is not { Fits: true } || listed.Cost + 0.3 < best.Cost || !figures.TrueForAll(f => comparison.IsDetailOf(f, best))))
                 {
                     return (listed, listedOther, list, []);
@@ -106,12 +114,14 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             }
         }
 
-        if (plain is not { Fits: true } && clauses.Exists(c => c.DetailAfterDash) && InsteadOfDetail(solver, clauses, places) is (LineReading parted, var partedOther, List<Clause> parts))
+        if (plain is not { Fits: true } && clauses.Exists(c => c.DetailAfterDash)
+            && InsteadOfDetail(solver, clauses, places) is (LineReading parted, var partedOther, List<Clause> parts))
         {
             return (parted, partedOther, parts, figures);
         }
 
-        if (plain is not { Fits: true } && clauses.Count is > 1 and < 17 && WithoutRemarks(solver, clauses, places) is (LineReading clear, var clearOther, List<Clause> kept))
+        if (plain is not { Fits: true } && clauses.Count is > 1 and < 17
+            && WithoutRemarks(solver, clauses, places) is (LineReading clear, var clearOther, List<Clause> kept))
         {
             return (clear, clearOther, kept, figures);
         }
@@ -129,7 +139,8 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
 
                 (LineReading? rest, LineReading? restOther) = Best(solver.Solve(clauses.GetRange(cut, clauses.Count - cut), places, state.Weight));
                 // "make a quarter turn left and shuffle to the right, R side, L close, R side"
-                bool turnFirst = cut == 2 && clauses[0].IsTurnOnly && clauses[1].IsFigure && rest is { Turns: false } && first.Turns && clauses.GetRange(cut, clauses.Count - cut).TrueForAll(c => !c.IsFigure);
+                bool turnFirst = cut == 2 && clauses[0].IsTurnOnly && clauses[1].IsFigure && rest is { Turns: false } && first.Turns
+                    && clauses.GetRange(cut, clauses.Count - cut).TrueForAll(c => !c.IsFigure);
                 if (turnFirst && rest is { Fits: true, Cost: < 2 } && first.SameFeet(rest))
                 {
                     return (first with { SaidTwice = true }, firstOther, clauses.GetRange(0, cut), figures);
@@ -137,9 +148,12 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
 
                 bool nameFirst = cut == 1 && clauses[0].IsFigure;
                 bool nameLast = cut == clauses.Count - 1 && clauses[^1].IsFigure;
-                bool mayTurn = (nameFirst ? clauses[0] : clauses[^1]).Head is { Figures: var named } && named.Any(f => f.Amounts.Count > 0 || f.TurnedForms.Count > 0);
+                bool mayTurn = (nameFirst ? clauses[0] : clauses[^1]).Head is { Figures: var named }
+                    && named.Any(f => f.Amounts.Count > 0 || f.TurnedForms.Count > 0);
                 bool detailTurns = !mayTurn && rest is not null && (nameLast ? first.Turns && !rest.Turns : nameFirst && rest.Turns && !first.Turns);
-                if (rest is { Fits: true, Cost: < 2 } && first.SameFeet(rest) && !detailTurns && (nameFirst || nameLast || clauses.GetRange(cut, clauses.Count - cut).TrueForAll(c => c.IsFeetOnly || c.HasStyle || c.Times > 1)))
+                if (rest is { Fits: true, Cost: < 2 } && first.SameFeet(rest) && !detailTurns
+                    && (nameFirst || nameLast || clauses.GetRange(cut, clauses.Count - cut).TrueForAll(c => c.IsFeetOnly || c.HasStyle
+                    || c.Times > 1)))
                 {
                     bool detailLast = cut < clauses.Count - cut;
                     return detailLast && !first.Turns || rest.Turns && !first.Turns
@@ -152,8 +166,59 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         return (plain, second, clauses, figures);
     }
 
+    /// <summary>
+    /// Whether the detail that stands with a move says what is danced for it. A detail may be passed over only where the name says the same.
+    /// </summary>
+    public bool AgreesWithDetail(LineReading best, int index, Clause clause)
+    {
+        List<PlacedRow> rows = best.Rows.FindAll(r => r.Clause == index && !r.IsWith);
+        int first = best.Rows.FindIndex(r => r.Clause == index && !r.IsWith);
+        Weight weight = best.Rows.Take(Math.Max(0, first)).Where(r => !r.IsWith).Aggregate(state.Weight, (w, r) => r.Action.WeightAfter(w));
+        List<PlacedRow> feet = rows.FindAll(r => r.Action.Foot != ActingFoot.None);
+        if (feet.Exists(r => r.Action.Foot == ActingFoot.Both))
+        {
+            // "swivet: R toes right and L heel left": parts of feet, not steps
+            return true;
+        }
+
+        foreach (int count in (ReadOnlySpan<int>)[feet.Count, rows.Count])
+        {
+            LabelPlace[] places = [.. Enumerable.Range(0, count).Select(i => new LabelPlace("", i + 1, Counts.FromWhole(i), i > 0))];
+            List<PlacedRow>? told = new LineSolver(state.Lexicon).Solve(clause.Detail, places, weight).FirstOrDefault()?.Rows.FindAll(r => !r.IsWith
+                && r.Action.Foot != ActingFoot.None);
+            bool even = told?.Count == feet.Count;
+            if (told is null || Holds(told, feet, places: true) || Holds(feet, told, places: even))
+            {
+                // the one says all that the other says, and perhaps more
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether the second list has the actions of the first in their order.</summary>
+    private static bool Holds(List<PlacedRow> some, List<PlacedRow> all, bool places)
+    {
+        int found = 0;
+        foreach (PlacedRow row in all)
+        {
+            if (found < some.Count && some[found].Action.Foot == row.Action.Foot && (!places || SamePlace(some[found].Action, row.Action)))
+            {
+                found++;
+            }
+        }
+
+        return found == some.Count;
+    }
+
+    private static bool SamePlace(StepAction a, StepAction b)
+        => a.Direction == Direction.Unstated || b.Direction == Direction.Unstated || a.Turn.Sign != 0 || b.Turn.Sign != 0
+            || FigureComparison.Family(a.Direction) == FigureComparison.Family(b.Direction);
+
     /// <summary>"Heel strut R - L back - R out": the dash parts moves, and what follows the figure is no detail of it.</summary>
-    private (LineReading Best, LineReading? Other, List<Clause> Clauses)? InsteadOfDetail(LineSolver solver, List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    private (LineReading Best, LineReading? Other, List<Clause> Clauses)? InsteadOfDetail(LineSolver solver, List<Clause> clauses,
+        IReadOnlyList<LabelPlace> places)
     {
         List<Clause> list = [];
         foreach (Clause clause in clauses)
@@ -178,7 +243,8 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
     /// When there are more moves than counts: the reading without one or two remarks ("and put your weight on it", "feet apart").
     /// A remark on the weight must agree with where the weight is then.
     /// </summary>
-    private (LineReading Best, LineReading? Other, List<Clause> Clauses)? WithoutRemarks(LineSolver solver, List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    private (LineReading Best, LineReading? Other, List<Clause> Clauses)? WithoutRemarks(LineSolver solver, List<Clause> clauses,
+        IReadOnlyList<LabelPlace> places)
     {
         List<int> weak = Enumerable.Range(0, clauses.Count).Where(i => clauses[i].IsWeak).ToList();
         (LineReading Best, LineReading? Other, List<Clause> Clauses)? found = null;
@@ -279,6 +345,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
     {
         List<StepAction> a = [.. name.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).Select(r => r.Action)];
         List<StepAction> b = [.. detail.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).Select(r => r.Action)];
-        return a.Zip(b).All(p => p.Second.Direction == Direction.Unstated || FigureComparison.Family(p.First.Direction) == FigureComparison.Family(p.Second.Direction));
+        return a.Zip(b).All(p => p.Second.Direction == Direction.Unstated
+            || FigureComparison.Family(p.First.Direction) == FigureComparison.Family(p.Second.Direction));
     }
 }

@@ -83,7 +83,8 @@ internal sealed class ReadingQuestions(ReaderState state)
             {
                 ReportDirection(danced[row.Clause], row.Label);
             }
-            else if (row.Variant.Definition is { Conflict: not null, Others.Count: > 0, Rows.Count: > 1 } used && danced[row.Clause].IsFigure && danced[row.Clause].Detail.Count == 0 && row.Variant.Rows.Count >= used.Rows.Count && !row.Variant.TurnAmountMissing)
+            else if (row.Variant.Definition is { Conflict: not null, Others.Count: > 0, Rows.Count: > 1 } used && danced[row.Clause].IsFigure
+                && danced[row.Clause].Detail.Count == 0 && row.Variant.Rows.Count >= used.Rows.Count && !row.Variant.TurnAmountMissing)
             {
                 ReportOtherUse(used, danced[row.Clause], row.Label);
             }
@@ -133,13 +134,50 @@ internal sealed class ReadingQuestions(ReaderState state)
             if (foot || way)
             {
                 string words = state.Text.Substring(clause.Span.Start, clause.Span.Length);
-                state.Add(ReadingRules.WordsUnused.At(clause.Span, ("words", words), ("counts", label), ("unused", foot ? "foot" : "direction"), ("read", Phrasing.Describe(rows))));
+                state.Add(ReadingRules.WordsUnused.At(clause.Span, ("words", words), ("counts", label), ("unused", foot ? "foot" : "direction"),
+                    ("read", Phrasing.Describe(rows))));
+            }
+        }
+    }
+
+    /// <summary>A note on the weight that the reading does not follow: the weight is said to end on a foot, and it ends on the other.</summary>
+    public void WeightElsewhere(LineReading best, List<Clause> danced, string label)
+    {
+        Weight weight = state.Weight;
+        for (int at = 0; at < best.Rows.Count; at++)
+        {
+            PlacedRow row = best.Rows[at];
+            weight = row.IsWith ? weight : row.Action.WeightAfter(weight);
+            Clause clause = danced[row.Clause];
+            bool lastOfClause = !best.Rows.Skip(at + 1).Any(r => r.Clause == row.Clause);
+            if (lastOfClause && ((clause is { WeightNote: TermKind.WeightOn, WeightFoot: Foot on } && weight == on.Other().ToWeight())
+                || (clause.WeightNote == TermKind.WeightNone && !row.IsWith && row.Action.Effect == WeightEffect.Takes && clause.Times == 1)))
+            {
+                string words = state.Text.Substring(clause.Span.Start, clause.Span.Length);
+                state.Add(ReadingRules.WordsUnused.At(clause.Span, ("words", words), ("counts", label), ("unused", "weight"),
+                    ("read", Phrasing.Describe(best.Rows.FindAll(r => r.Clause == row.Clause)))));
+            }
+        }
+    }
+
+    /// <summary>A detail that is not danced, because the name it stands with fills the counts, and says something else.</summary>
+    public void DetailPassedOver(LineReading best, List<Clause> danced, string label, LineSearch search)
+    {
+        for (int i = 0; i < danced.Count; i++)
+        {
+            Clause clause = danced[i];
+            bool tellsMoves = clause.Detail.Count(d => d is { HasContent: true, IsAmp: false, IsFeetOnly: false }) > 1;
+            if (tellsMoves && best.Rows.Exists(r => r.Clause == i) && !search.AgreesWithDetail(best, i, clause))
+            {
+                TextSpan span = TextSpan.FromBounds(clause.Detail.Min(d => d.Start < 0 ? int.MaxValue : d.Start), clause.Detail.Max(d => d.End));
+                state.Add(ReadingRules.MoveLeftOut.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)));
             }
         }
     }
 
     /// <summary>Tells which words were taken for remarks, so that a move lost among them is seen.</summary>
-    public bool LeftOut(List<Clause> clauses, List<Clause> danced, List<(Clause Figure, int From, int To)> figures, LineReading best, TextSpan whole, string label)
+    public bool LeftOut(List<Clause> clauses, List<Clause> danced, List<(Clause Figure, int From, int To)> figures, LineReading best, TextSpan whole,
+        string label)
     {
         List<Clause> left = [];
         if (figures.Count == 0 && danced.Count < clauses.Count)
@@ -171,11 +209,28 @@ internal sealed class ReadingQuestions(ReaderState state)
     private static bool IsMoveOfItsOwn(Clause clause) => !clause.SaysEach && !clause.SaysFinish
         && (clause.Amount is not null || (clause.HasTurnWord && clause.TurnSide is not null)
             || clause.Head is { Verb: ActionKind.Step, Special: not "walk" } && clause.Feet.Count == 1
-            || clause.Head is { Verb: ActionKind.Rock or ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Kick or ActionKind.Hook or ActionKind.Flick or ActionKind.Stomp or ActionKind.Jump or ActionKind.Hop or ActionKind.Leap or ActionKind.Pivot or ActionKind.Unwind }
-            || clause.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Dig or ActionKind.Point or ActionKind.Kick or ActionKind.Hook or ActionKind.Stomp or ActionKind.Step }] }, ..] }
+            || clause.Head is
+            {
+                Verb: ActionKind.Rock or ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Kick or ActionKind.Hook
+                or ActionKind.Flick or ActionKind.Stomp or ActionKind.Jump or ActionKind.Hop or ActionKind.Leap or ActionKind.Pivot
+                or ActionKind.Unwind
+            }
+            || clause.Head is
+            {
+                Verb: null,
+                Figures: [
+                {
+                    Rows: [
+                        {
+                            Action.Kind: ActionKind.Touch or ActionKind.Dig or ActionKind.Point or ActionKind.Kick or ActionKind.Hook
+                or ActionKind.Stomp or ActionKind.Step
+                        }]
+                }, ..]
+            }
             || (clause is { Link: not Link.None, Head.Verb: ActionKind.Drop } && NamesHeelOrToe(clause.HeadText)));
 
-    private static bool NamesHeelOrToe(string words) => words.Contains("heel", StringComparison.OrdinalIgnoreCase) || words.Contains("toe", StringComparison.OrdinalIgnoreCase);
+    private static bool NamesHeelOrToe(string words) => words.Contains("heel", StringComparison.OrdinalIgnoreCase)
+        || words.Contains("toe", StringComparison.OrdinalIgnoreCase);
 
     // make, circle and swing are among the words of turning too, and often mean nothing
     private bool SaysTurn(Clause clause)
@@ -189,11 +244,20 @@ internal sealed class ReadingQuestions(ReaderState state)
 
     // "turn right knee in", "both heels turn to right": not the body
     private static bool TurnsPart(List<Clause> danced, int at)
-        => (at > 0 && danced[at].Link == Link.None && IsPart(danced[at - 1])) || (at + 1 < danced.Count && danced[at].LinkAfter == Link.None && IsPart(danced[at + 1]));
+        => (at > 0 && danced[at].Link == Link.None && IsPart(danced[at - 1]))
+            || (at + 1 < danced.Count && danced[at].LinkAfter == Link.None && IsPart(danced[at + 1]));
 
     private static bool IsPart(Clause clause) => clause.Part.Length > 0
-        || clause.Head?.Verb is ActionKind.PopKnee or ActionKind.RollKnee or ActionKind.Hitch or ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.FanToe or ActionKind.FanHeel
-        || clause.Head?.Figures is [{ Rows: [{ Action.Kind: ActionKind.PopKnee or ActionKind.RollKnee or ActionKind.SplitToes or ActionKind.SplitHeels or ActionKind.FanToe or ActionKind.FanHeel }, ..] }, ..];
+        || clause.Head?.Verb is ActionKind.PopKnee or ActionKind.RollKnee or ActionKind.Hitch or ActionKind.SwivelHeels or ActionKind.SwivelToes
+            or ActionKind.FanToe or ActionKind.FanHeel
+        || clause.Head?.Figures is [
+        {
+            Rows: [
+            {
+                Action.Kind: ActionKind.PopKnee or ActionKind.RollKnee or ActionKind.SplitToes
+            or ActionKind.SplitHeels or ActionKind.FanToe or ActionKind.FanHeel
+            }, ..]
+        }, ..];
 
     /// <summary>Sources differ on the name: the other use is offered.</summary>
     private void ReportOtherUse(StepDefinition used, Clause clause, string count)
@@ -236,8 +300,11 @@ internal sealed class ReadingQuestions(ReaderState state)
     private static bool UsesWay(List<PlacedRow> rows, Clause clause, Direction way)
     {
         Direction family = FigureComparison.Family(way);
-        bool told = way is Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind or Direction.LockBehind or Direction.LockFront || (way == Direction.Side && clause.DirSide is null);
+        bool told = way is Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind or Direction.LockBehind
+            or Direction.LockFront || (way == Direction.Side && clause.DirSide is null);
         Direction across = way == Direction.Forward ? Direction.CrossFront : way == Direction.Back ? Direction.CrossBehind : family;
-        return !told || rows.Exists(r => FigureComparison.Family(r.Action.Direction) == family || FigureComparison.Family(r.Action.Direction) == across || r.Action.Turn.Sign != 0 || r.Action.Direction == Direction.Unstated || r.Action.Foot is ActingFoot.Both or ActingFoot.None);
+        return !told || rows.Exists(r => FigureComparison.Family(r.Action.Direction) == family
+            || FigureComparison.Family(r.Action.Direction) == across || r.Action.Turn.Sign != 0 || r.Action.Direction == Direction.Unstated
+            || r.Action.Foot is ActingFoot.Both or ActingFoot.None);
     }
 }

@@ -10,7 +10,8 @@ namespace Scuff.Prose.Reading;
 internal sealed class RepeatReader(ReaderState state)
 {
     /// <summary>"Repeat 1-4 on the other foot": the moves of those counts again, mirrored when said or when only that is possible.</summary>
-    public LineContent? Read(List<Clause> clauses, IReadOnlyList<LabelPlace> places, TextSpan whole, int line, string label, List<(Facing Facing, TextSpan Span)> clocks)
+    public LineContent? Read(List<Clause> clauses, IReadOnlyList<LabelPlace> places, TextSpan whole, int line, string label,
+        List<(Facing Facing, TextSpan Span)> clocks)
     {
         if (places.Count == 0)
         {
@@ -19,7 +20,8 @@ internal sealed class RepeatReader(ReaderState state)
 
         Clause repeat = clauses.First(c => c.IsRepeat);
         bool mirrored = clauses.Any(c => c.IsMirrored);
-        Foot? leading = clauses.SelectMany(c => c.Feet).Select(f => (Foot?)f.Foot).FirstOrDefault() ?? clauses.Select(c => c.DirSide ?? c.TurnSide).FirstOrDefault(s => s is not null);
+        Foot? leading = clauses.SelectMany(c => c.Feet).Select(f => (Foot?)f.Foot).FirstOrDefault() ?? clauses.Select(c =>
+            c.DirSide ?? c.TurnSide).FirstOrDefault(s => s is not null);
         Counts length = LabelPlaces.EndOf(places.Max(p => p.Place)) - Counts.FromWhole(places[0].Place.Value.Floor);
         Counts from;
         List<WrittenLine> source = state.SectionLines;
@@ -39,7 +41,8 @@ internal sealed class RepeatReader(ReaderState state)
             Counts to = Counts.FromWhole(lastCount);
             if (to - from != length)
             {
-                state.Add(ReadingRules.MovesDoNotFit.At(whole, ("counts", label), ("labels", LabelPlaces.Many(length.Value.Floor, "count")), ("actions", LabelPlaces.Many((to - from).Value.Floor, "count"))).OnCount(LabelPlaces.FirstCount(places)));
+                state.Add(ReadingRules.MovesDoNotFit.At(whole, ("counts", label), ("labels", LabelPlaces.Many(length.Value.Floor, "count")),
+                    ("actions", LabelPlaces.Many((to - from).Value.Floor, "count"))).OnCount(LabelPlaces.FirstCount(places)));
                 length = Counts.Min(length, to - from);
             }
 
@@ -72,7 +75,9 @@ internal sealed class RepeatReader(ReaderState state)
             }
             else
             {
-                state.Add(ReadingRules.RepeatWithoutCounts.At(whole, ("taken", taken)).OnCount(LabelPlaces.FirstCount(places)) with { Severity = Severity.Hint });
+                state.Add(ReadingRules.RepeatWithoutCounts.At(whole,
+                    ("taken", taken)).OnCount(LabelPlaces.FirstCount(places)) with
+                { Severity = Severity.Hint });
             }
         }
 
@@ -111,14 +116,22 @@ internal sealed class RepeatReader(ReaderState state)
 
         if (RepeatedWay(clauses) is Direction towards)
         {
-            bool going = copied.SelectMany(m => m.Steps).All(s => s.Action.Traits.Stretches || s.Action.Direction is Direction.Forward or Direction.Back || s.Action.Foot == ActingFoot.None);
+            bool going = copied.SelectMany(m => m.Steps).All(s => s.Action.Traits.Stretches
+                || s.Action.Direction is Direction.Forward or Direction.Back || s.Action.Foot == ActingFoot.None);
             if (!going)
             {
                 return null;
             }
 
             // "the same going forward": the feet as before, the other way
-            copied = copied.ConvertAll(m => m with { Definition = null, Named = null, Steps = m.Steps.Select(s => s.Action.Direction is Direction.Forward or Direction.Back ? s with { Action = s.Action with { Direction = towards } } : s).ToValueList() });
+            copied = copied.ConvertAll(m =>
+                m with
+                {
+                    Definition = null,
+                    Named = null,
+                    Steps = m.Steps.Select(s => s.Action.Direction is Direction.Forward or Direction.Back
+                ? s with { Action = s.Action with { Direction = towards } } : s).ToValueList()
+                });
         }
         else if (clauses.Exists(c => c.Dir is not null && c.DirSide is null) || clauses.Exists(c => c.Amount is not null))
         {
@@ -158,5 +171,6 @@ internal sealed class RepeatReader(ReaderState state)
     }
 
     /// <summary>Forward or back, when the repeat is said to go that way.</summary>
-    private static Direction? RepeatedWay(List<Clause> clauses) => clauses.Select(c => c.Dir?.Direction).FirstOrDefault(d => d is Direction.Forward or Direction.Back);
+    private static Direction? RepeatedWay(List<Clause> clauses) =>
+        clauses.Select(c => c.Dir?.Direction).FirstOrDefault(d => d is Direction.Forward or Direction.Back);
 }

@@ -42,7 +42,8 @@ internal static class StylePhrases
         }
     }
 
-    private static bool Ends(TermKind kind) => kind is TermKind.Separator or TermKind.Then or TermKind.Join or TermKind.With or TermKind.Amp or TermKind.Open or TermKind.Close;
+    private static bool Ends(TermKind kind) => kind is TermKind.Separator or TermKind.Then or TermKind.Join or TermKind.With or TermKind.Amp
+        or TermKind.Open or TermKind.Close;
 
     /// <summary>The first thing named is above the hips, or is what a verb before it is done to; and no foot is named after it.</summary>
     private static bool IsOfArms(List<Term> terms, int start, int end)
@@ -53,7 +54,8 @@ internal static class StylePhrases
             Term term = terms[i];
             if (IsUpperBody(term))
             {
-                return terms.FindIndex(i, end - i, t => t.Kind is TermKind.Foot or TermKind.Amount or TermKind.WeightOn or TermKind.WeightBoth or TermKind.Clock) < 0
+                return terms.FindIndex(i, end - i, t => t.Kind is TermKind.Foot or TermKind.Amount or TermKind.WeightOn or TermKind.WeightBoth
+                    or TermKind.Clock) < 0
                     && (!IsArms(term) || verb || terms.FindIndex(i + 1, end - i - 1, t => t.Kind is TermKind.Move) > 0);
             }
 
@@ -63,8 +65,10 @@ internal static class StylePhrases
                     break;
                 case TermKind.Side when verb || (i + 1 < end && IsUpperBody(terms[i + 1])):
                     break;
-                case TermKind.Move when !verb && term.Meaning is { Figures.Count: 0 } or { Verb: ActionKind.Drag or ActionKind.Slide or ActionKind.Sweep }
-                    && term.Meaning.Verb is ActionKind.Drag or ActionKind.Slide or ActionKind.Sweep or ActionKind.Press or ActionKind.Drop or ActionKind.Flick or ActionKind.Step:
+                case TermKind.Move when !verb && term.Meaning is { Figures.Count: 0 }
+                    or { Verb: ActionKind.Drag or ActionKind.Slide or ActionKind.Sweep }
+                    && term.Meaning.Verb is ActionKind.Drag or ActionKind.Slide or ActionKind.Sweep or ActionKind.Press or ActionKind.Drop
+                        or ActionKind.Flick or ActionKind.Step:
                     verb = true;
                     break;
                 default:
@@ -75,6 +79,8 @@ internal static class StylePhrases
         return false;
     }
 
-    private static bool Names(string word) => word.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger" or "fingers" or "palm" or "palms" or "thumb" or "thumbs"
-        or "fist" or "fists" or "wrist" or "wrists" or "head" or "chin" or "eyes" or "chest" or "shoulder" or "shoulders" or "hat" or "brim" or "belt" or "rope" or "lasso" or "reins";
+    private static bool Names(string word) => word.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger"
+        or "fingers" or "palm" or "palms" or "thumb" or "thumbs"
+        or "fist" or "fists" or "wrist" or "wrists" or "head" or "chin" or "eyes" or "chest" or "shoulder" or "shoulders" or "hat" or "brim"
+            or "belt" or "rope" or "lasso" or "reins";
 }

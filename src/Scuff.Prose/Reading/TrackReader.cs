@@ -67,7 +67,8 @@ internal static class TrackReader
         if (lower.Contains("intro", StringComparison.Ordinal))
         {
             bool seconds = lower.Contains("sec", StringComparison.Ordinal) && !lower.Contains("count", StringComparison.Ordinal);
-            track = seconds ? track with { IntroSeconds = Number(lower) } : track with { Intro = Number(lower) is Ratio counts ? Counts.FromRatio(counts) : null };
+            track = seconds ? track with { IntroSeconds = Number(lower) }
+                : track with { Intro = Number(lower) is Ratio counts ? Counts.FromRatio(counts) : null };
             if (!seconds && lower.Contains("sec", StringComparison.Ordinal))
             {
                 int second = lower.IndexOf("count", StringComparison.Ordinal);

@@ -31,7 +31,18 @@ internal sealed class TurnVariants(Lexicon lexicon)
         {
             Turn turn = Turn.FromEighths(eighths ?? 0);
             StepAction spin = new(ActionKind.Pivot, standing!.Value.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Keeps, turn);
-            variants.Add(new Variant { Definition = definition, Named = standing, Rows = [new VariantRow(spin, Counts.Zero, false)], Cost = 0.05, FootNamed = true, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing, WeightStated = true });
+            variants.Add(new Variant
+            {
+                Definition = definition,
+                Named = standing,
+                Rows = [new VariantRow(spin, Counts.Zero, false)],
+                Cost = 0.05,
+                FootNamed = true,
+                StatedTurn = turn,
+                TurnDirectionMissing = missing,
+                TurnAmountMissing = amountMissing,
+                WeightStated = true
+            });
         }
 
         if (standing is Foot from)
@@ -52,25 +63,57 @@ internal sealed class TurnVariants(Lexicon lexicon)
                 cost += 0.5;
             }
 
-            variants.Add(new Variant { Definition = definition, Named = null, Rows = [new VariantRow(switchTurn, Counts.Zero, false)], Cost = cost, FootNamed = true, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing, WeightStated = stated });
+            variants.Add(new Variant
+            {
+                Definition = definition,
+                Named = null,
+                Rows = [new VariantRow(switchTurn, Counts.Zero, false)],
+                Cost = cost,
+                FootNamed = true,
+                StatedTurn = turn,
+                TurnDirectionMissing = missing,
+                TurnAmountMissing = amountMissing,
+                WeightStated = stated
+            });
             AddStepPivot(variants, clause, situation, from, turn, missing, amountMissing, afterStep);
             if (!afterStep && !keeps && !stated && !onStanding)
             {
                 // after a touch a pivot may stay on the standing foot as well: two readings
                 StepAction stay = switchTurn with { Foot = from.ToActingFoot(), Effect = WeightEffect.Keeps };
-                variants.Add(new Variant { Definition = definition, Named = null, Rows = [new VariantRow(stay, Counts.Zero, false)], Cost = 0.3, FootNamed = true, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing, Words = "turning on the standing foot" });
+                variants.Add(new Variant
+                {
+                    Definition = definition,
+                    Named = null,
+                    Rows = [new VariantRow(stay, Counts.Zero, false)],
+                    Cost = 0.3,
+                    FootNamed = true,
+                    StatedTurn = turn,
+                    TurnDirectionMissing = missing,
+                    TurnAmountMissing = amountMissing,
+                    Words = "turning on the standing foot"
+                });
             }
         }
         else
         {
             Turn turn = Turn.FromEighths(eighths ?? 0);
-            StepAction lost = new(ActionKind.Pivot, ActingFoot.None, Direction.InPlace, Contact.Ball, clause.WeightFoot is not null ? WeightEffect.Takes : WeightEffect.Unknown, turn);
+            StepAction lost = new(ActionKind.Pivot, ActingFoot.None, Direction.InPlace, Contact.Ball, clause.WeightFoot is not null
+                ? WeightEffect.Takes : WeightEffect.Unknown, turn);
             if (clause.WeightFoot is Foot w || named is not null && (w = named.Value) == named.Value)
             {
                 lost = lost with { Foot = (clause.WeightFoot ?? named)!.Value.ToActingFoot(), Effect = WeightEffect.Takes };
             }
 
-            variants.Add(new Variant { Definition = definition, Named = null, Rows = [new VariantRow(lost, Counts.Zero, false)], Cost = 0.2, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing });
+            variants.Add(new Variant
+            {
+                Definition = definition,
+                Named = null,
+                Rows = [new VariantRow(lost, Counts.Zero, false)],
+                Cost = 0.2,
+                StatedTurn = turn,
+                TurnDirectionMissing = missing,
+                TurnAmountMissing = amountMissing
+            });
         }
 
     }
@@ -88,7 +131,8 @@ internal sealed class TurnVariants(Lexicon lexicon)
         bool behind = false;
         for (PlacedRow? row = situation.Last; row is not null; row = row.Previous)
         {
-            if (row.Action.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Across or Direction.Behind or Direction.LockBehind or Direction.LockFront)
+            if (row.Action.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Across or Direction.Behind or Direction.LockBehind
+                or Direction.LockFront)
             {
                 crossing = row.Action.Foot.ToFoot();
                 behind = row.Action.Direction is Direction.CrossBehind or Direction.Behind or Direction.LockBehind;
@@ -118,6 +162,38 @@ internal sealed class TurnVariants(Lexicon lexicon)
 
         Turn turn = Turn.FromEighths(eighths ?? 0);
         bool stated = clause.WeightNote is not null || clause.Feet.Count > 0;
+        Foot? touched = situation.Last
+            is
+        {
+            Action:
+            {
+                Effect: WeightEffect.Keeps, Direction: Direction.Back, Kind: ActionKind.Touch or ActionKind.Tap
+            or ActionKind.Point
+            } laid
+        }
+            ? laid.Foot.ToFoot() : null;
+        if (touched is Foot back && crossing is null && !stated && turn.Sign > 0 == (back == Foot.Right))
+        {
+            // "toe back, unwind 1/2": the sources leave open on which foot it ends
+            foreach ((Foot on, double cost) in (ReadOnlySpan<(Foot, double)>)[(back, 0), (back.Other(), 0.05)])
+            {
+                StepAction either = new(ActionKind.Unwind, on.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn);
+                variants.Add(new Variant
+                {
+                    Definition = lexicon.Catalogue.Find("unwind"),
+                    Named = null,
+                    Rows = [new VariantRow(either, Counts.Zero, true)],
+                    Cost = cost,
+                    FootNamed = true,
+                    StatedTurn = turn,
+                    TurnDirectionMissing = missing,
+                    TurnAmountMissing = amountMissing,
+                });
+            }
+
+            return;
+        }
+
         Foot? end = clause.WeightFoot ?? (clause.Feet.Count > 0 ? clause.Feet[^1].Foot : crossing?.Other());
         StepAction action = clause.WeightNote == TermKind.WeightBoth || end is null
             ? new StepAction(ActionKind.Unwind, ActingFoot.Both, Direction.InPlace, Contact.Ball, WeightEffect.Shares, turn)
@@ -151,11 +227,20 @@ internal sealed class TurnVariants(Lexicon lexicon)
             rows.Add(new VariantRow(action, figure.Rows[i].At, false));
         }
 
-        variants.Add(new Variant { Definition = figure, Named = round, Rows = rows, Cost = cost, FootNamed = true, StatedTurn = Turn.FromEighths(round == Foot.Right ? 8 : -8) });
+        variants.Add(new Variant
+        {
+            Definition = figure,
+            Named = round,
+            Rows = rows,
+            Cost = cost,
+            FootNamed = true,
+            StatedTurn = Turn.FromEighths(round == Foot.Right ? 8 : -8)
+        });
     }
 
     /// <summary>"pivot 1/2 left" on two counts: a step of the free foot and the turn.</summary>
-    private void AddStepPivot(List<Variant> variants, Clause clause, Situation situation, Foot from, Turn turn, bool missing, bool amountMissing, bool afterStep)
+    private void AddStepPivot(List<Variant> variants, Clause clause, Situation situation, Foot from, Turn turn, bool missing, bool amountMissing,
+        bool afterStep)
     {
         Foot stepping = from.Other();
         if (clause.TurnSide is null && clause.Amount is not null)
@@ -166,11 +251,24 @@ internal sealed class TurnVariants(Lexicon lexicon)
         List<VariantRow> rows = [];
         for (int i = 0; i < Math.Max(1, clause.Times); i++)
         {
-            rows.Add(new VariantRow(new StepAction(ActionKind.Step, stepping.ToActingFoot(), Direction.Forward, Contact.Ball, WeightEffect.Takes), Counts.FromWhole(2 * i), false));
-            rows.Add(new VariantRow(new StepAction(ActionKind.Pivot, from.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn), Counts.FromWhole((2 * i) + 1), false));
+            rows.Add(new VariantRow(new StepAction(ActionKind.Step, stepping.ToActingFoot(), Direction.Forward, Contact.Ball, WeightEffect.Takes),
+                Counts.FromWhole(2 * i), false));
+            rows.Add(new VariantRow(new StepAction(ActionKind.Pivot, from.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn),
+                Counts.FromWhole((2 * i) + 1), false));
         }
 
         string entry = turn.Amount == 2 ? "pivot_quarter" : turn.Amount == 6 ? "pivot_three_quarter" : "pivot_half";
-        variants.Add(new Variant { Definition = lexicon.Catalogue.Find(entry), Named = stepping, Rows = rows, Cost = afterStep ? 0.4 : 0.1, FootNamed = clause.Feet.Count > 0, StatedTurn = turn, TurnDirectionMissing = missing, TurnAmountMissing = amountMissing });
+        variants.Add(new Variant
+        {
+            Definition = lexicon.Catalogue.Find(entry),
+            Named = stepping,
+            Rows = rows,
+            Cost = afterStep ? 0.4
+            : 0.1,
+            FootNamed = clause.Feet.Count > 0,
+            StatedTurn = turn,
+            TurnDirectionMissing = missing,
+            TurnAmountMissing = amountMissing
+        });
     }
 }

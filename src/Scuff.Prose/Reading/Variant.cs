@@ -26,6 +26,9 @@ internal sealed class Variant
 
     public bool Accompanies { get; init; }
 
+    /// <summary>How many counts her words say it takes, or null.</summary>
+    public int? Lasts { get; set; }
+
     /// <summary>An action beside the move before, ahead of the rows; or null.</summary>
     public VariantRow? Beside { get; init; }
 

@@ -16,19 +16,23 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     /// <summary>All variants of one clause in a situation.</summary>
     public List<Variant> Make(Clause clause, Clause? previous, Clause? next, Situation situation)
     {
-        bool recoverFollows = next?.Head?.Verb is ActionKind.Recover or ActionKind.Shift || next?.WeightNote is TermKind.WeightOn || next is { Head: null, Dir.Direction: Direction.Forward or Direction.Back or Direction.InPlace or Direction.Home };
+        bool recoverFollows = next?.Head?.Verb is ActionKind.Recover or ActionKind.Shift || next?.WeightNote is TermKind.WeightOn
+            || next is { Head: null, Dir.Direction: Direction.Forward or Direction.Back or Direction.InPlace or Direction.Home };
         recoverFollows &= !clause.HeadText.Contains("rec", StringComparison.OrdinalIgnoreCase);
         List<Variant> variants = [];
         _next = next;
         _figures.Next = next;
         _figures.RecoverFollows = recoverFollows;
-        if (clause.TurnSide is null && clause.DirSide is Foot turnedTo && clause.Head is not null && (clause.Head.Verb is ActionKind.Pivot or ActionKind.Unwind || clause.Head.Figures.Any(f => f.TotalTurn.Sign != 0 && f.NamedBy is NamedBy.FirstFoot && VariantParts.IsStepAndPivot(f))))
+        if (clause.TurnSide is null && clause.DirSide is Foot turnedTo && clause.Head is not null
+            && (clause.Head.Verb is ActionKind.Pivot or ActionKind.Unwind
+            || clause.Head.Figures.Any(f => f.TotalTurn.Sign != 0 && f.NamedBy is NamedBy.FirstFoot && VariantParts.IsStepAndPivot(f))))
         {
             clause.TurnSide = turnedTo;
         }
 
         bool slapsBody = clause.Head?.Verb == ActionKind.Slap && clause.HasStyle
-            && !(clause.Feet.Count == 1 && (clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase) || clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase)));
+            && !(clause.Feet.Count == 1 && (clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase)
+                || clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase)));
         if (clause.Head is { Figures.Count: > 0 } figure && !slapsBody)
         {
             foreach (StepDefinition definition in figure.Figures)
@@ -40,7 +44,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     continue;
                 }
 
-                if (clause.Head.Verb is ActionKind.Drag or ActionKind.Slide && definition.Rows.Count > 1 && clause.Dir?.Direction is Direction.Together or Direction.In or Direction.Up)
+                if (clause.Head.Verb is ActionKind.Drag or ActionKind.Slide && definition.Rows.Count > 1
+                    && clause.Dir?.Direction is Direction.Together or Direction.In or Direction.Up)
                 {
                     // "slide right up to left": the foot that slides goes to the other
                     continue;
@@ -49,7 +54,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 if (OneFootOf(clause, definition) is ActionKind fanned)
                 {
                     // "right toes out": one foot fans
-                    AddFootMoves(variants, clause, lexicon.Verbs.Usual(fanned) with { Direction = definition.Rows[0].Action.Direction }, FootRule.Any, [(clause.Feet[0].Foot, true)], situation, 0);
+                    AddFootMoves(variants, clause, lexicon.Verbs.Usual(fanned) with { Direction = definition.Rows[0].Action.Direction },
+                        FootRule.Any, [(clause.Feet[0].Foot, true)], situation, 0);
                     continue;
                 }
 
@@ -63,13 +69,22 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 foreach (OtherReading other in definition.Others)
                 {
                     // "lock step" is danced on 1&2 as well as on 1-3
-                    if (other.Words.StartsWith("quick", StringComparison.Ordinal) && other.Id is string id && lexicon.Catalogue.Find(id) is StepDefinition quick)
+                    if (other.Words.StartsWith("quick", StringComparison.Ordinal) && other.Id is string id
+                        && lexicon.Catalogue.Find(id) is StepDefinition quick)
                     {
                         _figures.AddFigure(variants, clause, quick, situation, 0.2);
                     }
                 }
 
-                bool paddle = definition.Rows is [{ Action.Kind: ActionKind.Press }, { Action.Kind: ActionKind.Pivot }] && situation.Last is { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Direction: Direction.Forward or Direction.Unstated } };
+                bool paddle = definition.Rows is [{ Action.Kind: ActionKind.Press }, { Action.Kind: ActionKind.Pivot }]
+                    && situation.Last is
+                    {
+                        Action:
+                        {
+                            Kind: ActionKind.Step, Effect: WeightEffect.Takes,
+                            Direction: Direction.Forward or Direction.Unstated
+                        }
+                    };
                 if ((VariantParts.IsStepAndPivot(definition) || paddle) && clause.Head.Verb is null)
                 {
                     // "step R forward, half pivot left": the step is written out already
@@ -95,10 +110,30 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         return variants;
     }
 
-    private static bool IsPlacing(Clause clause, StepDefinition definition)
-        => definition.Rows.Count == 1 && definition.Rows[0].Action.Kind == ActionKind.Hold && clause.Feet.Count == 1 && (clause.Dir is not null || clause.Part.Length > 0);
+    /// <summary>"Touch R side, together, touch L side, together": the first together was a step, and so is the second.</summary>
+    private static bool SteppedBefore(PlacedRow? last) =>
+        last is
+        {
+            Action: { Effect: WeightEffect.Keeps } touched,
+            Previous:
+            {
+                Action: { Kind: ActionKind.Step, Direction: Direction.Together or Direction.Home } closed,
+                Previous.Action: { Effect: WeightEffect.Keeps } first
+            }
+        }
+        && first.Kind == touched.Kind && first.Foot == closed.Foot && closed.Foot != touched.Foot;
 
-    private static ActionKind? OneFootOf(Clause clause, StepDefinition definition) => definition.Rows.Count == 1 && clause.Feet.Count == 1 && !clause.BothFeet
+    /// <summary>"In front" after a side step, or "front" after behind and side: across the other foot.</summary>
+    private static bool IsInFront(string words, PlacedRow? last) => words.Equals("in front", StringComparison.OrdinalIgnoreCase)
+        || (words.Equals("front", StringComparison.OrdinalIgnoreCase)
+            && last?.Previous is { Action: { Kind: ActionKind.Step, Direction: Direction.CrossBehind } });
+
+    private static bool IsPlacing(Clause clause, StepDefinition definition)
+        => definition.Rows.Count == 1 && definition.Rows[0].Action.Kind == ActionKind.Hold && clause.Feet.Count == 1
+            && (clause.Dir is not null || clause.Part.Length > 0);
+
+    private static ActionKind? OneFootOf(Clause clause, StepDefinition definition) => definition.Rows.Count == 1 && clause.Feet.Count == 1
+        && !clause.BothFeet
         ? definition.Rows[0].Action.Kind switch
         {
             ActionKind.SplitToes => ActionKind.FanToe,
@@ -110,7 +145,11 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     /// <summary>Arms, hips and the like may be made beside a step and take no count of their own.</summary>
     private static void AddBeside(List<Variant> variants, Clause clause, Situation situation)
     {
-        Variant? body = variants.Find(v => v.Rows.Count > 0 && !v.Accompanies && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee or ActionKind.Snap or ActionKind.Clap or ActionKind.Slap or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind is ActionKind.Hitch or ActionKind.Bounce && clause.IsWith)));
+        Variant? body = variants.Find(v => v.Rows.Count > 0 && !v.Accompanies
+            && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody
+            or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee or ActionKind.Snap
+            or ActionKind.Clap or ActionKind.Slap or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide
+            && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind is ActionKind.Hitch or ActionKind.Bounce && clause.IsWith)));
         if (body is null)
         {
             return;
@@ -122,16 +161,31 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             if (clause.Link is not Link.Hard)
             {
                 // "step R back sweeping L": the sweep rides on the step
-                variants.Add(new Variant { Definition = body.Definition, Named = body.Named, Rows = [body.Rows[0]], Cost = body.Cost + 0.25, Accompanies = true });
+                variants.Add(new Variant
+                {
+                    Definition = body.Definition,
+                    Named = body.Named,
+                    Rows = [body.Rows[0]],
+                    Cost = body.Cost + 0.25,
+                    Accompanies = true
+                });
             }
 
             return;
         }
 
-        if (body.Rows.Count > 1 && clause.Link is not Link.Hard && clause.TimesStated && body.Rows[0].Action.Kind is ActionKind.Bump or ActionKind.RollHips)
+        if (body.Rows.Count > 1 && clause.Link is not Link.Hard && clause.TimesStated
+            && body.Rows[0].Action.Kind is ActionKind.Bump or ActionKind.RollHips)
         {
             // "step R to side and bump hips twice": the first bump rides on the step
-            variants.Add(new Variant { Definition = body.Definition, Named = null, Rows = [.. body.Rows.Skip(1)], Cost = body.Cost + 0.3, Beside = body.Rows[0] });
+            variants.Add(new Variant
+            {
+                Definition = body.Definition,
+                Named = null,
+                Rows = [.. body.Rows.Skip(1)],
+                Cost = body.Cost + 0.3,
+                Beside = body.Rows[0]
+            });
         }
 
         bool arms = body.Rows[0].Action.Kind == ActionKind.Arms;
@@ -166,20 +220,34 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             case ActionKind.Hold:
                 variants.Add(Body(clause, StepAction.Hold, 0, stretches: true));
                 return;
-            case ActionKind.Slap when clause.Feet.Count == 1 && (clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase) || clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase)):
+            case ActionKind.Slap when clause.Feet.Count == 1
+                && (clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase)
+                || clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase)):
                 // the foot whose boot is slapped is lifted to the hand
-                AddFootMoves(variants, clause, new StepAction(ActionKind.Slap, ActingFoot.None, Direction.Unstated, Contact.Air, WeightEffect.Keeps), FootRule.Free, [(clause.Feet[0].Foot, true)], situation, 0);
+                AddFootMoves(variants, clause, new StepAction(ActionKind.Slap, ActingFoot.None, Direction.Unstated, Contact.Air, WeightEffect.Keeps),
+                    FootRule.Free, [(clause.Feet[0].Foot, true)], situation, 0);
                 return;
             case ActionKind.Clap or ActionKind.Snap or ActionKind.Slap:
                 AddAccompaniment(variants, clause, verb);
                 return;
         }
 
+        bool swayed = verb is ActionKind.Sway && clause.Link is Link.Soft && clause.Feet.Count == 1
+            && situation.Last is { IsWith: false, Action: { Kind: ActionKind.Step, Direction: Direction.Side or Direction.Out } aside }
+                && aside.Foot.ToFoot() == clause.Feet[0].Foot;
+        if (swayed)
+        {
+            // "step R to side and sway R": how the step is made
+            variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0.3 });
+        }
+
         StepAction usual = lexicon.Verbs.Usual(verb);
         FootRule rule = verb == ActionKind.Dip ? FootRule.Standing : ActionTraits.Of(verb).FootRule;
-        bool ofBoth = verb is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist or ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.Bounce or ActionKind.Click
+        bool ofBoth = verb is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist or ActionKind.SplitHeels
+            or ActionKind.SplitToes or ActionKind.Bounce or ActionKind.Click
             || (verb is ActionKind.Jump && clause.Feet.Count == 0);
-        bool ofBody = verb is ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.Arms || (verb is ActionKind.Dip && clause.Feet.Count == 0);
+        bool ofBody = verb is ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder
+            or ActionKind.Arms || (verb is ActionKind.Dip && clause.Feet.Count == 0);
         if (ofBoth || ofBody || clause.BothFeet)
         {
             // "both shoulders", "both hands" are no feet
@@ -199,8 +267,10 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         string special = clause.Head.Special;
-        bool placed = verb == ActionKind.Step && special == "step" && clause.HeadText.Length > 2 && clause.HeadText[..3].ToLowerInvariant() is "put" or "pla" or "bri" or "set" or "pos";
-        bool strut = verb == ActionKind.Step && clause.Part is "heel" or "toe" or "ball" && _next?.Head?.Verb == ActionKind.Drop && (_next.Feet.Count == 0 || clause.Feet.Count == 0 || _next.Feet[0].Foot == clause.Feet[0].Foot);
+        bool placed = verb == ActionKind.Step && special == "step" && clause.HeadText.Length > 2
+            && clause.HeadText[..3].ToLowerInvariant() is "put" or "pla" or "bri" or "set" or "pos";
+        bool strut = verb == ActionKind.Step && clause.Part is "heel" or "toe" or "ball" && _next?.Head?.Verb == ActionKind.Drop
+            && (_next.Feet.Count == 0 || clause.Feet.Count == 0 || _next.Feet[0].Foot == clause.Feet[0].Foot);
         if (strut)
         {
             // "step R toe forward, drop heel": the weight comes with the drop
@@ -208,14 +278,16 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             usual = lexicon.Verbs.Usual(verb);
         }
 
-        if (placed && !strut && clause.Part is "heel" or "heels" or "toe" or "toes" && clause.Dir?.Direction is not (Direction.Together or Direction.Home or Direction.Down or Direction.InPlace))
+        if (placed && !strut && clause.Part is "heel" or "heels" or "toe" or "toes"
+            && clause.Dir?.Direction is not (Direction.Together or Direction.Home or Direction.Down or Direction.InPlace))
         {
             // "put the right heel forward" is a touch of the heel
             AddVerbless(variants, clause, previous, situation);
             return;
         }
 
-        if (verb == ActionKind.Recover && clause is { Dir.Direction: Direction.Together or Direction.Home or Direction.CrossFront or Direction.CrossBehind, Feet.Count: 1 })
+        if (verb == ActionKind.Recover
+            && clause is { Dir.Direction: Direction.Together or Direction.Home or Direction.CrossFront or Direction.CrossBehind, Feet.Count: 1 })
         {
             // "replace R beside L" puts the foot there
             verb = ActionKind.Step;
@@ -227,14 +299,23 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             usual = usual with { Direction = Direction.Forward };
         }
 
-        if (verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Press && clause.Part is "heel" or "heels" && clause.Head.Verb is not ActionKind.Press)
+        if (verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Press && clause.Part is "heel" or "heels"
+            && clause.Head.Verb is not ActionKind.Press)
         {
             verb = ActionKind.Dig;
-            usual = usual with { Kind = ActionKind.Dig, Contact = Contact.Heel, Direction = clause.Dir is null ? Direction.Forward : usual.Direction };
+            usual = usual with
+            {
+                Kind = ActionKind.Dig,
+                Contact = Contact.Heel,
+                Direction = clause.Dir is null ? Direction.Forward
+                : usual.Direction
+            };
         }
 
-        bool falls = situation.Last is not { Action: { Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig } } on || (clause.Feet.Count == 1 && on.Action.Foot.ToFoot() != clause.Feet[0].Foot);
-        if (verb is ActionKind.Drop && falls && clause.Feet.Count == 1 && (clause.Diagonal || clause.Dir?.Direction is Direction.Forward or Direction.Back or Direction.Side))
+        bool falls = situation.Last is not { Action: { Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig } } on
+            || (clause.Feet.Count == 1 && on.Action.Foot.ToFoot() != clause.Feet[0].Foot);
+        if (verb is ActionKind.Drop && falls && clause.Feet.Count == 1
+            && (clause.Diagonal || clause.Dir?.Direction is Direction.Forward or Direction.Back or Direction.Side))
         {
             // "heel down in front": it is put there, not lowered
             bool heel = clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase);
@@ -255,7 +336,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         List<(Foot Foot, bool Named)> feet = FeetOf(clause, rule, situation, verb);
         AddFootMoves(variants, clause, usual, rule, feet, situation, 0, special is "walk" or "run" ? lexicon.Catalogue.Find(special + "_one") : null);
 
-        if (verb == ActionKind.Step && situation.Weight == Weight.Shared && clause.Dir is null && clause.Feet is [{ IsCertain: false, IsWord: true } word] && special is not ("walk" or "run"))
+        if (verb == ActionKind.Step && situation.Weight == Weight.Shared && clause.Dir is null
+            && clause.Feet is [{ IsCertain: false, IsWord: true } word] && special is not ("walk" or "run"))
         {
             // both feet are free: "step right" may be the right foot, or the left foot to the right
             List<Variant> across = [];
@@ -282,7 +364,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             }
 
             Foot rocking = one.Rows[0].Action.Foot.ToFoot() ?? foot.Foot;
-            StepAction recover = new(ActionKind.Recover, rocking.Other().ToActingFoot(), Direction.InPlace, Contact.Flat, WeightEffect.Takes, one.Rows[0].Action.Turn);
+            StepAction recover = new(ActionKind.Recover, rocking.Other().ToActingFoot(), Direction.InPlace, Contact.Flat, WeightEffect.Takes,
+                one.Rows[0].Action.Turn);
             variants.Add(new Variant
             {
                 Definition = lexicon.Catalogue.Find(RockEntry(one.Rows[0].Action.Direction)) ?? one.Definition,
@@ -322,7 +405,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             }
         }
 
-        if (feet.Count == 0 && verb == ActionKind.Drop && situation.Last is { Action: { Effect: WeightEffect.Keeps } laid } && laid.Foot.ToFoot() is Foot lowered && laid.Kind is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig)
+        if (feet.Count == 0 && verb == ActionKind.Drop && situation.Last is { Action: { Effect: WeightEffect.Keeps } laid }
+            && laid.Foot.ToFoot() is Foot lowered && laid.Kind is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig)
         {
             feet.Add((lowered, true));
         }
@@ -332,7 +416,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             feet.Add((swaySide, true));
         }
 
-        if (feet.Count == 1 && clause.Feet.Count == 1 && clause.Feet[0].MayBeReference && clause.Reference is null && rule == FootRule.Free && situation.Weight.StandingFoot() == feet[0].Item1)
+        if (feet.Count == 1 && clause.Feet.Count == 1 && clause.Feet[0].MayBeReference && clause.Reference is null && rule == FootRule.Free
+            && situation.Weight.StandingFoot() == feet[0].Item1)
         {
             // "cross over left" with the weight on the left: the right crosses over it
             feet[0] = (feet[0].Item1.Other(), false);
@@ -341,7 +426,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         return feet;
     }
 
-    private void AddFootMoves(List<Variant> variants, Clause clause, StepAction usual, FootRule rule, List<(Foot Foot, bool Named)> feet, Situation situation, double cost, StepDefinition? definition = null)
+    private void AddFootMoves(List<Variant> variants, Clause clause, StepAction usual, FootRule rule, List<(Foot Foot, bool Named)> feet,
+        Situation situation, double cost, StepDefinition? definition = null)
     {
         definition ??= lexicon.Verbs.Definition(usual.Kind);
         int times = Math.Max(1, clause.Times);
@@ -366,13 +452,22 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             Foot? next = rule switch
             {
                 FootRule.Standing => situation.Weight.StandingFoot(),
-                FootRule.Any when usual.Kind is ActionKind.FanToe or ActionKind.FanHeel or ActionKind.RollKnee or ActionKind.PopKnee => VariantParts.NextFoot(situation),
+                FootRule.Any when usual.Kind is ActionKind.FanToe or ActionKind.FanHeel or ActionKind.RollKnee or ActionKind.PopKnee =>
+                    VariantParts.NextFoot(situation),
                 _ => VariantParts.NextFoot(situation),
             };
             if (next is null)
             {
-                StepAction lost = usual with { Foot = ActingFoot.None, Effect = usual.Effect == WeightEffect.Keeps ? WeightEffect.Keeps : WeightEffect.Unknown, Direction = VariantParts.DirectionOf(clause, null, usual.Direction, usual.Kind) };
-                variants.Add(Finish(clause, lexicon.Verbs.Definition(usual.Kind), null, [new VariantRow(WithTurn(clause, lost, out bool noDirection), Counts.Zero, lost.Traits.Stretches)], cost, false, false, noDirection));
+                StepAction lost = usual with
+                {
+                    Foot = ActingFoot.None,
+                    Effect = usual.Effect == WeightEffect.Keeps ? WeightEffect.Keeps
+                    : WeightEffect.Unknown,
+                    Direction = VariantParts.DirectionOf(clause, null, usual.Direction, usual.Kind)
+                };
+                variants.Add(Finish(clause, lexicon.Verbs.Definition(usual.Kind), null,
+                    [new VariantRow(WithTurn(clause, lost, out bool noDirection), Counts.Zero, lost.Traits.Stretches)], cost, false, false,
+                    noDirection));
                 return;
             }
 
@@ -396,7 +491,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
             named &= isNamed;
             StepAction action = usual with { Foot = foot.ToActingFoot() };
-            Direction direction = usual.Kind is ActionKind.Recover or ActionKind.Shift ? Direction.InPlace : VariantParts.DirectionOf(clause, foot, usual.Direction, usual.Kind);
+            Direction direction = usual.Kind is ActionKind.Recover or ActionKind.Shift ? Direction.InPlace
+                : VariantParts.DirectionOf(clause, foot, usual.Direction, usual.Kind);
             action = action with
             {
                 Direction = foot == Foot.Right ? direction : clause.Dir is null ? direction.Mirrored() : direction,
@@ -433,12 +529,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         variants.Add(Finish(clause, definition, feet[0].Foot, rows, total, named, weightStated, missing));
-        if (rows.Count == 1 && rows[0].Action is { Turn.Sign: not 0, Effect: WeightEffect.Takes, Kind: ActionKind.Step } turned && clause.Dir?.Direction is null or Direction.Forward && turned.Foot.ToFoot() is Foot stepping)
+        if (rows.Count == 1 && rows[0].Action is { Turn.Sign: not 0, Effect: WeightEffect.Takes, Kind: ActionKind.Step } turned
+            && clause.Dir?.Direction is null or Direction.Forward && turned.Foot.ToFoot() is Foot stepping)
         {
             // "step R turn 1/2 left" on two counts
             VariantRow step = rows[0] with { Action = turned with { Turn = Turn.None, Direction = Direction.Forward } };
-            StepAction pivot = new(ActionKind.Pivot, stepping.Other().ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turned.Turn);
-            variants.Add(Finish(clause, lexicon.Verbs.Definition(usual.Kind), stepping, [step, new VariantRow(pivot, Counts.One, false)], total + 0.3, named, weightStated, missing));
+            StepAction pivot = new(ActionKind.Pivot, stepping.Other().ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes,
+                turned.Turn);
+            variants.Add(Finish(clause, lexicon.Verbs.Definition(usual.Kind), stepping, [step, new VariantRow(pivot, Counts.One, false)],
+                total + 0.3, named, weightStated, missing));
         }
     }
 
@@ -448,7 +547,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         return eighths is Ratio turn ? action with { Turn = Turn.FromEighths(turn) } : action;
     }
 
-    private static Variant Finish(Clause clause, StepDefinition? definition, Foot? named, List<VariantRow> rows, double cost, bool footNamed, bool weightStated, bool directionMissing)
+    private static Variant Finish(Clause clause, StepDefinition? definition, Foot? named, List<VariantRow> rows, double cost, bool footNamed,
+        bool weightStated, bool directionMissing)
     {
         Turn? stated = clause.Amount is null || rows.Count == 0 ? null : rows[0].Action.Turn;
         return new Variant
@@ -484,7 +584,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
         Variant own = Body(clause, action, clause.Link is Link.Hard ? 0.1 : clause.Link is Link.None ? 0.2 : 0.4, stretches: false);
         variants.Add(Named(own, lexicon.Verbs.Definition(kind)));
-        variants.Add(new Variant { Definition = lexicon.Verbs.Definition(kind), Named = null, Rows = [new VariantRow(action, Counts.Zero, false)], Cost = clause.Link is Link.Hard ? 0.3 : 0.1, Accompanies = true });
+        variants.Add(new Variant
+        {
+            Definition = lexicon.Verbs.Definition(kind),
+            Named = null,
+            Rows = [new VariantRow(action, Counts.Zero, false)],
+            Cost = clause.Link is Link.Hard ? 0.3 : 0.1,
+            Accompanies = true
+        });
     }
 
     private static Variant Named(Variant variant, StepDefinition? definition) => new()
@@ -512,7 +619,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
         if (ways.Count == 0)
         {
-            ways.Add(clause.DirSide is Foot side ? (side == Foot.Right ? Direction.Right : Direction.Left) : clause.Dir?.Direction ?? (usual.Direction is Direction.Right ? Direction.Unstated : usual.Direction));
+            ways.Add(clause.DirSide is Foot side ? (side == Foot.Right ? Direction.Right : Direction.Left)
+                : clause.Dir?.Direction ?? (usual.Direction is Direction.Right ? Direction.Unstated : usual.Direction));
         }
 
         int times = ways.Count > 1 ? 1 : Math.Max(1, clause.Times);
@@ -536,7 +644,11 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             bool last = i == Math.Max(ways.Count, times) - 1;
             if (clause.WeightNote == TermKind.WeightOn && clause.WeightFoot is Foot weighted && (both || situation.Weight != weighted.ToWeight()))
             {
-                action = action with { Effect = last ? (weighted == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight) : both ? WeightEffect.Shares : WeightEffect.Keeps };
+                action = action with
+                {
+                    Effect = last ? (weighted == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight) : both
+                    ? WeightEffect.Shares : WeightEffect.Keeps
+                };
             }
 
             if (i == 0)
@@ -603,10 +715,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        if (clause.BothFeet && clause.Part.Length == 0 && clause.Dir is { Direction: Direction.Out or Direction.In } && clause.Feet.Count == 2 && clause.Feet[0].Foot != clause.Feet[1].Foot)
+        if (clause.BothFeet && clause.Part.Length == 0 && clause.Dir is { Direction: Direction.Out or Direction.In } && clause.Feet.Count == 2
+            && clause.Feet[0].Foot != clause.Feet[1].Foot)
         {
             // "feet apart R, L": one after the other
-            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Step), FootRule.Free, FeetOf(clause, FootRule.Free, situation, ActionKind.Step), situation, 0);
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Step), FootRule.Free,
+                FeetOf(clause, FootRule.Free, situation, ActionKind.Step), situation, 0);
             return;
         }
 
@@ -623,7 +737,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         ActionKind? inherited = previous?.Head?.Verb ?? previous?.Inherited;
-        if (inherited is ActionKind.Jump && clause.Feet.Count == 0 && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Together or Direction.Home)
+        if (inherited is ActionKind.Jump && clause.Feet.Count == 0
+            && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Together or Direction.Home)
         {
             // "jump out, in"
             clause.Inherited = inherited;
@@ -631,7 +746,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        if (inherited is ActionKind.FanToe or ActionKind.FanHeel && clause.Feet.Count == 0 && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home)
+        if (inherited is ActionKind.FanToe or ActionKind.FanHeel && clause.Feet.Count == 0
+            && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home)
         {
             // "R toe fan out, in"
             clause.Inherited = inherited;
@@ -640,24 +756,40 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        if (inherited is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Bump or ActionKind.Twist or ActionKind.Sway or ActionKind.Swivel && clause.Part.Length == 0
-            && (clause.IsFeetOnly || clause.Dir?.Direction is Direction.Centre or Direction.Home || (inherited is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel && clause.Feet.Count == 0 && clause.Dir?.Direction is Direction.Back or Direction.In or Direction.Together) || (clause.Feet.Count == 0 && clause.DirSide is not null)))
+        if (inherited is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Bump or ActionKind.RollHips or ActionKind.Twist
+            or ActionKind.Sway or ActionKind.Swivel && clause.Part.Length == 0
+            && (clause.IsFeetOnly || clause.Dir?.Direction is Direction.Centre or Direction.Home
+                || (inherited is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel && clause.Feet.Count == 0
+                && clause.Dir?.Direction is Direction.Back or Direction.In or Direction.Together)
+                || (clause.Feet.Count == 0 && clause.DirSide is not null)))
         {
             // "swivel heels right, centre, right, centre"
             clause.Inherited = inherited;
             if (inherited == ActionKind.Sway)
             {
-                AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Sway), FootRule.Any, FeetOf(clause, FootRule.Any, situation, ActionKind.Sway), situation, 0);
+                AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Sway), FootRule.Any,
+                    FeetOf(clause, FootRule.Any, situation, ActionKind.Sway), situation, 0);
             }
             else
             {
-                AddBodyMove(variants, clause, inherited.Value, lexicon.Verbs.Usual(inherited.Value), inherited != ActionKind.Bump, situation);
+                AddBodyMove(variants, clause, inherited.Value, lexicon.Verbs.Usual(inherited.Value),
+                    inherited is not (ActionKind.Bump or ActionKind.RollHips), situation);
             }
 
             return;
         }
 
-        bool previousGesture = inherited is ActionKind.Touch or ActionKind.Point or ActionKind.Kick or ActionKind.Tap or ActionKind.Dig
+        if (inherited is ActionKind.Stomp && clause.IsFeetOnly)
+        {
+            // "stomp L, then R"
+            clause.Inherited = inherited;
+            StepAction stomp = lexicon.Verbs.Usual(ActionKind.Stomp);
+            AddFootMoves(variants, clause, stomp, FootRule.Free, FeetOf(clause, FootRule.Free, situation, ActionKind.Stomp), situation, 0);
+            return;
+        }
+
+        bool goesOn = previous is { Dir: not null } or { Inherited: not null } or { Part.Length: > 0 } or { Diagonal: true };
+        bool previousGesture = goesOn && inherited is ActionKind.Touch or ActionKind.Point or ActionKind.Kick or ActionKind.Tap or ActionKind.Dig
             || (inherited is null && previous is { Head: null, Part: "heel" or "toe" });
         List<(Foot, bool)> feet = FeetOf(clause, FootRule.Free, situation, ActionKind.Step);
         if (clause.Part is "heel" or "toe" or "heels" or "toes" && clause.Dir?.Direction is not Direction.Down)
@@ -670,7 +802,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
         if (clause.Part is "heel" or "toe" or "heels" or "toes" && clause.Dir?.Direction is Direction.Down)
         {
-            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Drop) with { Effect = WeightEffect.Takes, Contact = Contact.Flat }, FootRule.Free, feet, situation, 0);
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.Drop) with { Effect = WeightEffect.Takes, Contact = Contact.Flat },
+                FootRule.Free, feet, situation, 0);
             return;
         }
 
@@ -679,7 +812,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        if (clause is { Amount: 8, HasTurnWord: true, Feet.Count: 2, TurnSide: Foot round } && clause.Dir?.Direction is null or Direction.Forward or Direction.Back
+        if (clause is { Amount: 8, HasTurnWord: true, Feet.Count: 2, TurnSide: Foot round }
+            && clause.Dir?.Direction is null or Direction.Forward or Direction.Back
             && lexicon.Catalogue.Find(clause.Dir?.Direction == Direction.Back ? "full_turn_back" : "full_turn_forward") is StepDefinition fullTurn)
         {
             // "full turn left travelling forward R, L": half on each step
@@ -691,8 +825,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         double bare = clause.HasStyle && clause.Feet.Count == 0 && clause.Part.Length == 0 ? 0.6 : 0;
         bool sameFoot = clause.Feet.Count == 0 || (previous is { Feet.Count: > 0 } && clause.Feet[0].Foot == previous.Feet[^1].Foot);
         StepAction step = lexicon.Verbs.Usual(ActionKind.Step);
-        if (clause is { Dir.Direction: Direction.Forward, Feet.Count: 1 } && clause.DirText.Equals("in front", StringComparison.OrdinalIgnoreCase)
-            && situation.Last is { Action: { Kind: ActionKind.Step, Direction: Direction.Side } aside } && aside.Foot.ToFoot() == clause.Feet[0].Foot.Other())
+        if (clause is { Dir.Direction: Direction.Forward, Feet.Count: 1 } && IsInFront(clause.DirText, situation.Last)
+            && situation.Last is { Action: { Kind: ActionKind.Step, Direction: Direction.Side } aside }
+                && aside.Foot.ToFoot() == clause.Feet[0].Foot.Other())
         {
             // "R to side, L behind, R to side, L in front": across the other foot
             clause.Dir = clause.Dir with { Direction = Direction.CrossFront };
@@ -714,10 +849,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         {
             bool goingBack = situation.Last?.Action.Direction is Direction.Back or Direction.DiagonalBack;
             Clause locked = clause;
-            locked.Dir = clause.Dir with { Direction = clause.Dir.Direction == Direction.LockFront || goingBack ? Direction.LockFront : Direction.LockBehind };
+            locked.Dir = clause.Dir with
+            {
+                Direction = clause.Dir.Direction == Direction.LockFront || goingBack ? Direction.LockFront
+                : Direction.LockBehind
+            };
         }
 
-        if (previousGesture && sameFoot && clause.Feet.Count == 0 && inherited is ActionKind gesture && direction is Direction.Side or Direction.Forward or Direction.Back or Direction.In or Direction.Out)
+        if (previousGesture && sameFoot && clause.Feet.Count == 0 && inherited is ActionKind gesture
+            && direction is Direction.Side or Direction.Forward or Direction.Back or Direction.In or Direction.Out)
         {
             StepAction usual = lexicon.Verbs.Usual(gesture);
             clause.Inherited = gesture;
@@ -725,7 +865,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        bool unclear = previousGesture && sameFoot && clause.Feet.Count == 0 && inherited is ActionKind.Touch or ActionKind.Tap && direction is Direction.Together or Direction.Home;
+        bool unclear = previousGesture && sameFoot && clause.Feet.Count == 0 && inherited is ActionKind.Touch or ActionKind.Tap
+            && direction is Direction.Together or Direction.Home && !SteppedBefore(situation.Last);
         AddFootMoves(variants, clause, step, FootRule.Free, feet, situation, bare);
         if (inherited is ActionKind.Rock && clause.Feet.Count <= 1 && direction is Direction.Forward or Direction.Back or Direction.Side)
         {

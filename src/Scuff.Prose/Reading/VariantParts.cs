@@ -70,7 +70,8 @@ internal static class VariantParts
     public static Direction DirectionOf(Clause clause, Foot? acting, Direction usual, ActionKind kind)
     {
         bool weightless = kind is ActionKind.Touch or ActionKind.Point or ActionKind.Tap or ActionKind.Kick or ActionKind.Flick or ActionKind.Hook
-            or ActionKind.Hitch or ActionKind.Dig or ActionKind.Scuff or ActionKind.Brush or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide;
+            or ActionKind.Hitch or ActionKind.Dig or ActionKind.Scuff or ActionKind.Brush or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag
+                or ActionKind.Slide;
         bool across = clause.DirSide is Foot side && acting is Foot foot && side != foot;
         if (clause.Diagonal)
         {
@@ -142,6 +143,8 @@ internal static class VariantParts
     }
 
     /// <summary>Whether a figure is a step and a turn on both feet, whose turn is named by its direction.</summary>
-    public static bool IsStepAndPivot(StepDefinition definition) => definition.Rows.Count == 2 && definition.Rows[0].Action.Turn.Sign == 0 && definition.Rows[0].Action.Effect == WeightEffect.Takes
-        && definition.Rows[1].Action.Turn.Sign != 0 && definition.Rows[1].Foot == RelativeFoot.Other && definition.Rows[1].Action.Kind is ActionKind.Recover or ActionKind.Pivot || definition.Id == "military_turn";
+    public static bool IsStepAndPivot(StepDefinition definition) => definition.Rows.Count == 2 && definition.Rows[0].Action.Turn.Sign == 0
+        && definition.Rows[0].Action.Effect == WeightEffect.Takes
+        && definition.Rows[1].Action.Turn.Sign != 0 && definition.Rows[1].Foot == RelativeFoot.Other
+            && definition.Rows[1].Action.Kind is ActionKind.Recover or ActionKind.Pivot || definition.Id == "military_turn";
 }

@@ -10,7 +10,8 @@ internal static class Inflections
         int space = phrase.IndexOf(' ', StringComparison.Ordinal);
         string first = space < 0 ? phrase : phrase[..space];
         string rest = space < 0 ? "" : phrase[space..];
-        if (first.Length < 3 || first.EndsWith("ing", StringComparison.Ordinal) || first.EndsWith('s') && first is not "press" and not "cross" || first is "heel" or "toe" or "knee" or "hip" or "shoulder" or "weight" or "back")
+        if (first.Length < 3 || first.EndsWith("ing", StringComparison.Ordinal) || first.EndsWith('s') && first is not "press" and not "cross"
+            || first is "heel" or "toe" or "knee" or "hip" or "shoulder" or "weight" or "back")
         {
             yield break;
         }
@@ -62,7 +63,8 @@ internal static class Inflections
         {
             yield return word[..^1];
         }
-        else if (IsConsonant(word[^1]) && IsVowel(word[^2]) && word.Length <= 7 && word[^1] is not ('w' or 'y' or 'x') && (word.Length < 3 || !IsVowel(word[^3])))
+        else if (IsConsonant(word[^1]) && IsVowel(word[^2]) && word.Length <= 7 && word[^1] is not ('w' or 'y' or 'x')
+            && (word.Length < 3 || !IsVowel(word[^3])))
         {
             yield return word + word[^1];
             yield return word;

@@ -223,7 +223,10 @@ internal sealed class Lexicon
                 continue;
             }
 
-            if (node.Meaning is not null && !(footInside && (node.Meaning.Kind != TermKind.Move || node.Meaning.IsComposable || (node.Meaning.Verb is null && !node.Meaning.Figures.Any(f => f.Rows.Count > 1)))) && !(plain && node.Meaning.IsComposable && node.Meaning.Verb is null))
+            if (node.Meaning is not null && !(footInside
+                && (node.Meaning.Kind != TermKind.Move || node.Meaning.IsComposable
+                || (node.Meaning.Verb is null && !node.Meaning.Figures.Any(f => f.Rows.Count > 1))))
+                && !(plain && node.Meaning.IsComposable && node.Meaning.Verb is null))
             {
                 best = (node.Meaning, i - at + 1);
             }
@@ -239,7 +242,8 @@ internal sealed class Lexicon
         bool footFollows = oneWord && IsFoot(tokens[last + 1].Text);
         bool wayFollows = oneWord && Word(tokens[last].Text)?.Verb is not null && Word(tokens[last + 1].Text)?.Kind is TermKind.Dir;
         bool turnFollows = oneWord && (tokens[last + 1].Kind == WordTokenKind.Fraction || Word(tokens[last + 1].Text)?.Kind is TermKind.Amount);
-        bool nameFollows = oneWord && tokens[last + 1].Kind == WordTokenKind.Word && LongestHere(tokens, last, false) is ({ Kind: TermKind.Move, Figures: { Count: > 0 } named }, > 1) && named.All(f => f.Rows.Count > 1);
+        bool nameFollows = oneWord && tokens[last + 1].Kind == WordTokenKind.Word
+            && LongestHere(tokens, last, false) is ({ Kind: TermKind.Move, Figures: { Count: > 0 } named }, > 1) && named.All(f => f.Rows.Count > 1);
         bool ownFoot = at > 0 && IsFoot(tokens[at - 1].Text);
         return footFollows || wayFollows || turnFollows || nameFollows || ownFoot;
     }
@@ -308,10 +312,23 @@ internal sealed class Lexicon
                     Add(form, new Meaning(TermKind.Size) { Value = value == "small" ? -1 : 1 });
                     break;
                 case "join":
-                    Add(form, new Meaning(value switch { "amp" => TermKind.Amp, "then" => TermKind.Then, "with" => TermKind.With, _ => TermKind.Join }));
+                    Add(form, new Meaning(value switch
+                    {
+                        "amp" => TermKind.Amp,
+                        "then" => TermKind.Then,
+                        "with" => TermKind.With,
+                        _ => TermKind.Join
+                    }));
                     break;
                 case "weight":
-                    Add(form, new Meaning(value switch { "on" => TermKind.WeightOn, "none" => TermKind.WeightNone, "both" => TermKind.WeightBoth, _ => TermKind.WeightTakes }));
+                    Add(form, new Meaning(value switch
+                    {
+                        "on" => TermKind.WeightOn,
+                        "none" => TermKind.WeightNone,
+                        "both" =>
+                        TermKind.WeightBoth,
+                        _ => TermKind.WeightTakes
+                    }));
                     break;
                 case "times":
                     Add(form, new Meaning(TermKind.Times) { Value = int.Parse(value, System.Globalization.CultureInfo.InvariantCulture) });
@@ -386,8 +403,11 @@ internal sealed class Lexicon
         foreach (string name in names)
         {
             bool amount = name.Contains("quarter", StringComparison.Ordinal) || name.Contains("half", StringComparison.Ordinal)
-                || name.Contains("full", StringComparison.Ordinal) || name.Contains("1/", StringComparison.Ordinal) || name.Contains("3/4", StringComparison.Ordinal);
-            bool composable = name.Contains(' ', StringComparison.Ordinal) && name.Split(' ').All(w => Word(w) is { Kind: not (TermKind.Style or TermKind.Filler) } or { Kind: TermKind.Style } && Word(w) is not { Kind: TermKind.Move, Verb: null });
+                || name.Contains("full", StringComparison.Ordinal) || name.Contains("1/", StringComparison.Ordinal)
+                    || name.Contains("3/4", StringComparison.Ordinal);
+            bool composable = name.Contains(' ', StringComparison.Ordinal)
+                && name.Split(' ').All(w => Word(w) is { Kind: not (TermKind.Style or TermKind.Filler) } or { Kind: TermKind.Style }
+                && Word(w) is not { Kind: TermKind.Move, Verb: null });
             Meaning meaning = new(TermKind.Move) { Figures = [definition], NamesAmount = amount, IsComposable = composable };
             Add(name, meaning);
             foreach (string other in Inflections.OfName(name))

@@ -50,8 +50,11 @@ internal static class TermReader
                 // a number inside a figure's name is a name; a plain number is not
                 TextSpan span = TextSpan.FromBounds(token.Span.Start, tokens[at + used - 1].Span.End);
                 WordToken slip = tokens.GetRange(at, used).Find(t => t.IsCorrected);
-                WordToken inside = meaning.Kind == TermKind.Move && used > 2 ? tokens.GetRange(at + 1, used - 2).Find(t => t.Text is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt") : default;
-                if (inside.Text is not null && inside.Span == tokens[at + 1].Span && lexicon.Word(token.Text) is { Kind: TermKind.Amount, Value: < 8 } amount)
+                WordToken inside = meaning.Kind == TermKind.Move && used > 2
+                    ? tokens.GetRange(at + 1, used - 2).Find(t => t.Text is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt")
+                    : default;
+                if (inside.Text is not null && inside.Span == tokens[at + 1].Span
+                    && lexicon.Word(token.Text) is { Kind: TermKind.Amount, Value: < 8 } amount)
                 {
                     // "quarter left chassé right": the side between belongs to the turn, so this is no name
                     terms.Add(new Term(amount, token.Span, token.Text));
@@ -59,8 +62,15 @@ internal static class TermReader
                     continue;
                 }
 
-                if (used > 1 && meaning.Kind == TermKind.Move && terms.Count > 1 && terms[^1].Kind is TermKind.Side or TermKind.Foot && terms[^2] is { Kind: TermKind.Move, Meaning: { Verb: not null } } && (terms.Count == 2 || terms[^3].Kind is not (TermKind.Side or TermKind.Foot) || (terms.Count > 3 && terms[^4].Kind is TermKind.Amount or TermKind.Turn))
-                    && lexicon.Word(token.Text) is { Kind: TermKind.Dir, Side: null, Direction: Stance.Direction.Forward or Stance.Direction.Back or Stance.Direction.Side } way
+                if (used > 1 && meaning.Kind == TermKind.Move && terms.Count > 1 && terms[^1].Kind is TermKind.Side or TermKind.Foot
+                    && terms[^2] is { Kind: TermKind.Move, Meaning: { Verb: not null } }
+                    && (terms.Count == 2 || terms[^3].Kind is not (TermKind.Side or TermKind.Foot)
+                    || (terms.Count > 3 && terms[^4].Kind is TermKind.Amount or TermKind.Turn))
+                    && lexicon.Word(token.Text) is
+                    {
+                        Kind: TermKind.Dir, Side: null, Direction: Stance.Direction.Forward or Stance.Direction.Back
+                        or Stance.Direction.Side
+                    } way
                     && lexicon.Longest(tokens, at + 1, plain) is ({ Kind: TermKind.Move }, int rest) && rest == used - 1)
                 {
                     // "stepping left back shuffle right forward": the place belongs to the step that has none yet
@@ -138,6 +148,13 @@ internal static class TermReader
         JoinSlashed(tokens);
         for (int i = tokens.Count - 1; i >= 0; i--)
         {
+            if (tokens[i].Text == "t" && i > 0 && tokens[i - 1].Kind == WordTokenKind.Fraction)
+            {
+                // "1/4 T L"
+                tokens[i] = tokens[i] with { Text = "turn" };
+                continue;
+            }
+
             if (tokens[i].Kind == WordTokenKind.Word && lexicon.StandsFor(tokens[i].Text) is IReadOnlyList<string> words)
             {
                 WordToken token = tokens[i];
@@ -147,7 +164,8 @@ internal static class TermReader
                     tokens.Insert(i, token with { Text = words[k], SpaceBefore = k > 0 || token.SpaceBefore });
                 }
             }
-            else if (tokens[i].Kind == WordTokenKind.Word && !lexicon.KnowsWord(tokens[i].Text) && !IsFeet(tokens[i].Text) && tokens[i].Text.Length > 2)
+            else if (tokens[i].Kind == WordTokenKind.Word && !lexicon.KnowsWord(tokens[i].Text) && !IsFeet(tokens[i].Text)
+                && tokens[i].Text.Length > 2)
             {
                 WordToken token = tokens[i];
                 if (token.Text[0] is 'r' or 'l' && lexicon.StandsFor(token.Text[1..]) is IReadOnlyList<string> glued)
@@ -199,8 +217,10 @@ internal static class TermReader
                 return null;
             }
 
-            if (word is not ("stays" or "stay" or "still" or "remains" or "remain" or "again" or "is" or "now" or "on" or "onto" or "to" or "the" or "your" or "at" or "in" or "ends" or "ending" or "end" or "finishing" or "finishes" or "finish"
-                or "up" or "back" or "over" or "kept" or "being" or "firmly" or "mostly" or "all" or "should" or "be" or "must" or "staying" or "will" or "remaining" or "always" or "then" or "lands" or "goes" or "comes"))
+            if (word is not ("stays" or "stay" or "still" or "remains" or "remain" or "again" or "is" or "now" or "on" or "onto" or "to" or "the"
+                or "your" or "at" or "in" or "ends" or "ending" or "end" or "finishing" or "finishes" or "finish"
+                or "up" or "back" or "over" or "kept" or "being" or "firmly" or "mostly" or "all" or "should" or "be" or "must" or "staying"
+                    or "will" or "remaining" or "always" or "then" or "lands" or "goes" or "comes"))
             {
                 return null;
             }
@@ -227,8 +247,16 @@ internal static class TermReader
             if (tokens[i].Text is "weight" or "wt")
             {
                 int end = i + 1;
-                while (end < tokens.Count && end < i + 4 && tokens[end].Text is "on" or "it" or "change" or "onto" or "to" or "yet" or "transfer" or "the" or "at" or "this" or "time" or "that" or "down")
+                while (end < tokens.Count && end < i + 4 && tokens[end].Text is "on" or "it" or "change" or "onto" or "to" or "yet" or "transfer"
+                    or "the" or "at" or "this" or "time" or "that" or "down")
                 {
+                    end++;
+                }
+
+                if (end < tokens.Count && tokens[end - 1].Text is "on" or "onto" or "the"
+                    && tokens[end].Text is "r" or "l" or "right" or "left" or "rf" or "lf")
+                {
+                    // "no weight on the right": the foot of the move it stands with
                     end++;
                 }
 
@@ -264,7 +292,8 @@ internal static class TermReader
             case WordTokenKind.Fraction:
                 terms.Add(new Term(new Meaning(TermKind.Amount) { Value = token.Value }, token.Span, token.Text));
                 return 1;
-            case WordTokenKind.Number when at + 1 < tokens.Count && tokens[at + 1].Text is "oclock" or "o'clock" or "h" && token.Value is >= 1 and <= 12:
+            case WordTokenKind.Number when at + 1 < tokens.Count && tokens[at + 1].Text is "oclock" or "o'clock" or "h"
+                && token.Value is >= 1 and <= 12:
                 TextSpan clock = TextSpan.FromBounds(token.Span.Start, tokens[at + 1].Span.End);
                 terms.Add(new Term(new Meaning(TermKind.Clock) { Value = token.Value % 12 * 2 / 3 }, clock, text[clock.Start..clock.End]));
                 return 2;
@@ -344,7 +373,8 @@ internal static class TermReader
             string first = word[..i];
             string second = word[i..];
             bool firstIsFoot = i == 1 && first is "r" or "l";
-            if ((firstIsFoot || i >= 4 || first is "rf" or "lf" or "toe") && second.Length >= 4 && lexicon.Word(first) is Meaning a && lexicon.Word(second) is Meaning b
+            if ((firstIsFoot || i >= 4 || first is "rf" or "lf" or "toe") && second.Length >= 4 && lexicon.Word(first) is Meaning a
+                && lexicon.Word(second) is Meaning b
                 && a.Kind is TermKind.Move or TermKind.Side or TermKind.Foot or TermKind.Dir or TermKind.Turn or TermKind.Part
                 && b.Kind is TermKind.Move or TermKind.Dir or TermKind.Side)
             {

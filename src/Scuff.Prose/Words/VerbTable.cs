@@ -47,5 +47,6 @@ internal sealed class VerbTable
     /// <summary>The primitive as the right foot dances it when nothing more is said.</summary>
     public StepAction Usual(ActionKind kind) => _rows.TryGetValue(kind, out StepAction? row)
         ? row
-        : new StepAction(kind, ActingFoot.Right, Direction.Unstated, kind is ActionKind.Kick or ActionKind.Hitch ? Contact.Air : Contact.Ball, WeightEffect.Keeps);
+        : new StepAction(kind, ActingFoot.Right, Direction.Unstated, kind is ActionKind.Kick or ActionKind.Hitch ? Contact.Air
+            : Contact.Ball, WeightEffect.Keeps);
 }

@@ -122,7 +122,8 @@ internal static class WordScanner
             int minutes = ((text[stop + 1] - '0') * 10) + (text[stop + 2] - '0');
             if (number is >= 1 and <= 12 && ((number % 12 * 60) + minutes) % 90 == 0)
             {
-                return new WordToken(WordTokenKind.Clock, text[at..(stop + 3)], ((number % 12 * 60) + minutes) / 90, TextSpan.FromBounds(at, stop + 3), space);
+                return new WordToken(WordTokenKind.Clock, text[at..(stop + 3)], ((number % 12 * 60) + minutes) / 90,
+                    TextSpan.FromBounds(at, stop + 3), space);
             }
         }
 
@@ -186,7 +187,8 @@ internal static class WordScanner
         return null;
     }
 
-    private static int? ToEighths(int upper, int lower) => lower is 2 or 4 or 8 && upper is >= 1 and <= 32 && upper * 8 / lower <= 32 ? upper * 8 / lower : null;
+    private static int? ToEighths(int upper, int lower) => lower is 2 or 4 or 8 && upper is >= 1 and <= 32 && upper * 8 / lower <= 32
+        ? upper * 8 / lower : null;
 
     private static int Digits(string text, ref int at, int end)
     {
@@ -196,6 +198,7 @@ internal static class WordScanner
             at++;
         }
 
-        return int.TryParse(text.AsSpan(start, at - start), NumberStyles.None, CultureInfo.InvariantCulture, out int value) ? Math.Min(value, LargestNumber) : LargestNumber;
+        return int.TryParse(text.AsSpan(start, at - start), NumberStyles.None, CultureInfo.InvariantCulture, out int value)
+            ? Math.Min(value, LargestNumber) : LargestNumber;
     }
 }

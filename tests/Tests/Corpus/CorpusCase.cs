@@ -62,7 +62,24 @@ internal sealed record CorpusCase(string File, string Manner, int Line, string S
     }
 
     /// <summary>Reads the words and compares.</summary>
-    public (Outcome Outcome, string Got, string Why) Run()
+    public (Outcome Outcome, string Got, string Why) Run() => PlanFrame.Of(Start) is PlanFrame frame ? RunIn(frame) : RunSteps();
+
+    /// <summary>Reads sentences about walls, tags and the order of parts, put under a dance they can be about.</summary>
+    private (Outcome Outcome, string Got, string Why) RunIn(PlanFrame frame)
+    {
+        Draft draft = DanceReader.Read(frame.With(Texts));
+        string asked = string.Join(" | ", draft.Report.Complaints.Where(d => d.Severity >= Severity.Warning).Select(d => d.Rule.Id + ": " + d.Message));
+        string got = frame.Told(draft.Dance);
+        bool same = got == Want;
+        if (Want.StartsWith('?') || (same && asked.Length == 0))
+        {
+            return (asked.Length > 0 || same ? Outcome.Right : Outcome.Wrong, got, asked.Length > 0 || same ? "" : "a question was wanted");
+        }
+
+        return (asked.Length > 0 ? Outcome.Asked : Outcome.Wrong, got, asked);
+    }
+
+    private (Outcome Outcome, string Got, string Why) RunSteps()
     {
         bool leftFree = Start.StartsWith("L free", StringComparison.Ordinal);
         bool both = Start.StartsWith("both", StringComparison.Ordinal);

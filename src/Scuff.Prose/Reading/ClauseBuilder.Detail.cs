@@ -1,0 +1,310 @@
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Steps;
+
+namespace Scuff.Prose.Reading;
+
+// Brackets, and what stands after the name of a figure.
+internal sealed partial class ClauseBuilder
+{
+    /// <summary>A bracket: a clock time or a note is passed over; a detail belongs to the figure before it.</summary>
+    private void Bracket(ref int at)
+    {
+        int close = at + 1;
+        int depth = 1;
+        while (close < _end)
+        {
+            depth += _terms[close].Kind switch { TermKind.Open => 1, TermKind.Close => -1, _ => 0 };
+            if (depth == 0)
+            {
+                break;
+            }
+
+            close++;
+        }
+
+        int contentStart = at + 1;
+        if (close == contentStart + 1 && _terms[contentStart].Kind == TermKind.Number && Last().HasContent)
+        {
+            // "(3)": the count again
+            Last().Cover(_terms[Math.Min(close, _end - 1)].Span);
+            at = close;
+            return;
+        }
+
+        if (contentStart < close && _terms[contentStart].Text.ToLowerInvariant() is "or" or "alternatively" && Last().HasContent)
+        {
+            // "drag (or slide)": the first word stands
+            Last().HasStyle = true;
+            Last().Cover(_terms[Math.Min(close, _end - 1)].Span);
+            at = close;
+            return;
+        }
+
+        DropCounts(contentStart, close);
+        List<Clause> inner = Build(contentStart, close);
+        bool opens = !_current.HasContent && close + 1 < _end && IsContent(_terms[close + 1].Kind);
+        Clause owner = opens ? _current : Last();
+        List<Clause> moves = inner.Where(c => c.HasContent && !c.IsAmp).ToList();
+        if (moves.Count(m => m.Head is not { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }) < 2 && owner.HasContent)
+        {
+            // "(forward, head up)": arms and looks beside one word on the place
+            moves.RemoveAll(m => m.Head is { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] });
+        }
+
+        bool hasClock = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind == TermKind.Clock);
+        TakeWeightNote(owner, contentStart, close);
+
+        for (int i = contentStart; i < close; i++)
+        {
+            if (_terms[i].Kind == TermKind.Times && owner.Times == 1)
+            {
+                owner.Times = Math.Clamp(_terms[i].Meaning.Value, 1, 8);
+                owner.TimesStated = true;
+            }
+        }
+
+        bool ofWeight = Enumerable.Range(contentStart, close - contentStart).Any(i =>
+            _terms[i].Kind is TermKind.WeightOn or TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth);
+        if (moves.Count > 0 && !hasClock && !(ofWeight && moves.Count == 1))
+        {
+            int rows = owner.Head is { Figures.Count: > 0 } ? owner.Head.Figures[0].Rows.Count : 1;
+            if (moves.Count == 1 && moves[0].IsFeetOnly && owner.Amount is not null && owner.TurnSide is null)
+            {
+                owner.TurnSide = moves[0].Feet[0].Foot;
+            }
+            else if (moves.Count == 1 && moves[0].IsFeetOnly)
+            {
+                owner.Feet.AddRange(moves[0].Feet);
+            }
+            else if (moves.Count == 1 && moves[0].IsTurnOnly)
+            {
+                if (owner.Amount is null)
+                {
+                    owner.Amount = moves[0].Amount;
+                    owner.TurnSide ??= moves[0].TurnSide;
+                }
+            }
+            else if (moves.Count == 1 && moves[0].Head is { Verb: ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide }
+                && owner.HasContent)
+            {
+                moves[0].Link = Link.Soft;
+                moves[0].IsWith = true;
+                if (_current.HasContent)
+                {
+                    Close(Link.Soft);
+                }
+
+                _clauses.Add(moves[0]);
+            }
+            else if (moves.Count == 1 && moves[0].Head
+                is { Verb: ActionKind.Clap or ActionKind.Snap or ActionKind.Slap or ActionKind.Bump or ActionKind.Shimmy or ActionKind.Hold })
+            {
+                moves[0].Link = Link.Soft;
+                if (_current.HasContent)
+                {
+                    Close(Link.Soft);
+                }
+
+                _clauses.Add(moves[0]);
+            }
+            else if ((moves.Count > 1 || rows > 1 || (owner.Head is null && owner.Dir is null)) && !owner.IsAmp)
+            {
+                if (owner.HasContent || _clauses.Count > 0)
+                {
+                    owner.Detail.AddRange(inner.Where(c => c.HasContent || c.Unknown.Count > 0));
+                }
+                else
+                {
+                    _clauses.AddRange(inner);
+                }
+            }
+            else if (moves[0].Dir is not null && moves[0].Head is null && moves[0].Feet.Count == 0
+                && owner.Head?.Verb is ActionKind.Clap or ActionKind.Snap or ActionKind.Hold)
+            {
+                // "step R, clap, step L, clap (forward)": where the steps go
+                foreach (Clause step in _clauses.Where(c => c.Head?.Verb is ActionKind.Step && c.Dir is null))
+                {
+                    step.Dir = moves[0].Dir;
+                    step.DirSide ??= moves[0].DirSide;
+                }
+            }
+            else if (owner.Dir is null && moves[0].Dir is not null && moves[0].Head is null)
+            {
+                owner.Dir = moves[0].Dir;
+                owner.DirSide ??= moves[0].DirSide;
+            }
+        }
+
+        owner.HasStyle = true;
+        at = close;
+        if (close < _end)
+        {
+            owner.Cover(_terms[close].Span);
+        }
+
+        _pending = _current.HasContent ? _pending : Link.Hard;
+    }
+
+    /// <summary>Counts inside a bracket ("[5 side, 6 behind]") say again what the label says.</summary>
+    private void DropCounts(int start, int end)
+    {
+        List<int> numbers = [];
+        for (int i = start; i < end; i++)
+        {
+            if (_terms[i].Kind == TermKind.Number)
+            {
+                numbers.Add(i);
+            }
+        }
+
+        foreach (int i in numbers)
+        {
+            if (i + 1 < end && _terms[i + 1].Text is "=")
+            {
+                // "(2 = behind)"
+                _terms[i] = _terms[i] with { Meaning = new Meaning(TermKind.Filler) };
+                _terms[i + 1] = _terms[i + 1] with { Meaning = new Meaning(TermKind.Filler) };
+            }
+        }
+
+        bool counting = numbers.Count >= 2
+            && numbers.Zip(numbers.Skip(1)).All(p => _terms[p.Second].Meaning.Value == _terms[p.First].Meaning.Value + 1L);
+        if (counting)
+        {
+            foreach (int i in numbers)
+            {
+                _terms[i] = _terms[i] with { Meaning = new Meaning(TermKind.Filler) };
+            }
+        }
+    }
+
+    /// <summary>A note on the weight in brackets: "(no weight)", "(weight on L)".</summary>
+    private void TakeWeightNote(Clause owner, int start, int end)
+    {
+        for (int i = start; i < end; i++)
+        {
+            TermKind kind = _terms[i].Kind;
+            if (kind is TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth)
+            {
+                owner.WeightNote = kind;
+            }
+            else if (kind is TermKind.WeightOn)
+            {
+                for (int next = i + 1; next < end; next++)
+                {
+                    if (_terms[next].Meaning.Side is Foot foot)
+                    {
+                        owner.WeightNote = kind;
+                        owner.WeightFoot = foot;
+                        break;
+                    }
+
+                    if (_terms[next].Kind == TermKind.BothFeet)
+                    {
+                        owner.WeightNote = TermKind.WeightBoth;
+                        break;
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>A colon or dash after a figure: the rest of the clause list is its detail, if it is one.</summary>
+    private bool TryDetail(ref int at, int end)
+    {
+        Clause owner = _current;
+        if (!_current.IsFigure && _clauses.Count > 0 && _clauses[^1].IsFigure && _current.Head is null && _current.Feet.Count == 0)
+        {
+            // "rumba box, first half: ..."
+            owner = _clauses[^1];
+        }
+
+        if (owner is { IsTurnOnly: true, SaysEach: true } && _clauses.Count > 0 && _clauses[^1].IsFigure)
+        {
+            // "walk a full circle left, a quarter on every step: R, L, R, L"
+            owner = _clauses[^1];
+        }
+
+        int back = _clauses.Count - 1;
+        if (!owner.IsFigure && (_current.Head?.Verb is ActionKind.Clap or ActionKind.Snap) && back >= 0)
+        {
+            // "vine R & clap: step R, ..."
+            back -= _clauses[back].IsAmp ? 1 : 0;
+            owner = back >= 0 ? _clauses[back] : owner;
+        }
+
+        bool headsOff = owner is { Head.Verb: ActionKind.Step, Feet.Count: 0, Amount: null } && _terms[at].Text == ":"
+            && ReferenceEquals(owner, _current)
+            && owner.HeadText.Length > 2 && char.ToLowerInvariant(owner.HeadText[0]) is 't' or 'g' or 'm' or 'w';
+        bool repeats = owner is { IsRepeat: true, Head: null } && _terms[at].Text == ":" && ReferenceEquals(owner, _current);
+        if (!owner.IsFigure && !headsOff && !repeats)
+        {
+            return false;
+        }
+
+        List<Clause> rest = Build(at + 1, end);
+        List<Clause> moves = rest.Where(c => c.HasContent && !c.IsAmp).ToList();
+        if ((headsOff || repeats) && moves.Count < 2)
+        {
+            return false;
+        }
+
+        if (repeats)
+        {
+            // "the same moving back: R behind, ...": what is written out is danced
+            owner.IsRepeat = false;
+            owner.IsMirrored = false;
+            owner.RepeatCounts = null;
+        }
+
+        if (moves.Count < 2)
+        {
+            if (moves.Count == 1 && moves[0].IsFeetOnly)
+            {
+                owner.Feet.AddRange(moves[0].Feet);
+                at = end - 1;
+                return true;
+            }
+
+            return false;
+        }
+
+        string[] rhythm = owner.HeadText.ToLowerInvariant().Split(' ');
+        if (rhythm.Length == moves.Count && rhythm.All(w => w is "slow" or "quick"))
+        {
+            // "slow, quick, quick: L side, R behind, L side": how long each takes
+            for (int i = 0; i < rhythm.Length; i++)
+            {
+                moves[i].Lasts ??= rhythm[i] == "slow" ? 2 : null;
+            }
+
+            _clauses.Remove(owner);
+            _clauses.AddRange(rest);
+            _current = new Clause { Link = Link.Hard };
+            at = end - 1;
+            return true;
+        }
+
+        if (owner is { IsFigure: true, Feet.Count: 0 } && moves.Count == owner.Head!.Figures[0].Rows.Count
+            && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }) && rest.Count == moves.Count)
+        {
+            // "full turn left: R, L"
+            owner.Feet.AddRange(moves.SelectMany(m => m.Feet));
+            owner.Cover(_terms[end - 1].Span);
+            at = end - 1;
+            return true;
+        }
+
+        if (!ReferenceEquals(owner, _current))
+        {
+            _current = new Clause { Link = Link.Hard };
+        }
+
+        owner.Detail.AddRange(rest);
+        owner.DetailAfterDash = _terms[at].Text is "-" or "–" or "—";
+        owner.Cover(_terms[end - 1].Span);
+        at = end - 1;
+        return true;
+    }
+}

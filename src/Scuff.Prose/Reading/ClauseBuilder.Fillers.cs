@@ -1,0 +1,74 @@
+using Scuff.Prose.Words;
+using Scuff.Steps;
+
+namespace Scuff.Prose.Reading;
+
+// Words that carry no move, and what they say of the moves beside them.
+internal sealed partial class ClauseBuilder
+{
+    private static int? StepNamed(string words)
+    {
+        if (!words.Contains("step", StringComparison.Ordinal))
+        {
+            return null;
+        }
+
+        return words.Contains("last", StringComparison.Ordinal) ? -1
+            : words.Contains("first", StringComparison.Ordinal) ? 1
+            : words.Contains("second", StringComparison.Ordinal) ? 2
+            : words.Contains("third", StringComparison.Ordinal) ? 3
+            : words.Contains("fourth", StringComparison.Ordinal) ? 4
+            : null;
+    }
+
+    private static bool IsThatIs(Term term) => term.Text.ToLowerInvariant() is "ie" or "i.e" or "i.e." or "that is" or "namely" or "meaning";
+
+    private void Filler(Term term, int at)
+    {
+        string word = term.Text.ToLowerInvariant();
+        if (word.EndsWith("first half", StringComparison.Ordinal) || word.EndsWith("second half", StringComparison.Ordinal))
+        {
+            // "K-step, first half": the half of the figure it stands by
+            Clause halved = !_current.HasContent && _clauses.Count > 0 && _clauses[^1].IsFigure ? _clauses[^1] : _current;
+            halved.HalfOf = word.EndsWith("first half", StringComparison.Ordinal) ? 1 : 2;
+        }
+
+        _soThat = word is "so that" or "so" or "such that" or "letting" || (_soThat && word is "the" or "its" or "your");
+        _current.TurnsInto |= word is "into" or "into a" && _current.IsTurnOnly && _current.Amount is not null;
+        _current.SaysSameFoot |= word.EndsWith("same foot", StringComparison.Ordinal);
+        _current.SaysIt |= word is "it" or "them" or "same foot" or "that same foot" or "the same foot" or "that foot";
+        if (StepNamed(word) is int step)
+        {
+            // "turning 1/4 left on the last step", "on the third step 1/4 left"
+            Clause turning = _current.HasContent || _clauses.Count == 0 || !_clauses[^1].IsTurnOnly ? _current : _clauses[^1];
+            turning.OnStep = step;
+        }
+
+        if (CountsIn(word) is int lasting)
+        {
+            Lasting(at, lasting);
+        }
+
+        _current.SaysFinish |= !_current.HasContent && _clauses.Count > 0
+            && word is "finish" or "finishing" or "finishes" or "ending" or "end" or "ends";
+        _current.SaysEach |= word is "each" or "each time" or "after each" or "every time" or "on every step" or "on each step" or "each step"
+            or "every step";
+        if (word is "first" && _current is { Feet.Count: 1 } && _clauses.Count > 0
+            && _clauses[^1] is { IsFigure: true, Feet.Count: 0, Detail.Count: 0 } figure && figure.Head!.Figures[0].Rows.Count > 2)
+        {
+            // "charleston, right toe touches in front first": how the figure begins
+            figure.Feet.AddRange(_current.Feet);
+            figure.Cover(_current.Span);
+            figure.Cover(term.Span);
+            _current = new Clause { Link = Link.Hard };
+            return;
+        }
+
+        Widen(term);
+    }
+
+    private static bool IsArm(Term term) => term is { Kind: TermKind.Move, Meaning.Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }
+        || (term.Kind is TermKind.Style && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger"
+        or "fingers" or "shoulder" or "shoulders" or "palm" or "palms" or "thumb" or "thumbs" or "hat" or "belt" or "brim" or "pocket" or "pockets"
+        or "chest" or "head" or "eyes" or "look" or "looking" or "fist");
+}

@@ -1,0 +1,78 @@
+using Scuff.Prose.Words;
+using Scuff.Steps;
+
+namespace Scuff.Prose.Reading;
+
+// Notes on the weight.
+internal sealed partial class ClauseBuilder
+{
+    /// <summary>The clause that a note on the weight speaks of: a hold or a clap leaves it where the move before brought it.</summary>
+    private Clause WeightOwner()
+    {
+        if (_current.HasContent && !IsStill(_current))
+        {
+            return _current;
+        }
+
+        Clause? moved = _clauses.FindLast(c => !c.IsAmp && !IsStill(c));
+        return moved is { WeightNote: null } && (_current.HasContent || (_clauses.Count > 0 && IsStill(_clauses[^1]))) ? moved : Last();
+    }
+
+    private static bool IsStill(Clause clause) => clause.Head?.Verb is ActionKind.Hold or ActionKind.Clap or ActionKind.Snap;
+
+    private void WeightOn(ref int at, Term term)
+    {
+        Clause owner = WeightOwner();
+        int next = at + 1;
+        while (next < _end && _terms[next].Kind is TermKind.Filler)
+        {
+            next++;
+        }
+
+        if (next < _end && _terms[next].Kind is TermKind.Side or TermKind.Foot)
+        {
+            bool moves = term.Text.EndsWith("onto", StringComparison.OrdinalIgnoreCase)
+                || term.Text.EndsWith(" on to", StringComparison.OrdinalIgnoreCase);
+            bool actsItself = !_current.HasContent && _current.Link is Link.Hard
+                && (_clauses.Count > 0 ? moves || _clauses[^1].Head?.Verb is ActionKind.Rock or ActionKind.Lunge
+                : term.Text.Contains("back", StringComparison.OrdinalIgnoreCase));
+            if (actsItself)
+            {
+                // "rock R back, weight again on L": a recover, or a note; the solver decides
+                _current.Head = new Meaning(TermKind.Move) { Verb = _clauses.Count > 0 ? ActionKind.Shift : ActionKind.Recover, Special = "shift" };
+                _current.HeadText = term.Text;
+                _current.Feet.Add(new FootWord(_terms[next].Meaning.Side!.Value, true, false));
+                _current.Cover(term.Span);
+                _current.Cover(_terms[next].Span);
+                at = next;
+                return;
+            }
+
+            if (!actsItself)
+            {
+                owner.WeightNote = TermKind.WeightOn;
+                owner.WeightFoot = _terms[next].Meaning.Side;
+                owner.Cover(_terms[next].Span);
+                at = next;
+                return;
+            }
+        }
+
+        if (next < _end && _terms[next].Kind is TermKind.BothFeet)
+        {
+            owner.WeightNote = TermKind.WeightBoth;
+            owner.Cover(_terms[next].Span);
+            at = next;
+            return;
+        }
+
+        bool speaksOfStart = next < _end && _terms[next].Kind is TermKind.Part;
+        if (!_current.HasContent && !speaksOfStart)
+        {
+            _current.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Recover, Special = "recover" };
+            _current.HeadText = term.Text;
+        }
+
+        Widen(term);
+    }
+}

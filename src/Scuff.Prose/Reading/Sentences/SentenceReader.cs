@@ -1,0 +1,202 @@
+using System.Globalization;
+using Scuff.Dances;
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading.Sentences;
+
+/// <summary>
+/// Reads the sentences about tags, bridges and restarts in the many ways people write them:
+/// "wall 4: after 16 restart, with count 8: touch R together", "Restart on wall 3 after 16 counts, touch instead of step on count 16",
+/// "Tag 1 at the end of walls 2 and 4".
+/// </summary>
+internal sealed class SentenceReader
+{
+    private readonly ReaderState _state;
+    private readonly Dance _dance;
+    private readonly SentenceSteps _steps;
+    private readonly ChangedCountsReader _changed;
+    private readonly EndingReader _ending;
+
+    public SentenceReader(ReaderState state, Dance dance, Func<int, Counts, Weight> weightAt)
+    {
+        _state = state;
+        _dance = dance;
+        _steps = new SentenceSteps(state, dance, weightAt);
+        _changed = new ChangedCountsReader(state, dance, weightAt);
+        _ending = new EndingReader(state, dance, _steps);
+        Tags = [.. dance.Tags];
+    }
+
+    /// <summary>The dance's tags and those that sentences define.</summary>
+    public List<Tag> Tags { get; }
+
+    /// <summary>Whether a line may be such a sentence at all.</summary>
+    public static bool LooksLikeSentence(ReadOnlySpan<char> words) => Has(words, "wall") || Has(words, "restart") || Has(words, "tag")
+        || Has(words, "bridge") || Has(words, "repetition")
+        || (Has(words, "part") && Has(words, "after"));
+
+    /// <summary>The breaks a sentence tells, which may be none; null when it is not understood (a question is asked then).</summary>
+    public List<Interruption>? Read(TextLine line)
+    {
+        string words = _state.Text[line.Start..line.End];
+
+        // the change of _steps is cut out first: it is footwork
+        int changeAt = ChangedCountsReader.ChangeStart(words);
+        int changeEnd = changeAt < 0 ? words.Length : ChangedCountsReader.ChangeEnd(words, changeAt);
+        List<WordToken> tokens = WordScanner.Scan(_state.Text, line.Start, line.Start + (changeAt < 0 ? words.Length : changeAt));
+        if (changeAt >= 0)
+        {
+            tokens.AddRange(WordScanner.Scan(_state.Text, line.Start + changeEnd, line.End));
+        }
+
+        // "tag after wall 2, 4 counts: sway R, L, R": the _steps stand in the sentence
+        TextLine? inline = _steps.Inline(tokens, line, changeAt < 0 ? line.End : line.Start + changeAt);
+        List<WordToken> told = inline is TextLine cut ? [.. tokens.Where(t => t.Span.End <= cut.Start)] : tokens;
+        string part = PartOf(told);
+        List<SentencePart> breaks = SentenceScan.Of(new SentenceWords(told), _dance, part, at => TagName(told, at));
+        if (inline is TextLine inside && breaks.Find(b => b.Acts.Exists(a => a is InterruptionAct.PlayTag)) is SentencePart owner)
+        {
+            InterruptionAct.PlayTag play = owner.Acts.OfType<InterruptionAct.PlayTag>().First();
+            string name = play.Name.Length > 0 ? play.Name : string.Create(CultureInfo.InvariantCulture, $"tag {Tags.Count + 1}");
+            Tags.Add(_steps.InlineTag(name, inside, line, LengthOf(tokens)));
+            owner.Acts[owner.Acts.IndexOf(play)] = play with { Name = name };
+        }
+        else if (inline is TextLine loose)
+        {
+            breaks[^1].Unread.AddRange(tokens.Where(t => t.Span.Start >= loose.Start && t.Kind == WordTokenKind.Word));
+        }
+
+        if (breaks.TrueForAll(b => b.Denied && b.Acts.Count == 0))
+        {
+            // "no tags, no restarts"
+            return [];
+        }
+
+        bool understood = breaks.TrueForAll(b => b.Acts.Count > 0
+            && (b.Walls.Count > 0 || Has(words, "restart") || Has(words, "tag") || Has(words, "bridge"))
+            && !(b.WholeWall && b.After is not null && b.After != LengthOf(part)));
+        if (!understood)
+        {
+            string kept = words.Length > 100 ? words[..100] + "..." : words;
+            _state.Add(ReadingRules.UnknownSentence.At(line.Span, ("words", kept)));
+            return null;
+        }
+
+        WordToken[] unread = [.. breaks.SelectMany(b => b.Unread)];
+        if (unread.Length > 0)
+        {
+            string loose = string.Join(' ', unread.Select(t => _state.Text.Substring(t.Span.Start, t.Span.Length)));
+            _state.Add(ReadingRules.SentenceWordsUnread.At(line.Span, ("words", loose.Length > 80 ? loose[..80] + "..." : loose)));
+        }
+
+        return [.. breaks.Select((told, i) => new Interruption
+        {
+            Walls = told.Walls.ToValueList(),
+            PartName = part,
+            AfterCounts = told.After,
+            Acts = InOrder(told.Acts).ToValueList(),
+            Changes = changeAt >= 0 && i == breaks.Count - 1
+                ? _changed.Read(line with { End = line.Start + changeEnd }, line.Start + changeAt, PartIndex(part), told.After) : default,
+            Claim = told.Claim,
+            Span = line.Span,
+            Line = line.Number,
+            Verbatim = words,
+        })];
+    }
+
+    /// <summary>The _ending told by a line; what is not understood of it is kept in its words.</summary>
+    public Ending ReadEnding(TextLine line) => _ending.Read(line);
+
+    private static bool Has(ReadOnlySpan<char> words, string word) => words.Contains(word, StringComparison.OrdinalIgnoreCase);
+
+    private int PartIndex(string part) =>
+        Math.Max(0, _dance.Parts.ToList().FindIndex(p => string.Equals(p.Name, part, StringComparison.OrdinalIgnoreCase)));
+
+    private Counts? LengthOf(string part) => _dance.Parts.Count > 0 ? _dance.Parts[PartIndex(part)].Length : null;
+
+    /// <summary>"Restart: wall 3 ..." names it first; a restart always comes last.</summary>
+    private static List<InterruptionAct> InOrder(List<InterruptionAct> acts)
+        => [.. acts.Where(a => a is not InterruptionAct.Restart), .. acts.Where(a => a is InterruptionAct.Restart)];
+
+    private static Counts? LengthOf(List<WordToken> tokens)
+    {
+        for (int i = 0; i + 1 < tokens.Count; i++)
+        {
+            if (tokens[i].Kind == WordTokenKind.Number && tokens[i + 1].Text is "counts" or "count" && tokens[i].Value is > 0 and < 1000)
+            {
+                return Counts.FromWhole(tokens[i].Value);
+            }
+        }
+
+        return null;
+    }
+
+    private (string Name, int Used) TagName(List<WordToken> tokens, int at)
+    {
+        if (at < tokens.Count && tokens[at].Text is "\"" or "'")
+        {
+            int close = at + 1;
+            while (close < tokens.Count && tokens[close].Text is not ("\"" or "'"))
+            {
+                close++;
+            }
+
+            if (close < tokens.Count)
+            {
+                return (_state.Text[tokens[at].Span.End..tokens[close].Span.Start].Trim(), close - at + 1);
+            }
+        }
+
+        if (at < tokens.Count && tokens[at].Kind is WordTokenKind.Word or WordTokenKind.Number)
+        {
+            string raw = _state.Text.Substring(tokens[at].Span.Start, tokens[at].Span.Length);
+            if (Tags.Exists(t => string.Equals(t.Name, raw, StringComparison.OrdinalIgnoreCase)))
+            {
+                return (raw, 1);
+            }
+
+            // "tag Lamps" with a name of several words
+            foreach (Tag tag in Tags)
+            {
+                string rest = _state.Text[tokens[at].Span.Start..];
+                if (tag.Name.Length > 0 && rest.StartsWith(tag.Name, StringComparison.OrdinalIgnoreCase))
+                {
+                    int used = 1;
+                    while (at + used < tokens.Count && tokens[at + used].Span.Start < tokens[at].Span.Start + tag.Name.Length)
+                    {
+                        used++;
+                    }
+
+                    return (tag.Name, used);
+                }
+            }
+
+            if (tokens[at].Kind == WordTokenKind.Number
+                && !(at + 1 < tokens.Count && tokens[at + 1].Text.StartsWith("count", StringComparison.Ordinal)))
+            {
+                return (raw, 1);
+            }
+        }
+
+        return ("", 0);
+    }
+
+    private string PartOf(List<WordToken> tokens)
+    {
+        for (int i = 0; i < tokens.Count; i++)
+        {
+            if (tokens[i].Text == "part" && i + 1 < tokens.Count)
+            {
+                string name = _state.Text.Substring(tokens[i + 1].Span.Start, tokens[i + 1].Span.Length);
+                if (_dance.FindPart(name) is Part part)
+                {
+                    return part.Name;
+                }
+            }
+        }
+
+        return "";
+    }
+}

@@ -1,0 +1,284 @@
+using Scuff.Dances;
+using Scuff.Prose.Words;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading.Sentences;
+
+// What is done there: tags, restarts, waiting, going on, and counts that are quoted.
+internal sealed partial class SentenceScan
+{
+    /// <summary>"No tags, no restarts".</summary>
+    private int TryDenial(int at)
+    {
+        if (!_words.Is(at, "no", "without", "not"))
+        {
+            return 0;
+        }
+
+        int next = _words.Skip(at + 1, "any", "a");
+        if (!_words.Is(next, "tag", "tags", "restart", "restarts", "bridge", "bridges"))
+        {
+            if (!_words.Is(at, "no") || _words[at + 1].Kind != WordTokenKind.Number)
+            {
+                _current.Unread.Add(_words[at]);
+            }
+
+            return 1;
+        }
+
+        _current.Denied = true;
+        next++;
+        while (_words.Is(next, "or", "and", "/", ",")
+            && _words.Is(_words.Skip(next + 1, "no"), "tag", "tags", "restart", "restarts", "bridge", "bridges"))
+        {
+            next = _words.Skip(next + 1, "no") + 1;
+        }
+
+        return next - at;
+    }
+
+    private void AddRestart()
+    {
+        if (!_current.Acts.Exists(a => a is InterruptionAct.Restart))
+        {
+            _current.Acts.Add(new InterruptionAct.Restart());
+        }
+    }
+
+    private int TryRestart(int at)
+    {
+        if (_words[at].Text.StartsWith("restart", StringComparison.Ordinal)
+            && _words[at].Text is "restart" or "restarts" or "restarted" or "restarting")
+        {
+            if (_words.NumberAt(at - 1) is ( > 1, _) && _current.Walls.Count == 0 && !_words.Is(at - 2, "wall", "walls", "after", "count")
+                && Names(at + 1, "wall", "walls"))
+            {
+                // "2 restarts: wall 3 ..."
+                AddRestart();
+                return 1;
+            }
+
+            Before(at);
+            AddRestart();
+            return 1 + (_words.Skip(at + 1, "the", "dance", "from", "beginning", "again", "top", "start") - at - 1);
+        }
+
+        if (_words.Is(at, "start", "begin", "commence", "starting", "beginning", "back", "go"))
+        {
+            int next = _words.Skip(at + 1, "back", "the", "dance", "all", "whole", "to", "your");
+            bool again = _words.Is(next, "again", "over", "anew", "afresh")
+                || (_words.Is(next, "from") && !_words.Is(_words.Skip(next + 1, "the"), "count", "section", "where"))
+                || (_words.Is(next, "from") && _words.Is(next + 1, "count") && _words.NumberAt(next + 2) is (1, _))
+                || (_words.Is(at, "back", "go") && next > at + 1 && _words.Is(next, "start", "beginning", "top"));
+            if (again)
+            {
+                Before(at);
+                AddRestart();
+                return _words.Skip(next, "again", "over", "anew", "afresh", "from", "the", "beginning", "start", "top", "count", "1", "dance",
+                    "whole") - at;
+            }
+        }
+
+        return 0;
+    }
+
+    private bool Names(int from, params ReadOnlySpan<string> words)
+    {
+        for (int i = from; i < _words.Count; i++)
+        {
+            if (_words.Is(i, words))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Opens a new part when an act is followed by a wall of its own: "restart on wall 3 after 16, tag after wall 5".</summary>
+    private void Before(int at)
+    {
+        if (_current.Walls.Count == 0 || _current.Acts.Count == 0)
+        {
+            return;
+        }
+
+        for (int i = at + 1; i < _words.Count; i++)
+        {
+            if (_words.Is(i, "tag", "bridge", "restart", ".", ";", "begin", "start"))
+            {
+                return;
+            }
+
+            if (IsWall(i))
+            {
+                Next();
+                return;
+            }
+        }
+    }
+
+    private int TryTag(int at)
+    {
+        if (!_words.Is(at, "tag", "tags", "bridge", "bridges"))
+        {
+            return 0;
+        }
+
+        (string name, int used) = _tagName(at + 1);
+        bool again = name.Length == 0 && _current.Acts.Count > 0 && _current.Acts[^1] is InterruptionAct.PlayTag
+            && !_words.Is(at - 1, "then", "and", "again");
+        if (!again)
+        {
+            Before(at);
+            _current.Acts.Add(new InterruptionAct.PlayTag(name));
+            if (_current.Times is int times)
+            {
+                SetTimes(_current, times);
+            }
+        }
+
+        return used + 1;
+    }
+
+    /// <summary>How often, waiting, going on, and counts of the dance quoted.</summary>
+    private int TryOther(int at)
+    {
+        if (TimesAt(at) is (int times, int timesUsed))
+        {
+            if (_words.Is(at - 1, "and", ",", "but", "also"))
+            {
+                // "after wall 1, and twice after wall 6"
+                Before(at);
+            }
+
+            _current.Times = times;
+            SetTimes(_current, times);
+            return timesUsed;
+        }
+
+        if (_words.Is(at, "hold", "wait", "pause", "holding", "waiting"))
+        {
+            int number = _words.Skip(at + 1, "for", "still", "the");
+            if (_words.NumberAt(number) is (int counts and > 0 and < 1000, int used))
+            {
+                Before(at);
+                _current.Acts.Add(new InterruptionAct.Wait(Counts.FromWhole(counts)));
+                return _words.Skip(number + used, "counts", "count", "beats") - at;
+            }
+
+            return 0;
+        }
+
+        if (_words.Is(at, "continue", "continuing", "carry", "resume", "resuming") || (_words.Is(at, "go", "going") && _words.Is(at + 1, "on")))
+        {
+            if (_current.Acts.Count > 0)
+            {
+                _current.Acts.Add(new InterruptionAct.GoOn());
+            }
+
+            return GoOnEnd(at + 1) - at;
+        }
+
+        if (_words.Is(at, "section", "sections") && _current.Acts.Count > 0 && QuoteAt(at, out int end) is InterruptionAct.Quote quote)
+        {
+            _current.Acts.Add(quote);
+            return end + 1 - at;
+        }
+
+        if (_words.NumberAt(at) is (int many, int width)
+            && _words.Is(_words.Skip(at + width, "easy", "simple", "short"), "tag", "tags", "restart", "restarts", "bridge", "bridges"))
+        {
+            // "there is 1 restart": how many there are
+            return many > 0 ? width : 0;
+        }
+
+        bool ofTag = _words.NumberAt(at) is (int extra, int extraUsed) && _words.Is(at + extraUsed, "count", "counts") && extra > 0
+            && _words.Is(at - 1, "add", "the", "these", "extra", "following", "with", "of", "a", "an")
+            && (_current.Acts.Exists(a => a is InterruptionAct.PlayTag) || IsOnlyTag(extra));
+        if (ofTag)
+        {
+            if (!_current.Acts.Exists(a => a is InterruptionAct.PlayTag))
+            {
+                _current.Acts.Add(new InterruptionAct.PlayTag(""));
+            }
+
+            return 2;
+        }
+
+        return 0;
+    }
+
+    private bool IsOnlyTag(int counts) => _dance.Tags.Count == 1
+        && (_dance.Tags[0].ClaimedLength ?? _dance.Tags[0].Body.Length) == Counts.FromWhole(counts);
+
+    private (int Times, int Used)? TimesAt(int at)
+    {
+        if (_words.Is(at, "twice", "x2"))
+        {
+            return (2, 1);
+        }
+
+        if (_words.Is(at, "x3", "thrice"))
+        {
+            return (3, 1);
+        }
+
+        if (_words.Is(at, "once") && _current.Acts.Exists(a => a is InterruptionAct.PlayTag))
+        {
+            return (1, 1);
+        }
+
+        if (_words.NumberAt(at) is (int times and > 0 and < 9, int used) && _words.Is(at + used, "times", "x"))
+        {
+            return (times, used + 1);
+        }
+
+        return _words.Is(at, "x") && _words.NumberAt(at + 1) is (int after and > 0 and < 9, int width) ? (after, width + 1) : null;
+    }
+
+    /// <summary>The place after "go on with count 17", "carry on from where you left off".</summary>
+    private int GoOnEnd(int at)
+    {
+        int end = _words.Skip(at, "on", "with", "from", "at", "the", "dance", "dancing", "where", "you", "left", "off", "rest", "of", "normal",
+            "normally", "as", "usual", "to", "end");
+        if (_words.Is(end, "count", "counts", "section", "sections") && _words.NumberAt(end + 1) is (_, int used))
+        {
+            end += 1 + used;
+            if (_words.Is(end, "-", "to") && _words.NumberAt(end + 1) is (_, int more))
+            {
+                end += 1 + more;
+            }
+        }
+
+        return end;
+    }
+
+    private InterruptionAct.Quote? QuoteAt(int at, out int end)
+    {
+        end = at;
+        if (_words.NumberAt(at + 1) is not (int section, int sectionUsed) || _part is null || section < 1 || section > _part.Sections.Count)
+        {
+            return null;
+        }
+
+        end = at + sectionUsed;
+        int from = 1;
+        int to = _part.Sections[section - 1].Length.Value.Floor;
+        int next = _words.Skip(end + 1, ",", "counts", "count", "(");
+        if (_words.NumberAt(next) is (int first, int firstUsed))
+        {
+            from = first;
+            to = first;
+            end = next + firstUsed - 1;
+            if (_words.Is(end + 1, "-", "to") && _words.NumberAt(end + 2) is (int last, int lastUsed))
+            {
+                to = last;
+                end += 1 + lastUsed;
+            }
+        }
+
+        return from < 1 || to < from || to > 1000 ? null
+            : new InterruptionAct.Quote("", section, new CountSpan(Counts.FromWhole(from - 1), Counts.FromWhole(to)));
+    }
+}

@@ -1,0 +1,296 @@
+using Scuff.Prose.Words;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading.Sentences;
+
+// After how many counts, or at which section.
+internal sealed partial class SentenceScan
+{
+    /// <summary>"Leave out section 4", "omit the last 8 counts".</summary>
+    private int TryCut(int at)
+    {
+        if (!_words.Is(at, "leave", "leaving", "omit", "omitting", "skip", "skipping", "drop", "dropping", "miss", "missing", "cut", "cutting",
+            "without") || _part is null)
+        {
+            return 0;
+        }
+
+        int next = _words.Skip(at + 1, "out", "off", "the", "final");
+        Counts length = _part.Length;
+        Counts? after = null;
+        if (_words.Is(next, "last") && _words.NumberAt(next + 1) is (int counts, int width)
+            && _words.Is(next + 1 + width, "counts", "count", "beats", "steps"))
+        {
+            after = length - Counts.FromWhole(Math.Min(counts, 4000));
+            next += width + 2;
+        }
+        else if (_words.Is(next, "last") && _words.Is(next + 1, "section") && _part.Sections.Count > 1)
+        {
+            after = _part.StartOf(_part.Sections.Count - 1);
+            next += 2;
+        }
+        else if (_words.Is(next, "section", "sections"))
+        {
+            (List<int> sections, int end) = _words.ListAt(next + 1, ordinals: false);
+            bool toTheEnd = sections.Count > 0 && sections[0] > 1 && sections[^1] == _part.Sections.Count
+                && sections.Zip(sections.Skip(1)).All(p => p.Second == p.First + 1);
+            after = toTheEnd ? _part.StartOf(sections[0] - 1) : null;
+            next = end;
+        }
+
+        if (after is not Counts place || place <= Counts.Zero)
+        {
+            _current.Unread.Add(_words[at]);
+            return 1;
+        }
+
+        PlaceAt(place);
+        AddRestart();
+        return next - at;
+    }
+
+    private void PlaceAt(Counts place)
+    {
+        if (_current.After is Counts before && before != place)
+        {
+            // "wall 3: after 8 tag, after 16 restart"
+            if (_current.Acts.Count > 0)
+            {
+                Next();
+            }
+            else
+            {
+                _current.Unread.Add(_words[0]);
+            }
+        }
+
+        _current.After = place;
+    }
+
+    /// <summary>"after 16 counts", "first 24 counts", "counts 1-16", "after section 2", "16 counts in".</summary>
+    private int TryPlace(int at)
+    {
+        int next = _words.Skip(at, "after", "following", "past", "until", "till", "up", "to", "through", "first", "dance", "dancing", "danced", "do",
+            "doing", "only", "just", "the", "complete", "completing", "at", "on", "end", "of", "finish", "finishing");
+        bool after = Between(at, next, "after", "following", "past", "until", "till", "first", "dance", "dancing", "danced", "do", "doing",
+            "complete", "completing", "through") || (Between(at, next, "up") && Between(at, next, "to"));
+        bool atEnd = Between(at, next, "end", "finish", "finishing");
+        if ((after || atEnd) && IsWall(next))
+        {
+            // "after wall 2", "at the end of wall 2"
+            if (Between(at, next, "after", "following", "end", "finish", "finishing")
+                && (_words.NumberAt(next + 1) is not null || _words.OrdinalAt(next - 1) is not null))
+            {
+                Whole();
+            }
+
+            return next - at;
+        }
+
+        if ((after || atEnd) && _words.OrdinalAt(next) is not null && IsWall(_words.ListAt(next, ordinals: true).End))
+        {
+            if (Between(at, next, "after", "following", "end", "finish", "finishing"))
+            {
+                Whole();
+            }
+
+            return next - at;
+        }
+
+        if (atEnd && (_words.Is(next, "dance", "every", "each") || next >= _words.Count))
+        {
+            Whole();
+            return Math.Max(1, next - at);
+        }
+
+        if (SectionPlace(at, next, after) is int ofSection and > 0)
+        {
+            return ofSection;
+        }
+
+        // "count 16", "counts 1-16"
+        if (_words.Is(next, "count", "counts", "beat", "beats") && _words.NumberAt(next + 1) is (int first, int firstUsed))
+        {
+            int end = next + 1 + firstUsed;
+            int last = first;
+            if (_words.Is(end, "-", "to", "through") && _words.NumberAt(end + 1) is (int to, int toUsed))
+            {
+                last = to;
+                end += 1 + toUsed;
+                if (first != 1)
+                {
+                    return Unread(at, end);
+                }
+            }
+            else if (Between(at, next, "on", "at") && !after && last % 4 != 0)
+            {
+                // "restart on count 17": before it, or with it?
+                return Unread(at, end);
+            }
+
+            return PlaceAt(last, ref end) ? end - at : 0;
+        }
+
+        (int Value, int Used)? number = _words.NumberAt(next);
+        if (_words.OrdinalAt(next) is (int nth, int nthUsed) && _words.Is(next + nthUsed, "count", "beat"))
+        {
+            int end = next + nthUsed + 1;
+            return (after || atEnd) && PlaceAt(nth, ref end) ? end - at : 0;
+        }
+
+        if (number is (int value, int used))
+        {
+            int end = next + used;
+            bool half = _words.Is(end, "&");
+            int beyond = _words.Skip(end + (half ? 1 : 0), "-");
+            bool counts = _words.Is(beyond, "count", "counts", "beats", "steps");
+            bool ofTag = counts && (_words.Is(beyond + 1, "tag", "bridge") || _words.Is(_words.Skip(next - 1, "("), "tag") || IsAfterTag(at)
+                || _words.Is(beyond + 1, ":"));
+            if (ofTag)
+            {
+                // "4 count tag", "tag (4 counts)", "tag after wall 2, 4 counts: ..."
+                return beyond + 1 - at;
+            }
+
+            bool into = counts && _words.Is(beyond + 1, "into", "in", "of", "then", "and", ",", "later", "through")
+                && !_words.Is(next - 1, "hold", "wait", "for", "add", "the", "last");
+            bool places = after ? !IsWall(next - 1) : into
+                || (counts && beyond + 1 >= _words.Count && at > 0 && _words.Is(at - 1, ",", "wall", "(", ":"));
+            if (counts && !places && _words.Is(_words.Skip(beyond + 1, ")"), "restart", "then") && _current.Walls.Count > 0)
+            {
+                places = true;
+            }
+
+            if (!places)
+            {
+                return 0;
+            }
+
+            end = half && !counts ? end + 1 : end;
+            if (half)
+            {
+                // "after 16&": the half after it
+                end = beyond;
+                PlaceAt(Counts.FromWhole(value) + Counts.Half);
+                return (counts ? beyond + 1 : beyond) - at;
+            }
+
+            return PlaceAt(value, ref end) ? (counts ? beyond + 1 : end) - at : 0;
+        }
+
+        return 0;
+    }
+
+    private int SectionPlace(int at, int next, bool after)
+    {
+        if (_part is null)
+        {
+            return 0;
+        }
+
+        bool atEnd = Between(at, next, "end", "finish", "finishing");
+        if (!after && !atEnd)
+        {
+            return 0;
+        }
+
+        int section;
+        int end;
+        if (_words.Is(next, "section", "sections", "sec", "s"))
+        {
+            (List<int> listed, end) = _words.ListAt(_words.Skip(next + 1, ".", "#"), ordinals: false);
+            if (listed.Count == 0)
+            {
+                return 0;
+            }
+
+            section = listed.Max();
+        }
+        else if (_words.OrdinalAt(next) is (int nth, int nthUsed) && _words.Is(next + nthUsed, "section"))
+        {
+            section = nth;
+            end = next + nthUsed + 1;
+        }
+        else if (_words.NumberAt(next) is (int many, int manyUsed) && _words.Is(next + manyUsed, "sections", "section"))
+        {
+            section = many;
+            end = next + manyUsed + 1;
+        }
+        else if (Between(at, next, "first") && _words.Is(next, "section"))
+        {
+            section = 1;
+            end = next + 1;
+        }
+        else
+        {
+            return 0;
+        }
+
+        if (section < 1 || section > _part.Sections.Count)
+        {
+            return Unread(at, end);
+        }
+
+        PlaceAt(_part.StartOf(section));
+        return end - at;
+    }
+
+    private bool PlaceAt(int value, ref int end)
+    {
+        if (value is < 1 or > 4000)
+        {
+            return false;
+        }
+
+        PlaceAt(Counts.FromWhole(value));
+        return end > 0;
+    }
+
+    /// <summary>The wall is danced to its end; a tag told before it stays with it.</summary>
+    private void Whole()
+    {
+        if (_current.Walls.Count > 0 && (_current.WholeWall || _current.After is not null) && _current.Acts.Count > 0)
+        {
+            Next();
+        }
+
+        _current.WholeWall = true;
+    }
+
+    private bool IsAfterTag(int at)
+    {
+        int before = at - 1;
+        while (before >= 0 && _words.Is(before, "(", ",", ":", "of", "-", "for"))
+        {
+            before--;
+        }
+
+        return _words.Is(before, "tag", "bridge");
+    }
+
+    private bool Between(int from, int to, params ReadOnlySpan<string> words)
+    {
+        for (int i = from; i < to; i++)
+        {
+            if (_words.Is(i, words))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private int Unread(int from, int to)
+    {
+        for (int i = from; i < to; i++)
+        {
+            if (_words[i].Kind != WordTokenKind.Mark)
+            {
+                _current.Unread.Add(_words[i]);
+            }
+        }
+
+        return to - from;
+    }
+}

@@ -1,0 +1,142 @@
+using Scuff.Dances;
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading.Sentences;
+
+/// <summary>
+/// Goes through the words of a sentence about the pattern once and gathers walls, places and what is done there. One sentence may
+/// speak of several breaks. Every word is used, known to change nothing, or kept as unread, so that nothing is passed over in silence.
+/// </summary>
+internal sealed partial class SentenceScan
+{
+    private static readonly string[] WallWords = ["wall", "walls", "repetition", "repetitions", "rotation", "rotations", "time", "times", "round"];
+
+    private readonly SentenceWords _words;
+    private readonly Dance _dance;
+    private readonly Func<int, (string Name, int Used)> _tagName;
+    private readonly Dances.Part? _part;
+    private SentencePart _current = new();
+
+    private SentenceScan(SentenceWords words, Dance dance, string partName, Func<int, (string Name, int Used)> tagName)
+    {
+        _words = words;
+        _dance = dance;
+        _tagName = tagName;
+        _part = dance.FindPart(partName) ?? (dance.Parts.Count > 0 ? dance.Parts[0] : null);
+        Parts.Add(_current);
+    }
+
+    private List<SentencePart> Parts { get; } = [];
+
+    /// <summary>What the sentence says, break by break.</summary>
+    /// <param name="words">Its words, without footwork.</param>
+    /// <param name="dance">The dance it is about.</param>
+    /// <param name="partName">The part it names, or empty.</param>
+    /// <param name="tagName">The name of a tag that begins at a place, and how many words it takes.</param>
+    public static List<SentencePart> Of(SentenceWords words, Dance dance, string partName, Func<int, (string Name, int Used)> tagName)
+    {
+        SentenceScan scan = new(words, dance, partName, tagName);
+        int at = 0;
+        while (at < words.Count)
+        {
+            at += Math.Max(1, scan.Step(at));
+        }
+
+        return scan.Finished();
+    }
+
+    private int Step(int at)
+    {
+        WordToken word = _words[at];
+        if (word.Kind == WordTokenKind.Clock)
+        {
+            // "wall 3 (starts facing 6:00)" speaks of the wall's start, which is no claim about the break
+            bool starts = Enumerable.Range(Math.Max(0, at - 3), Math.Min(3, at)).Any(i =>
+                _words[i].Text.StartsWith("start", StringComparison.Ordinal) || _words[i].Text.StartsWith("begin", StringComparison.Ordinal));
+            if (!starts)
+            {
+                _current.Claim = new FacingClaim(Facing.FromEighths(word.Value), Counts.Zero, word.Span);
+            }
+
+            return 1;
+        }
+
+        if (word.Kind == WordTokenKind.Mark && word.Text is "." or ";")
+        {
+            if (_current.Walls.Count > 0 && NamesWallBeforeStop(at + 1))
+            {
+                Next();
+            }
+
+            return 1;
+        }
+
+        int used = TryDenial(at);
+        used = used > 0 ? used : TryWalls(at);
+        used = used > 0 ? used : TryCut(at);
+        used = used > 0 ? used : TryRestart(at);
+        used = used > 0 ? used : TryPlace(at);
+        used = used > 0 ? used : TryTag(at);
+        used = used > 0 ? used : TryOther(at);
+        if (used > 0)
+        {
+            return used;
+        }
+
+        bool changesNothing = word.Kind == WordTokenKind.Mark ? word.Text is not "\"" and not "?" : SentenceWords.IsFilling(word.Text);
+        if (!changesNothing)
+        {
+            _current.Unread.Add(word);
+        }
+
+        return 1;
+    }
+
+    private void Next()
+    {
+        _current = new SentencePart();
+        Parts.Add(_current);
+    }
+
+    /// <summary>Fills in what a part leaves to the one before it: "on wall 7 restart after 24, on wall 8 after 8".</summary>
+    private List<SentencePart> Finished()
+    {
+        for (int i = 1; i < Parts.Count; i++)
+        {
+            SentencePart before = Parts[i - 1];
+            SentencePart part = Parts[i];
+            if (part.Walls.Count == 0)
+            {
+                part.Walls.AddRange(before.Walls);
+            }
+
+            if (part.Acts.Count == 0 && !part.Denied)
+            {
+                part.Acts.AddRange(before.Acts);
+                if (part.After is null && !part.WholeWall)
+                {
+                    part.After = before.After;
+                    part.WholeWall = before.WholeWall;
+                }
+            }
+
+            if (part.Times is int times)
+            {
+                SetTimes(part, times);
+            }
+        }
+
+        return Parts;
+    }
+
+    private static void SetTimes(SentencePart part, int times)
+    {
+        int last = part.Acts.FindLastIndex(a => a is InterruptionAct.PlayTag);
+        if (last >= 0)
+        {
+            part.Acts[last] = ((InterruptionAct.PlayTag)part.Acts[last]) with { Times = times };
+        }
+    }
+}

@@ -1,0 +1,146 @@
+using System.Globalization;
+using Scuff.Dances;
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading.Sentences;
+
+/// <summary>Reads steps that stand within a sentence: of a tag, or of the ending.</summary>
+/// <param name="state">What is known of the text.</param>
+/// <param name="dance">The dance the sentence is about.</param>
+/// <param name="weightAt">Where the weight is before a place of a part.</param>
+internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Counts, Weight> weightAt)
+{
+    /// <summary>The stretch after the last colon, if footwork stands there.</summary>
+    public TextLine? Inline(List<WordToken> tokens, TextLine line, int end)
+    {
+        // the last colon after which footwork stands
+        for (int i = tokens.Count - 1; i >= 0; i--)
+        {
+            if (tokens[i].Text != ":")
+            {
+                continue;
+            }
+
+            int start = tokens[i].Span.End;
+            if (start >= end)
+            {
+                return null;
+            }
+
+            List<Term> terms = TermReader.Read(state.Text, start, end, state.Lexicon);
+            bool moves = terms.Exists(t => t.Kind == TermKind.Move)
+                && terms.TrueForAll(t => !t.Text.StartsWith("tag", StringComparison.OrdinalIgnoreCase)
+                && !t.Text.StartsWith("restart", StringComparison.OrdinalIgnoreCase)
+                && !t.Text.StartsWith("wall", StringComparison.OrdinalIgnoreCase)
+                && !t.Text.StartsWith("bridge", StringComparison.OrdinalIgnoreCase));
+            return moves ? new TextLine(line.Number, start, end).Trimmed(state.Text) : null;
+        }
+
+        return null;
+    }
+
+    /// <summary>A tag whose steps stand in the sentence: "tag after wall 2, 4 counts: sway R, L, R, L".</summary>
+    public Tag InlineTag(string name, TextLine steps, TextLine line, Counts? claimed)
+    {
+        Weight kept = state.Weight;
+        Facing? facing = state.Facing;
+        state.Weight = weightAt(dance.Parts.Count - 1, Counts.FromWhole(int.MaxValue / 2));
+        state.InTag = true;
+        LineReader reader = new(state);
+        LineContent content;
+        CountLabel? label = CountLabel.Read(state.Text, steps.Start, steps.End);
+        string printed;
+        IReadOnlyList<LabelPlace> places;
+        if (label is not null)
+        {
+            places = label.Places;
+            printed = state.Text.Substring(label.Span.Start, label.Span.Length);
+            content = reader.Read(places, label.End, steps.End, line.Number, printed);
+        }
+        else if (claimed is Counts length && length.Value.Floor is > 0 and <= 64)
+        {
+            places = Enumerable.Range(1, length.Value.Floor).Select(n =>
+                new LabelPlace(n.ToString(CultureInfo.InvariantCulture), n, Counts.FromWhole(n - 1), n > 1)).ToList();
+            printed = string.Create(CultureInfo.InvariantCulture, $"1-{length.Value.Floor}");
+            content = reader.Read(places, steps.Start, steps.End, line.Number, printed);
+        }
+        else
+        {
+            content = reader.ReadFree(steps.Start, steps.End, line.Number, 1, 16);
+            List<WrittenStep> made = content.Moves.SelectMany(m => m.Steps).ToList();
+            places = made.Select(s => new LabelPlace(s.Count.Label, s.Count.Place.Value.Floor + 1, s.Count.Place, true)).ToList();
+            printed = made.Count > 0 ? made[0].Count.Label + "-" + made[^1].Count.Label : "1";
+        }
+
+        state.Weight = kept;
+        state.Facing = facing;
+        state.InTag = false;
+        return new Tag(name, false, claimed, BodyOf(content, places, printed, steps, name), line.Span);
+    }
+
+    /// <summary>What is danced at the end, counted from the place where it leaves the dance.</summary>
+    public Section? EndingBody(TextLine line, int start, Counts? after)
+    {
+        TextLine steps = new TextLine(line.Number, start, line.End).Trimmed(state.Text);
+        if (steps.Start >= steps.End)
+        {
+            return null;
+        }
+
+        int complaints = state.Complaints.Count;
+        Weight kept = state.Weight;
+        Facing? facing = state.Facing;
+        state.Weight = after is Counts place ? weightAt(0, place) : Weight.Unknown;
+        CountLabel? label = CountLabel.Read(state.Text, steps.Start, steps.End);
+        LineReader reader = new(state);
+        LineContent content;
+        IReadOnlyList<LabelPlace> places;
+        string printed;
+        if (label is not null && label.End < steps.End)
+        {
+            places = label.Places;
+            printed = state.Text.Substring(label.Span.Start, label.Span.Length);
+            content = reader.Read(places, label.End, steps.End, line.Number, printed);
+        }
+        else
+        {
+            content = reader.ReadFree(steps.Start, steps.End, line.Number, 1, 16);
+            List<WrittenStep> made = content.Moves.SelectMany(m => m.Steps).ToList();
+            places = made.Select(s => new LabelPlace(s.Count.Label, s.Count.Place.Value.Floor + 1, s.Count.Place, true)).ToList();
+            printed = made.Count > 1 ? made[0].Count.Label + "-" + made[^1].Count.Label : "1";
+        }
+
+        state.Weight = kept;
+        state.Facing = facing;
+
+        // a turn "to the front" says its amount by where it goes
+        for (int i = state.Complaints.Count - 1; i >= complaints; i--)
+        {
+            if (state.Complaints[i].Rule.Id is "turn/direction-missing" or "turn/amount-missing" or "reading/unknown-words")
+            {
+                state.Complaints.RemoveAt(i);
+            }
+        }
+
+        return BodyOf(content, places, printed, steps, "ending");
+    }
+
+    private static Section BodyOf(LineContent content, IReadOnlyList<LabelPlace> places, string printed, TextLine line, string title)
+    {
+        Counts end = places.Count > 0 ? Counts.FromWhole(places.Max(p => p.Place).Value.Floor + 1) : Counts.Zero;
+        Counts start = places.Count > 0 ? Counts.Min(Counts.Zero, places.Min(p => p.Place)) : Counts.Zero;
+        WrittenLine written = new()
+        {
+            Label = printed,
+            Counts = new CountSpan(Counts.Min(start, end), end),
+            Moves = content.Moves,
+            Claims = content.Claims,
+            Span = line.Span,
+            Places = places.Select(p => new WrittenCount(p.Label, p.Place)).ToValueList(),
+            Number = line.Number,
+        };
+        return new Section { Number = 1, Title = title, Length = end, Lines = [written], Span = line.Span, LineNumber = line.Number };
+    }
+}

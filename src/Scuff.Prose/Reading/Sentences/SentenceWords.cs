@@ -1,0 +1,155 @@
+using Scuff.Prose.Words;
+
+namespace Scuff.Prose.Reading.Sentences;
+
+/// <summary>The words of sentences about the pattern, and how they are walked through.</summary>
+internal sealed class SentenceWords(List<WordToken> tokens)
+{
+    private static readonly Dictionary<string, int> Numbers = new(StringComparer.Ordinal)
+    {
+        ["one"] = 1,
+        ["two"] = 2,
+        ["three"] = 3,
+        ["four"] = 4,
+        ["five"] = 5,
+        ["six"] = 6,
+        ["seven"] = 7,
+        ["eight"] = 8,
+        ["nine"] = 9,
+        ["ten"] = 10,
+        ["eleven"] = 11,
+        ["twelve"] = 12,
+        ["sixteen"] = 16,
+        ["twenty"] = 20,
+        ["thirty"] = 30,
+        ["forty"] = 40,
+    };
+
+    private static readonly Dictionary<string, int> Ordinals = new(StringComparer.Ordinal)
+    {
+        ["first"] = 1,
+        ["second"] = 2,
+        ["third"] = 3,
+        ["fourth"] = 4,
+        ["fifth"] = 5,
+        ["sixth"] = 6,
+        ["seventh"] = 7,
+        ["eighth"] = 8,
+        ["ninth"] = 9,
+        ["tenth"] = 10,
+        ["eleventh"] = 11,
+        ["twelfth"] = 12,
+    };
+
+    // words that change nothing of what is danced: who, when in the song, politeness
+    private static readonly HashSet<string> Filling = new(StringComparer.Ordinal)
+    {
+        "a", "about", "above", "add", "added", "additional", "after", "again", "all", "also", "always", "an", "and", "approximately",
+        "are", "as", "at", "back", "be", "beat", "beats", "been", "both", "beginning", "begins", "below", "break", "but", "by", "called", "can",
+        "chorus", "come", "comes", "complete", "completed", "completing", "count", "counts", "dance", "danced", "dances", "dancing", "did",
+        "do", "does", "done", "during", "easily", "easy", "end", "ended", "ending", "ends", "entire", "entirely", "extra", "face", "faces",
+        "facing", "finish", "finished", "finishing", "following", "for", "from", "front", "full", "get", "gets", "goes", "going", "got",
+        "had", "happen", "happens", "has", "have", "he", "here", "home", "if", "in", "insert", "inserted", "instrumental", "into", "intro",
+        "is", "it", "its", "just", "little", "looking", "lyrics", "made", "make", "may", "minute", "minutes", "music", "must", "named",
+        "nb", "nd", "new", "no", "note", "now", "nr", "occur", "occurs", "of", "on", "once", "only", "our", "own", "pattern", "perform",
+        "performed", "place", "places", "please", "point", "rd", "reach", "regular", "see", "sequence", "she", "short", "should", "side",
+        "simple", "simply", "sing", "singer", "sings", "small", "so", "song", "st", "start", "starting", "starts", "step", "steps",
+        "still", "stop", "stopping", "stops", "take", "takes", "th", "that", "the", "then", "there", "theres", "these", "they", "this",
+        "those", "through", "time", "to", "towards", "track", "up", "us", "verse", "vocal", "vocals", "wall", "walls", "we", "when",
+        "where", "which", "while", "who", "whole", "will", "with", "would", "you", "youll", "your",
+    };
+
+    /// <summary>How many there are.</summary>
+    public int Count => tokens.Count;
+
+    /// <summary>The word at a place, or an empty one beyond the end.</summary>
+    public WordToken this[int at] => at >= 0 && at < tokens.Count ? tokens[at] : new WordToken(WordTokenKind.Mark, "", 0, default, false);
+
+    /// <summary>Whether a word changes nothing of what is danced.</summary>
+    public static bool IsFilling(string word) => Filling.Contains(word);
+
+    /// <summary>Whether the word at a place is one of these.</summary>
+    public bool Is(int at, params ReadOnlySpan<string> words)
+    {
+        string word = this[at].Text;
+        return word.Length > 0 && words.Contains(word);
+    }
+
+    /// <summary>The place after all words of these from here on.</summary>
+    public int Skip(int at, params ReadOnlySpan<string> words)
+    {
+        while (Is(at, words))
+        {
+            at++;
+        }
+
+        return at;
+    }
+
+    /// <summary>The number at a place, in digits or words, and how many words it takes.</summary>
+    public (int Value, int Used)? NumberAt(int at)
+    {
+        if (this[at].Kind == WordTokenKind.Number)
+        {
+            return (this[at].Value, 1);
+        }
+
+        if (!Numbers.TryGetValue(this[at].Text, out int value))
+        {
+            return null;
+        }
+
+        // "twenty-four"
+        int unit = at + (Is(at + 1, "-") ? 2 : 1);
+        return value is 20 or 30 or 40 && Numbers.TryGetValue(this[unit].Text, out int ones) && ones < 10 ? (value + ones, unit - at + 1)
+            : (value, 1);
+    }
+
+    /// <summary>The ordinal at a place ("3rd", "third"), and how many words it takes.</summary>
+    public (int Value, int Used)? OrdinalAt(int at)
+    {
+        if (this[at].Kind == WordTokenKind.Number && Is(at + 1, "st", "nd", "rd", "th"))
+        {
+            return (this[at].Value, 2);
+        }
+
+        return Ordinals.TryGetValue(this[at].Text, out int value) ? (value, 1) : null;
+    }
+
+    /// <summary>A list of numbers ("2, 4 and 6") from a place on, and the place after it.</summary>
+    /// <param name="at">Where it begins.</param>
+    /// <param name="ordinals">Whether ordinals are meant.</param>
+    public (List<int> Values, int End) ListAt(int at, bool ordinals)
+    {
+        List<int> values = [];
+        int end = at;
+        int next = at;
+        while ((ordinals ? OrdinalAt(next) : NumberAt(next)) is (int value, int used))
+        {
+            // "walls 2, 16 counts": the second number is no wall
+            if (values.Count > 0 && !ordinals && Is(next + used, "count", "counts", "beats", "x"))
+            {
+                break;
+            }
+
+            if (values.Count > 0 && !ordinals && OrdinalAt(next) is not null)
+            {
+                break;
+            }
+
+            values.Add(value);
+            end = next + used;
+            if (Is(end, "-", "to") && NumberAt(end + 1) is (int last, int width) && !ordinals && last > value && last - value < 40
+                && !Is(end + 1 + width, "count", "counts"))
+            {
+                // "walls 2-4"
+                values.AddRange(Enumerable.Range(value + 1, last - value));
+                end += 1 + width;
+            }
+
+            next = Skip(end, ",", "and", "&", "+", "/", "the", "also", "#");
+        }
+
+        return (values, end);
+    }
+}

@@ -1,0 +1,215 @@
+using System.Globalization;
+using Scuff.Dances;
+using Scuff.Diagnostics;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading;
+
+// Lines of counts: their labels, and the runs of counts within one line.
+internal sealed partial class TextReaderRun
+{
+    /// <summary>A count line; one physical line may hold several runs of counts one after the other.</summary>
+    private void ReadCounts(TextLine line, CountLabel label)
+    {
+        if (_section is null)
+        {
+            OpenSection("", null, new TextLine(line.Number, line.Start, line.Start));
+        }
+
+        foreach ((CountLabel run, int start, int end) in Runs(line, label))
+        {
+            ReadRun(new TextLine(line.Number, start, end), run);
+        }
+    }
+
+    private List<(CountLabel Label, int Start, int End)> Runs(TextLine line, CountLabel first)
+    {
+        List<(CountLabel, int, int)> runs = [];
+        CountLabel label = first;
+        int start = line.Start;
+        int last = LastNumber(first);
+        int depth = 0;
+        for (int i = first.End; i < line.End; i++)
+        {
+            char c = _text[i];
+            depth += c is '(' or '[' ? 1 : c is ')' or ']' ? -1 : 0;
+            bool starts = (char.IsAsciiDigit(c) || c == '&' || c is '(' or '[') && i > label.End
+                && (char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is ',' or ';' or '|' or '/' or '.' or ')' or ']' or ':');
+            if (starts && _text[i - 1] == '/' && i >= 2 && char.IsAsciiDigit(_text[i - 2]))
+            {
+                continue;
+            }
+
+            if (!starts || (depth > 0 && c is not ('(' or '[')))
+            {
+                continue;
+            }
+
+            if (CountLabel.Read(_text, i, line.End) is not CountLabel next || next.End >= line.End
+                || (c is not ('(' or '[') && NextWordIsNoMove(next.End, line.End)))
+            {
+                continue;
+            }
+
+            bool follows = FirstNumber(next) == last + 1
+                || (next.Places[0].Place.IsWhole is false && next.Places.Count > 1 && FirstNumber(next) == last + 1);
+            int before = i - 1;
+            while (before > label.End && char.IsWhiteSpace(_text[before]))
+            {
+                before--;
+            }
+
+            bool separated = _text[before] is ',' or ';' or '|' or '/' or '.' or ':' or ')' or ']';
+            bool many = next.Places.Count > 1;
+            if (!follows || !(separated || many || c is '(' or '[') || (c is '(' or '[' && _text[line.Start] is not ('(' or '[')))
+            {
+                continue;
+            }
+
+            runs.Add((label, start, before + 1 - (_text[before] is ',' or ';' or '|' or '/' or '.' ? 1 : 0)));
+            label = next;
+            start = i;
+            last = LastNumber(next);
+            i = next.End - 1;
+            depth = 0;
+        }
+
+        runs.Add((label, start, line.End));
+        return runs;
+    }
+
+    private bool NextWordIsNoMove(int at, int end)
+    {
+        ReadOnlySpan<char> rest = _text.AsSpan(at, end - at).TrimStart();
+        return rest.Length == 0 || StartsWithWord(rest, "times") || StartsWithWord(rest, "counts") || StartsWithWord(rest, "count")
+            || StartsWithWord(rest, "x") || rest[0] is ')' or ']' or '/' or '¼' or '½' or '¾' || StartsWithWord(rest, "o");
+    }
+
+    private static int LastNumber(CountLabel label) => label.Places.Max(p => p.Number);
+
+    private static int FirstNumber(CountLabel label)
+    {
+        foreach (LabelPlace place in label.Places)
+        {
+            if (place.Place.IsWhole)
+            {
+                return place.Number;
+            }
+        }
+
+        return label.Places[0].Number + 1;
+    }
+
+    private void ReadRun(TextLine line, CountLabel label)
+    {
+        SectionBuilder section = _section!;
+        section.Offset ??= OffsetFor(label);
+        int offset = section.Offset.Value;
+        List<LabelPlace> places = [];
+        Counts? lastPlace = section.Lines.Count > 0 ? section.Lines[^1].Places.Count > 0 ? section.Lines[^1].Places.Max(p => p.Place) : null : null;
+        for (int i = 0; i < label.Places.Count; i++)
+        {
+            LabelPlace place = label.Places[i];
+            Counts moved = place.Place - Counts.FromWhole(offset);
+            int number = place.Number - offset;
+            if (label.Places.Count == 1 && !place.Place.IsWhole && place.Number == 0 && lastPlace is Counts before)
+            {
+                // a line of its own for an &: the & after the count before it
+                number = before.Value.Floor + 1;
+                moved = Counts.FromWhole(number - 1) + (moved - Counts.FromWhole(-1 - offset));
+            }
+
+            places.Add(place with { Number = number, Place = moved, Label = CountGrid.LabelOf(moved) });
+        }
+
+        ReadPlaces(line, places, label.End, _text.Substring(label.Span.Start, label.Span.Length), label.Span);
+    }
+
+    private void ReadPlaces(TextLine line, List<LabelPlace> places, int wordsStart, string printed, TextSpan labelSpan)
+    {
+        SectionBuilder section = _section!;
+        RememberWeight(places);
+        LineContent content = new LineReader(_state).Read(places, wordsStart, line.End, line.Number, printed);
+        Counts start = places.Count > 0 ? Counts.Max(Counts.Zero, Counts.FromWhole(places.Min(p => p.Place).Value.Floor)) : Counts.Zero;
+        if (places[0].Place < Counts.Zero)
+        {
+            start = places[0].Place;
+        }
+
+        Counts end = Counts.FromWhole(places.Max(p => p.Place).Value.Floor + 1);
+        WrittenLine made = new()
+        {
+            Label = printed,
+            Counts = new CountSpan(Counts.Min(start, end), end),
+            Moves = content.Moves,
+            Claims = content.Claims,
+            Notes = content.Notes,
+            LeavesWordsOut = content.LeavesWordsOut,
+            Span = line.Span,
+            LabelSpan = labelSpan,
+            Places = places.Select(p => new WrittenCount(p.Label, p.Place)).ToValueList(),
+            Number = line.Number,
+        };
+        section.Lines.Add(made);
+        _state.SectionLines.Add(made);
+    }
+
+    /// <summary>"Step R to side (1), touch L together (2)": the counts stand in brackets after the moves.</summary>
+    private List<LabelPlace>? CountsInBrackets(TextLine line)
+    {
+        List<LabelPlace> places = [];
+        int number = 0;
+        for (int i = line.Start; i + 2 < line.End; i++)
+        {
+            if (_text[i] != '(')
+            {
+                continue;
+            }
+
+            int close = _text.IndexOf(')', i, Math.Min(5, line.End - i));
+            if (close < 0)
+            {
+                continue;
+            }
+
+            string inside = _text[(i + 1)..close].Trim();
+            if (inside == "&" && number > 0)
+            {
+                Counts half = Counts.FromWhole(number - 1) + Counts.Half;
+                places.Add(new LabelPlace(CountGrid.LabelOf(half), number, half, false));
+            }
+            else if (int.TryParse(inside, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count is > 0 and < 100
+                && (number == 0 || count == number + 1))
+            {
+                number = count;
+                places.Add(new LabelPlace(inside, count, Counts.FromWhole(count - 1), false));
+            }
+        }
+
+        return number > 0 ? places : null;
+    }
+
+    private int OffsetFor(CountLabel label)
+    {
+        int first = FirstNumber(label);
+        if (first <= 1 || _tag is not null)
+        {
+            return 0;
+        }
+
+        int before = _sectionsLength.Value.Floor;
+        return first - 1 == before ? before : first > 8 && (first - 1) % 8 == 0 ? first - 1 : 0;
+    }
+
+    private void RememberWeight(List<LabelPlace> places)
+    {
+        if (_tag is not null || places.Count == 0)
+        {
+            return;
+        }
+
+        Counts start = _sectionsLength;
+
+        _weightBefore.TryAdd((_parts.Count, start + Counts.FromWhole(places[0].Place.Value.Floor)), _state.Weight);
+    }
+}

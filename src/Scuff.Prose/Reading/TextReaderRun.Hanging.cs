@@ -1,0 +1,153 @@
+using Scuff.Dances;
+using Scuff.Stance;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading;
+
+// What hangs under a line of counts: notes and options.
+internal sealed partial class TextReaderRun
+{
+    /// <summary>Lines that hang on the line above: styling, arms, notes, options.</summary>
+    private bool ReadHanging(TextLine line)
+    {
+        ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
+        foreach (string kind in (ReadOnlySpan<string>)["style", "styling", "arms", "arm", "hands", "note", "body", "hips", "head", "tip", "n.b.",
+            "nb", "remark", "caution"])
+        {
+            if (StartsWithWord(words, kind) && words[kind.Length..].TrimStart() is { Length: > 0 } rest && rest[0] is ':' or '-' or '–')
+            {
+                string note = rest[1..].Trim().ToString();
+                AddNote(new Note(kind switch { "styling" => "style", "arm" or "hands" => "arms", _ => kind }, note, line.Span));
+                Abbreviations.Tell(_state, line.Span);
+                return true;
+            }
+        }
+
+        if (StartsWithWord(words, "option") || StartsWithWord(words, "options") || StartsWithWord(words, "opt")
+            || (words.IndexOf("option", StringComparison.OrdinalIgnoreCase) is > 0 and < 16 && words.IndexOf(':') > 0))
+        {
+            return ReadOption(line);
+        }
+
+        return false;
+    }
+
+    private void AddNote(Note note)
+    {
+        if (_section is { Lines.Count: > 0 })
+        {
+            WrittenLine last = _section.Lines[^1];
+            _section.Lines[^1] = last with { Notes = [.. last.Notes, note] };
+        }
+        else if (_section is not null)
+        {
+            _section.Notes.Add(note);
+        }
+        else
+        {
+            _notes.Add(note);
+        }
+    }
+
+    private bool ReadOption(TextLine line)
+    {
+        if (_section is not { Lines.Count: > 0 })
+        {
+            return false;
+        }
+
+        // option 7&8 "easier": triple R in place
+        int colon = _text.IndexOf(':', line.Start, line.End - line.Start);
+        string head = colon < 0 ? _text[line.Start..line.End] : _text[line.Start..colon];
+        string name = "option";
+        int quote = head.IndexOfAny(['"', '“']);
+        if (quote >= 0 && head.IndexOfAny(['"', '”'], quote + 1) is int close and > 0)
+        {
+            name = head[(quote + 1)..close];
+        }
+        else if (head.Contains("eas", StringComparison.OrdinalIgnoreCase))
+        {
+            name = "easier";
+        }
+        else if (head.Contains("hard", StringComparison.OrdinalIgnoreCase))
+        {
+            name = "harder";
+        }
+
+        int digit = head.AsSpan().IndexOfAnyInRange('0', '9');
+        while (digit > 0 && head[digit - 1] is '&' or 'a')
+        {
+            digit--;
+        }
+
+        CountLabel? label = digit >= 0 ? CountLabel.Read(_text, line.Start + digit, colon < 0 ? line.End : colon + 1) : null;
+        WrittenLine last = _section.Lines[^1];
+        List<LabelPlace> places;
+        string printed;
+        int start;
+        if (label is not null)
+        {
+            int offset = _section.Offset ?? 0;
+            places = label.Places.Select(p =>
+                p with
+                {
+                    Number = p.Number - offset,
+                    Place = p.Place - Counts.FromWhole(offset),
+                    Label = CountGrid.LabelOf(p.Place - Counts.FromWhole(offset))
+                }).ToList();
+            printed = _text.Substring(label.Span.Start, label.Span.Length);
+            start = colon >= 0 ? colon + 1 : label.End;
+        }
+        else
+        {
+            places = last.Places.Select((p, i) => new LabelPlace(p.Label, p.Place.Value.Floor + 1, p.Place, i > 0)).ToList();
+            printed = last.Label;
+            start = colon >= 0 ? colon + 1 : line.End;
+        }
+
+        if (start >= line.End || places.Count == 0)
+        {
+            AddNote(new Note("option", _text[line.Start..line.End], line.Span));
+            return true;
+        }
+
+        Weight kept = _state.Weight;
+        Facing? facing = _state.Facing;
+        Counts from = Counts.FromWhole(places[0].Place.Value.Floor);
+        _state.Weight = WeightBefore(_section.Lines, from) ?? kept;
+        LineContent content = new LineReader(_state).Read(places, start, line.End, line.Number, printed);
+        _state.Weight = kept;
+        _state.Facing = facing;
+        Counts end = Counts.FromWhole(places.Max(p => p.Place).Value.Floor + 1);
+        StepOption option = new(name, new CountSpan(places[0].Place < from ? places[0].Place : from, end), content.Moves, line.Span,
+            line.Number)
+        { Label = printed };
+        int owner = _section.Lines.FindLastIndex(l => l.Counts.Start <= from && l.Counts.End > from);
+        owner = owner < 0 ? _section.Lines.Count - 1 : owner;
+        _section.Lines[owner] = _section.Lines[owner] with { Options = [.. _section.Lines[owner].Options, option] };
+        return true;
+    }
+
+    private Weight? WeightBefore(List<WrittenLine> lines, Counts place)
+    {
+        Counts start = _sectionsLength;
+
+        if (_tag is null && _weightBefore.TryGetValue((_parts.Count, start + place), out Weight remembered))
+        {
+            return remembered;
+        }
+
+        Weight? weight = _tag is null && _weightBefore.TryGetValue((_parts.Count, start), out Weight atStart) ? atStart : null;
+        foreach (WrittenStep step in lines.SelectMany(l => l.Steps))
+        {
+            if (step.Count.Place >= place)
+            {
+                break;
+            }
+
+            weight = step.Action.WeightAfter(weight ?? Weight.Unknown);
+        }
+
+        return weight;
+    }
+}

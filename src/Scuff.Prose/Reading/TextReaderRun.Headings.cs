@@ -1,0 +1,256 @@
+using System.Globalization;
+using Scuff.Prose.Words;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading;
+
+// What the headings of sections, parts and tags look like.
+internal sealed partial class TextReaderRun
+{
+    private bool LooksLikeBody(TextLine line)
+    {
+        ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
+        if (CountLabel.Read(_text, line.Start, line.End) is { Places.Count: > 1 } label && label.End < line.End
+            && TermReader.Read(_text, label.End, line.End, _state.Lexicon).Exists(t => t.Kind is TermKind.Move))
+        {
+            // a text without a title begins with its first counts
+            return true;
+        }
+
+        if (SectionHeading(words) is (_, int used)
+            && CountLabel.Read(_text, TrimMarks(line with { Start = line.Start + used }).Start, line.End) is CountLabel counts
+            && counts.End < line.End)
+        {
+            // "S1: 1-2 walk R, L"
+            return true;
+        }
+
+        return StartsWithWord(words, "section") && words.Length < 60 && words.IndexOfAnyInRange('0', '9') is > 0 and < 12;
+    }
+
+    private bool IsBracketHeading(TextLine line, CountLabel label, int index)
+    {
+        bool bracketed = _text[line.Start] is '[' or '(' && label.Places.Count >= 3 && label.Places.Skip(1).All(p => p.AfterDash);
+        if (!bracketed)
+        {
+            return false;
+        }
+
+        for (int next = index + 1; next < _lines.Count; next++)
+        {
+            TextLine following = _lines[next].Trimmed(_text);
+            if (following.Start == following.End)
+            {
+                continue;
+            }
+
+            return CountLabel.Read(_text, following.Start, following.End) is CountLabel inner
+                && inner.Places.FirstOrDefault(p => p.Place.IsWhole, inner.Places[0]) is LabelPlace first
+                    && first.Number <= label.Places[0].Number + 1
+                && inner.Places[^1].Number < label.Places[^1].Number;
+        }
+
+        return false;
+    }
+
+    private static Counts? LengthOf(CountLabel label) => Counts.FromWhole(label.Places[^1].Number - label.Places[0].Number + 1);
+
+    private bool IsSectionRange(TextLine tail, CountLabel label, int index)
+    {
+        // "S1 1-8 vine and touch": a range of a whole section followed by a title, the counts come on the next lines
+        bool range = label.Places.Count >= 6 && label.Places.Skip(1).All(p => p.AfterDash);
+        if (!range || index + 1 >= _lines.Count)
+        {
+            return false;
+        }
+
+        TextLine next = _lines[index + 1].Trimmed(_text);
+        return CountLabel.Read(_text, next.Start, next.End) is CountLabel inner && inner.Places[^1].Number < label.Places[^1].Number;
+    }
+
+    private TextLine TrimMarks(TextLine line)
+    {
+        int start = line.Start;
+        while (start < line.End && (char.IsWhiteSpace(_text[start]) || _text[start] is ':' or '.' or '-' or '–' or ')'))
+        {
+            start++;
+        }
+
+        return new TextLine(line.Number, start, line.End);
+    }
+
+    private static (int Number, int Used)? SectionHeading(ReadOnlySpan<char> words)
+    {
+        int at;
+        if (words[0] is '[' or '(' && words.Length > 3 && words[1] is 's' or 'S' && char.IsAsciiDigit(words[2]))
+        {
+            at = 2;
+        }
+        else if (StartsWithWord(words, "section"))
+        {
+            at = 7;
+        }
+        else if (StartsWithWord(words, "sect"))
+        {
+            at = 4;
+        }
+        else if (StartsWithWord(words, "sec"))
+        {
+            at = 3;
+        }
+        else if (words.Length > 1 && words[0] is 's' or 'S' && char.IsAsciiDigit(words[1]))
+        {
+            at = 1;
+        }
+        else
+        {
+            return null;
+        }
+
+        while (at < words.Length && words[at] is ' ' or '.' or '#' or '\t')
+        {
+            at++;
+        }
+
+        int start = at;
+        while (at < words.Length && char.IsAsciiDigit(words[at]))
+        {
+            at++;
+        }
+
+        if (at > start)
+        {
+            int number = int.TryParse(words[start..at], NumberStyles.None, CultureInfo.InvariantCulture, out int value) ? Math.Clamp(value, 0, 9999)
+                : 1;
+            while (at < words.Length && words[at] is ']' or ')')
+            {
+                at++;
+            }
+
+            return (number, at);
+        }
+
+        foreach ((string word, int value) in ((string, int)[])[("one", 1), ("two", 2), ("three", 3), ("four", 4), ("five", 5), ("six", 6),
+            ("seven", 7), ("eight", 8)])
+        {
+            if (StartsWithWord(words[at..], word))
+            {
+                return (value, at + word.Length);
+            }
+        }
+
+        // "Section A"
+        if (at < words.Length && char.IsLetter(words[at]) && (at + 1 == words.Length || !char.IsLetter(words[at + 1])))
+        {
+            return (char.ToUpperInvariant(words[at]) - 'A' + 1, at + 1);
+        }
+
+        return null;
+    }
+
+    private static (string Title, Counts? Length) TitleAndLength(string rest)
+    {
+        Counts? length = null;
+        string title = rest;
+        int at = rest.IndexOf("count", StringComparison.OrdinalIgnoreCase);
+        if (at > 0)
+        {
+            int stop = at;
+            while (stop > 0 && rest[stop - 1] is ' ' or '-')
+            {
+                stop--;
+            }
+
+            int start = stop;
+            while (start > 0 && char.IsAsciiDigit(rest[start - 1]))
+            {
+                start--;
+            }
+
+            if (start < stop && int.TryParse(rest.AsSpan(start, stop - start), NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+                && number is > 0 and < 1000)
+            {
+                length = Counts.FromWhole(number);
+                int end = at + 5;
+                if (end < rest.Length && rest[end] is 's' or 'S')
+                {
+                    end++;
+                }
+
+                title = (rest[..start].TrimEnd(' ', '(', '[', '-', ':', ',') + rest[end..].TrimStart(' ', ')', ']')).Trim();
+            }
+        }
+
+        return (title.Trim().TrimStart(':', '-', '.', '–', ')', ']').Trim(), length);
+    }
+
+    private static (string Name, int After)? PartName(ReadOnlySpan<char> words)
+    {
+        int at = 4;
+        while (at < words.Length && words[at] is ' ' or ':' or '"' or '“')
+        {
+            at++;
+        }
+
+        int start = at;
+        while (at < words.Length && (char.IsLetterOrDigit(words[at]) || words[at] is '\'' or '+'))
+        {
+            at++;
+        }
+
+        return at > start && at - start <= 12 ? (words[start..at].ToString(), at) : null;
+    }
+
+    private TagHeading? TagHeadingOf(TextLine line)
+    {
+        ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
+        bool bridge = StartsWithWord(words, "bridge");
+        if (!bridge && !StartsWithWord(words, "tag"))
+        {
+            return null;
+        }
+
+        // a sentence ("tag after wall 2: ...") is read later
+        string lower = words.ToString().ToLowerInvariant();
+        if (lower.Contains("wall", StringComparison.Ordinal) || lower.Contains("end of", StringComparison.Ordinal))
+        {
+            return null;
+        }
+
+        int at = bridge ? 6 : 3;
+        string name = "";
+        while (at < words.Length && words[at] is ' ' or ':')
+        {
+            at++;
+        }
+
+        if (at < words.Length && words[at] is '"' or '“' or '\'')
+        {
+            int close = words[(at + 1)..].IndexOfAny('"', '”', '\'');
+            if (close >= 0)
+            {
+                name = words.Slice(at + 1, close).ToString().Trim();
+            }
+        }
+        else
+        {
+            int start = at;
+            while (at < words.Length && char.IsLetterOrDigit(words[at]))
+            {
+                at++;
+            }
+
+            string word = words[start..at].ToString();
+            bool isLength = at < words.Length && words[at..].TrimStart().StartsWith("count", StringComparison.OrdinalIgnoreCase);
+            if (!isLength)
+            {
+                name = word;
+            }
+        }
+
+        Counts? length = TitleAndLength(words.ToString()).Length;
+
+        // "tag: 1-2 sway" with the steps on the same line is not a heading of this kind
+        return new TagHeading(name, bridge, length, line.Span);
+    }
+}

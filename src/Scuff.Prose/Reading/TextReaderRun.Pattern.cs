@@ -1,0 +1,135 @@
+using Scuff.Dances;
+using Scuff.Prose.Reading.Sentences;
+using Scuff.Stance;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading;
+
+// What is read once all sections are known: the order of the parts, the sentences, and the moves of her own.
+internal sealed partial class TextReaderRun
+{
+    /// <summary>move "lantern twist" 1&amp;2: step R to side, ...</summary>
+    private bool ReadOwnMove(TextLine line)
+    {
+        int colon = _text.IndexOf(':', line.Start, line.End - line.Start);
+        int open = _text.IndexOfAny(['"', '“'], line.Start, line.End - line.Start);
+        if (colon < 0 || open < 0 || open > colon)
+        {
+            return false;
+        }
+
+        int close = _text.IndexOfAny(['"', '”'], open + 1, line.End - open - 1);
+        if (close < 0 || close > colon || CountLabel.Read(_text, close + 1, colon + 1) is not CountLabel label)
+        {
+            return false;
+        }
+
+        string name = _text[(open + 1)..close].Trim();
+        Weight kept = _state.Weight;
+        Facing? facing = _state.Facing;
+        _state.Weight = Weight.Left;
+        LineContent content = new LineReader(_state).Read(label.Places, colon + 1, line.End, line.Number,
+            _text.Substring(label.Span.Start, label.Span.Length));
+        _state.Weight = kept;
+        _state.Facing = facing;
+        if (OwnMove.From(name, content.Moves) is Scuff.Steps.StepDefinition own)
+        {
+            _ownMoves.Add(own);
+            _state.Lexicon = _state.Lexicon.With([own]);
+        }
+
+        _notes.Add(new Note("move", _text[line.Start..line.End], line.Span));
+        return true;
+    }
+
+    /// <summary>The order of the parts is read once their names are known.</summary>
+    private Dance ReadSequences(Dance dance)
+    {
+        foreach ((TextLine line, int track) in _sequences)
+        {
+            ValueList<SequenceItem> items = SequenceReader.Read(_state, line, dance).ToValueList();
+            if (track >= 0)
+            {
+                _tracks[track] = _tracks[track] with { Sequence = items };
+            }
+            else
+            {
+                dance = dance with { Sequence = items };
+            }
+        }
+
+        return dance;
+    }
+
+    private Dance ReadSentences(Dance dance)
+    {
+        SentenceReader reader = new(_state, dance, (part, place) => WeightAt(dance, part, place));
+        List<Track> tracks = _tracks;
+        foreach (PendingSentence sentence in _sentences)
+        {
+            List<Interruption>? made = reader.Read(sentence.Line);
+            if (made is null)
+            {
+                string words = _text[sentence.Line.Start..sentence.Line.End];
+                _notes.Add(new Note("sentence", words, sentence.Line.Span));
+                continue;
+            }
+
+            if (sentence.Track >= 0)
+            {
+                tracks[sentence.Track] = tracks[sentence.Track] with { Interruptions = [.. tracks[sentence.Track].Interruptions, .. made] };
+            }
+            else
+            {
+                _interruptions.AddRange(made);
+            }
+        }
+
+        dance = dance with
+        {
+            Tags = reader.Tags.ToValueList(),
+            Interruptions = _interruptions.ToValueList(),
+            Tracks = tracks.ToValueList(),
+        };
+        if (_ending is not null)
+        {
+            Ending ending = reader.ReadEnding(_ending.Line);
+            if (_ending.Track >= 0)
+            {
+                tracks[_ending.Track] = tracks[_ending.Track] with { Ending = ending };
+                dance = dance with { Tracks = tracks.ToValueList() };
+            }
+            else
+            {
+                dance = dance with { Ending = ending };
+            }
+        }
+
+        return dance;
+    }
+
+    private Weight WeightAt(Dance dance, int partIndex, Counts place)
+    {
+        Weight weight = dance.Start;
+        for (int p = 0; p <= partIndex && p < dance.Parts.Count; p++)
+        {
+            Counts start = Counts.Zero;
+            foreach (Section section in dance.Parts[p].Sections)
+            {
+                foreach (WrittenStep step in section.Steps)
+                {
+                    if (p == partIndex && start + step.Count.Place >= place)
+                    {
+                        return weight;
+                    }
+
+                    weight = step.Action.WeightAfter(weight);
+                }
+
+                start += section.Length;
+            }
+        }
+
+        return weight;
+    }
+}
