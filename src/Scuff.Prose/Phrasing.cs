@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Text;
 using Scuff.Dances;
 using Scuff.Prose.Reading;
@@ -129,7 +130,7 @@ public static class Phrasing
         bool way = definition.NamedBy is NamedBy.Travel or NamedBy.Turn;
 
         // "shuffle R forward"; the standing foot is named last
-        Direction place = named is not null && definition.NamedBy == NamedBy.StandingFoot ? Direction.Unstated
+        Direction place = (named is not null && definition.NamedBy == NamedBy.StandingFoot) || !IsDancedEitherWay(definition) ? Direction.Unstated
             : name.EndsWith(" forward", StringComparison.Ordinal) ? Direction.Forward
             : name.EndsWith(" back", StringComparison.Ordinal) ? Direction.Back
             : Direction.Unstated;
@@ -210,6 +211,26 @@ public static class Phrasing
 
     /// <summary>The rows of a reading in words.</summary>
     internal static string Describe(IEnumerable<PlacedRow> rows) => string.Join(", ", rows.Where(r => !r.IsWith).Select(r => Describe(r.Action)));
+
+    /// <summary>
+    /// Whether the last word of a name is where the figure goes ("shuffle back", as there is a shuffle forward), and not its last step: in
+    /// "kick ball back" the foot stands between the kick and the ball, so the name is not taken apart.
+    /// </summary>
+    private static bool IsDancedEitherWay(StepDefinition definition)
+    {
+        string name = definition.Name;
+        string stem = name.EndsWith(" forward", StringComparison.Ordinal) ? name[..^" forward".Length]
+            : name.EndsWith(" back", StringComparison.Ordinal) ? name[..^" back".Length]
+            : "";
+        return stem.Length > 0 && Stems.Value.Contains(stem);
+    }
+
+    // names that stand in the catalogue without a direction, or with both
+    private static readonly Lazy<FrozenSet<string>> Stems = new(() =>
+    {
+        string[] names = [.. StepCatalogue.Default.Definitions.Select(d => d.Name)];
+        return names.Concat(names.Where(n => n.EndsWith(" forward", StringComparison.Ordinal)).Select(n => n[..^" forward".Length])).ToFrozenSet(StringComparer.Ordinal);
+    });
 
     /// <summary>Whether an action of arms, head or hands says so little that her own words are kept: which arm, look where, what pose.</summary>
     /// <param name="definition">The move it belongs to, or null.</param>
