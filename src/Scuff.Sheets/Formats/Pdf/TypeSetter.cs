@@ -69,7 +69,9 @@ internal static class TypeSetter
             double gap = line.Count > 0 && word.HasSpaceBefore ? word.Space : 0;
             while (line.Count > 0 && length + gap + word.Width > room)
             {
-                int end = atCommas && line.FindLastIndex(w => w.Drawn.EndsWith(',')) is >= 0 and var comma ? comma + 1 : line.Count;
+                int end = atCommas && line.FindLastIndex(w => w.Drawn.EndsWith(',')) is >= 0 and var comma ? comma + 1
+                    : word.IsBound && line.Count > 1 ? line.Count - 1
+                    : line.Count;
                 bool goesOn = end < line.Count ? line[end].HasSpaceBefore : word.HasSpaceBefore;
                 lines.Add(Finish(line[..end], size, fromRight, goesOn));
                 line = line[end..];
@@ -191,6 +193,7 @@ internal static class TypeSetter
     private static IEnumerable<Word> Words(Wording wording)
     {
         bool isFirst = true;
+        bool followsNumber = false;
         foreach (string part in Substitutes.Clean(wording.Words).Split(' '))
         {
             // a wording that begins with a space stands apart from the one before
@@ -201,13 +204,18 @@ internal static class TypeSetter
                 continue;
             }
 
+            bool isBound = followsNumber && char.IsLetter(part[0]);
+            followsNumber = IsNumber(part);
             foreach (Word word in Printable(part, wording.IsBold))
             {
-                yield return word with { HasSpaceBefore = hasSpace };
+                yield return word with { HasSpaceBefore = hasSpace, IsBound = isBound && hasSpace };
                 hasSpace = false;
             }
         }
     }
+
+    // 16, 8.3, 1/4, ½: what it counts stays on its line
+    private static bool IsNumber(string part) => char.IsNumber(part[0]) && char.IsNumber(part[^1]) && part.All(c => char.IsNumber(c) || c is '.' or ',' or '/');
 
     // A word is one piece unless characters in it have to be told by their numbers.
     private static IEnumerable<Word> Printable(string part, bool isBold)
@@ -318,6 +326,9 @@ internal static class TypeSetter
     {
         /// <summary>Whether it is drawn as written, in the usual face of its weight.</summary>
         public bool IsUsual { get; init; }
+
+        /// <summary>Whether it tells what the number before it counts, and so stays on its line.</summary>
+        public bool IsBound { get; init; }
 
         public double Space => Face(IsBold).WidthOf(' ');
 
