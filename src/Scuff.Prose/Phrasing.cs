@@ -111,7 +111,8 @@ public static class Phrasing
     /// <summary>How a move is called by its figure's name, or null when its actions have to be told one by one.</summary>
     public static FigureName? NameOf(WrittenMove move)
     {
-        bool stepAndPivot = move.Steps.Count == 2 && move.Steps[1].Action.Kind == ActionKind.Pivot;
+        // a spiral turns on the foot that stepped, so it is no step and pivot
+        bool stepAndPivot = move.Steps.Count == 2 && move.Steps[1].Action.Kind == ActionKind.Pivot && move.Steps[1].Action.Foot != move.Steps[0].Action.Foot;
         if (move.Definition is not { } definition || move.IsUnknown || move.Steps.Count == 1 || definition.Rows.Count == 1 || stepAndPivot || !SaysAll(move))
         {
             return null;
