@@ -9,6 +9,9 @@ internal static class TypeSetter
     // So many numbers in one pair of brackets; a longer one would not fit on a line.
     private const int MostNumbers = 3;
 
+    // Every letter before it is in the usual face: the Latin ones.
+    private const char FirstRare = '\u0180';
+
     /// <summary>Height of a line of type in parts of its size, from the top of its accents to the bottom of its tails.</summary>
     public const double Height = 1.2;
 
@@ -56,6 +59,12 @@ internal static class TypeSetter
 
         return fits;
     }
+
+    /// <summary>Whether something in the words has no letter in any face and nothing that stands for it, so that its number is printed.</summary>
+    public static bool LacksLetters(string words) => words.Any(c => c >= FirstRare && !FontFaces.Plain.Has(c))
+        && Elements(Substitutes.Clean(words))
+            .SelectMany(e => Printed(e, isBold: false))
+            .Any(e => FontFaces.FaceFor(e, isBold: false) is null && Known(Substitutes.For(e), isBold: false) is null);
 
     private static List<SetLine> Broken(List<Word> words, double size, double width, bool atCommas)
     {
