@@ -156,7 +156,7 @@ public static class Phrasing
         if (move.Definition is null || move.IsUnknown)
         {
             return move.Steps.Count > 0 && move.Steps[0].Action.Kind != ActionKind.Unknown
-                ? string.Join(", ", move.Steps.Select(DescribeWith))
+                ? string.Join(", ", ToldSteps(move).Select(DescribeWith))
                 : move.Words;
         }
 
@@ -173,7 +173,7 @@ public static class Phrasing
 
         if (NameOf(move) is not { } name)
         {
-            return string.Join(", ", move.Steps.Select(DescribeWith)) + ContactWords(move);
+            return string.Join(", ", ToldSteps(move).Select(DescribeWith)) + ContactWords(move);
         }
 
         StringBuilder words = new(name.Words);
@@ -199,6 +199,15 @@ public static class Phrasing
 
         return words.ToString();
     }
+
+    /// <summary>
+    /// The actions of a move as they are to be told: who turns on the foot that has the weight already is told on which, or it would read as the
+    /// turn of a step and pivot, which is on both feet.
+    /// </summary>
+    public static IEnumerable<WrittenStep> ToldSteps(WrittenMove move)
+        => move is { Definition.Id: "pivot_on_foot" or "spiral", Steps: [{ Action: { Kind: ActionKind.Pivot, Effect: WeightEffect.Takes } turn } only] }
+            ? [only with { Action = turn with { Effect = WeightEffect.Keeps } }]
+            : move.Steps;
 
     /// <summary>A turn: "1/4 left", "1 1/4 right".</summary>
     public static string TurnWords(Turn turn)

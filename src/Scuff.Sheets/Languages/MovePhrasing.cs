@@ -133,7 +133,7 @@ public sealed class MovePhrasing
 
     private string Steps(WrittenMove move)
     {
-        string words = string.Join(", ", move.Steps.Select(Describe));
+        string words = string.Join(", ", Phrasing.ToldSteps(move).Select(Describe));
         return move.SaidContact switch
         {
             Contact.Ball => words + " " + _language.Words("drawing.on-ball"),

@@ -150,6 +150,19 @@ public sealed class SheetBuilderTests
             SheetSamples.Build(text).Parts[0].Sections[0].Lines.Select(l => l.Words));
     }
 
+    // A spiral turns on the foot that has just stepped, a step and pivot on both.
+    [Fact]
+    public void A_turn_on_one_foot_says_on_which()
+    {
+        const string text = "Some Dance\n\nsection 1\n1-2  step R forward, full spiral turn left on R\n3-4  step L forward, pivot 1/2 right\n5-8  hold\n";
+        SheetModel german = SheetBuilder.Build(DanceAnalysis.Of(DanceReader.Read(text)), new SheetChoices { Language = "de" });
+
+        Assert.Equal(["step R forward, pivot full turn left on R", "step L forward, pivot 1/2 right"], SheetSamples.Build(text).Parts[0].Sections[0].Lines.Take(2).Select(l => l.Words));
+        Assert.Equal(
+            ["RF Schritt vor, ganze Drehung links herum auf RF", "LF Schritt vor, ½ Drehung rechts herum auf beiden Ballen"],
+            german.Parts[0].Sections[0].Lines.Take(2).Select(l => l.Words));
+    }
+
     // A bounce lifts and drops the heels within its count; a rise only lifts them.
     [Fact]
     public void A_bounce_of_the_heels_is_no_rise()
