@@ -112,7 +112,7 @@ public static class Phrasing
     public static FigureName? NameOf(WrittenMove move)
     {
         // a spiral turns on the foot that stepped, so it is no step and pivot
-        bool stepAndPivot = move.Steps.Count == 2 && move.Steps[1].Action.Kind == ActionKind.Pivot && move.Steps[1].Action.Foot != move.Steps[0].Action.Foot;
+        bool stepAndPivot = move.Steps is [{ Action: var step }, { Action: { Kind: ActionKind.Pivot } turned }] && turned.Foot != step.Foot;
         if (move.Definition is not { } definition || move.IsUnknown || move.Steps.Count == 1 || definition.Rows.Count == 1 || stepAndPivot || !SaysAll(move))
         {
             return null;
@@ -205,9 +205,10 @@ public static class Phrasing
     /// turn of a step and pivot, which is on both feet.
     /// </summary>
     public static IEnumerable<WrittenStep> ToldSteps(WrittenMove move)
-        => move is { Definition.Id: "pivot_on_foot" or "spiral", Steps: [{ Action: { Kind: ActionKind.Pivot, Effect: WeightEffect.Takes } turn } only] }
-            ? [only with { Action = turn with { Effect = WeightEffect.Keeps } }]
-            : move.Steps;
+        => move.Definition?.Id is "pivot_on_foot" or "spiral"
+            && move.Steps is [{ Action: { Kind: ActionKind.Pivot, Effect: WeightEffect.Takes } turn } only]
+                ? [only with { Action = turn with { Effect = WeightEffect.Keeps } }]
+                : move.Steps;
 
     /// <summary>A turn: "1/4 left", "1 1/4 right".</summary>
     public static string TurnWords(Turn turn)
@@ -239,7 +240,9 @@ public static class Phrasing
     private static readonly Lazy<FrozenSet<string>> Stems = new(() =>
     {
         string[] names = [.. StepCatalogue.Default.Definitions.Select(d => d.Name)];
-        return names.Concat(names.Where(n => n.EndsWith(" forward", StringComparison.Ordinal)).Select(n => n[..^" forward".Length])).ToFrozenSet(StringComparer.Ordinal);
+        return names
+            .Concat(names.Where(n => n.EndsWith(" forward", StringComparison.Ordinal)).Select(n => n[..^" forward".Length]))
+            .ToFrozenSet(StringComparer.Ordinal);
     });
 
     /// <summary>Whether an action of arms, head or hands says so little that her own words are kept: which arm, look where, what pose.</summary>

@@ -96,7 +96,13 @@ public abstract record DanceChange
     /// <param name="After">The facing she writes now.</param>
     /// <param name="DancedBefore">The facing that was danced.</param>
     /// <param name="DancedAfter">The facing that is danced.</param>
-    public sealed record WrittenFacing(DancePlace Place, Counts Count, Facing Before, Facing After, Facing DancedBefore, Facing DancedAfter) : DanceChange
+    public sealed record WrittenFacing(
+        DancePlace Place,
+        Counts Count,
+        Facing Before,
+        Facing After,
+        Facing DancedBefore,
+        Facing DancedAfter) : DanceChange
     {
         /// <summary>Whether the brackets stayed and the dance turns elsewhere.</summary>
         public bool IsLeftBehind => Before == After;
