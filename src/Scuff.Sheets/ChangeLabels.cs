@@ -104,10 +104,10 @@ public sealed record ChangeLabels
     /// <summary><c>{0}</c> a section, <c>{1}</c> its old heading.</summary>
     public string Untitled { get; init; } = "";
 
-    /// <summary><c>{0}</c> where, <c>{1}</c> old facing in brackets, <c>{2}</c> new facing in brackets, <c>{3}</c> the facing that is danced.</summary>
+    /// <summary><c>{0}</c> where, <c>{1}</c> old facing in brackets, <c>{2}</c> new facing in brackets, <c>{3}</c> facing that is danced.</summary>
     public string FacingWritten { get; init; } = "";
 
-    /// <summary><c>{0}</c> where, <c>{1}</c> the facing in brackets, <c>{2}</c> old facing that was danced, <c>{3}</c> the facing that is danced.</summary>
+    /// <summary><c>{0}</c> where, <c>{1}</c> facing in brackets, <c>{2}</c> facing that was danced, <c>{3}</c> facing that is danced.</summary>
     public string FacingLeftBehind { get; init; } = "";
 
     /// <summary><c>{0}</c> one count.</summary>

@@ -55,7 +55,11 @@ internal sealed record DocxSize(double Body, double Pictures, int Columns, doubl
 
             // large print begins at 16 points: the usual definition of libraries for the blind
             (false, true) => [(16, 1.06, 1)],
-            _ => [(11, 1, 1), (10.5, 1, 1), (10.5, 0.9, 1), (10, 0.9, 1), (10, 0.8, 1), (9.5, 0.8, 1), (9.5, 0.72, 1), (9.5, 0.66, 1), (9, 0.66, 1), (9, 0.6, 1), (8.5, 0.6, 1), (8.5, 0.55, 1), (8, 0.55, 1), (8, 0.5, 1)],
+            _ =>
+            [
+                (11, 1, 1), (10.5, 1, 1), (10.5, 0.9, 1), (10, 0.9, 1), (10, 0.8, 1), (9.5, 0.8, 1), (9.5, 0.72, 1),
+                (9.5, 0.66, 1), (9, 0.66, 1), (9, 0.6, 1), (8.5, 0.6, 1), (8.5, 0.55, 1), (8, 0.55, 1), (8, 0.5, 1),
+            ],
         };
         List<DocxSize> sizes = [.. steps.Select(s => new DocxSize(s.Body, s.Pictures, s.Columns, width, height))];
         int least = sizes[^1].PagesOf(sheet);
@@ -88,7 +92,8 @@ internal sealed record DocxSize(double Body, double Pictures, int Columns, doubl
     private IEnumerable<(double Depth, bool IsWhole)> Blocks(SheetModel sheet)
     {
         double beside = ColumnWidth - (Columns > 1 ? 0 : 140);
-        double head = (Body * (sheet.Particulars.Count > 0 ? 4.5 + Line : 4.5)) + Lines(string.Join(' ', sheet.Facts), beside) + Lines(sheet.Key, beside);
+        double titles = Body * (sheet.Particulars.Count > 0 ? 4.5 + Line : 4.5);
+        double head = titles + Lines(string.Join(' ', sheet.Facts), beside) + Lines(sheet.Key, beside);
         double walls = sheet.WallPicture is { } picture ? Math.Min(130, picture.Height) + Body : 0;
 
         // what follows the heading begins beside the picture of the walls when that is deeper

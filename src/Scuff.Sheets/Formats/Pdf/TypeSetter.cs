@@ -224,7 +224,8 @@ internal static class TypeSetter
     }
 
     // 16, 8.3, 1/4, ½: what it counts stays on its line
-    private static bool IsNumber(string part) => char.IsNumber(part[0]) && char.IsNumber(part[^1]) && part.All(c => char.IsNumber(c) || c is '.' or ',' or '/');
+    private static bool IsNumber(string part)
+        => char.IsNumber(part[0]) && char.IsNumber(part[^1]) && part.All(c => char.IsNumber(c) || c is '.' or ',' or '/');
 
     // A word is one piece unless characters in it have to be told by their numbers.
     private static IEnumerable<Word> Printable(string part, bool isBold)
