@@ -231,7 +231,7 @@ internal sealed class DocxBody
     {
         bool hasFacing = section.Lines.Any(l => l.Facing is not null);
         int widest = section.Lines.Max(l => l.Counts.Length);
-        double counts = Math.Clamp((widest * 0.62 * _size.Body) + (0.8 * _size.Body), 3.6 * _size.Body, 7 * _size.Body);
+        double counts = Math.Clamp((widest * 0.74 * _size.Body) + (0.8 * _size.Body), 3.6 * _size.Body, 7 * _size.Body);
 
         // a narrow column lets the words over the facings break
         double head = (_labels.FacingAfter.Length * 0.44 * _size.Body) + (0.8 * _size.Body);
@@ -292,7 +292,9 @@ internal sealed class DocxBody
     {
         Row(isHead: false);
         Cell(widths[0]);
-        Paragraph("Count", line.Counts, keepsNext);
+
+        // what does not fit breaks after a comma
+        Paragraph("Count", line.Counts.Length > 8 ? line.Counts.Replace(",", ", ", StringComparison.Ordinal) : line.Counts, keepsNext);
         _xml.Close();
         Cell(widths[1]);
         Paragraph("Steps", line.Words, keepsNext);
