@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Text;
 using Scuff.Dances;
 using Scuff.Prose.Reading;
@@ -113,7 +114,8 @@ public static class Phrasing
     /// <summary>How a move is called by its figure's name, or null when its actions have to be told one by one.</summary>
     public static FigureName? NameOf(WrittenMove move)
     {
-        bool stepAndPivot = move.Steps.Count == 2 && move.Steps[1].Action.Kind == ActionKind.Pivot;
+        // a spiral turns on the foot that stepped, so it is no step and pivot
+        bool stepAndPivot = move.Steps is [{ Action: var step }, { Action: { Kind: ActionKind.Pivot } turned }] && turned.Foot != step.Foot;
         if (move.Definition is not { } definition || move.IsUnknown || move.Steps.Count == 1 || definition.Rows.Count == 1 || stepAndPivot
             || !SaysAll(move))
         {
@@ -134,7 +136,7 @@ public static class Phrasing
         bool way = definition.NamedBy is NamedBy.Travel or NamedBy.Turn;
 
         // "shuffle R forward"; the standing foot is named last
-        Direction place = named is not null && definition.NamedBy == NamedBy.StandingFoot ? Direction.Unstated
+        Direction place = (named is not null && definition.NamedBy == NamedBy.StandingFoot) || !IsDancedEitherWay(definition) ? Direction.Unstated
             : name.EndsWith(" forward", StringComparison.Ordinal) ? Direction.Forward
             : name.EndsWith(" back", StringComparison.Ordinal) ? Direction.Back
             : Direction.Unstated;
@@ -164,7 +166,7 @@ public static class Phrasing
         if (move.Definition is null || move.IsUnknown)
         {
             return move.Steps.Count > 0 && move.Steps[0].Action.Kind != ActionKind.Unknown
-                ? string.Join(", ", move.Steps.Select(DescribeWith))
+                ? string.Join(", ", ToldSteps(move).Select(DescribeWith))
                 : move.Words;
         }
 
@@ -182,7 +184,7 @@ public static class Phrasing
 
         if (NameOf(move) is not { } name)
         {
-            return string.Join(", ", move.Steps.Select(DescribeWith)) + ContactWords(move);
+            return string.Join(", ", ToldSteps(move).Select(DescribeWith)) + ContactWords(move);
         }
 
         StringBuilder words = new(name.Words);
@@ -209,6 +211,16 @@ public static class Phrasing
         return words.ToString();
     }
 
+    /// <summary>
+    /// The actions of a move as they are to be told: who turns on the foot that has the weight already is told on which, or it would read as the
+    /// turn of a step and pivot, which is on both feet.
+    /// </summary>
+    public static IEnumerable<WrittenStep> ToldSteps(WrittenMove move)
+        => move.Definition?.Id is "pivot_on_foot" or "spiral"
+            && move.Steps is [{ Action: { Kind: ActionKind.Pivot, Effect: WeightEffect.Takes } turn } only]
+                ? [only with { Action = turn with { Effect = WeightEffect.Keeps } }]
+                : move.Steps;
+
     /// <summary>A turn: "1/4 left", "1 1/4 right".</summary>
     public static string TurnWords(Turn turn)
     {
@@ -221,6 +233,28 @@ public static class Phrasing
 
     /// <summary>The rows of a reading in words.</summary>
     internal static string Describe(IEnumerable<PlacedRow> rows) => string.Join(", ", rows.Where(r => !r.IsWith).Select(r => Describe(r.Action)));
+
+    /// <summary>
+    /// Whether the last word of a name is where the figure goes ("shuffle back", as there is a shuffle forward), and not its last step: in
+    /// "kick ball back" the foot stands between the kick and the ball, so the name is not taken apart.
+    /// </summary>
+    private static bool IsDancedEitherWay(StepDefinition definition)
+    {
+        string name = definition.Name;
+        string stem = name.EndsWith(" forward", StringComparison.Ordinal) ? name[..^" forward".Length]
+            : name.EndsWith(" back", StringComparison.Ordinal) ? name[..^" back".Length]
+            : "";
+        return stem.Length > 0 && Stems.Value.Contains(stem);
+    }
+
+    // names that stand in the catalogue without a direction, or with both
+    private static readonly Lazy<FrozenSet<string>> Stems = new(() =>
+    {
+        string[] names = [.. StepCatalogue.Default.Definitions.Select(d => d.Name)];
+        return names
+            .Concat(names.Where(n => n.EndsWith(" forward", StringComparison.Ordinal)).Select(n => n[..^" forward".Length]))
+            .ToFrozenSet(StringComparer.Ordinal);
+    });
 
     /// <summary>Whether an action of arms, head or hands says so little that her own words are kept: which arm, look where, what pose.</summary>
     /// <param name="definition">The move it belongs to, or null.</param>

@@ -38,7 +38,9 @@ internal static class CautionWords
     }
 
     private static string Number(Caution caution, Wording words) => caution.Kind is CautionKind.OneFootSpin or CautionKind.ManyTurns
-        ? Filled(caution.Number > 8 ? words.Language.Cautions.Turns : words.Language.Cautions.Turn, SheetWords.Amount(caution.Number / 8))
+        ? Filled(
+            caution.Number <= 8 || words.IsOne(caution.Number / 8) ? words.Language.Cautions.Turn : words.Language.Cautions.Turns,
+            SheetWords.Amount(caution.Number / 8))
         : words.Decimal(caution.Number);
 
     private static string Place(DancePlace place, CautionLabels labels)

@@ -104,6 +104,12 @@ public sealed record ChangeLabels
     /// <summary><c>{0}</c> a section, <c>{1}</c> its old heading.</summary>
     public string Untitled { get; init; } = "";
 
+    /// <summary><c>{0}</c> where, <c>{1}</c> old facing in brackets, <c>{2}</c> new facing in brackets, <c>{3}</c> facing that is danced.</summary>
+    public string FacingWritten { get; init; } = "";
+
+    /// <summary><c>{0}</c> where, <c>{1}</c> facing in brackets, <c>{2}</c> facing that was danced, <c>{3}</c> facing that is danced.</summary>
+    public string FacingLeftBehind { get; init; } = "";
+
     /// <summary><c>{0}</c> one count.</summary>
     public string Count { get; init; } = "";
 

@@ -62,6 +62,9 @@ public sealed class ChangeWords
         DanceChange.SectionRetitled { After: "" } c => Fill(_labels.Untitled, Place(c.Place), c.Before),
         DanceChange.SectionRetitled c => Fill(_labels.Retitled, Place(c.Place), c.Before, c.After),
         DanceChange.Steps c => Steps(c),
+        DanceChange.WrittenFacing { IsLeftBehind: true } c => Fill(
+            _labels.FacingLeftBehind, Where(c), c.After.ToString(), c.DancedBefore.ToString(), c.DancedAfter.ToString()),
+        DanceChange.WrittenFacing c => Fill(_labels.FacingWritten, Where(c), c.Before.ToString(), c.After.ToString(), c.DancedAfter.ToString()),
         DanceChange.Remark c => Remark(c),
         DanceChange.Option c => Option(c),
         DanceChange.WholeTag { IsNew: true } c => Fill(_labels.WholeNew, Tag(c.Name, c.IsBridge), Size(c.Size), Moves(c.Moves)),
@@ -104,6 +107,9 @@ public sealed class ChangeWords
             ? Fill(_labels.At, place, CountWords(isGone ? change.CountsBefore : change.CountsAfter))
             : Fill(_labels.AtWas, place, CountWords(change.CountsAfter), Label(change.CountsBefore));
     }
+
+    private string Where(DanceChange.WrittenFacing change)
+        => Fill(_labels.At, Place(change.Place), Fill(_labels.Count, CountGrid.LabelOf(change.Count)));
 
     private string Closing(Landing? landing)
     {

@@ -40,7 +40,7 @@ internal sealed class SheetFacts(Wording words)
     public string EditionOf(Dance dance)
     {
         string version = Field(dance, "version");
-        string date = Field(dance, "date");
+        string date = words.Date(Field(dance, "date"));
         string first = version.Length > 0 && char.IsAsciiDigit(version[0]) ? words.Say("edition.version", ("version", version)) : version;
         return string.Join(", ", ((string[])[first, date]).Where(w => w.Length > 0));
     }

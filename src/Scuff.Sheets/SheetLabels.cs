@@ -66,6 +66,9 @@ public sealed record SheetLabels
     /// <summary>At the foot of a page; <c>{0}</c> is its number and <c>{1}</c> how many there are.</summary>
     public string PageOf { get; init; } = "";
 
+    /// <summary>A sentence where numbers in brackets are printed for letters that a printed sheet has no type for: <c>[U+6E2F]</c>.</summary>
+    public string LettersMissing { get; init; } = "";
+
     /// <summary>Words that lead a sentence, with the sign behind them.</summary>
     public string LeadOf(string words) => Lead.Replace("{0}", words, StringComparison.Ordinal);
 

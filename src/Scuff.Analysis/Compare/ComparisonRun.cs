@@ -18,6 +18,9 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
     private readonly FloorTable _floorBefore = new(before);
     private readonly FloorTable _floorAfter = new(after);
 
+    // how far the dance turned away from the brackets that stayed, as last told: those that follow it are not told again
+    private Turn _leftBehind;
+
     /// <summary>What differs, in order.</summary>
     public IReadOnlyList<DanceChange> Changes => _changes;
 
@@ -258,6 +261,7 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
             _changes.Add(Steps(place, was, becomes, countsBefore, countsAfter, place.IsTag));
         }
 
+        WrittenFacings(place, old, now);
         if (told == _changes.Count && !Wording(before, old).SequenceEqual(Wording(after, now)))
         {
             _reworded.Add(place);
@@ -265,6 +269,38 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
 
         Options(place, old, now);
         Remarks(place, "", Placed(old), Placed(now), old.Length == now.Length);
+    }
+
+    // A tag is met at many facings, so none is danced there that brackets could be held against.
+    private void WrittenFacings(DancePlace place, Section old, Section now)
+    {
+        if (place.IsTag)
+        {
+            return;
+        }
+
+        Dictionary<Counts, (Facing Written, Facing Danced)> was = [];
+        foreach ((Counts count, Facing written, Facing danced) in _floorBefore.Claims(old))
+        {
+            was[count] = (written, danced);
+        }
+
+        foreach ((Counts count, Facing written, Facing danced) in _floorAfter.Claims(now))
+        {
+            if (!was.TryGetValue(count, out (Facing Written, Facing Danced) before))
+            {
+                continue;
+            }
+
+            Turn turned = danced - before.Danced;
+            bool isLeftBehind = written == before.Written && turned.Sign != 0;
+            if (isLeftBehind ? turned != _leftBehind : written != before.Written && turned.Sign == 0)
+            {
+                _changes.Add(new DanceChange.WrittenFacing(place, count, before.Written, written, before.Danced, danced));
+            }
+
+            _leftBehind = isLeftBehind ? turned : Turn.None;
+        }
     }
 
     private DanceChange.Steps Steps(DancePlace place, Passage was, Passage becomes, CountSpan countsBefore, CountSpan countsAfter, bool isTag)
@@ -590,5 +626,21 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
 
         public (Facing? Facing, Weight Weight) After(Atom? atom)
             => atom is not null && _first.TryGetValue(atom.Step, out TimedStep? step) ? (step.FacingAfter, step.WeightAfter) : (null, Weight.Unknown);
+
+        /// <summary>The facings in brackets of a section: after which count, what she wrote, and what is danced; those that are known.</summary>
+        public IEnumerable<(Counts Count, Facing Written, Facing Danced)> Claims(Section section)
+        {
+            foreach (WrittenLine line in section.Lines)
+            {
+                foreach (FacingClaim claim in line.Claims)
+                {
+                    WrittenStep? last = line.Steps.LastOrDefault(s => s.Count.Place <= claim.At);
+                    if (last is not null && _first.TryGetValue(last, out TimedStep? step) && step.FacingAfter is { } danced)
+                    {
+                        yield return (last.Count.Place, claim.Facing, danced);
+                    }
+                }
+            }
+        }
     }
 }

@@ -86,6 +86,28 @@ public abstract record DanceChange
             => moves.SelectMany(m => m.Steps).Select(s => (s.Action, s.Gesture.ToUpperInvariant()));
     }
 
+    /// <summary>
+    /// A facing in brackets and the facing that is danced there did not change together: one of them is as before. At most one of the two is
+    /// right, so whoever goes by the brackets has to know.
+    /// </summary>
+    /// <param name="Place">The section, as in the later version.</param>
+    /// <param name="Count">The count after which it holds, within the section.</param>
+    /// <param name="Before">The facing she wrote before.</param>
+    /// <param name="After">The facing she writes now.</param>
+    /// <param name="DancedBefore">The facing that was danced.</param>
+    /// <param name="DancedAfter">The facing that is danced.</param>
+    public sealed record WrittenFacing(
+        DancePlace Place,
+        Counts Count,
+        Facing Before,
+        Facing After,
+        Facing DancedBefore,
+        Facing DancedAfter) : DanceChange
+    {
+        /// <summary>Whether the brackets stayed and the dance turns elsewhere.</summary>
+        public bool IsLeftBehind => Before == After;
+    }
+
     /// <summary>A note (style, arms, other words) changed, came or went.</summary>
     /// <param name="Place">Its section or tag; null for a note on the whole dance or on a track.</param>
     /// <param name="At">Its counts; null for a note on the whole section.</param>

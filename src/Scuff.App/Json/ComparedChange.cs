@@ -46,6 +46,14 @@ internal sealed record ComparedChange
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? FacingAfter { get; init; }
 
+    /// <summary>Facing in brackets there in the earlier version, where it and the facing danced did not change together.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? WrittenBefore { get; init; }
+
+    /// <summary>Facing in brackets there in the later version.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? WrittenAfter { get; init; }
+
     /// <summary>Weight after those counts in the earlier version.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? WeightBefore { get; init; }
@@ -87,6 +95,15 @@ internal sealed record ComparedChange
             DanceChange.WholeTag c => plain with { Section = new SectionName(0, c.Name), MovesBefore = Moves(c.Moves) },
             DanceChange.SectionMoved c => plain with { Section = Name(c.After) },
             DanceChange.SectionRetitled c => plain with { Section = Name(c.Place) },
+            DanceChange.WrittenFacing c => plain with
+            {
+                Section = Name(c.Place),
+                CountsAfter = Span(new CountSpan(c.Count, c.Count)),
+                WrittenBefore = c.Before.ToString(),
+                WrittenAfter = c.After.ToString(),
+                FacingBefore = c.DancedBefore.ToString(),
+                FacingAfter = c.DancedAfter.ToString(),
+            },
             DanceChange.Remark { Place: { } place } c => plain with { Section = Name(place), CountsAfter = c.At is { } at ? Span(at) : null },
             DanceChange.Option c => plain with
             {

@@ -13,10 +13,14 @@ internal sealed class VerbTable
     {
     }
 
-    /// <summary>Gathers the one-row entries; an entry whose id is the primitive's word wins.</summary>
+    /// <summary>
+    /// Gathers the one-row entries. Of several, the one whose id is the primitive's word wins, then one that is also called by that word
+    /// ("bounce" is a bounce of the heels and not a rise, which only lifts them), then the first.
+    /// </summary>
     public static VerbTable From(StepCatalogue catalogue)
     {
         VerbTable table = new();
+        Dictionary<ActionKind, int> ranks = [];
         foreach (StepDefinition definition in catalogue.Definitions)
         {
             if (definition.Rows.Count != 1)
@@ -30,9 +34,12 @@ internal sealed class VerbTable
                 continue;
             }
 
-            bool exact = string.Equals(definition.Id, row.Traits.Word.Replace('-', '_'), StringComparison.Ordinal);
-            if (exact || !table._rows.ContainsKey(row.Kind))
+            int rank = string.Equals(definition.Id, row.Traits.Word.Replace('-', '_'), StringComparison.Ordinal) ? 0
+                : definition.Aliases.Contains(row.Traits.Word.Replace('-', ' ')) ? 1
+                : 2;
+            if (!ranks.TryGetValue(row.Kind, out int present) || rank < present || rank == 0)
             {
+                ranks[row.Kind] = rank;
                 table._rows[row.Kind] = row with { Turn = Turn.None };
                 table._definitions[row.Kind] = definition;
             }

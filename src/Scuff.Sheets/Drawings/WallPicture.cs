@@ -41,7 +41,9 @@ internal static class WallPicture
 
         Sketch sketch = new();
         DrawRoom(sketch);
-        double radius = count == 1 ? 0 : 21;
+
+        // the numbers stand clear of the notches
+        double radius = count == 1 ? 0 : 18.5;
         for (int i = 0; i < count; i++)
         {
             (double x, double y) = Seat(starts[i], radius);

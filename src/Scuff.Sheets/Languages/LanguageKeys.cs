@@ -20,6 +20,7 @@ internal static class LanguageKeys
         ("article", []),
         ("rhythm", []),
         ("field", []),
+        ("gesture", []),
         ("note", []),
         ("option", []),
     ];
@@ -83,7 +84,7 @@ internal static class LanguageKeys
         "turn" => words.Length == 2 && words[1] is "half",
         "turning" => words.Length == 2 && words[1] is "full",
         "ordinal" => words.Length == 2 && words[1] is "ends-1" or "ends-2" or "ends-3",
-        "article" or "rhythm" or "field" or "note" or "option" => words.Length == 2,
+        "article" or "rhythm" or "field" or "gesture" or "note" or "option" => words.Length == 2,
         _ => false,
     };
 

@@ -36,9 +36,13 @@ public sealed class MovePhrasing
             return move.Words;
         }
 
-        if (_language.Code == "en" && move.Steps is [{ Gesture.Length: > 0 } gesture] && Phrasing.IsGesture(move.Definition, gesture.Action))
+        if (move.Steps is [{ Gesture.Length: > 0 } only] && Phrasing.IsGesture(move.Definition, only.Action))
         {
-            return gesture.Gesture;
+            string? gesture = _language.Code == "en" ? only.Gesture : GestureOf(only.Gesture);
+            if (gesture is not null)
+            {
+                return gesture;
+            }
         }
 
         if (Phrasing.IsWalk(move))
@@ -129,7 +133,7 @@ public sealed class MovePhrasing
 
     private string Steps(WrittenMove move)
     {
-        string words = string.Join(", ", move.Steps.Select(Describe));
+        string words = string.Join(", ", Phrasing.ToldSteps(move).Select(Describe));
         return move.SaidContact switch
         {
             Contact.Ball => words + " " + _language.Words("drawing.on-ball"),
@@ -150,9 +154,11 @@ public sealed class MovePhrasing
         return words;
     }
 
-    // what arms and head do has no word but hers, as a note of hers has not
+    // what arms and head do has no word but hers, as a note of hers has not, unless it is a usual one
     private string Describe(StepAction action, string gesture)
-        => action.Kind == ActionKind.Arms && gesture.Length > 0 ? gesture : Describe(action);
+        => action.Kind == ActionKind.Arms && gesture.Length > 0 ? GestureOf(gesture) ?? gesture : Describe(action);
+
+    private string? GestureOf(string words) => _language.FindOwn("gesture." + words.ToLowerInvariant().Replace(' ', '-'));
 
     private string Describe(FigureName name)
     {

@@ -71,10 +71,34 @@ internal sealed class Wording(SheetLanguage language)
         || moves.Contains("half", StringComparison.OrdinalIgnoreCase)
         || moves.Contains("full", StringComparison.OrdinalIgnoreCase);
 
-    // In some languages one and a half is still one thing.
-    private string Number(Ratio number, string noun)
+    /// <summary>Whether a number takes a noun that stands for one thing; in some languages one and a half is still one thing.</summary>
+    public bool IsOne(Ratio number) => language.Words("number.one") == "below-two" ? number < 2 : number == 1;
+
+    /// <summary>
+    /// A date in the language, where she wrote the name of a month in English: <c>March 2025</c>, <c>3 March 2025</c>. Any other date
+    /// stays as she wrote it.
+    /// </summary>
+    public string Date(string written)
     {
-        bool isOne = language.Words("number.one") == "below-two" ? number < 2 : number == 1;
-        return language.Say(noun + (isOne ? ".one" : ".other"), ("number", SheetWords.Amount(number)));
+        string[] parts = written.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        bool hasDay = parts.Length == 3 && parts[0].Length <= 2 && parts[0].All(char.IsAsciiDigit);
+        if (!(hasDay || parts.Length == 2) || parts[^1].Length != 4 || !parts[^1].All(char.IsAsciiDigit))
+        {
+            return written;
+        }
+
+        int month = Array.FindIndex(EnglishMonths, m => string.Equals(m, parts[^2], StringComparison.OrdinalIgnoreCase)) + 1;
+        return month == 0 ? written : hasDay
+            ? language.Say("date.day", ("day", parts[0]), ("month", MonthOf(month)), ("year", parts[^1]))
+            : language.Say("date.month", ("month", MonthOf(month)), ("year", parts[^1]));
     }
+
+    private static readonly string[] EnglishMonths = [.. Enumerable.Range(1, 12).Select(m => SheetLanguage.English.Words(MonthKey(m)))];
+
+    private static string MonthKey(int month) => "month." + month.ToString(CultureInfo.InvariantCulture);
+
+    private string MonthOf(int month) => language.Words(MonthKey(month));
+
+    private string Number(Ratio number, string noun)
+        => language.Say(noun + (IsOne(number) ? ".one" : ".other"), ("number", SheetWords.Amount(number)));
 }

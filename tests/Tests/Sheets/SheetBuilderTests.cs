@@ -108,17 +108,72 @@ public sealed class SheetBuilderTests
     }
 
     [Fact]
-    public void What_arms_and_head_do_is_printed_in_her_words_in_every_language()
+    public void What_arms_and_head_do_is_printed_in_her_words_unless_they_are_usual()
     {
-        const string text = "Some Dance\n\nsection 1\n1-2  raise arms\n3    look left\n4    step R forward and look right\n5-8  hold\n";
+        const string text = "Some Dance\n\nsection 1\n1-2  raise arms and shake them\n3    look left\n4    step R forward and look right\n5-8  hold\n";
 
         Assert.All(SheetLanguage.Codes, code =>
         {
             SheetModel sheet = SheetBuilder.Build(DanceAnalysis.Of(DanceReader.Read(text)), new SheetChoices { Language = code });
             string[] words = [.. sheet.Parts[0].Sections[0].Lines.Select(l => l.Words)];
-            Assert.Equal(["raise arms", "look left"], words[..2]);
-            Assert.EndsWith("look right", words[2], StringComparison.Ordinal);
+            Assert.Equal("raise arms and shake them", words[0]);
+            Assert.Equal(code == "en" ? "look left" : SheetLanguage.Find(code)!.FindOwn("gesture.look-left"), words[1]);
+            Assert.EndsWith(code == "en" ? "look right" : SheetLanguage.Find(code)!.FindOwn("gesture.look-right")!, words[2], StringComparison.Ordinal);
         });
+    }
+
+    [Theory]
+    [InlineData("March 2025", "fr", "Version 4, mars 2025.")]
+    [InlineData("3 march 2025", "es", "Versión 4, 3 de marzo de 2025.")]
+    [InlineData("12 October 2025", "de", "Version 4, 12. Oktober 2025.")]
+    [InlineData("March 2025", "en", "Version 4, March 2025.")]
+    [InlineData("mars 2025", "fr", "Version 4, mars 2025.")]
+    [InlineData("spring 2025", "de", "Version 4, spring 2025.")]
+    [InlineData("2025-03-01", "de", "Version 4, 2025-03-01.")]
+    public void A_date_in_English_is_told_in_the_language_and_any_other_is_hers(string date, string code, string told)
+    {
+        SheetModel sheet = SheetBuilder.Build(
+            DanceAnalysis.Of(DanceReader.Read($"Some Dance\n\nversion: 4\ndate: {date}\n\nsection 1\n1-8  hold\n")),
+            new SheetChoices { Language = code });
+
+        Assert.Equal(told, sheet.Facts[^1].Replace('\u00a0', ' '));
+    }
+
+    // "back" is the last step of a kick ball back, and the way of a shuffle back.
+    [Fact]
+    public void The_last_step_of_a_name_stays_at_its_end()
+    {
+        const string text = "Some Dance\n\nsection 1\n1&2  kick ball back R\n3&4  kick cross back R\n5&6  shuffle back L\n7-8  hold\n";
+
+        Assert.Equal(
+            ["kick ball back R", "kick cross back R", "shuffle L back", "hold"],
+            SheetSamples.Build(text).Parts[0].Sections[0].Lines.Select(l => l.Words));
+    }
+
+    // A spiral turns on the foot that has just stepped, a step and pivot on both.
+    [Fact]
+    public void A_turn_on_one_foot_says_on_which()
+    {
+        const string text = "Some Dance\n\nsection 1\n1-2  step R forward, full spiral turn left on R\n3-4  step L forward, pivot 1/2 right\n5-8  hold\n";
+        SheetModel german = SheetBuilder.Build(DanceAnalysis.Of(DanceReader.Read(text)), new SheetChoices { Language = "de" });
+
+        Assert.Equal(["step R forward, pivot full turn left on R", "step L forward, pivot 1/2 right"], SheetSamples.Build(text).Parts[0].Sections[0].Lines.Take(2).Select(l => l.Words));
+        Assert.Equal(
+            ["RF Schritt vor, ganze Drehung links herum auf RF", "LF Schritt vor, ½ Drehung rechts herum auf beiden Ballen"],
+            german.Parts[0].Sections[0].Lines.Take(2).Select(l => l.Words));
+    }
+
+    // A bounce lifts and drops the heels within its count; a rise only lifts them.
+    [Fact]
+    public void A_bounce_of_the_heels_is_no_rise()
+    {
+        const string text = "Some Dance\n\nsection 1\n1-2  heel bounce, heel bounce\n3-4  rise, lower heels\n5-6  single heel bounce R, hold\n7-8  hold\n";
+        SheetModel german = SheetBuilder.Build(DanceAnalysis.Of(DanceReader.Read(text)), new SheetChoices { Language = "de" });
+
+        Assert.Equal(["bounce heels, bounce heels", "bounce heels up, bounce heels down"], SheetSamples.Build(text).Parts[0].Sections[0].Lines.Take(2).Select(l => l.Words));
+        Assert.Equal(
+            ["Hacken heben und senken, Hacken heben und senken", "Hacken heben, Hacken senken", "RF Hacke heben und senken, halten"],
+            german.Parts[0].Sections[0].Lines.Take(3).Select(l => l.Words));
     }
 
     [Fact]

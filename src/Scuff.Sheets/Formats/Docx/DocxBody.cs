@@ -9,7 +9,10 @@ internal sealed class DocxBody
     public const string FooterId = "rId5";
 
     /// <summary>How many columns the explanation of the foot diagrams has.</summary>
-    public const int KeyColumns = 3;
+    public const int KeyColumns = 4;
+
+    /// <summary>Scale of the signs there.</summary>
+    public const double SignScale = 0.85;
 
     /// <summary>A section of more lines than this does not fit a page anyway, so it may break between two rows.</summary>
     public const int MostKeptRows = 24;
@@ -179,7 +182,7 @@ internal sealed class DocxBody
         => Math.Min(1, Math.Min(PictureRoom / walls.Width, PictureRoom / walls.Height)) * (_sheet.IsLarge ? 1.25 : 1);
 
     private void WallsInCorner()
-        => _pictures.Corner(_sheet.WallPicture!, WallScale(_sheet.WallPicture!), _size.Width - DocxSize.Margin, DocxSize.Margin);
+        => _pictures.Corner(_sheet.WallPicture!, WallScale(_sheet.WallPicture!), _size.Width - DocxSize.Margin, DocxSize.Edge);
 
     private void Music()
     {
@@ -221,11 +224,14 @@ internal sealed class DocxBody
         }
     }
 
+    /// <summary>Whether the columns of its table are named: a few counts and steps, as of a tag, tell themselves.</summary>
+    public static bool HasHead(SheetSection section) => section.Lines.Any(l => l.Facing is not null) || section.Lines.Count > 4;
+
     private void Table(SheetSection section)
     {
         bool hasFacing = section.Lines.Any(l => l.Facing is not null);
         int widest = section.Lines.Max(l => l.Counts.Length);
-        double counts = Math.Clamp((widest * 0.62 * _size.Body) + (0.8 * _size.Body), 3.6 * _size.Body, 7 * _size.Body);
+        double counts = Math.Clamp((widest * 0.74 * _size.Body) + (0.8 * _size.Body), 3.6 * _size.Body, 7 * _size.Body);
 
         // a narrow column lets the words over the facings break
         double head = (_labels.FacingAfter.Length * 0.44 * _size.Body) + (0.8 * _size.Body);
@@ -242,8 +248,8 @@ internal sealed class DocxBody
             .Empty("w:tblLayout", ("type", "fixed"))
             .Empty(
                 "w:tblLook",
-                ("val", "00A0"),
-                ("firstRow", 1),
+                ("val", HasHead(section) ? "00A0" : "0080"),
+                ("firstRow", HasHead(section) ? 1 : 0),
                 ("lastRow", 0),
                 ("firstColumn", 1),
                 ("lastColumn", 0),
@@ -258,16 +264,20 @@ internal sealed class DocxBody
         }
 
         _xml.Close();
-        Row(isHead: true);
-        string[] heads = [_labels.Counts, _labels.Steps, .. hasFacing ? (ReadOnlySpan<string>)[_labels.FacingAfter] : []];
-        for (int i = 0; i < heads.Length; i++)
+        if (HasHead(section))
         {
-            Cell(widths[i]);
-            Paragraph("TableHead", heads[i]);
+            Row(isHead: true);
+            string[] heads = [_labels.Counts, _labels.Steps, .. hasFacing ? (ReadOnlySpan<string>)[_labels.FacingAfter] : []];
+            for (int i = 0; i < heads.Length; i++)
+            {
+                Cell(widths[i]);
+                Paragraph("TableHead", heads[i]);
+                _xml.Close();
+            }
+
             _xml.Close();
         }
 
-        _xml.Close();
         bool keepsTogether = section.Lines.Count <= MostKeptRows;
         for (int i = 0; i < section.Lines.Count; i++)
         {
@@ -282,7 +292,9 @@ internal sealed class DocxBody
     {
         Row(isHead: false);
         Cell(widths[0]);
-        Paragraph("Count", line.Counts, keepsNext);
+
+        // what does not fit breaks after a comma
+        Paragraph("Count", line.Counts.Length > 8 ? line.Counts.Replace(",", ", ", StringComparison.Ordinal) : line.Counts, keepsNext);
         _xml.Close();
         Cell(widths[1]);
         Paragraph("Steps", line.Words, keepsNext);
@@ -411,14 +423,14 @@ internal sealed class DocxBody
         }
 
         Paragraph("Heading1", _labels.DiagramKey);
-        double picture = _sheet.DiagramKey.Max(s => s.Picture.Width) + (0.8 * _size.Body);
+        double picture = (_sheet.DiagramKey.Max(s => s.Picture.Width) * SignScale) + (0.6 * _size.Body);
         double words = (_size.ColumnWidth / KeyColumns) - picture;
         _xml.Open("w:tbl").Open("w:tblPr")
             .Empty("w:tblW", ("w", DocxSize.Twips(_size.ColumnWidth)), ("type", "dxa"))
             .Empty("w:tblLayout", ("type", "fixed"))
             .Open("w:tblCellMar")
             .Empty("w:left", ("w", 0), ("type", "dxa"))
-            .Empty("w:right", ("w", DocxSize.Twips(0.8 * _size.Body)), ("type", "dxa"))
+            .Empty("w:right", ("w", DocxSize.Twips(0.6 * _size.Body)), ("type", "dxa"))
             .Close()
             .Empty("w:tblCaption", ("val", DocxText.Safe(_labels.DiagramKey)))
             .Close()
@@ -440,7 +452,7 @@ internal sealed class DocxBody
                 Open("Sign", "", isFollowed);
                 if (sign is not null)
                 {
-                    _pictures.Inline(sign.Picture, 1, isToldBeside: true);
+                    _pictures.Inline(sign.Picture, SignScale, isToldBeside: true);
                 }
 
                 _xml.Close().Close();
@@ -458,16 +470,17 @@ internal sealed class DocxBody
     private void Page()
     {
         int margin = DocxSize.Twips(DocxSize.Margin);
+        int edge = DocxSize.Twips(DocxSize.Edge);
         _xml.Open("w:sectPr").Empty("w:footerReference", ("type", "default"), ("r:id", FooterId));
         _xml.Empty("w:pgSz", ("w", DocxSize.Twips(_size.Width)), ("h", DocxSize.Twips(_size.Height)))
             .Empty(
                 "w:pgMar",
-                ("top", margin),
+                ("top", edge),
                 ("right", margin),
-                ("bottom", margin),
+                ("bottom", edge),
                 ("left", margin),
-                ("header", margin / 2),
-                ("footer", margin / 2),
+                ("header", edge / 2),
+                ("footer", edge / 2),
                 ("gutter", 0))
             .Empty("w:cols", ("num", _size.Columns), ("space", DocxSize.Twips(DocxSize.Gutter)))
             .Close();

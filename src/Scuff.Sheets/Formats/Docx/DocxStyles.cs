@@ -8,7 +8,7 @@ internal static class DocxStyles
     /// <summary>The face the sheet is set in. Where it is missing, the word processor takes the nearest of <see cref="OtherFaces"/>.</summary>
     public const string Face = "Atkinson Hyperlegible Next";
 
-    private const string OtherFaces = "Atkinson Hyperlegible,Verdana,DejaVu Sans,Noto Sans,Arial";
+    private const string OtherFaces = "Atkinson Hyperlegible,Tahoma,Verdana,DejaVu Sans,Arial";
 
     // A language with its most usual country: spelling checkers go by both.
     private static readonly Dictionary<string, string> Countries = new(StringComparer.Ordinal)
@@ -48,9 +48,9 @@ internal static class DocxStyles
         Paragraph(xml, "Normal", "Normal", null, new Form { IsDefault = true });
         Paragraph(xml, "Title", "Title", "Facts", new Form { Size = body * (sheet.IsCard ? 1.7 : 2.2), IsBold = true, KeepsNext = true });
         Paragraph(xml, "Subtitle", "Subtitle", "Facts", new Form { Size = body * 1.1, Colour = Soft, After = body * 0.4 });
-        Form heading = new() { Size = body * 1.2, IsBold = true, Before = body, After = body * 0.2, KeepsNext = true, Level = 0 };
+        Form heading = new() { Size = body * 1.2, IsBold = true, Before = body * 0.6, After = body * 0.2, KeepsNext = true, Level = 0 };
         Paragraph(xml, "Heading1", "heading 1", "Normal", heading);
-        Paragraph(xml, "Heading2", "heading 2", "Normal", heading with { Size = body * 1.1, Before = body * 0.7, Level = 1 });
+        Paragraph(xml, "Heading2", "heading 2", "Normal", heading with { Size = body * 1.1, Before = body * 0.5, Level = 1 });
         Paragraph(xml, "Facts", "Facts", null, new Form { Size = body * 1.1, After = body * 0.35, IsOwn = true });
         Paragraph(xml, "Key", "Key", null, new Form { Size = body * 0.9, Colour = Soft, After = body * 0.3, IsOwn = true });
         Paragraph(xml, "TableHead", "Table Head", null, new Form { Size = body * 0.75, Colour = Soft, KeepsNext = true, IsOwn = true });
@@ -60,7 +60,7 @@ internal static class DocxStyles
         Paragraph(xml, "Note", "Note", null, new Form { Size = body * 0.92, Colour = Soft, IsOwn = true });
         Paragraph(xml, "Option", "Option", null, new Form { Size = body * 0.92, IsOwn = true });
         Paragraph(xml, "Diagram", "Diagram", null, new Form { Before = body * 0.3, IsOwn = true });
-        Paragraph(xml, "Sign", "Sign", null, new Form { Size = body * 0.9, Before = body * 0.1, After = body * 0.1, IsOwn = true });
+        Paragraph(xml, "Sign", "Sign", null, new Form { Size = body * 0.8, Before = body * 0.1, After = body * 0.1, IsOwn = true });
         Paragraph(xml, "End", "End", null, new Form { Size = 1, IsOwn = true });
         Paragraph(xml, "ListBullet", "List Bullet", null, new Form { HasBullet = true, Indent = body * 1.4, After = body * 0.1 });
         Paragraph(xml, "Footer", "footer", null, new Form { Size = sheet.IsLarge ? 11 : 8, Colour = Soft });
@@ -191,9 +191,9 @@ internal static class DocxStyles
             .Empty("w:insideH", ("val", "single"), ("sz", 4), ("space", 0), ("color", Rule))
             .Close()
             .Open("w:tblCellMar")
-            .Empty("w:top", ("w", DocxSize.Twips(body * 0.08)), ("type", "dxa"))
+            .Empty("w:top", ("w", DocxSize.Twips(body * 0.06)), ("type", "dxa"))
             .Empty("w:left", ("w", 0), ("type", "dxa"))
-            .Empty("w:bottom", ("w", DocxSize.Twips(body * 0.08)), ("type", "dxa"))
+            .Empty("w:bottom", ("w", DocxSize.Twips(body * 0.06)), ("type", "dxa"))
             .Empty("w:right", ("w", side), ("type", "dxa"))
             .Close()
             .Close().Close();

@@ -21,6 +21,7 @@ internal sealed class SheetComposer
     private readonly double _counts;
     private readonly double _facing;
     private int _turn;
+    private bool _lacksLetters;
 
     public SheetComposer(SheetModel sheet, PageShape shape, PrintSize size)
     {
@@ -120,6 +121,12 @@ internal sealed class SheetComposer
         if (_sheet.DiagramKey.Count > 0)
         {
             yield return DiagramKey();
+        }
+
+        // all blocks are set by now
+        if (_lacksLetters)
+        {
+            yield return new Block(Lines(Document.Add("P"), [new Wording(_sheet.Labels.LettersMissing)], _small, 0, Width, _air));
         }
     }
 
@@ -493,7 +500,9 @@ internal sealed class SheetComposer
     // No line of a paragraph stands alone at the foot or at the head of a page.
     private List<Slice> Lines(Tag tag, IEnumerable<Wording> words, double size, double x, double width, double gap, bool keepsNext = false, bool atCommas = false)
     {
-        List<SetLine> lines = TypeSetter.Set(words, size, width, atCommas);
+        Wording[] wordings = [.. words];
+        _lacksLetters |= Array.Exists(wordings, w => TypeSetter.LacksLetters(w.Words));
+        List<SetLine> lines = TypeSetter.Set(wordings, size, width, atCommas);
         return
         [
             .. lines.Select((line, i) => new Slice(

@@ -9,6 +9,9 @@ internal static class TypeSetter
     // So many numbers in one pair of brackets; a longer one would not fit on a line.
     private const int MostNumbers = 3;
 
+    // Every letter before it is in the usual face: the Latin ones.
+    private const char FirstRare = '\u0180';
+
     /// <summary>Height of a line of type in parts of its size, from the top of its accents to the bottom of its tails.</summary>
     public const double Height = 1.2;
 
@@ -57,6 +60,12 @@ internal static class TypeSetter
         return fits;
     }
 
+    /// <summary>Whether something in the words has no letter in any face and nothing that stands for it, so that its number is printed.</summary>
+    public static bool LacksLetters(string words) => words.Any(c => c >= FirstRare && !FontFaces.Plain.Has(c))
+        && Elements(Substitutes.Clean(words))
+            .SelectMany(e => Printed(e, isBold: false))
+            .Any(e => FontFaces.FaceFor(e, isBold: false) is null && Known(Substitutes.For(e), isBold: false) is null);
+
     private static List<SetLine> Broken(List<Word> words, double size, double width, bool atCommas)
     {
         bool fromRight = Bidi.StartsRight(string.Concat(words.Select(w => w.Drawn)));
@@ -69,7 +78,9 @@ internal static class TypeSetter
             double gap = line.Count > 0 && word.HasSpaceBefore ? word.Space : 0;
             while (line.Count > 0 && length + gap + word.Width > room)
             {
-                int end = atCommas && line.FindLastIndex(w => w.Drawn.EndsWith(',')) is >= 0 and var comma ? comma + 1 : line.Count;
+                int end = atCommas && line.FindLastIndex(w => w.Drawn.EndsWith(',')) is >= 0 and var comma ? comma + 1
+                    : word.IsBound && line.Count > 1 ? line.Count - 1
+                    : line.Count;
                 bool goesOn = end < line.Count ? line[end].HasSpaceBefore : word.HasSpaceBefore;
                 lines.Add(Finish(line[..end], size, fromRight, goesOn));
                 line = line[end..];
@@ -191,6 +202,7 @@ internal static class TypeSetter
     private static IEnumerable<Word> Words(Wording wording)
     {
         bool isFirst = true;
+        bool followsNumber = false;
         foreach (string part in Substitutes.Clean(wording.Words).Split(' '))
         {
             // a wording that begins with a space stands apart from the one before
@@ -201,13 +213,19 @@ internal static class TypeSetter
                 continue;
             }
 
+            bool isBound = followsNumber && char.IsLetter(part[0]);
+            followsNumber = IsNumber(part);
             foreach (Word word in Printable(part, wording.IsBold))
             {
-                yield return word with { HasSpaceBefore = hasSpace };
+                yield return word with { HasSpaceBefore = hasSpace, IsBound = isBound && hasSpace };
                 hasSpace = false;
             }
         }
     }
+
+    // 16, 8.3, 1/4, ½: what it counts stays on its line
+    private static bool IsNumber(string part)
+        => char.IsNumber(part[0]) && char.IsNumber(part[^1]) && part.All(c => char.IsNumber(c) || c is '.' or ',' or '/');
 
     // A word is one piece unless characters in it have to be told by their numbers.
     private static IEnumerable<Word> Printable(string part, bool isBold)
@@ -318,6 +336,9 @@ internal static class TypeSetter
     {
         /// <summary>Whether it is drawn as written, in the usual face of its weight.</summary>
         public bool IsUsual { get; init; }
+
+        /// <summary>Whether it tells what the number before it counts, and so stays on its line.</summary>
+        public bool IsBound { get; init; }
 
         public double Space => Face(IsBold).WidthOf(' ');
 

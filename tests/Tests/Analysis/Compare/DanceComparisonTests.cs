@@ -1,4 +1,6 @@
 using Scuff.Analysis.Compare;
+using Scuff.Sheets;
+using Scuff.Sheets.Languages;
 using Scuff.Stance;
 using Scuff.Timing;
 using Tests.Sheets;
@@ -70,6 +72,39 @@ public sealed class DanceComparisonTests
         Assert.Single(words.Places.ToArray());
     }
 
+    // The brackets say 9:00 and 9:00 is danced; one of the two changes, and the other does not.
+    [Theory]
+    [InlineData("[9:00]\n5-6   cross", "[3:00]\n5-6   cross", "Section 2, count 4: [3:00] is written now, was [9:00]; the dance faces 9:00 as before.")]
+    [InlineData(
+        "pivot 1/4 left            [9:00]\n5-6   cross",
+        "pivot 1/2 left            [9:00]\n5-6   cross",
+        "Section 2, count 4: pivot 1/4 left became pivot 1/2 left; now facing 6:00, was 9:00; weight unchanged.",
+        "Section 2, count 4: [9:00] is still written; the dance faces 6:00 now, was 9:00.")]
+    [InlineData(
+        "pivot 1/4 left            [9:00]\n5-6   cross",
+        "pivot 1/2 left            [6:00]\n5-6   cross",
+        "Section 2, count 4: pivot 1/4 left became pivot 1/2 left; now facing 6:00, was 9:00; weight unchanged.",
+        "Section 4, count 8: [9:00] is still written; the dance faces 6:00 now, was 9:00.")]
+    public void Brackets_that_do_not_change_with_the_dance_are_told(string old, string now, params string[] sentences)
+    {
+        Assert.Contains(old, Lantern, StringComparison.Ordinal);
+        DanceComparison comparison = Versions.Compare(Lantern, Lantern.Replace(old, now, StringComparison.Ordinal));
+
+        Assert.False(comparison.IsSame);
+        Assert.Equal(sentences, ChangeWords.Of(comparison, SheetLanguage.English).Where(s => !s.StartsWith("It is danced to", StringComparison.Ordinal)));
+    }
+
+    // A turn that grows moves every facing after it; only the first of the brackets it leaves behind is told.
+    [Fact]
+    public void Brackets_that_are_left_behind_alike_are_told_once()
+    {
+        const string old = "Some Dance\n\nsection 1\n1-4  step R forward, pivot 1/4 left, hold, hold [9:00]\n5-8  hold [9:00]\nsection 2\n1-8  hold [9:00]\n";
+        DanceChange[] changes = Versions.Changes(old, old.Replace("1/4", "1/2", StringComparison.Ordinal));
+
+        DanceChange.WrittenFacing only = Assert.Single(changes.OfType<DanceChange.WrittenFacing>());
+        Assert.Equal(((Facing)Facing.FromClock(9, 0)!, (Facing)Facing.FromClock(6, 0)!), (only.After, only.DancedAfter));
+    }
+
     [Theory]
     [InlineData("wall 2: after 32 tag \"Lamps\"", "Tag \"Lamps\" at the end of wall 2")]
     [InlineData("by: Scuff demo", "By:   Scuff demo")]
@@ -92,8 +127,11 @@ public sealed class DanceComparisonTests
 
         DanceChange[] changes = Versions.Changes(Lantern, now);
 
-        Assert.Equal(2, changes.Length);
+        // the brackets of the last line are left behind
+        Assert.Equal(3, changes.Length);
         Assert.Equal(new DanceChange.WallCount(4, 2), changes[0]);
+        DanceChange.WrittenFacing left = Assert.IsType<DanceChange.WrittenFacing>(changes[2]);
+        Assert.Equal((true, Facing.FromEighths(6), Facing.FromEighths(4)), (left.IsLeftBehind, left.After, left.DancedAfter));
         DanceChange.Steps steps = Assert.IsType<DanceChange.Steps>(changes[1]);
         Assert.Equal(new Landing(Facing.FromEighths(6), Facing.FromEighths(4), false, Weight.Left, Weight.Left), steps.Landing);
     }

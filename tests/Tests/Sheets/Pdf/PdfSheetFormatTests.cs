@@ -170,6 +170,21 @@ public sealed class PdfSheetFormatTests
         Assert.Equal(title, Words(reading, span, "ActualText"));
     }
 
+    // No face here has Chinese, Japanese or Korean letters: their numbers are printed, and the page says so.
+    [Theory]
+    [InlineData("港の灯台", true)]
+    [InlineData("Ниже, ниже", false)]
+    [InlineData("مرحبا 🎺 שלום", false)]
+    [InlineData("Café “½” →", false)]
+    public void Letters_that_no_face_has_are_owned_up_to(string title, bool isTold)
+    {
+        SheetModel sheet = SheetSamples.Build(title + SheetSamples.Lantern["Tin Lantern".Length..]);
+        string told = string.Concat(SheetLayout.Of(sheet).Pages.SelectMany(p => p.Boxes).OfType<PageBox.Type>().SelectMany(t => t.Line.Runs).Select(r => r.Words));
+
+        Assert.Equal(isTold, told.Contains("[U+", StringComparison.Ordinal));
+        Assert.Equal(isTold, told.Contains(string.Concat(sheet.Labels.LettersMissing.Split(' ')[..4].Select((w, i) => i == 0 ? w : " " + w)), StringComparison.Ordinal));
+    }
+
     [Fact]
     public void The_same_sheet_gives_the_same_bytes()
     {

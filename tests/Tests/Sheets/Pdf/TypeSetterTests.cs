@@ -111,6 +111,18 @@ public sealed class TypeSetterTests
     public void Arabic_letters_are_joined(string word, string joined) => Assert.Equal(joined, ArabicForms.Join(word));
 
     [Fact]
+    public void A_number_is_not_parted_from_what_it_counts()
+    {
+        const string words = "Intro 16 counts, about 8.3 seconds, then turn 1/4 left";
+        foreach (int width in Enumerable.Range(60, 260))
+        {
+            List<SetLine> lines = TypeSetter.Set([new Wording(words)], 10, width);
+
+            Assert.DoesNotContain(lines.SkipLast(1), l => char.IsAsciiDigit(string.Concat(l.Runs.Select(r => r.Words)).TrimEnd()[^1]));
+        }
+    }
+
+    [Fact]
     public void A_long_word_is_broken_and_nothing_of_it_is_lost()
     {
         string word = string.Concat(Enumerable.Range(0, 300).Select(i => (char)('a' + (i % 26))));
