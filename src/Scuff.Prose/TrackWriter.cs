@@ -84,7 +84,7 @@ public static class TrackWriter
         ArgumentNullException.ThrowIfNull(interruption);
         StringBuilder line = new();
         string walls = string.Join(" and ", interruption.Walls);
-        line.Append(interruption.PartName.Length > 0 ? $"part {interruption.PartName}, time {walls}:" : $"wall {walls}:");
+        line.Append(interruption.PartName.Length > 0 ? $"wall {walls} of part {interruption.PartName}:" : $"wall {walls}:");
         if (interruption.AfterCounts is { } after)
         {
             Add(line, $" after {after}");

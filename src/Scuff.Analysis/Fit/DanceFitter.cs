@@ -352,7 +352,7 @@ public sealed class DanceFitter
             Breaks = breaks,
             Track = plan.Track with
             {
-                Interruptions = [.. breaks.Select(b => b.Written)],
+                Interruptions = [.. breaks.Where(b => !b.IsInSequence).Select(b => b.Written)],
                 Ending = plan.Ending is { IsHers: false } ending ? ending.Written : plan.Track.Ending,
             },
         };
@@ -427,6 +427,41 @@ public sealed class DanceFitter
         return walls.ToValueList();
     }
 
+    // A tag between parts, or a part that is cut, as the order of the parts has it.
+    private static FitBreak SequenceBreak(CountedMusic music, ValueList<TimedStretch> stretches, int index, int begins)
+    {
+        TimedStretch at = stretches[index];
+        bool isCut = at.Plan.Kind == StretchKind.Wall;
+        TimedStretch? wall = stretches.Take(index + 1).LastOrDefault(s => s.Plan.Kind == StretchKind.Wall);
+        int after = wall?.Plan.Counts.End.Value.Floor ?? 0;
+        string part = wall?.Plan.Name ?? "";
+        int count = begins + (isCut ? at.Span.End : at.Span.Start).Value.Floor;
+        Interruption written = new()
+        {
+            Walls = [Math.Max(1, stretches.Take(index + 1).Count(s => s.Plan.StartsWall && s.Plan.Name == part))],
+            PartName = part,
+            AfterCounts = Counts.FromWhole(after),
+            Acts = [isCut ? new InterruptionAct.Restart() : new InterruptionAct.PlayTag(at.Plan.Name)],
+            Span = default,
+            Line = 0,
+            Verbatim = "",
+        };
+        return new FitBreak(
+            at.Plan.Wall,
+            part,
+            after,
+            !isCut,
+            count,
+            music.SecondsOf(Math.Min(count, music.Counts)),
+            isCut ? at.FacingAfter : at.Facing,
+            isCut ? 0 : at.Span.Length.Value.Floor,
+            count < music.Counts ? music.SectionOf(count) : -1,
+            written)
+        {
+            IsInSequence = true,
+        };
+    }
+
     private static ValueList<FitBreak> BreaksOf(CountedMusic music, Timeline timeline, int begins)
     {
         List<FitBreak> breaks = [];
@@ -435,9 +470,19 @@ public sealed class DanceFitter
         {
             // the first stretch that the interruption cuts short or adds
             PlanStretch plan = stretches[i].Plan;
-            bool isCut = plan.Kind == StretchKind.Wall && plan.IsCutByRestart && plan.Cause is not null;
-            if ((plan.Kind == StretchKind.Wall && !isCut) || plan.Cause is not { } cause
-                || breaks.Any(b => b.Wall == plan.Wall && ReferenceEquals(b.Written, cause)))
+            bool isCut = plan.Kind == StretchKind.Wall && plan.IsCutByRestart;
+            if (plan.Kind == StretchKind.Wall && !isCut)
+            {
+                continue;
+            }
+
+            if (plan.Cause is not { } cause)
+            {
+                breaks.Add(SequenceBreak(music, stretches, i, begins));
+                continue;
+            }
+
+            if (breaks.Any(b => b.Wall == plan.Wall && ReferenceEquals(b.Written, cause)))
             {
                 continue;
             }

@@ -17,6 +17,9 @@ namespace Scuff.Analysis.Fit;
 public sealed record FitBreak(
     int Wall, string Part, int After, bool IsAtEnd, int Begins, double Seconds, Facing? Facing, int Length, int Section, Interruption Written)
 {
+    /// <summary>Whether it stands in the order of the parts of a phrased dance rather than in a sentence of its own.</summary>
+    public bool IsInSequence { get; init; }
+
     /// <summary>Whether the dance begins again there.</summary>
     public bool Restarts => Written.Restarts;
 }

@@ -43,12 +43,18 @@ internal sealed class FitWriting
     internal static Track TrackOf(CountedMusic music, int begins, Track? like)
     {
         TrackMap map = music.Map;
+        int intro = music.IntroOf(begins);
+        double seconds = music.SecondsOf(begins);
+
+        // what sounds before the first count 1 would make counts and seconds disagree on the sheet
+        double counted = intro * 60 / Math.Max(1, music.CountsPerMinute);
+        bool agree = Math.Abs(seconds - counted) <= 30 / Math.Max(1, music.CountsPerMinute);
         Track track = like ?? new Track { Title = map.Title, Artist = map.Artist, Span = default, Line = 0 };
         return track with
         {
             Tempo = new Tempo(Tenths(map.Tempo.Value)),
-            Intro = Counts.FromWhole(music.IntroOf(begins)),
-            IntroSeconds = Tenths(music.SecondsOf(begins)),
+            Intro = Counts.FromWhole(intro),
+            IntroSeconds = agree ? Tenths(seconds) : null,
             LengthSeconds = new Ratio((long)Math.Round(map.Seconds), 1),
         };
     }
@@ -85,6 +91,12 @@ internal sealed class FitWriting
                 next++;
             }
 
+            if (_dance.IsPhrased && InSequence(at, acts, change))
+            {
+                i = next - 1;
+                continue;
+            }
+
             bool isAtEnd = at.Count == _acts.Parts[at.Part].Length;
             if (!isAtEnd && acts[^1] is not InterruptionAct.Restart)
             {
@@ -104,6 +116,24 @@ internal sealed class FitWriting
             });
             i = next - 1;
         }
+    }
+
+    // In a phrased dance, tags between parts and parts that are cut stand in the order of the parts.
+    private bool InSequence(FitEvent at, List<InterruptionAct> acts, ChangedCounts? change)
+    {
+        if (at.Count == _acts.Parts[at.Part].Length && acts.TrueForAll(a => a is InterruptionAct.PlayTag))
+        {
+            _sequence.AddRange(acts.OfType<InterruptionAct.PlayTag>().Select(p => new SequenceItem(p.Name, IsTag: true, null, default)));
+            return true;
+        }
+
+        if (acts is [InterruptionAct.Restart] && change is null)
+        {
+            _sequence[^1] = _sequence[^1] with { Upto = Counts.FromWhole(at.Count) };
+            return true;
+        }
+
+        return false;
     }
 
     private InterruptionAct ActOf(FitContent content)

@@ -91,13 +91,12 @@ internal sealed partial class TextReaderRun
             Interruptions = _interruptions.ToValueList(),
             Tracks = tracks.ToValueList(),
         };
-        if (_ending is not null)
+        foreach (PendingSentence told in _endings)
         {
-            Ending ending = reader.ReadEnding(_ending.Line);
-            if (_ending.Track >= 0)
+            Ending ending = reader.ReadEnding(told.Line);
+            if (told.Track >= 0)
             {
-                tracks[_ending.Track] = tracks[_ending.Track] with { Ending = ending };
-                dance = dance with { Tracks = tracks.ToValueList() };
+                tracks[told.Track] = tracks[told.Track] with { Ending = ending };
             }
             else
             {
@@ -105,7 +104,7 @@ internal sealed partial class TextReaderRun
             }
         }
 
-        return dance;
+        return dance with { Tracks = tracks.ToValueList() };
     }
 
     private Weight WeightAt(Dance dance, int partIndex, Counts place)

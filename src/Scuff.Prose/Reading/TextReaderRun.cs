@@ -23,7 +23,7 @@ internal sealed partial class TextReaderRun
     private readonly List<PendingSentence> _sentences = [];
     private readonly Dictionary<(int Part, Counts Place), Weight> _weightBefore = [];
     private readonly List<(TextLine Line, int Track)> _sequences = [];
-    private PendingSentence? _ending;
+    private readonly List<PendingSentence> _endings = [];
 
     // the part, section or tag being read
     private string _partName = "";
@@ -246,7 +246,7 @@ internal sealed partial class TextReaderRun
         if (StartsWithWord(words, "ending") || StartsWithWord(words, "finish") || StartsWithWord(words, "to finish")
             || StartsWithWord(words, "to end"))
         {
-            _ending = new PendingSentence(line, _tracks.Count - 1);
+            _endings.Add(new PendingSentence(line, _tracks.Count - 1));
             _heading.KeepEnding(line);
             return true;
         }

@@ -180,7 +180,13 @@ internal sealed partial class SentenceScan
             return GoOnEnd(at + 1) - at;
         }
 
-        if (_words.Is(at, "section", "sections") && _current.Acts.Count > 0 && QuoteAt(at, out int end) is InterruptionAct.Quote quote)
+        if (_words.Is(at, "repeat") && _words.Is(at + 1, "section"))
+        {
+            // "after 32 repeat section 4 counts 5-8"
+            return 1;
+        }
+
+        if (_words.Is(at, "section", "sections") && (_current.Acts.Count > 0 || _words.Is(at - 1, "repeat", "again")) && QuoteAt(at, out int end) is InterruptionAct.Quote quote)
         {
             _current.Acts.Add(quote);
             return end + 1 - at;

@@ -29,6 +29,12 @@ internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Co
                 return null;
             }
 
+            if (i + 1 < tokens.Count && tokens[i + 1].Text is "after")
+            {
+                // "wall 4: after 16 hold 2 counts" tells a place first
+                return null;
+            }
+
             List<Term> terms = TermReader.Read(state.Text, start, end, state.Lexicon);
             bool moves = terms.Exists(t => t.Kind == TermKind.Move)
                 && terms.TrueForAll(t => !t.Text.StartsWith("tag", StringComparison.OrdinalIgnoreCase)

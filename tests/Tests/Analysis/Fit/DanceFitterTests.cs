@@ -222,6 +222,46 @@ public sealed class DanceFitterTests
     }
 
     [Fact]
+    public void A_tag_between_parts_stands_in_their_order()
+    {
+        string text = Repository.Read("demo/dances/market-day.dance");
+        TrackMap map = Maps.Of("intro 16, V 32, C 32, V 32, C 36, V 64, C 32");
+        FitPlan plan = new DanceFitter(DanceReader.Read(text).Dance).Fit(map).Kindest!;
+
+        FitBreak at = Assert.Single(plan.Breaks);
+        Assert.True(at.IsInSequence);
+        string made = EditWriter.Apply(text, EditWriter.ToTextEdits(DanceReader.Read(text), new DanceEdit.WriteTrack(plan.Track, plan.MadeTags)));
+        Assert.Contains("sequence: A B B A B B tag \"Bell\" A A B B\n", made, StringComparison.Ordinal);
+        FitPlan read = new DanceFitter(DanceReader.Read(made).Dance).Fit(map).AsWritten!;
+        Assert.Equal(plan.Walls.Select(w => (w.Begins, w.Facing, w.Part)), read.Walls.Select(w => (w.Begins, w.Facing, w.Part)));
+    }
+
+    [Fact]
+    public void Tracks_have_endings_of_their_own_and_quotations_and_holds_are_read()
+    {
+        Draft draft = DanceReader.Read("""
+            Quoting
+
+            section 1
+            1-4 rocking chair R
+            5-8 rocking chair R
+
+            track: "One", 110 bpm, intro 16
+            wall 2: after 8 repeat section 1 counts 5-8 [12:00]
+            wall 4: after 8 hold 2 counts [12:00]
+            ending: wall 5, after 4 counts: step R forward [12:00]
+
+            track: "Two", 112 bpm, intro 16
+            ending: wall 6, after 4 counts: step R forward [12:00]
+            """);
+
+        Assert.Equal([5, 6], draft.Dance.Tracks.Select(t => t.Ending!.Wall));
+        Assert.Equal(new InterruptionAct.Quote("", 1, new CountSpan(Counts.FromWhole(4), Counts.FromWhole(8))), draft.Dance.Tracks[0].Interruptions[0].Acts[0]);
+        Assert.Equal(new InterruptionAct.Wait(Counts.FromWhole(2)), draft.Dance.Tracks[0].Interruptions[1].Acts[0]);
+        Assert.DoesNotContain(draft.Report.Complaints, c => c.Severity >= Scuff.Diagnostics.Severity.Question);
+    }
+
+    [Fact]
     public void Other_prices_make_another_plan()
     {
         Dance dance = Read("customs-house");
