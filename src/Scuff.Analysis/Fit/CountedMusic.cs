@@ -101,7 +101,7 @@ public sealed class CountedMusic
     public bool IsStop(int count) => _stops[count];
 
     /// <summary>The beat on which a count falls; between two beats at double time.</summary>
-    public Ratio BeatOf(int count) => _firstBeat + (count * BeatsPerCount);
+    public Ratio BeatOf(int count) => BeatsPerCount.IsWhole ? _firstBeat + (count * BeatsPerCount.Numerator) : _firstBeat + (count * BeatsPerCount);
 
     /// <summary>The count that is danced on a beat, or the last before it.</summary>
     public int CountAt(int beat) => ((beat - _firstBeat) / BeatsPerCount).Floor;
@@ -178,6 +178,11 @@ public sealed class CountedMusic
         if (beats.Count == 0)
         {
             return 0;
+        }
+
+        if (beat.IsWhole && beat.Numerator < beats.Count)
+        {
+            return beats[beat.Numerator].Seconds;
         }
 
         int before = Math.Min(beat.Floor, beats.Count - 1);

@@ -28,6 +28,7 @@ public sealed class DanceFitter
     private readonly FitOptions _options;
     private readonly FitPrices _prices;
     private readonly FitActs _acts;
+    private readonly FitTables _tables;
     private readonly bool _hasUnknown;
     private readonly bool _repeats;
 
@@ -41,6 +42,7 @@ public sealed class DanceFitter
         _options = options ?? new FitOptions();
         _prices = _options.Prices ?? FitPrices.For(dance.ClaimedLevel ?? Level.Intermediate);
         _acts = FitActs.Of(dance, _prices);
+        _tables = new FitTables(_acts.Parts);
         _hasUnknown = dance.Sections.SelectMany(s => s.Steps).Any(s => s.Action.Kind == ActionKind.Unknown);
         _repeats = _acts.Danced.All(p => LeavingPlace.IsFree(p.Places[p.Length].Weight, p.Begin)) || dance.IsPhrased;
     }
@@ -77,7 +79,8 @@ public sealed class DanceFitter
 
         Track? like = Dance.Tracks.FirstOrDefault(t => IsOf(t, map));
         FitModel model = ModelOf(music, like);
-        ValueList<FitSolution> solutions = new FitSearch(model).Solve(_options.MostInterruptions);
+        using FitSearch search = new(model);
+        ValueList<FitSolution> solutions = search.Solve(_options.MostInterruptions);
         answer = answer with
         {
             Plans = [.. solutions.Select(s => PlanOf(music, model, s, like))],
@@ -101,7 +104,7 @@ public sealed class DanceFitter
             return null;
         }
 
-        FitSearch search = new(ModelOf(music, Dance.Tracks.FirstOrDefault(t => IsOf(t, map))));
+        using FitSearch search = new(ModelOf(music, Dance.Tracks.FirstOrDefault(t => IsOf(t, map))));
         return search.LowerBound(_options.MostInterruptions) <= limit && search.Kindest(_options.MostInterruptions) is { } solution
             ? (solution.Price, solution.Acts)
             : null;
@@ -196,6 +199,7 @@ public sealed class DanceFitter
         {
             Counts = music.Counts,
             Parts = _acts.Parts,
+            Tables = _tables,
             Phrase = [.. Enumerable.Range(0, music.Counts).Select(i => _prices.PhraseInside * music.StrengthOf(i) / 100)],
             Begin = [.. _acts.Parts.Select(p => BeginOf(p, music))],
             Starts = StartsOf(music, like),
@@ -285,7 +289,8 @@ public sealed class DanceFitter
         {
             Dictionary<string, int> home = labels.Take(shared).Zip(pairing).ToDictionary(p => p.First, p => p.Second);
             FitModel tried = model with { Begin = [.. model.Begin.Select((b, part) => PairedBegin(b, part, music, home))] };
-            int price = new FitSearch(tried).LowerBound(0);
+            using FitSearch search = new(tried);
+            int price = search.LowerBound(0);
             if (price < least)
             {
                 (best, least) = (tried, price);

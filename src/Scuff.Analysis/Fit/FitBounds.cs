@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Numerics;
 
 namespace Scuff.Analysis.Fit;
@@ -10,64 +11,30 @@ namespace Scuff.Analysis.Fit;
 internal sealed class FitBounds
 {
     private readonly FitModel _model;
+    private readonly FitTables _tables;
     private readonly int _rows;
-    private readonly int[] _rowOfPart;
-    private readonly int[] _free;
-    private readonly int[] _isLast;
-    private readonly (FitActType Type, int Length, int[] Prices)[] _stays;
-    private readonly (int Next, int[] Prices)[] _restarts;
     private readonly List<int[]> _layers = [];
 
     public FitBounds(FitModel model, int[]? kinds = null)
     {
         _model = model;
-        _rowOfPart = new int[model.Parts.Count];
-        for (int i = 0; i < _rowOfPart.Length; i++)
-        {
-            _rowOfPart[i] = _rows;
-            _rows += model.Parts[i].Length + 1;
-        }
-
-        // a multiple of what is reckoned at once
-        int width = Vector<int>.Count;
-        int used = _rows;
-        _rows = (_rows + width) / width * width;
-        _free = new int[_rows];
-        _isLast = new int[_rows];
-        Dictionary<(FitActType, int), int[]> stays = [];
-        Dictionary<int, int[]> restarts = [];
-        foreach ((FitPart part, int first) in model.Parts.Zip(_rowOfPart))
-        {
-            for (int q = 0; q <= part.Length; q++)
-            {
-                _free[first + q] = q == 0 || part.IsBoundary[q] ? 0 : -1;
-                _isLast[first + q] = q == part.Length ? -1 : 0;
-                foreach (FitAct act in part.Acts[q])
-                {
-                    if (kinds is not null && Array.IndexOf(kinds, act.Kind) < 0)
-                    {
-                        continue;
-                    }
-
-                    int[] prices = act.Type == FitActType.Restart
-                        ? Made(restarts, act.Next)
-                        : Made(stays, (act.Type, act.Length));
-                    prices[first + q] = Math.Min(prices[first + q], act.Price);
-                }
-            }
-        }
-
-        for (int row = used; row < _rows; row++)
-        {
-            _isLast[row] = -1;
-        }
-
-        _stays = [.. stays.Select(s => (s.Key.Item1, s.Key.Item2, s.Value))];
-        _restarts = [.. restarts.Select(r => (r.Key, r.Value))];
+        _tables = kinds is null && model.Tables is { } known ? known : new FitTables(model.Parts, kinds);
+        _rows = _tables.Rows;
     }
 
     /// <summary>Where the counts of a part stand.</summary>
-    public int RowOf(int part) => _rowOfPart[part];
+    public int RowOf(int part) => _tables.RowOf(part);
+
+    /// <summary>Gives its memory to the next; nothing may be asked any more.</summary>
+    public void Release()
+    {
+        foreach (int[] layer in _layers)
+        {
+            ArrayPool<int>.Shared.Return(layer);
+        }
+
+        _layers.Clear();
+    }
 
     /// <summary>The least that the rest costs from a place on, with so many acts at most.</summary>
     public int Rest(int acts, int at, int row) => Layer(acts)[(at * _rows) + row];
@@ -83,29 +50,17 @@ internal sealed class FitBounds
         return _layers[acts];
     }
 
-    private int[] Made<T>(Dictionary<T, int[]> of, T key)
-        where T : notnull
-    {
-        if (!of.TryGetValue(key, out int[]? prices))
-        {
-            prices = new int[_rows];
-            Array.Fill(prices, FitModel.Never);
-            of.Add(key, prices);
-        }
-
-        return prices;
-    }
-
     private int[] Reckoned(int[]? before)
     {
         int counts = _model.Counts;
-        int[] layer = new int[((counts + 1) * _rows) + Vector<int>.Count];
-        Array.Fill(layer, FitModel.Never);
-        for (int i = 0; i < _rowOfPart.Length; i++)
+        int size = ((counts + 1) * _rows) + Vector<int>.Count;
+        int[] layer = ArrayPool<int>.Shared.Rent(size);
+        layer.AsSpan(0, size).Fill(FitModel.Never);
+        for (int i = 0; i < _model.Parts.Count; i++)
         {
             for (int q = 0; q <= _model.Parts[i].Length; q++)
             {
-                layer[(counts * _rows) + _rowOfPart[i] + q] = _model.End(i, q);
+                layer[(counts * _rows) + RowOf(i) + q] = _model.End(i, q);
             }
         }
 
@@ -126,7 +81,7 @@ internal sealed class FitBounds
     private void TakeActs(int[] layer, int[] before, int at)
     {
         Span<int> here = layer.AsSpan(at * _rows, _rows);
-        foreach ((FitActType type, int length, int[] prices) in _stays)
+        foreach ((FitActType type, int length, int[] prices) in _tables.Stays)
         {
             if (at + length <= _model.Counts)
             {
@@ -140,9 +95,9 @@ internal sealed class FitBounds
             }
         }
 
-        foreach ((int next, int[] prices) in _restarts)
+        foreach ((int next, int[] prices) in _tables.Restarts)
         {
-            Lower(here, prices, _model.Begin[next][at] + before[(at * _rows) + _rowOfPart[next]]);
+            Lower(here, prices, _model.Begin[next][at] + before[(at * _rows) + RowOf(next)]);
         }
     }
 
@@ -154,8 +109,8 @@ internal sealed class FitBounds
         Vector<int> phrase = new(_model.Phrase[at]);
         for (int i = 0; i < _rows; i += Vector<int>.Count)
         {
-            Vector<int> danced = new Vector<int>(next[i..]) + (phrase & new Vector<int>(_free, i));
-            danced = Vector.ConditionalSelect(new Vector<int>(_isLast, i), new Vector<int>(FitModel.Never), danced);
+            Vector<int> danced = new Vector<int>(next[i..]) + (phrase & new Vector<int>(_tables.IsFree, i));
+            danced = Vector.ConditionalSelect(new Vector<int>(_tables.IsLast, i), new Vector<int>(FitModel.Never), danced);
             Vector.Min(new Vector<int>(here[i..]), danced).CopyTo(here[i..]);
         }
     }
@@ -163,14 +118,14 @@ internal sealed class FitBounds
     private void TakeBegin(int[] layer, int at)
     {
         int from = at * _rows;
-        for (int i = 0; i < _rowOfPart.Length; i++)
+        for (int i = 0; i < _model.Parts.Count; i++)
         {
-            int last = from + _rowOfPart[i] + _model.Parts[i].Length;
-            for (int next = 0; next < _rowOfPart.Length; next++)
+            int last = from + RowOf(i) + _model.Parts[i].Length;
+            for (int next = 0; next < _model.Parts.Count; next++)
             {
                 if (_model.Parts[i].CanFollow[next])
                 {
-                    layer[last] = Math.Min(layer[last], _model.Begin[next][at] + layer[from + _rowOfPart[next]]);
+                    layer[last] = Math.Min(layer[last], _model.Begin[next][at] + layer[from + RowOf(next)]);
                 }
             }
         }

@@ -39,6 +39,9 @@ public sealed record FitModel
     /// <summary>The price of ending inside a section of the dance.</summary>
     public int EndInside { get; init; }
 
+    /// <summary>What is the same for all tracks of the dance; null to find it anew.</summary>
+    internal FitTables? Tables { get; init; }
+
     /// <summary>What dancing a count costs: something of the music begins on it, and nothing of the dance does.</summary>
     /// <param name="at">The count of the music.</param>
     /// <param name="part">The part.</param>

@@ -5,7 +5,7 @@ namespace Scuff.Analysis.Fit;
 /// says too much, and so the search looks only where something cheaper can still be (A*). Of two ways to the same place one is dropped when even with
 /// all kinds of the other learnt on top it costs no more.
 /// </summary>
-public sealed class FitSearch
+public sealed class FitSearch : IDisposable
 {
     private readonly FitModel _model;
     private readonly FitBounds _bounds;
@@ -45,6 +45,18 @@ public sealed class FitSearch
     /// <summary>The cheapest plan with at most so many acts, without those with fewer; null when there is no plan at all.</summary>
     /// <param name="mostActs">With how many acts at most.</param>
     public FitSolution? Kindest(int mostActs) => Cheapest(mostActs, null);
+
+    /// <summary>Gives its memory to the next search. Not doing so only costs time.</summary>
+    public void Dispose()
+    {
+        _bounds.Release();
+        foreach (FitBounds bounds in _withKinds.Values)
+        {
+            bounds.Release();
+        }
+
+        _withKinds.Clear();
+    }
 
     /// <summary>A price that no plan with so many acts goes below; plans with kinds may cost more.</summary>
     public int LowerBound(int acts) => Roots(acts).Select(r => r.Price).DefaultIfEmpty(FitModel.Never).Min();

@@ -63,7 +63,7 @@ public sealed class TrackMatcher
 
         // in lots, until nothing that is left can be among the best
         List<(TrackMatch Match, int Index)> best = [];
-        int lot = Math.Max(16, workers * 8);
+        int lot = Math.Max(16, workers * 16);
         for (int from = 0; from < order.Length; from += lot)
         {
             if (best.Count >= most && cheap[order[from]].Points > best[most - 1].Match.Points)
