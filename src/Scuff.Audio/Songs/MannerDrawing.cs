@@ -36,7 +36,7 @@ internal static class MannerDrawing
 
     /// <summary>A song in a manner of its own: tempo, form, band and manner.</summary>
     /// <param name="seed">Name of the corpus.</param>
-    /// <param name="number">Which of these songs, from 0; says, as for <see cref="SongDrawing.Draw"/>, what is odd about it.</param>
+    /// <param name="number">Which of these songs, from 0; kinds of playing take turns.</param>
     public static SongRecipe Draw(string seed, int number)
     {
         Dice dice = new($"{seed}/strange/{number}");
@@ -64,22 +64,25 @@ internal static class MannerDrawing
             Manner = MannerOf(kind, meter, tempo, dice.Fork("manner")),
             Band = BandOf(kind, dice.Fork("band")),
         };
-        return recipe with { Sections = SongDrawing.Oddities(dice, recipe with { Sections = Form(kind, dice, meter, tempo) }, number % 12) };
+        return recipe with { Sections = SongDrawing.Oddities(dice, recipe with { Sections = Form(kind, dice, meter, tempo) }, dice.Below(12)) };
     }
 
+    // Bass and chords in turn are one and the same music whether counted fast or slow. It must not be counted both ways: up to a hundred strokes
+    // of the bass a minute it is a two-step, above it a polka, as in our styles.
     private static (double Low, double High) TemposOf(Kind kind, bool isThree) => kind switch
     {
         _ when isThree => (80, 190),
-        Kind.Rag => (70, 112),
-        Kind.Stride => (116, 208),
+        Kind.Rag => (102, 128),
+        Kind.Stride => (144, 204),
+        Kind.Ballad => (58, 92),
         Kind.March => (96, 132),
         Kind.Blues => (76, 150),
-        Kind.Picking => (72, 132),
+        Kind.Picking => (84, 132),
         Kind.Reggae => (62, 92),
         Kind.Voices => (58, 126),
         Kind.Endless => (84, 156),
         Kind.Tresillo => (84, 134),
-        _ => (66, 150),
+        _ => (70, 140),
     };
 
     private static Manner MannerOf(Kind kind, int meter, double tempo, Dice dice)
@@ -113,7 +116,7 @@ internal static class MannerDrawing
         {
             Bass = isKeys ? Voice.Piano : isMany ? many : dice.Pick<Voice>(Deep),
             Chords = isKeys ? Voice.Piano : kind == Kind.Picking ? dice.Pick(Voice.SteelGuitar, Voice.NylonGuitar, Voice.Banjo) : dice.Pick<Voice>(Struck),
-            Broken = kind is Kind.Picking or Kind.Endless || dice.Chance(0.35) ? dice.Pick<Voice>(Struck) : null,
+            Broken = kind is Kind.Picking or Kind.Endless || (kind == Kind.Ballad && dice.Chance(0.5)) || dice.Chance(0.35) ? dice.Pick<Voice>(Struck) : null,
             Pad = dice.Pick(Voice.Strings, Voice.SynthPad, Voice.Choir, Voice.Organ, Voice.Brass),
             Lead = isKeys && dice.Chance(0.8) ? Voice.Piano : isMany ? many : dice.Pick<Voice>(Sung),
             Second = isMany ? many : dice.Pick<Voice>(Sung),
@@ -148,6 +151,7 @@ internal static class MannerDrawing
         bool hasDrums = kind switch
         {
             Kind.Voices or Kind.Rag => dice.Chance(0.3),
+            Kind.Ballad => dice.Chance(0.65),
             Kind.Picking or Kind.Stride => dice.Chance(0.5),
             _ => dice.Chance(0.88),
         };
@@ -216,25 +220,28 @@ internal static class MannerDrawing
             ? ["8...........", "8...6...6...", "8.........6.", "....7...7...", "8.......7...", "8.....7....."]
             : kind switch
             {
-                Kind.Reggae => ["....9.......9...", "....9.......9...", "9...9...9...9...", "........9.......", "9.......9......."],
+                Kind.Reggae => ["....9.......9...", "....9.......9...", "9...9...9...9...", "....8.......9.8.", "9.......9......."],
+                Kind.Ballad => ["9.......8.......", "9.........8.....", "8......7........", "8...............", "9.....7.8.......", "8.......8.8.....", "7...........6..."],
                 Kind.March => ["9.......8.......", "9...8...9...8...", "9...............", "9.......9...9..."],
                 Kind.Stride => ["9.......8.......", "9.......9.......", "8...8...8...8..."],
                 _ =>
                 [
                     "9.......9.......", "9.......8.......", "9...9...9...9...", "9...............", "9.....8.9.......", "9.........8.....", "9.......9.8.....",
-                    "9..8..8.....8...", "..8...8...8...8.", "....8.......8...", "........9.......", "............8...",
+                    "9..8..8.....8...", "..8...8...8...8.", "....8.......8...", "......8.9.......", "............8...",
                 ],
             };
         string[] snares = meter == 3
             ? ["....7...7...", "........8...", "....8.......", "7...5...5...", "......7....."]
             : kind switch
             {
-                Kind.Reggae => ["....8.......8...", "........8.......", "....8.......8..5"],
+                Kind.Reggae => ["....8.......8...", "....8..5....8...", "....8.......8..5"],
+                Kind.Ballad => ["....8.......8...", "....9.......9...", "....7.......7..4", "............7...", "....7..........."],
                 Kind.March => ["8.5.8.558.5.8.55", "..7...7...7...7.", "8.888.888.888888", "....8.......8.66"],
                 Kind.Stride => ["....8.......8...", "..6...6...6...6.", "4.4.7.4.4.4.7.4."],
                 _ =>
                 [
-                    "....9.......9...", "....9.......9...", "....9.......9...", "....9.......9..4", "....9..5....9...", "........9.......", "............9...", "8...8...8...8...",
+                    "....9.......9...", "....9.......9...", "....9.......9...", "....9.......9..4", "....9..5....9...", "............9...", "8...8...8...8...",
+                    tempo < 110 ? "....8.......8.5." : "....9.......9...",
                     "..7...7...7...7.", "8.......8.......", "7..7..7.7..7..7.",
                 ],
             };
@@ -307,6 +314,7 @@ internal static class MannerDrawing
             Kind.Blues => ["r-r-t-t-s-s-f-f-", "r---t---f---s---", "r-r-r-r-f-f-f-f-", "r-..r-..f-..r-..", "r---f---o---f---", "r-----r-f---a---"],
             Kind.Picking => ["r---f---r---f---", "r---o---f---o---", "r-------f-------", "r---F---r---F---"],
             Kind.Ahead => ["......f-....o---", "r-----f-....o---", "..r-..f-....r---", "....r---....f-r-", "......r-......r-", "r-----......f-r-", "..r---f-..r---f-"],
+            Kind.Ballad => ["r---------------", "r-------f-------", "r-----r-f-------", "r-------r-----f-", "r-----r---------", "r-----f-o-------", "r---f---o---f---"],
             Kind.Reggae => ["r---....r-r-f---", "..r-r---..r-f---", "r-----r-........", "........r---f-o-", "....r-r-f-..r-..", "r-r-....f-f-...."],
             Kind.Tresillo => ["r-----r-----r---", "r-----r-f---....", "r-----f-r-----f-", "r--.r-f-r--.r-f-", "......r-r---f---"],
             Kind.Voices => ["r---t---f---a---", "r-------f-------", "r---f---o---f---", "r-t-f-t-r-t-f-a-", "r---------------"],
@@ -359,6 +367,7 @@ internal static class MannerDrawing
             Kind.March => ["..c...c...c...c.", "....c.......c...", "..x...x...x..xx.", "c...c.c.c...c.c."],
             Kind.Blues => ["x-----x-........", "....c.......c...", "x-x-x-x-x-x-x-x-", "c...c...c...c...", "X---------------", "..........c...c."],
             Kind.Picking => ["X---------------", "x-----x-----x---", "..x-..x-..x-..x-", "x---c---x---c---"],
+            Kind.Ballad => ["X---------------", "X-------x-------", "X---x---x---x---", "X-----x-x-------", "x-x-x-x-x-x-x-x-", "..x-..x-..x-..x-", "....x-......x---"],
             Kind.Reggae => ["..c...c...c...c.", "..c...c...c...c.", "..cc..c...cc..c.", "....c.......c..."],
             Kind.Tresillo => ["x-----x-----x---", "X-----x-....x-x-", "c..c..c.c..c..c.", "x---..x-x---x---"],
             Kind.Voices => ["X---------------", "x-------x-------", "x---x---x---x---"],
@@ -450,5 +459,6 @@ internal static class MannerDrawing
         Riff,
         Endless,
         Tresillo,
+        Ballad,
     }
 }

@@ -103,6 +103,6 @@ public sealed record SongRecipe
 
     /// <summary>A song for a corpus that keeps to none of the styles; see <see cref="MannerDrawing"/>.</summary>
     /// <param name="seed">Name of the corpus.</param>
-    /// <param name="number">Which of these songs, from 0; says what is odd about it.</param>
+    /// <param name="number">Which of these songs, from 0; kinds of playing take turns.</param>
     public static SongRecipe DrawStrange(string seed, int number) => MannerDrawing.Draw(seed, number);
 }
