@@ -55,22 +55,22 @@ public sealed class BeatFeaturesTests
     }
 
     [Fact]
-    public void What_is_heard_in_one_verse_counts_at_the_same_beat_of_the_other_and_nowhere_else()
+    public void What_is_heard_in_one_verse_counts_most_at_the_same_beat_of_the_other()
     {
         int[] verse = [0, 1, 3, 2, 1, 1, 2, 0];
         int[] chorus = [3, 2, 1, 3, 2, 0, 3, 3];
         SelfLikeness likeness = SelfLikeness.Of(FeaturesOf([.. verse, .. chorus, .. verse], MadeHearing.Beats(96)));
         float[] heard = new float[96];
-        
-        // from F to G: nowhere in the chorus, once in each verse
+
+        // from F to G: once in each verse
         heard[24] = 4;
 
         float[] joined = Echoes.Joined(heard, 3, likeness);
 
-        // the beat itself: four against three times the zero of the other verse
-        Assert.InRange(joined[24], 0.9f, 1.3f);
-        Assert.InRange(joined[88], 2.7f, 3);
-        Assert.All(Enumerable.Range(0, 96).Where(i => i is not (24 or 88)), i => Assert.InRange(joined[i], 0, 0.9f));
+        // from A minor to G is nearly the same, so the chorus hears it too, but less
+        Assert.All(Enumerable.Range(0, 96).Where(i => i != 88), i => Assert.True(joined[i] < 0.75f * joined[88], $"beat {i}: {joined[i]}, {joined[88]} where the verse comes back"));
+        Assert.InRange(joined[88], 1, 3);
+        Assert.Equal([0f, 0f, 0f, 0f], joined[84..88]);
         Assert.Equal(heard, Echoes.Joined(heard, 0, likeness));
     }
 
