@@ -24,6 +24,10 @@ public static class TrackListener
 
     private const double EchoedEights = 1;
 
+    // The mean logit of beats that are none: a minute of white, pink or brown noise has -1.7 to -1.5, the least clear of the songs made without
+    // drums 1.7.
+    private const float NoBeat = -1;
+
     // Below this the loudest moment of a file is noise of its own making.
     private const float Silence = -70;
 
@@ -52,7 +56,7 @@ public static class TrackListener
         Activations heard = Ear.ListenWithAll(spectrum);
         cancel.ThrowIfCancellationRequested();
         BeatRow row = BeatPath.Find(heard.Beat, first, last);
-        if (row.Seconds.Length < FewestBeats)
+        if (row.Seconds.Length < FewestBeats || CountPath.Near(heard.Beat, row.Seconds).Average() < NoBeat)
         {
             return empty with { Remark = "No beat was found in this track. Tap along, or write the beats by hand." };
         }
