@@ -24,7 +24,7 @@ public static class TrackListener
 
     private const double EchoedEights = 1;
 
-    // The mean logit of beats that are none: a minute of white, pink or brown noise has -1.7 to -1.5, the least clear of the songs made without
+    // The mean logit of beats that are none: a minute of white, pink or brown noise has -2.1 to -1.7, the least clear of the songs made without
     // drums 1.7.
     private const float NoBeat = -1;
 
