@@ -12,7 +12,7 @@ internal static class SongCorpus
 
     /// <summary>
     /// Options: <c>--seed WORD</c>, <c>--count N</c> songs of each style (12), <c>--style NAME</c>, <c>--jobs N</c> at once (2),
-    /// <c>--crossed N</c> songs whose players follow different styles (0), <c>--demo</c> for the tracks of the demo club instead,
+    /// <c>--crossed N</c> songs whose players follow different styles (0), <c>--strange N</c> songs that keep to none (0), <c>--demo</c> for the tracks of the demo club instead,
     /// <c>--truth-only</c>, <c>--midi</c> for <c>midi/ID.mid</c> as well. False if they make no sense.
     /// </summary>
     public static bool Write(TextWriter output, string folder, string[] options)
@@ -24,6 +24,7 @@ internal static class SongCorpus
         bool hasSound = true;
         bool hasMidi = false;
         int crossed = 0;
+        int strange = 0;
         bool isDemo = false;
         for (int i = 0; i < options.Length; i++)
         {
@@ -44,13 +45,14 @@ internal static class SongCorpus
                     break;
                 case "--count" when int.TryParse(value, CultureInfo.InvariantCulture, out count) && count > 0:
                 case "--jobs" when int.TryParse(value, CultureInfo.InvariantCulture, out jobs) && jobs > 0:
+                case "--strange" when int.TryParse(value, CultureInfo.InvariantCulture, out strange) && strange >= 0:
                 case "--crossed" when int.TryParse(value, CultureInfo.InvariantCulture, out crossed) && crossed >= 0:
                     break;
                 case "--style" when value is not null && SongStyles.Named(value) is { } style:
                     only = style;
                     break;
                 default:
-                    output.WriteLine($"songs FOLDER [--seed WORD] [--count N] [--style NAME] [--crossed N] [--jobs N] [--truth-only] [--midi] [--demo]: what is {options[i]}?");
+                    output.WriteLine($"songs FOLDER [--seed WORD] [--count N] [--style NAME] [--crossed N] [--strange N] [--jobs N] [--truth-only] [--midi] [--demo]: what is {options[i]}?");
                     return false;
             }
 
@@ -68,6 +70,7 @@ internal static class SongCorpus
                     .Where(s => only is null || s == only)
                     .SelectMany(s => Enumerable.Range(0, count).Select(n => SongRecipe.Draw(seed, s, n))),
                 .. Enumerable.Range(0, crossed).Select(n => SongRecipe.DrawCrossed(seed, n)),
+                .. Enumerable.Range(0, strange).Select(n => SongRecipe.DrawStrange(seed, n)),
             ];
         Stopwatch watch = Stopwatch.StartNew();
         double seconds = 0;

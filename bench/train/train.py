@@ -1,4 +1,4 @@
-"""train.py OUT --train SONGS SOUND --check SONGS SOUND [--seconds 280] [--seed 4]: trains an ear; see README.md beside this file."""
+"""train.py OUT --train SONGS SOUND --check SONGS SOUND [--seconds 350] [--seed 4] [--after EAR]: trains an ear; see README.md beside this file."""
 import argparse
 import glob
 import json
@@ -30,7 +30,7 @@ def read(songs, sound):
         levels = hearing.hear(np.load(f'{sound}/{name}.npy').astype(np.float32) / 32768, table, torch, DEVICE)
         beats, counts = np.array(truth['beats']), np.array(truth['counts'])
         found.append(dict(
-            crossed='crossed' in name,
+            kind=next((k + ' ' for k in ('crossed', 'strange') if k in name), ''),
             levels=(levels * STEPS_A_LEVEL).round().clamp(0, 255).to(torch.uint8),
             events=[beats, beats[np.array(truth['bar_position']) == 1], beats[counts == 1], np.array([s['start'] for s in truth['sections']])],
             stops=[(b['start'], b['end']) for b in truth['breaks'] if b['kind'] == 'stop']))
@@ -180,11 +180,20 @@ def check(ear, songs):
         for song in songs:
             likely = torch.sigmoid(ear(song['levels'].float().unsqueeze(0) / STEPS_A_LEVEL))[0].cpu().numpy()
             for head, (name, threshold, tolerance) in enumerate((('beat', .4, .07), ('one', .35, .07), ('eight', .3, .07), ('start', .25, .5))):
-                key = ('crossed ' if song['crossed'] else '') + name
+                key = song['kind'] + name
                 scores.setdefault(key, []).append(f_measure(song['events'][head], peaks(likely[head], threshold), tolerance))
     ear.train()
     torch.backends.cudnn.benchmark = True
     return {k: round(float(np.mean(v)), 3) for k, v in scores.items()}
+
+
+def reload(ear, path):
+    """Takes over the weights of a file of write()."""
+    with open(path, 'rb') as file:
+        head = json.loads(file.read(struct.unpack('<I', file.read(4))[0]))
+        for tensor in head['tensors']:
+            numbers = np.frombuffer(file.read(4 * math.prod(tensor['shape'])), '<f4').reshape(tensor['shape'])
+            ear.state_dict()[tensor['name']].copy_(torch.from_numpy(numbers.copy()))
 
 
 def write(ear, path):
@@ -203,18 +212,23 @@ def main():
     parser.add_argument('out')
     parser.add_argument('--train', nargs=2, required=True, metavar=('SONGS', 'SOUND'))
     parser.add_argument('--check', nargs=2, required=True, metavar=('SONGS', 'SOUND'))
-    parser.add_argument('--seconds', type=float, default=280)
+    parser.add_argument('--seconds', type=float, default=350, help='from the start of the program to the end of training')
     parser.add_argument('--seed', type=int, default=4)
+    parser.add_argument('--after', help='an ear that has been trained before and goes on from there')
     asked = parser.parse_args()
+    begun = time.time()
     torch.manual_seed(asked.seed)
     torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = torch.backends.cudnn.benchmark = True
     crops, songs = Crops(read(*asked.train), np.random.default_rng(asked.seed)), read(*asked.check)
     ear, mean = Ear().to(DEVICE), Ear().to(DEVICE)
+    if asked.after:
+        reload(ear, asked.after)
     mean.load_state_dict(ear.state_dict())
-    step, begun, told = 0, time.time(), 0.0
+    step, told, started = 0, 0.0, time.time()
+    print(len(crops.songs), 'songs read in', round(started - begun), 's', flush=True)
     descent = torch.optim.AdamW(ear.parameters(), lr=RATE, weight_decay=1e-2, betas=(0.9, 0.98))
     weights = torch.tensor(WEIGHTS, device=DEVICE).view(1, HEADS, 1)
-    while (passed := (time.time() - begun) / asked.seconds) < 1:
+    while (passed := (time.time() - started) / (asked.seconds - started + begun)) < 1:
         for group in descent.param_groups:
             group['lr'] = RATE * min(1, (step + 1) / 200) * (0.5 + 0.5 * math.cos(math.pi * passed)) + 1e-5
         x, y, mask = crops.batch(BATCH)

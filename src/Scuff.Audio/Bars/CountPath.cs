@@ -22,19 +22,21 @@ internal static class CountPath
     // Songs begin with a pickup now and then.
     private const float Pickup = 1;
 
+    // One of an eight against one of a bar.
+    private const float EightWeight = 0.85f;
+
     // A section begins on a one.
     private const float StartWeight = 1.2f;
 
     /// <summary>The counts of the beats in a meter.</summary>
     /// <param name="beats">The beats in seconds.</param>
-    /// <param name="heard">What the ear heard.</param>
     /// <param name="beatsInBar">4 or 3.</param>
     /// <param name="one">How likely each beat is the one of a bar, logits, [beats].</param>
+    /// <param name="eight">How likely each beat is count 1 of an eight, logits, [beats].</param>
     /// <param name="start">How likely a section begins at each beat, logits, [beats].</param>
-    public static CountRow Find(double[] beats, Activations heard, int beatsInBar, float[] one, float[] start)
+    public static CountRow Find(double[] beats, int beatsInBar, float[] one, float[] eight, float[] start)
     {
         int cycle = beatsInBar == 3 ? 6 : 8;
-        float[] eight = Near(heard.Eight, beats);
         float[] score = new float[cycle];
         float[] now = new float[cycle];
         sbyte[] before = new sbyte[beats.Length * cycle];
@@ -64,7 +66,7 @@ internal static class CountPath
                 }
 
                 before[(i * cycle) + c] = (sbyte)from;
-                now[c] = best + (c % beatsInBar == 0 ? one[i] : 0) + (c == 0 ? eight[i] + (StartWeight * Math.Max(0, start[i] + 1)) : 0);
+                now[c] = best + (c % beatsInBar == 0 ? one[i] : 0) + (c == 0 ? (EightWeight * eight[i]) + (StartWeight * Math.Max(0, start[i] + 1)) : 0);
             }
 
             (score, now) = (now, score);

@@ -52,7 +52,7 @@ internal static class SectionFinder
         return [.. starts];
     }
 
-    // Songs are built in fours of bars (common practice; see the trade's notes on phrases).
+    // Songs are built in fours of bars, and eights of them most of all (common practice; see the trade's notes on phrases).
     private static double Liking(int beats, int beatsInBar, bool isLast)
     {
         if (isLast)
@@ -61,7 +61,7 @@ internal static class SectionFinder
         }
 
         double bars = (double)beats / beatsInBar;
-        double liking = beats % beatsInBar != 0 ? -2 : bars % 4 == 0 ? 0 : bars % 2 == 0 ? -0.7 : -1.4;
-        return bars < 4 ? liking - 1.5 : liking;
+        double liking = beats % beatsInBar != 0 ? -2 : bars % 8 == 0 ? 0.7 : bars % 4 == 0 ? 0 : bars % 2 == 0 ? -0.7 : -1.4;
+        return bars < 4 ? liking - 2 : liking;
     }
 }

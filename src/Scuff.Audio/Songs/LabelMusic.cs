@@ -27,6 +27,9 @@ internal sealed class LabelMusic
     /// <summary>The melody, in scale steps.</summary>
     public IReadOnlyList<MelodyNote> Melody { get; }
 
+    /// <summary>A second tune below the first, in scale steps; mostly none.</summary>
+    public IReadOnlyList<MelodyNote> Under { get; init; } = [];
+
     public required Pattern Bass { get; init; }
 
     public required Pattern Chords { get; init; }
@@ -41,6 +44,11 @@ internal sealed class LabelMusic
 
     public static LabelMusic Make(Dice dice, SongRecipe recipe, Band band, int bars)
     {
+        if (recipe.Manner is Manner manner)
+        {
+            return Make(dice, recipe, band, manner, bars);
+        }
+
         SongStyle style = recipe.Style;
         int[][] progressions = StyleBook.ProgressionsOf(style, recipe.IsMinor);
         int[] progression = dice.Pick<int[]>(progressions);
@@ -70,6 +78,29 @@ internal sealed class LabelMusic
             Light = DrumBar.Read(dice.Pick<string>(light), dice),
             Full = DrumBar.Read(dice.Pick<string>(full) + (isOff ? "|OpenHat " + OffBeat(recipe.Meter, isThirds, '8') : ""), dice),
             HalfTime = DrumBar.Read(dice.Pick<string>(halfTime), dice),
+        };
+    }
+
+    private static LabelMusic Make(Dice dice, SongRecipe recipe, Band band, Manner manner, int bars)
+    {
+        (int[] progression, double hold) = dice.Pick<(int[], double)>(manner.Progressions);
+        int[] degrees = [.. Enumerable.Range(0, bars).Select(b => progression[(int)(b / hold) % progression.Length])];
+        int[] late = [.. Enumerable.Range(0, bars).Select(b => recipe.Meter == 4 ? progression[(int)((b + 0.5) / hold) % progression.Length] : degrees[b])];
+        if (bars >= 8 && dice.Chance(0.5))
+        {
+            degrees[^1] = late[^1] = dice.Chance(0.6) ? 4 : 0;
+        }
+
+        int colour = band.Chords == Voice.DrivenGuitar ? 4 : dice.Below(Colours - 1);
+        return new(degrees, late, colour, PhrasedMelodies.Compose(dice.Fork("melody"), recipe.Meter, manner.Cells, manner.Upbeat, degrees, late))
+        {
+            Under = manner.Under.Length > 0 ? PhrasedMelodies.Compose(dice.Fork("under"), recipe.Meter, manner.Under, 0, degrees, late) : [],
+            Bass = new(dice.Pick<string>(manner.Bass)),
+            Chords = new(dice.Pick<string>(manner.Chords)),
+            Broken = band.Broken is null ? null : new(dice.Pick<string>(manner.Broken)),
+            Light = DrumBar.Read(dice.Pick<string>(manner.Light), dice),
+            Full = DrumBar.Read(dice.Pick<string>(manner.Full), dice),
+            HalfTime = DrumBar.Read(dice.Pick<string>(manner.HalfTime), dice),
         };
     }
 

@@ -153,7 +153,8 @@ internal static class SongDrawing
         double SecondsOf(List<SectionRecipe> all) => all.Sum(s => s.Bars) * meter * 60 / tempo;
     }
 
-    private static ValueList<SectionRecipe> Oddities(Dice dice, SongRecipe recipe, int kind)
+    /// <summary>The sections of a recipe with what is odd about a song of that number, from 0 to 11.</summary>
+    public static ValueList<SectionRecipe> Oddities(Dice dice, SongRecipe recipe, int kind)
     {
         SectionRecipe[] sections = [.. recipe.Sections];
         int meter = recipe.Meter;

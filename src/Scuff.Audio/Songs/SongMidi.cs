@@ -76,6 +76,9 @@ public static class SongMidi
 
     private const int BrushKit = 40;
 
+    // From the grand piano to the pads; what follows are effects, drums and noises.
+    private const int Instruments = 96;
+
     /// <summary>The song as the bytes of a MIDI file.</summary>
     public static byte[] Write(Song song)
     {
@@ -96,6 +99,11 @@ public static class SongMidi
                 SongPart.Lead => (ProgramOf(band.Lead, dice), band.LeadLevel),
                 _ => (ProgramOf(band.Second, dice), band.LeadLevel),
             };
+            if (song.Recipe.Manner is { HasAnyInstrument: true } && part != SongPart.Drums && dice.Chance(0.6))
+            {
+                program = part == SongPart.Bass && dice.Chance(0.6) ? 32 + dice.Below(8) : dice.Below(Instruments);
+            }
+
             tracks.Add(Track([.. song.Notes.Where(n => n.Part == part)], channel, program, level, song.Fade));
         }
 

@@ -24,6 +24,9 @@ public sealed record SongRecipe
     /// <summary>In whose rhythm the chords are struck; null for that of the style.</summary>
     public SongStyle? ChordsLike { get; init; }
 
+    /// <summary>Rhythms, chords and tunes made up for this song; null for those of the style.</summary>
+    internal Manner? Manner { get; init; }
+
     /// <summary>Beats a minute, at the notated beat.</summary>
     public required double Tempo { get; init; }
 
@@ -97,4 +100,9 @@ public sealed record SongRecipe
     /// <param name="seed">Name of the corpus.</param>
     /// <param name="number">Which of these songs, from 0; says what is odd about it.</param>
     public static SongRecipe DrawCrossed(string seed, int number) => SongDrawing.DrawCrossed(seed, number);
+
+    /// <summary>A song for a corpus that keeps to none of the styles; see <see cref="MannerDrawing"/>.</summary>
+    /// <param name="seed">Name of the corpus.</param>
+    /// <param name="number">Which of these songs, from 0; kinds of playing take turns.</param>
+    public static SongRecipe DrawStrange(string seed, int number) => MannerDrawing.Draw(seed, number);
 }

@@ -37,7 +37,10 @@ internal sealed class SongWriter
     }
 
     private void Add(SongPart part, double at, double length, int pitch, double force)
-        => _written.Add((part, at, length, pitch, Math.Clamp(force, 0.08, 1)));
+        => _written.Add((part, at, length, pitch, Math.Clamp(force + AccentAt(at), 0.08, 1)));
+
+    private double AccentAt(double at)
+        => _recipe.Manner is { Accent: not 0 } manner && at % 1 == 0 && (int)at < _grid.Beats.Count && _grid.Beats[(int)at].Position == 1 ? manner.Accent : 0;
 
     private void Strike(DrumVoice voice, double at, double force) => Add(SongPart.Drums, at, 0.2, (int)voice, force);
 
@@ -127,6 +130,7 @@ internal sealed class SongWriter
         if (section.HasLead)
         {
             Melody(section, music, first, length, stop, key, dice);
+            Under(section, music, first, length, stop, key);
         }
     }
 
@@ -337,10 +341,11 @@ internal sealed class SongWriter
         int tonic = (voice is Voice.Flute or Voice.Fiddle or Voice.Clarinet or Voice.Harmonica ? 67 : voice is Voice.DrivenGuitar or Voice.Saxophone or Voice.Singer ? 58 : 62)
             + ((key + 5) % 12) - 5;
         double strength = StrengthOf(section.Name);
+        bool mayLeadIn = first - _recipe.CountInBeats >= 2 && !_recipe.Sections.Any(s => s.StopBeats > 0);
         foreach (MelodyNote note in music.Melody)
         {
             double at = (note.Bar * Meter) + note.At;
-            if (at >= length - 0.01 || (stop is double s && at > s - 0.01))
+            if (at >= length - 0.01 || (stop is double s && at > s - 0.01) || (at < 0 && !mayLeadIn))
             {
                 continue;
             }
@@ -355,6 +360,20 @@ internal sealed class SongWriter
             }
 
             Add(part, first + at, Math.Max(0.15, room), pitch, (note.At % 1 == 0 ? 0.78 : 0.7) * strength);
+        }
+    }
+
+    private void Under(SectionRecipe section, LabelMusic music, int first, int length, double? stop, int key)
+    {
+        int tonic = 50 + ((key + 5) % 12);
+        foreach (MelodyNote note in music.Under)
+        {
+            double at = (note.Bar * Meter) + note.At;
+            double end = stop ?? length;
+            if (at < end - 0.01)
+            {
+                Add(SongPart.Second, first + at, Math.Max(0.15, Math.Min(note.Length, end - at)), tonic + Chord.Scale(note.Step, _recipe.IsMinor), 0.66 * StrengthOf(section.Name));
+            }
         }
     }
 

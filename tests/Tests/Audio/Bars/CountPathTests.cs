@@ -72,7 +72,7 @@ public sealed class CountPathTests
     }
 
     private static CountRow Found(double[] beats, Activations heard, int beatsInBar, float[] starts)
-        => CountPath.Find(beats, heard, beatsInBar, CountPath.Near(heard.One, beats), starts);
+        => CountPath.Find(beats, beatsInBar, CountPath.Near(heard.One, beats), CountPath.Near(heard.Eight, beats), starts);
 
     private static float[] Starts(int beats, int[] at) => [.. Enumerable.Range(0, beats).Select(i => at.Contains(i) ? 3f : -3f)];
 }

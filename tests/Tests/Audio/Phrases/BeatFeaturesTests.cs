@@ -54,6 +54,26 @@ public sealed class BeatFeaturesTests
         Assert.True(likely[32] > likely[48], $"at the first chorus {likely[32]}, inside it {likely[48]}");
     }
 
+    [Fact]
+    public void What_is_heard_in_one_verse_counts_most_at_the_same_beat_of_the_other()
+    {
+        int[] verse = [0, 1, 3, 2, 1, 1, 2, 0];
+        int[] chorus = [3, 2, 1, 3, 2, 0, 3, 3];
+        SelfLikeness likeness = SelfLikeness.Of(FeaturesOf([.. verse, .. chorus, .. verse], MadeHearing.Beats(96)));
+        float[] heard = new float[96];
+
+        // from F to G: once in each verse
+        heard[24] = 4;
+
+        float[] joined = Echoes.Joined(heard, 3, likeness);
+
+        // from A minor to G is nearly the same, so the chorus hears it too, but less
+        Assert.All(Enumerable.Range(0, 96).Where(i => i != 88), i => Assert.True(joined[i] < 0.75f * joined[88], $"beat {i}: {joined[i]}, {joined[88]} where the verse comes back"));
+        Assert.InRange(joined[88], 1, 3);
+        Assert.Equal([0f, 0f, 0f, 0f], joined[84..88]);
+        Assert.Equal(heard, Echoes.Joined(heard, 0, likeness));
+    }
+
     // A bar of each chord at the beats given; from one bar on a semitone higher.
     private static BeatFeatures FeaturesOf(int[] bars, double[] beats, int raisedFrom = int.MaxValue)
     {
