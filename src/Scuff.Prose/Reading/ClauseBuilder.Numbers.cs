@@ -23,6 +23,11 @@ internal sealed partial class ClauseBuilder
     /// <summary>How many counts "for two counts" or "over 3 counts" speaks of, or null.</summary>
     private static int? CountsIn(string words)
     {
+        if (!words.StartsWith("for ", StringComparison.Ordinal) && !words.StartsWith("over ", StringComparison.Ordinal))
+        {
+            return null;
+        }
+
         string[] parts = words.Split(' ');
         return parts is ["for" or "over", string number, "count" or "counts" or "beat" or "beats"]
             ? number switch

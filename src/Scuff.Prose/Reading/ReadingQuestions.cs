@@ -143,6 +143,11 @@ internal sealed class ReadingQuestions(ReaderState state)
     /// <summary>A note on the weight that the reading does not follow: the weight is said to end on a foot, and it ends on the other.</summary>
     public void WeightElsewhere(LineReading best, List<Clause> danced, string label)
     {
+        if (!danced.Exists(c => c.WeightNote is TermKind.WeightOn or TermKind.WeightNone))
+        {
+            return;
+        }
+
         Weight weight = state.Weight;
         for (int at = 0; at < best.Rows.Count; at++)
         {

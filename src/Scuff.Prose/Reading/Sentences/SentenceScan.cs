@@ -73,6 +73,12 @@ internal sealed partial class SentenceScan
             return 1;
         }
 
+        if (_words.Is(at, "part") && _dance.FindPart(_words[at + 1].Text) is not null)
+        {
+            // "part A, time 2: ...": which part is known already
+            return 2;
+        }
+
         int used = TryDenial(at);
         used = used > 0 ? used : TryWalls(at);
         used = used > 0 ? used : TryCut(at);
