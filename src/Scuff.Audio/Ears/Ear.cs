@@ -51,7 +51,7 @@ internal sealed class Ear
     }
 
     /// <summary>
-    /// Listens with every ear that comes with the program and takes the mean of what they say: two that were trained apart
+    /// Listens with every ear that comes with the program and takes the mean of what they say: those that were trained apart
     /// err in different places.
     /// </summary>
     public static Activations ListenWithAll(Spectrogram spectrum)
@@ -82,18 +82,21 @@ internal sealed class Ear
     {
         int width = _shape.C;
         int steps = (spectrum.Frames + 1) / 2;
-        float[] x = new float[steps * width];
+        int pad = (Kernel / 2) << (_shape.Layers - 1);
+        using Scratch ofX = new(steps * width);
+        using Scratch ofPadded = new((steps + (2 * pad)) * width);
+        using Scratch ofSums = new(steps * width);
+        Span<float> x = ofX.Floats;
+        Span<float> padded = ofPadded.Floats;
+        Span<float> sums = ofSums.Floats;
         for (int frame = 0; frame < spectrum.Frames; frame += Chunk)
         {
-            Look(spectrum, frame, Math.Min(Chunk, spectrum.Frames - frame), x.AsSpan(frame / 2 * width));
+            Look(spectrum, frame, Math.Min(Chunk, spectrum.Frames - frame), x[(frame / 2 * width)..]);
         }
 
-        int pad = (Kernel / 2) << (_shape.Layers - 1);
-        float[] padded = new float[(steps + (2 * pad)) * width];
-        float[] sums = new float[steps * width];
         for (int layer = 0; layer < _shape.Layers; layer++)
         {
-            x.CopyTo(padded.AsSpan(pad * width));
+            x.CopyTo(padded[(pad * width)..]);
             Fill(sums, _tensors[$"dil.{layer}.bias"]);
             for (int k = 0; k < Kernel; k++)
             {
@@ -102,29 +105,29 @@ internal sealed class Ear
             }
 
             Bend(sums);
-            Fill(padded.AsSpan(0, sums.Length), _tensors[$"mix.{layer}.bias"]);
-            Product.Add(sums, 0, width, steps, width, _mixed[layer], width, padded.AsSpan(0, sums.Length));
+            Fill(padded[..sums.Length], _tensors[$"mix.{layer}.bias"]);
+            Product.Add(sums, 0, width, steps, width, _mixed[layer], width, padded[..sums.Length]);
             for (int i = 0; i < x.Length; i++)
             {
                 x[i] += padded[i];
             }
 
-            padded.AsSpan(0, pad * width).Clear();
-            padded.AsSpan((pad + steps) * width).Clear();
+            padded[..(pad * width)].Clear();
+            padded[((pad + steps) * width)..].Clear();
         }
 
         Bend(x);
         return Answer(x, steps);
     }
 
-    private Activations Answer(float[] x, int steps)
+    private Activations Answer(ReadOnlySpan<float> x, int steps)
     {
         float[] weights = _tensors["head.weight"];
         float[] bias = _tensors["head.bias"];
         float[][] heads = [.. bias.Select(_ => new float[steps])];
         for (int step = 0; step < steps; step++)
         {
-            ReadOnlySpan<float> row = x.AsSpan(step * _shape.C, _shape.C);
+            ReadOnlySpan<float> row = x.Slice(step * _shape.C, _shape.C);
             for (int h = 0; h < heads.Length; h++)
             {
                 float sum = bias[h];
@@ -146,13 +149,14 @@ internal sealed class Ear
         int bands = spectrum.Bands;
 
         // one frame more on either side for the third layer, and one more for the first
-        float[] levels = new float[(count + 4) * bands];
+        using Scratch ofLevels = new((count + 4) * bands);
+        Span<float> levels = ofLevels.Floats;
         for (int i = 0; i < count + 4; i++)
         {
             int frame = first + i - 2;
             if (frame >= 0 && frame < spectrum.Frames)
             {
-                spectrum[frame].CopyTo(levels.AsSpan(i * bands, bands));
+                spectrum[frame].CopyTo(levels.Slice(i * bands, bands));
             }
         }
 
@@ -163,7 +167,8 @@ internal sealed class Ear
         float[] sums = new float[shapes * _shape.C1];
         float[] small = new float[pooled * _shape.C1];
         float[] wide = new float[figures * _shape.C2];
-        float[] rows = new float[(count + 2) * kept * _shape.C2];
+        using Scratch ofRows = new((count + 2) * kept * _shape.C2);
+        Span<float> rows = ofRows.Floats;
         for (int i = 0; i < count + 2; i++)
         {
             // outside the sound the third layer sees nothing, as in training
@@ -182,11 +187,12 @@ internal sealed class Ear
             Pool(sums, pooled, _shape.C1, small);
             Fill(wide, _tensors["c2.bias"]);
             Product.Add(small, 0, _shape.C1, figures, 10 * _shape.C1, _second, _shape.C2, wide);
-            Pool(wide, kept, _shape.C2, rows.AsSpan(i * kept * _shape.C2, kept * _shape.C2));
+            Pool(wide, kept, _shape.C2, rows.Slice(i * kept * _shape.C2, kept * _shape.C2));
         }
 
         int row = kept * _shape.C2;
-        float[] seen = new float[count * _shape.C];
+        using Scratch ofSeen = new(count * _shape.C);
+        Span<float> seen = ofSeen.Floats;
         Fill(seen, _tensors["c3.bias"]);
         for (int k = 0; k < 3; k++)
         {
