@@ -20,10 +20,8 @@ public sealed class TrackListenerTests
         Assert.InRange(map.Tempo.Value, tempo * 0.999, tempo * 1.001);
         double furthest = map.Beats.Max(b => clicks.Min(c => Math.Abs(c - b.Seconds)));
         double missed = clicks.Max(c => map.Beats.Min(b => Math.Abs(c - b.Seconds)));
-
-        // a step of the ear is 0.02 s; hearing tests usually allow 0.07
-        Assert.InRange(furthest, 0, 0.025);
-        Assert.InRange(missed, 0, 0.025);
+        Assert.InRange(furthest, 0, 0.02);
+        Assert.InRange(missed, 0, 0.02);
     }
 
     [Fact]
