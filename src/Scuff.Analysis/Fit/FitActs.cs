@@ -241,7 +241,7 @@ internal sealed class FitActs
     {
         for (int length = 1; length <= FitModel.LongestTag; length++)
         {
-            Add(acts, part, count, FitActType.Hold, length, new FitContent.Stands(length), 0);
+            Add(acts, part, count, FitActType.Hold, length, new FitContent.Stands(length), _prices.Hold);
         }
     }
 

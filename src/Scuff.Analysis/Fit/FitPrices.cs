@@ -51,6 +51,9 @@ public sealed record FitPrices
     /// <summary>A tag that quotes the first counts of the dance.</summary>
     public int QuoteStart { get; init; } = 50;
 
+    /// <summary>Everybody stands through a stop of the band.</summary>
+    public int Hold { get; init; } = 20;
+
     /// <summary>The dance begins elsewhere than where it most likely would.</summary>
     public int StartElsewhere { get; init; } = 500;
 

@@ -92,6 +92,7 @@ internal sealed class FitScore
         int price = _acts.PlacePrice(part, after, restarts: false) + _acts.LengthPrice(length) + (plan.Kind switch
         {
             StretchKind.Quote => _prices.AtLevel(_acts.QuotePrice(plan.Counts.Start.Value.Floor + QuotedFrom(plan))),
+            StretchKind.Wait => _prices.AtLevel(_prices.Hold),
             StretchKind.Tag when _madeTags.Contains(plan.Name) => _prices.AtLevel(_prices.MadeTag),
             _ => 0,
         });

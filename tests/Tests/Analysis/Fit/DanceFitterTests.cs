@@ -81,6 +81,11 @@ public sealed class DanceFitterTests
         FitPlan plan = new DanceFitter(Read("customs-house")).Fit(map).Kindest!;
 
         Assert.IsType<InterruptionAct.Wait>(Assert.Single(plan.Breaks).Written.Acts[0]);
+
+        // a dance with a tag of its own dances it
+        Dance own = Read("tin-lantern");
+        FitPlan danced = new DanceFitter(own).Fit(map).Kindest!;
+        Assert.IsType<InterruptionAct.PlayTag>(Assert.Single(danced.Breaks).Written.Acts[0]);
     }
 
     [Theory]
