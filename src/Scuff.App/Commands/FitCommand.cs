@@ -1,12 +1,14 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Reflection;
+using Scuff.Analysis;
 using Scuff.Analysis.Fit;
 using Scuff.App.Files;
 using Scuff.App.Fitting;
 using Scuff.App.Json;
 using Scuff.App.Tracks;
 using Scuff.Dances;
+using Scuff.Diagnostics;
 using Scuff.Prose;
 
 namespace Scuff.App.Commands;
@@ -21,6 +23,7 @@ internal sealed class FitCommand : IProgramCommand
         new("fit my-dance.dance song.mp3", "say where walls begin in the music and what to do where it breaks the pattern"),
         new("fit --write my-dance.dance song.mp3", "put the kindest plan into the text of the dance"),
         new("fit --interruptions 1 --write my-dance.dance song.mp3", "the best plan with one interruption at most"),
+        new("fit --accents --write my-dance.dance song.mp3", "also dance what meets the stops of the music, in every wall"),
         new("fit --picture pictures my-dance.dance music", "draw the walls over every track of a folder"),
         new("fit --price newKind=300 my-dance.dance song.mp3", "let a second kind of interruption cost more"),
         new("fit --json my-dance.dance song.mp3", "the same for a script, with every point and what to draw"),
@@ -40,12 +43,13 @@ internal sealed class FitCommand : IProgramCommand
         Argument<string[]> files = new("files") { Description = "The dance, then tracks or folders of them.", Arity = ArgumentArity.OneOrMore };
         Option<bool> json = new("--json") { Description = "Answer in JSON: an array with one object per track." };
         Option<bool> write = new("--write") { Description = "Put the plan into the text of the dance, in place of what it says of that track." };
+        Option<bool> accents = new("--accents") { Description = "With --write: put in what would meet the stops of the music, where it changes nothing else." };
         Option<string?> picture = new("--picture") { Description = "Draw the plan over each track as SVG into this folder.", HelpName = "folder" };
         Option<int?> interruptions = new("--interruptions") { Description = "Take the best plan with so many interruptions at most.", HelpName = "number" };
         Option<int?> intro = new("--intro") { Description = "Begin after so many counts.", HelpName = "counts" };
         Option<string[]> price = new("--price") { Description = "Set a price, for example interruption=500.", HelpName = "name=points", Arity = ArgumentArity.ZeroOrMore };
         TrackOptions tracks = new();
-        Command command = new(Name, "Fit a dance to a track: intro, walls, tags and restarts, ending.") { files, json, write, picture, interruptions, intro, price };
+        Command command = new(Name, "Fit a dance to a track: intro, walls, tags and restarts, ending.") { files, json, write, accents, picture, interruptions, intro, price };
         tracks.AddTo(command);
         command.SetAction(parsed => Run(
             parsed,
@@ -54,6 +58,7 @@ internal sealed class FitCommand : IProgramCommand
             new Asked(
                 parsed.GetValue(json),
                 parsed.GetValue(write),
+                parsed.GetValue(accents),
                 parsed.GetValue(picture) is { } p ? new TrackFolder(p, terminal) : null,
                 parsed.GetValue(interruptions),
                 parsed.GetValue(intro),
@@ -145,6 +150,11 @@ internal sealed class FitCommand : IProgramCommand
                 code = ExitCode.Trouble;
             }
 
+            if (asked is { IsWriting: true, TakesAccents: true } && text == input.Text)
+            {
+                text = Accented(draft, AccentFinder.Find(answer.Music, chosen), terminal);
+            }
+
             if (asked.IsWriting)
             {
                 text = Put(text, answer, chosen, terminal) ?? text;
@@ -157,6 +167,30 @@ internal sealed class FitCommand : IProgramCommand
         }
 
         return text == input.Text || Write(input, draft, text, terminal) ? code : ExitCode.Trouble;
+    }
+
+    // The text with what meets the stops; left as it is, after telling so, where that would bring new complaints.
+    private static string Accented(Draft draft, ValueList<FitAccent> accents, Terminal terminal)
+    {
+        string text = draft.Text;
+        foreach (FitAccent accent in accents.Where(a => a.Suggested is not null).DistinctBy(a => a.Step!.Written.Span).OrderByDescending(a => a.Step!.Written.Span.Start))
+        {
+            // from the end of the text to its start, so that places before stay where they are
+            string made = EditWriter.Apply(text, EditWriter.ToTextEdits(draft, new DanceEdit.ReplaceStep(accent.Step!.Written, accent.Suggested!)));
+            string place = $"section {accent.Section}, count {accent.Count}";
+            if (Complaints(made) > Complaints(text))
+            {
+                terminal.Tell($"What would meet the stop in {place} was not put in: it would bring a new complaint.");
+                continue;
+            }
+
+            terminal.Error.WriteLine(Plain.Line($"In {place}: {Phrasing.Describe(accent.Suggested!)}"));
+            text = made;
+        }
+
+        return text;
+
+        static int Complaints(string text) => DanceAnalysis.Of(DanceReader.Read(text)).Report.Complaints.Count(c => c.Severity > Severity.Hint);
     }
 
     // The text with the plan in it; null, after telling why, when it would not be danced as planned.
@@ -239,5 +273,5 @@ internal sealed class FitCommand : IProgramCommand
         .Chunk(4)
         .Select(row => "  " + string.Join("  ", row));
 
-    private sealed record Asked(bool AsJson, bool IsWriting, TrackFolder? Pictures, int? Interruptions, int? Intro, string[] Prices);
+    private sealed record Asked(bool AsJson, bool IsWriting, bool TakesAccents, TrackFolder? Pictures, int? Interruptions, int? Intro, string[] Prices);
 }

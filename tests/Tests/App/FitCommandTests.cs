@@ -83,6 +83,23 @@ public sealed class FitCommandTests
     }
 
     [Fact]
+    public void What_meets_a_stop_is_told_and_can_be_taken()
+    {
+        using ProgramRun run = Prepared();
+        run.Put("h.dance", ProgramRun.CleanDance);
+
+        // count 2 of section 1 in wall 2: 16 counts of intro and 17 more at half a second
+        run.Put("stop.track", "title: Stop\ntempo 120, first beat 0.5, 4/4\nintro 16, A 32, B 32, A 32\nstop 17 to 17.5\n");
+
+        Assert.Equal(0, run.Run("fit", "h.dance", "stop.track"));
+        Assert.Contains("section 1, count 2): step L together is danced; stomp L", run.Out.Replace("\n    ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+
+        Assert.Equal(0, run.Run("fit", "--accents", "--write", "h.dance", "stop.track"));
+        Assert.Matches("1-2 +step R to side, stomp L", run.Get("h.dance"));
+        Assert.Equal(0, run.Run("check", "h.dance"));
+    }
+
+    [Fact]
     public void Prices_can_be_set()
     {
         using ProgramRun run = Prepared();
