@@ -1,31 +1,12 @@
 using Scuff.Analysis.Checks.Walks;
 using Scuff.Analysis.Fit;
 using Scuff.Diagnostics;
-using Scuff.Timing;
 
 namespace Scuff.Analysis.Checks;
 
 /// <summary>A stated intro against the music.</summary>
 public sealed class IntroMeasured : ICheck
 {
-    private static Diagnostic Tell(TrackFit fit, string stated, string heard)
-        => TheRule.At(fit.Track.Span, ("track", fit.Track.Title), ("stated", stated), ("heard", heard));
-
-    private static Ratio Tenths(double seconds) => new((long)Math.Round(seconds * 10), 10);
-
-    private static int? CountOf(CountedMusic music, int intro)
-    {
-        for (int i = intro; i < music.Counts; i++)
-        {
-            if (music.IntroOf(i) == intro)
-            {
-                return i;
-            }
-        }
-
-        return null;
-    }
-
     /// <summary>The rule.</summary>
     public static Rule TheRule { get; } = new(
         "track/intro-measured",
@@ -79,7 +60,7 @@ public sealed class IntroMeasured : ICheck
                 double? stated = fit.Track.IntroSeconds?.ToDouble();
                 if (stated is { } said && Math.Abs(said - seconds) > Math.Max(half, 0.5))
                 {
-                    yield return Tell(fit, $"{Words.Of(intro)} and {Words.Tenths(fit.Track.IntroSeconds!.Value)} seconds", $"those counts last {Words.Tenths(Tenths(seconds))} seconds");
+                    yield return Tell(fit, $"{Words.Of(intro)} and {Words.Tenths(said)} seconds", $"those counts last {Words.Tenths(seconds)} seconds");
                 }
                 else if (music.StrengthOf(count) == 0)
                 {
@@ -92,5 +73,21 @@ public sealed class IntroMeasured : ICheck
                 yield return Tell(fit, Words.Of(late), "the music is over by then");
             }
         }
+    }
+
+    private static Diagnostic Tell(TrackFit fit, string stated, string heard)
+        => TheRule.At(fit.Track.Span, ("track", fit.Track.Title), ("stated", stated), ("heard", heard));
+
+    private static int? CountOf(CountedMusic music, int intro)
+    {
+        for (int i = intro; i < music.Counts; i++)
+        {
+            if (music.IntroOf(i) == intro)
+            {
+                return i;
+            }
+        }
+
+        return null;
     }
 }

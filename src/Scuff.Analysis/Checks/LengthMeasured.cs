@@ -1,4 +1,4 @@
-using System.Globalization;
+using Scuff.Analysis.Checks.Walks;
 using Scuff.Analysis.Fit;
 using Scuff.Diagnostics;
 
@@ -9,12 +9,6 @@ public sealed class LengthMeasured : ICheck
 {
     // players round, and leave out silence at the end
     private const double Near = 4;
-
-    private static string Clock(double seconds)
-    {
-        int whole = (int)Math.Round(seconds);
-        return string.Create(CultureInfo.InvariantCulture, $"{whole / 60}:{whole % 60:00}");
-    }
 
     /// <summary>The rule.</summary>
     public static Rule TheRule { get; } = new(
@@ -64,7 +58,7 @@ public sealed class LengthMeasured : ICheck
             if (fit.Track.LengthSeconds is { } stated && Math.Abs(stated.ToDouble() - fit.Music.Map.Seconds) > Near)
             {
                 yield return TheRule.At(
-                    fit.Track.Span, ("track", fit.Track.Title), ("stated", Clock(stated.ToDouble())), ("heard", Clock(fit.Music.Map.Seconds)));
+                    fit.Track.Span, ("track", fit.Track.Title), ("stated", Words.Clock(stated.ToDouble())), ("heard", Words.Clock(fit.Music.Map.Seconds)));
             }
         }
     }

@@ -7,16 +7,6 @@ namespace Scuff.Analysis.Checks;
 /// <summary>A wall that begins where nothing of the music does.</summary>
 public sealed class WallsOffMusic : ICheck
 {
-    private const int Bar = 4;
-
-    private static string Where(CountedMusic music, FitWall wall)
-    {
-        int beat = music.BeatOf(wall.Begins).Floor;
-        int whole = (int)wall.Seconds;
-        string time = FormattableString.Invariant($"{whole / 60}:{whole % 60:00}");
-        return $"at {time}, where the music is on count {Words.Of(music.Map.Beats[beat].Count)} of an eight";
-    }
-
     /// <summary>The rule.</summary>
     public static Rule TheRule { get; } = new(
         "track/walls-off-music",
@@ -61,14 +51,22 @@ public sealed class WallsOffMusic : ICheck
     /// <inheritdoc/>
     public IEnumerable<Diagnostic> Check(CheckContext context)
     {
+        // what begins on the last chord is not danced any more
+        int bar = context.Dance.BeatsPerBar == 3 ? 3 : 4;
         foreach (TrackFit fit in context.Fits.Where(f => f.Plan is not null && !context.IsDoubtful(f.Track.Span)))
         {
             // the first one is the cause of those after it; that of wall 1 is the intro, which is a check of its own
-            FitWall? off = fit.Plan!.Walls.FirstOrDefault(w => w.Strength == 0 && fit.Music.Counts - w.Begins >= Bar);
+            FitWall? off = fit.Plan!.Walls.FirstOrDefault(w => w.Strength == 0 && fit.Music.Counts - w.Begins >= bar);
             if (off is { Number: > 1 })
             {
                 yield return TheRule.At(fit.Track.Span, ("track", fit.Track.Title), ("wall", Words.Of(off.Number)), ("where", Where(fit.Music, off)));
             }
         }
+    }
+
+    private static string Where(CountedMusic music, FitWall wall)
+    {
+        int beat = music.BeatOf(wall.Begins).Floor;
+        return $"at {Words.Clock(wall.Seconds)}, where the music is on count {Words.Of(music.Map.Beats[beat].Count)} of an eight";
     }
 }

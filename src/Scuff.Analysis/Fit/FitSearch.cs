@@ -104,20 +104,11 @@ public sealed class FitSearch : IDisposable
     {
         (int Start, int Part, int Price)[] roots = [.. Roots(acts)];
         Round round = new(this, known?.Price ?? int.MaxValue);
-        if (known is null)
+
+        // the least bound, walked down, is a plan: most often the cheapest already
+        foreach ((int start, int part, _) in roots.Where(r => known is null || r.Price < known.Price).OrderBy(r => r.Price).Take(1))
         {
-            // the least bound, walked down, is a plan: most often the cheapest already
-            foreach ((int start, int part, _) in roots.OrderBy(r => r.Price).Take(1))
-            {
-                round.Descend(start, part, acts);
-            }
-        }
-        else
-        {
-            foreach ((int start, int part, int price) in roots.Where(r => r.Price < known.Price).OrderBy(r => r.Price).Take(1))
-            {
-                round.Descend(start, part, acts);
-            }
+            round.Descend(start, part, acts);
         }
 
         foreach ((int start, int part, _) in roots)

@@ -38,12 +38,12 @@ internal sealed class CheckCommand : IProgramCommand
         reading.AddTo(command);
         command.SetAction(parsed =>
         {
-            IReadOnlyList<HeardTrack>? heard = parsed.GetValue(tracks) is { Length: > 0 } named ? reading.Read(parsed, named, terminal) : [];
+            IReadOnlyList<HeardTrack>? heard = parsed.GetValue(tracks) is { Length: > 0 } named ? reading.Read(parsed, named, terminal)?.ToList() : [];
             return heard is null
                 ? ExitCode.Trouble
                 : Math.Max(
                     heard.Any(t => t.Map is null) ? ExitCode.Trouble : ExitCode.Clean,
-                    Run(parsed.GetValue(files), parsed.GetValue(json), parsed.GetValue(fix), [.. heard.Select(t => t.Map).OfType<TrackMap>()], terminal));
+                    Run(parsed.GetValue(files), parsed.GetValue(json), parsed.GetValue(fix), [.. heard.Select(t => t.Titled).OfType<TrackMap>()], terminal));
         });
         return command;
     }

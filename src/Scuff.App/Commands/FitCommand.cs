@@ -86,6 +86,12 @@ internal sealed class FitCommand : IProgramCommand
             return ExitCode.Trouble;
         }
 
+        if (asked is { TakesAccents: true, IsWriting: false })
+        {
+            terminal.Tell("--accents changes the text of the dance: say --write as well.");
+            return ExitCode.Trouble;
+        }
+
         DanceInput input = InputReader.Read([names[0]], terminal).First();
         if (!DanceFiles.IsReadable(input, terminal))
         {
@@ -94,7 +100,7 @@ internal sealed class FitCommand : IProgramCommand
 
         Draft draft = DanceReader.Read(input.Text);
         FitPrices? prices = PricesOf(draft.Dance, asked.Prices, terminal);
-        if (prices is null || options.Read(parsed, names[1..], terminal) is not { } tracks)
+        if (prices is null || options.Read(parsed, names[1..], terminal)?.ToArray() is not { } tracks)
         {
             return ExitCode.Trouble;
         }
@@ -116,7 +122,7 @@ internal sealed class FitCommand : IProgramCommand
         bool isFirst = true;
         foreach (HeardTrack track in tracks)
         {
-            if (track.Map is not { } map)
+            if (track.Titled is not { } map)
             {
                 code = ExitCode.Trouble;
                 continue;

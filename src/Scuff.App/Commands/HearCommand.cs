@@ -36,69 +36,32 @@ internal sealed class HearCommand : IProgramCommand
         Option<bool> json = new("--json") { Description = "Answer in JSON: an array with one object per track." };
         Option<string?> labels = new("--labels") { Description = "Write the beats and sections of each track as label files into this folder.", HelpName = "folder" };
         Option<string?> picture = new("--picture") { Description = "Draw each track as SVG into this folder.", HelpName = "folder" };
-        Option<string?> corrections = new("--corrections")
-        {
-            Description = "Corrections of the track, or a folder of them, each named after its track and ending in .corrections.json.",
-            HelpName = "file",
-        };
-        Option<string?> cache = new("--cache") { Description = "Keep what was heard in this folder instead of the usual one.", HelpName = "folder" };
-        Option<bool> noCache = new("--no-cache") { Description = "Hear every track anew, and keep nothing." };
-        Command command = new(Name, "Say what a dancer needs to know of a track.") { tracks, json, labels, picture, corrections, cache, noCache };
+        TrackOptions reading = new();
+        Command command = new(Name, "Say what a dancer needs to know of a track.") { tracks, json, labels, picture };
+        reading.AddTo(command);
         command.SetAction(parsed =>
         {
-            string? folder = parsed.GetValue(noCache) ? null
-                : parsed.GetValue(cache) is { Length: > 0 } named ? named
-                : TrackCache.UsualFolder(terminal.Variable, terminal.Home);
-            return Run(
-                parsed.GetValue(tracks) ?? [],
-                parsed.GetValue(json),
-                parsed.GetValue(labels) is { } l ? new TrackFolder(l, terminal) : null,
-                parsed.GetValue(picture) is { } p ? new TrackFolder(p, terminal) : null,
-                parsed.GetValue(corrections) is { } c ? new SaidCorrections(c, terminal) : null,
-                new TrackCache(folder is null ? null : terminal.FullPath(folder)),
-                terminal);
+            string[] names = parsed.GetValue(tracks) ?? [];
+            return Options.AreKnown(names, terminal) && reading.Read(parsed, names, terminal) is { } heard
+                ? Run(
+                    heard,
+                    parsed.GetValue(json),
+                    parsed.GetValue(labels) is { } l ? new TrackFolder(l, terminal) : null,
+                    parsed.GetValue(picture) is { } p ? new TrackFolder(p, terminal) : null,
+                    terminal)
+                : ExitCode.Trouble;
         });
         return command;
     }
 
-    private static int Run(
-        string[] names, bool asJson, TrackFolder? labels, TrackFolder? pictures, SaidCorrections? said, TrackCache cache, Terminal terminal)
+    private static int Run(IEnumerable<HeardTrack> heard, bool asJson, TrackFolder? labels, TrackFolder? pictures, Terminal terminal)
     {
-        if (!Options.AreKnown(names, terminal))
-        {
-            return ExitCode.Trouble;
-        }
-
-        IReadOnlyList<(string Name, string? Trouble)> files = TrackFiles.Find(names, terminal);
-        if (said is { IsFolder: false } && files.Count > 1)
-        {
-            terminal.Tell("--corrections with a file speaks of one track; name one track, or a folder of corrections.");
-            return ExitCode.Trouble;
-        }
-
-        TrackReader reader = new(cache, terminal);
-        HearingProgress progress = new(files.Count, terminal);
         int code = ExitCode.Clean;
         bool isFirst = true;
         List<HeardTrackRow> rows = [];
-        foreach (HeardTrack heard in InParallel.Run(files.Count, Environment.ProcessorCount, Hear))
+        foreach (HeardTrack track in heard)
         {
-            progress.Clear();
-            HeardTrack track = heard;
-            if (track.Map is { } map && said is not null)
-            {
-                track = said.For(track) is { } corrections
-                    ? track with { Map = corrections.ApplyTo(map) }
-                    : track with { Map = null, Trouble = "Its corrections could not be read." };
-                code = track.Map is null ? ExitCode.Trouble : code;
-            }
-            else if (track.Trouble is { } trouble)
-            {
-                terminal.Tell(trouble);
-                code = ExitCode.Trouble;
-            }
-
-            code = Math.Max(code, track.NeedsALook ? ExitCode.Complaints : ExitCode.Clean);
+            code = Math.Max(code, track.Map is null ? ExitCode.Trouble : track.NeedsALook ? ExitCode.Complaints : ExitCode.Clean);
             if (asJson)
             {
                 rows.Add(HeardTrackRow.Of(track));
@@ -118,22 +81,12 @@ internal sealed class HearCommand : IProgramCommand
             code = Written(track, labels, pictures) ? code : ExitCode.Trouble;
         }
 
-        progress.Clear();
         if (asJson)
         {
             ScuffJson.Write(terminal.Out, rows);
         }
 
         return code;
-
-        HeardTrack Hear(int i)
-        {
-            (string name, string? trouble) = files[i];
-            IProgress<double> part = progress.Of(i, Path.GetFileName(name));
-            HeardTrack track = trouble is null ? reader.Read(name, part) : HeardTrack.Refused(name, trouble);
-            part.Report(1);
-            return track;
-        }
     }
 
     private static bool Written(HeardTrack track, TrackFolder? labels, TrackFolder? pictures)

@@ -75,13 +75,13 @@ internal sealed class MatchCommand : IProgramCommand
             }
         }
 
-        if (options.Read(parsed, trackNames, terminal) is not { } heard)
+        if (options.Read(parsed, trackNames, terminal)?.ToArray() is not { } heard)
         {
             return ExitCode.Trouble;
         }
 
-        HeardTrack[] tracks = [.. heard.Where(t => t.Map is not null)];
-        code = tracks.Length < heard.Count ? ExitCode.Trouble : code;
+        HeardTrack[] tracks = [.. heard.Where(t => t.Map is not null).Select(t => t with { Map = t.Titled })];
+        code = tracks.Length < heard.Length ? ExitCode.Trouble : code;
         if (dances.Count == 0 || tracks.Length == 0)
         {
             return ExitCode.Trouble;

@@ -51,7 +51,7 @@ internal static class Mending
             return null;
         }
 
-        DanceAnalysis after = DanceAnalysis.Of(DanceReader.Read(text), analysis.Namesakes);
+        DanceAnalysis after = DanceAnalysis.Of(DanceReader.Read(text), analysis.Namesakes, analysis.Maps);
         return Weigh(after.Report).CompareTo(Weigh(analysis.Report)) < 0 ? after : null;
     }
 

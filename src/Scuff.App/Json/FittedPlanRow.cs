@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Scuff.Analysis.Fit;
 using Scuff.App.Fitting;
 using Scuff.Prose;
@@ -30,6 +31,6 @@ internal sealed record FittedPlanRow(
                 b.Wall, b.Part, b.After, b.Begins, b.Seconds, b.Facing?.ToString(), b.Length, FitWords.Done(b, plan.Dance), TrackWriter.Sentence(b.Written))),
         ],
         plan.Ending is { } e ? new FittedEndingRow(e.Wall, e.After, e.Begins, e.Seconds, e.Facing?.ToString(), TrackWriter.EndingLine(e.Written)) : null,
-        [.. plan.Items.Select(i => new FittedItemRow(i.Reason.ToString(), i.Price, i.Wall, i.Count, i.At))],
+        [.. plan.Items.Select(i => new FittedItemRow(JsonNamingPolicy.CamelCase.ConvertName(i.Reason.ToString()), i.Price, i.Wall, i.Count, i.At))],
         string.Concat(plan.MadeTags.Select(t => TrackWriter.TagLines(t) + "\n")) + TrackWriter.Block(plan.Track));
 }

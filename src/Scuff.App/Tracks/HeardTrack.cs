@@ -15,6 +15,9 @@ internal sealed record HeardTrack(string Name, TrackMap? Map, string? Warning, s
     /// <summary>The name of the file without folder and ending.</summary>
     public string Stem => StemOf(Name);
 
+    /// <summary>What was heard, with the name of the file for a title where the file has none; null when there is a trouble.</summary>
+    public TrackMap? Titled => Map is { Title.Length: 0 } map ? map with { Title = Stem } : Map;
+
     /// <summary>Whether a person should look at it before dancing to it.</summary>
     public bool NeedsALook => Warning is not null || Map is null or { Remark.Length: > 0 } || Map.Beats.Count == 0 || Doubts.Count > 0;
 

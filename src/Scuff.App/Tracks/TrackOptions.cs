@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Scuff.Music;
 
 namespace Scuff.App.Tracks;
 
@@ -25,13 +24,13 @@ internal sealed class TrackOptions
     }
 
     /// <summary>
-    /// The tracks of files and folders with what a person said of them, in order; of one that cannot be used the trouble has been told and the map is null.
-    /// A track without a title gets that of its file.
+    /// The tracks of files and folders with what a person said of them, in order and as they are heard; of one that cannot be used the trouble has been told
+    /// and the map is null. Null, after telling why, when the options do not go together.
     /// </summary>
     /// <param name="parsed">The command line.</param>
     /// <param name="names">Files and folders.</param>
     /// <param name="terminal">Where names start from and troubles are told.</param>
-    public IReadOnlyList<HeardTrack>? Read(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
+    public IEnumerable<HeardTrack>? Read(ParseResult parsed, IReadOnlyList<string> names, Terminal terminal)
     {
         IReadOnlyList<(string Name, string? Trouble)> files = TrackFiles.Find([.. names], terminal);
         SaidCorrections? said = parsed.GetValue(_corrections) is { } c ? new SaidCorrections(c, terminal) : null;
@@ -45,16 +44,20 @@ internal sealed class TrackOptions
             : parsed.GetValue(_cache) is { Length: > 0 } named ? named
             : TrackCache.UsualFolder(terminal.Variable, terminal.Home);
         TrackReader reader = new(new TrackCache(folder is null ? null : terminal.FullPath(folder)), terminal);
+        return Heard(files, reader, said, terminal);
+    }
+
+    private static IEnumerable<HeardTrack> Heard(
+        IReadOnlyList<(string Name, string? Trouble)> files, TrackReader reader, SaidCorrections? said, Terminal terminal)
+    {
         HearingProgress progress = new(files.Count, terminal);
-        List<HeardTrack> tracks = [];
         foreach (HeardTrack heard in InParallel.Run(files.Count, Environment.ProcessorCount, Hear))
         {
             progress.Clear();
-            tracks.Add(Corrected(heard, said, terminal));
+            yield return Corrected(heard, said, terminal);
         }
 
         progress.Clear();
-        return tracks;
 
         HeardTrack Hear(int i)
         {
@@ -74,17 +77,8 @@ internal sealed class TrackOptions
             return track;
         }
 
-        TrackMap map = track.Map!;
-        if (said is not null)
-        {
-            if (said.For(track) is not { } corrections)
-            {
-                return track with { Map = null, Trouble = "Its corrections could not be read." };
-            }
-
-            map = corrections.ApplyTo(map);
-        }
-
-        return track with { Map = map.Title.Length > 0 ? map : map with { Title = track.Stem } };
+        return said is null ? track
+            : said.For(track) is { } corrections ? track with { Map = corrections.ApplyTo(track.Map!) }
+            : track with { Map = null, Trouble = "Its corrections could not be read." };
     }
 }

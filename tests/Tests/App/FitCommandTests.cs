@@ -150,6 +150,21 @@ public sealed class FitCommandTests
         {
             Assert.Contains(rule, run.Out, StringComparison.Ordinal);
         }
+
+        // a mend of something else does not make Scuff forget the music
+        run.Put("mended.dance", run.Get("wrong.dance").Replace("counts: 32", "counts: 30", StringComparison.Ordinal));
+        Assert.Equal(1, run.Run("check", "--fix", "--track", "song.track", "mended.dance"));
+        Assert.Contains("counts: 32", run.Get("mended.dance"), StringComparison.Ordinal);
+        Assert.Contains("track/tempo-measured", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Accents_are_put_in_only_where_the_text_is_written()
+    {
+        using ProgramRun run = Prepared();
+
+        Assert.Equal(2, run.Run("fit", "--accents", "c.dance", "song.track"));
+        Assert.Contains("say --write as well", run.Error, StringComparison.Ordinal);
     }
 
     [Fact]

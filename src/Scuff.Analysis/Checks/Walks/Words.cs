@@ -37,6 +37,13 @@ internal static class Words
         return verb + foot + where;
     }
 
+    /// <summary>A time of a track, to the second: <c>3:25</c>.</summary>
+    public static string Clock(double seconds)
+    {
+        int whole = (int)Math.Round(seconds);
+        return string.Create(CultureInfo.InvariantCulture, $"{whole / 60}:{whole % 60:00}");
+    }
+
     /// <summary>A length: <c>8 counts</c>, <c>1 count</c>.</summary>
     public static string Of(Counts length) => length == Counts.One ? "1 count" : length.ToString() + " counts";
 
