@@ -1,0 +1,1 @@
+// Written by the tests from the records in src/Scuff.App/Web/Contract; not by hand.
