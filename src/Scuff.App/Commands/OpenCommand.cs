@@ -1,105 +1,92 @@
 using System.CommandLine;
-using Scuff.Analysis;
-using Scuff.App.Complaints;
-using Scuff.App.Files;
-using Scuff.Prose;
-using Scuff.Sheets;
-using Scuff.Sheets.Formats;
+using System.ComponentModel;
+using System.Diagnostics;
+using Scuff.App.Web;
 
 namespace Scuff.App.Commands;
 
-/// <summary><c>scuff open</c>: the demo club, checked and printed.</summary>
+/// <summary><c>scuff open</c>: the studio, a page in her browser with this program behind it.</summary>
 internal sealed class OpenCommand : IProgramCommand
 {
+    /// <summary>The port that is tried first: an installed page finds its program there again.</summary>
+    public const int UsualPort = 7310;
+
     public string Name => "open";
 
     public IReadOnlyList<Example> Examples =>
     [
-        new("open", "check the dances of the demo club and print their sheets"),
-        new("open --output ~/sheets", "the same, into a folder of your own"),
+        new("open", "open the studio on the demo club"),
+        new("open --no-browser", "only start it, and say its address"),
     ];
+
+    public string Closing => "Ends when you press Ctrl+C, with 0; 2 after wrong usage or when it could not start.";
 
     public Command Create(Terminal terminal)
     {
-        Option<string?> output = new("--output", "-o") { Description = "Where the sheets go; artifacts/sheets beside the demo when not said.", HelpName = "folder" };
-        Command command = new(Name, "Check the demo club, write its sheets and say where they are.") { output };
-        command.SetAction(parsed => Run(parsed.GetValue(output), terminal));
+        Option<int> port = new("--port") { Description = "The port of its address on this machine; 0 for any that is free.", DefaultValueFactory = _ => UsualPort, HelpName = "number" };
+        Option<bool> quiet = new("--no-browser") { Description = "Do not open a browser; say the address." };
+        Command command = new(Name, "Open the studio: write, see, hear, fit and print in a page of your browser.") { port, quiet };
+        command.SetAction((parsed, stop) => Run(parsed.GetValue(port), parsed.GetValue(quiet), terminal, stop));
         return command;
     }
 
-    private static int Run(string? output, Terminal terminal)
+    private static async Task<int> Run(int port, bool isQuiet, Terminal terminal, CancellationToken stop)
     {
-        if (FindDemo(terminal) is not { } root)
+        if (port is < 0 or > 65_535)
         {
-            terminal.Tell("The demo club was not found: there is no folder demo/dances here, above here, or above the program.");
+            terminal.Tell("--port is a number from 0 to 65535.");
             return ExitCode.Trouble;
         }
 
-        string dances = Path.GetRelativePath(terminal.Folder, Path.Combine(root, "demo", "dances"));
-        string target = output ?? Path.GetRelativePath(terminal.Folder, Path.Combine(root, "artifacts", "sheets"));
+        Studio studio = new(TimeProvider.System, terminal.Tell);
+        StudioServer server;
+        try
+        {
+            server = await StudioServer.Start(studio, port).ConfigureAwait(false);
+        }
+        catch (IOException)
+        {
+            terminal.Tell($"Port {port} is taken. If Scuff runs already, its page is at http://127.0.0.1:{port}; else name another port: scuff open --port 0");
+            return ExitCode.Trouble;
+        }
 
-        // Every sheet is told in one line at the end; each file on its own would hide the dances.
-        Terminal quiet = new()
+        await using (server.ConfigureAwait(false))
         {
-            Out = TextWriter.Null,
-            Error = terminal.Error,
-            ErrorPaint = terminal.ErrorPaint,
-            OpenInput = terminal.OpenInput,
-            OpenOutput = terminal.OpenOutput,
-            OutputIsPiped = terminal.OutputIsPiped,
-            InputIsPiped = terminal.InputIsPiped,
-            Folder = terminal.Folder,
-        };
-        SheetFolder folder = new(target, quiet);
-        ComplaintPrinter printer = new(terminal.Out, terminal.Paint, terminal.Width);
-        int code = ExitCode.Clean;
-        int sheets = 0;
-        foreach (DanceInput input in InputReader.Read([dances], terminal))
-        {
-            if (!DanceFiles.IsReadable(input, terminal))
+            string address = server.Address.GetLeftPart(UriPartial.Authority);
+            terminal.Out.WriteLine($"The studio is open at {address}");
+            terminal.Out.WriteLine("It stays open until you press Ctrl+C here. Nothing leaves this machine.");
+            await terminal.Out.FlushAsync(stop).ConfigureAwait(false);
+            if (!isQuiet && !OpenBrowser(address))
             {
-                code = ExitCode.Trouble;
-                continue;
+                terminal.Tell($"No browser could be opened from here; open {address} in one.");
             }
 
-            DanceAnalysis analysis = DanceAnalysis.Of(DanceReader.Read(input.Text));
-            printer.Print(input.Spoken, input.Text, analysis.Report);
-            terminal.Out.WriteLine(terminal.Paint.Of(analysis.Report.IsClean ? Tone.Good : Tone.Open, Plain.Line(Summary.Of(input.Spoken, analysis))));
-            code = analysis.Report.IsClean ? code : Math.Max(code, ExitCode.Complaints);
-            SheetModel sheet = SheetBuilder.Build(analysis);
-            foreach (ISheetFormat format in SheetFormats.All)
+            try
             {
-                if (folder.Write(input, sheet, format))
-                {
-                    sheets++;
-                }
-                else
-                {
-                    code = ExitCode.Trouble;
-                }
+                await Task.Delay(Timeout.InfiniteTimeSpan, studio.Clock, stop).ConfigureAwait(false);
+            }
+            catch (OperationCanceledException)
+            {
+                // she has closed it
             }
         }
 
-        terminal.Out.WriteLine();
-        terminal.Out.WriteLine(Plain.Line($"{Summary.Number(sheets, "sheet")} in {terminal.FullPath(target)}"));
-        terminal.Out.WriteLine("Open one of its .html pages in a browser; it prints as it stands. The studio comes later.");
-        return code;
+        return ExitCode.Clean;
     }
 
-    // Started from anywhere: the folders above the working folder come first, then those above the program.
-    private static string? FindDemo(Terminal terminal)
+    private static bool OpenBrowser(string address)
     {
-        foreach (string start in (string[])[terminal.Folder, AppContext.BaseDirectory])
+        ProcessStartInfo start = OperatingSystem.IsWindows() ? new(address) { UseShellExecute = true }
+            : OperatingSystem.IsMacOS() ? new("open", address)
+            : new("xdg-open", address) { UseShellExecute = false, RedirectStandardError = true, RedirectStandardOutput = true };
+        try
         {
-            for (DirectoryInfo? folder = new(start); folder is not null; folder = folder.Parent)
-            {
-                if (Directory.Exists(Path.Combine(folder.FullName, "demo", "dances")))
-                {
-                    return folder.FullName;
-                }
-            }
+            using Process? browser = Process.Start(start);
+            return browser is not null;
         }
-
-        return null;
+        catch (Exception trouble) when (trouble is Win32Exception or PlatformNotSupportedException or FileNotFoundException)
+        {
+            return false;
+        }
     }
 }

@@ -1,10 +1,5 @@
 namespace Scuff.App.Web.Contract;
 
-/// <summary>Where she is in the text and wants to know what could be written.</summary>
-/// <param name="Text">The text.</param>
-/// <param name="At">The place of the cursor.</param>
-internal sealed record CompleteQuestion(string Text, int At);
-
 /// <summary>What could be written there.</summary>
 /// <param name="From">Where the words start that an offer replaces.</param>
 /// <param name="Weight">Weight before it: L, R, both or unknown.</param>
@@ -19,3 +14,8 @@ internal sealed record CompleteAnswer(int From, string Weight, string? Facing, I
 /// <param name="IsPossible">Whether the free foot allows it.</param>
 /// <param name="Kind">move, key or word.</param>
 internal sealed record CompleteOffer(string Text, string Detail, string About, bool IsPossible, string Kind);
+
+/// <summary>Where she is in the text and wants to know what could be written.</summary>
+/// <param name="Text">The text.</param>
+/// <param name="At">The place of the cursor.</param>
+internal sealed record CompleteQuestion(string Text, int At);

@@ -1,12 +1,5 @@
 namespace Scuff.App.Web.Contract;
 
-/// <summary>What the page asks to see danced.</summary>
-/// <param name="Text">The text.</param>
-/// <param name="Track">Title of the track whose tags and restarts are danced; null as the sheet has it; <c>none</c> for plain repetitions.</param>
-/// <param name="Height">Height of the dancer in metres; null for the usual.</param>
-/// <param name="Ending">Whether the ending is danced.</param>
-internal sealed record FloorQuestion(string Text, string? Track, double? Height, bool Ending);
-
 /// <summary>The dance danced, ready to draw. Lengths in metres, angles in degrees clockwise from 12:00 and not reduced.</summary>
 internal sealed record FloorAnswer
 {
@@ -86,3 +79,10 @@ internal sealed record FloorStretch(double At, double Counts, int Wall, string K
 /// <param name="To">Where they end.</param>
 /// <param name="Line">One-based line of the text.</param>
 internal sealed record FloorStep(double At, string Count, string Foot, string Words, string Weight, string? Facing, int From, int To, int Line);
+
+/// <summary>What the page asks to see danced.</summary>
+/// <param name="Text">The text.</param>
+/// <param name="Track">Title of the track whose tags and restarts are danced; null as the sheet has it; <c>none</c> for plain repetitions.</param>
+/// <param name="Height">Height of the dancer in metres; null for the usual.</param>
+/// <param name="Ending">Whether the ending is danced.</param>
+internal sealed record FloorQuestion(string Text, string? Track, double? Height, bool Ending);

@@ -1,10 +1,5 @@
 namespace Scuff.App.Web.Contract;
 
-/// <summary>What the page asks to have read.</summary>
-/// <param name="Text">The text as it stands in the editor.</param>
-/// <param name="Dance">The dance it belongs to, so that its tracks and namesakes are known; null for a text alone.</param>
-internal sealed record ReadQuestion(string Text, string? Dance);
-
 /// <summary>Everything that the page shows of a text while she types. Places are zero-based UTF-16 offsets, half open.</summary>
 internal sealed record ReadAnswer
 {
@@ -133,3 +128,8 @@ internal sealed record ReadMark(int From, int To, string Kind);
 /// <param name="Title">Its title.</param>
 /// <param name="Artist">Who plays it, or empty.</param>
 internal sealed record ReadTrack(string Title, string Artist);
+
+/// <summary>What the page asks to have read.</summary>
+/// <param name="Text">The text as it stands in the editor.</param>
+/// <param name="Dance">The dance it belongs to, so that its tracks and namesakes are known; null for a text alone.</param>
+internal sealed record ReadQuestion(string Text, string? Dance);

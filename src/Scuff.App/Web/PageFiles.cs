@@ -1,0 +1,63 @@
+using Microsoft.AspNetCore.Http;
+
+namespace Scuff.App.Web;
+
+/// <summary>The built page, which stands in this program.</summary>
+internal static class PageFiles
+{
+    private const string Root = "web/";
+
+    private static readonly Dictionary<string, string> MediaTypes = new(StringComparer.OrdinalIgnoreCase)
+    {
+        [".html"] = "text/html; charset=utf-8",
+        [".js"] = "text/javascript; charset=utf-8",
+        [".css"] = "text/css; charset=utf-8",
+        [".svg"] = "image/svg+xml",
+        [".png"] = "image/png",
+        [".woff2"] = "font/woff2",
+        [".webmanifest"] = "application/manifest+json",
+        [".json"] = "application/json; charset=utf-8",
+        [".txt"] = "text/plain; charset=utf-8",
+    };
+
+    private static readonly HashSet<string> Names =
+    [
+        .. typeof(PageFiles).Assembly.GetManifestResourceNames().Where(n => n.StartsWith(Root, StringComparison.Ordinal)).Select(n => n[Root.Length..]),
+    ];
+
+    /// <summary>Whether this program was built with its page.</summary>
+    public static bool Exist => Names.Contains("index.html");
+
+    /// <summary>Answers with a file of the page; every path that names none and asks for a page gets the page itself, whose rooms have addresses.</summary>
+    public static async Task Answer(HttpContext context)
+    {
+        if (!HttpMethods.IsGet(context.Request.Method) && !HttpMethods.IsHead(context.Request.Method))
+        {
+            await Exchange.Refuse(context, StatusCodes.Status405MethodNotAllowed, "There is nothing to do at this address.").ConfigureAwait(false);
+            return;
+        }
+
+        string asked = context.Request.Path.Value?.TrimStart('/') ?? "";
+        bool isRoom = !asked.Contains('.', StringComparison.Ordinal) && !asked.StartsWith("api/", StringComparison.Ordinal);
+        string? name = Names.Contains(asked) ? asked : isRoom ? "index.html" : null;
+        Stream? file = name is null ? null : typeof(PageFiles).Assembly.GetManifestResourceStream(Root + name);
+        if (file is null)
+        {
+            await Exchange.Refuse(context, StatusCodes.Status404NotFound, "There is nothing at this address. Go back to the first page.").ConfigureAwait(false);
+            return;
+        }
+
+        await using (file.ConfigureAwait(false))
+        {
+            context.Response.ContentType = MediaTypes.GetValueOrDefault(Path.GetExtension(name!), "application/octet-stream");
+            context.Response.ContentLength = file.Length;
+
+            // the builder names these files after their content
+            context.Response.Headers.CacheControl = name!.StartsWith("assets/", StringComparison.Ordinal) ? "public, max-age=31536000, immutable" : "no-cache";
+            if (HttpMethods.IsGet(context.Request.Method))
+            {
+                await file.CopyToAsync(context.Response.Body, context.RequestAborted).ConfigureAwait(false);
+            }
+        }
+    }
+}

@@ -1,0 +1,62 @@
+using Scuff.Analysis;
+using Scuff.Prose;
+
+namespace Scuff.App.Web;
+
+/// <summary>What the routes answer from. Safe to share between threads.</summary>
+internal sealed class Studio
+{
+    // The page asks about one text in several ways, one after the other: reading it once is enough. A few, for a few open pages.
+    private const int Remembered = 8;
+
+    private readonly Lock _lock = new();
+    private readonly LinkedList<DanceAnalysis> _recent = new();
+    private readonly Action<string> _tell;
+
+    /// <summary>Makes a studio.</summary>
+    /// <param name="clock">The time.</param>
+    /// <param name="tell">Where troubles that the page cannot mend are told.</param>
+    public Studio(TimeProvider clock, Action<string> tell)
+    {
+        Clock = clock;
+        _tell = tell;
+    }
+
+    /// <summary>The time.</summary>
+    public TimeProvider Clock { get; }
+
+    /// <summary>Whether and how the hall may look in.</summary>
+    public HallDoor Hall { get; } = new();
+
+    /// <summary>A text, read and analysed.</summary>
+    public DanceAnalysis Analyse(string text)
+    {
+        lock (_lock)
+        {
+            for (LinkedListNode<DanceAnalysis>? node = _recent.First; node is not null; node = node.Next)
+            {
+                if (node.Value.Draft.Text == text)
+                {
+                    _recent.Remove(node);
+                    _recent.AddFirst(node);
+                    return node.Value;
+                }
+            }
+        }
+
+        DanceAnalysis analysis = DanceAnalysis.Of(DanceReader.Read(text));
+        lock (_lock)
+        {
+            _recent.AddFirst(analysis);
+            if (_recent.Count > Remembered)
+            {
+                _recent.RemoveLast();
+            }
+        }
+
+        return analysis;
+    }
+
+    /// <summary>Tells a trouble that is the program's own.</summary>
+    public void TellTrouble(string place, Exception trouble) => _tell($"{place}: {trouble}");
+}

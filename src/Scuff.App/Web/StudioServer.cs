@@ -1,0 +1,113 @@
+using System.Net;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Scuff.App.Web;
+
+/// <summary>The local server behind the page. It listens on this machine only.</summary>
+internal sealed class StudioServer : IAsyncDisposable
+{
+    /// <summary>Most bytes of a question: a text of a thousand dances. Files have a limit of their own.</summary>
+    public const long LargestQuestion = 4 * 1024 * 1024;
+
+    private readonly WebApplication _app;
+
+    private StudioServer(WebApplication app) => _app = app;
+
+    /// <summary>Its address, once it runs: <c>http://127.0.0.1:7310</c>.</summary>
+    public Uri Address { get; private set; } = new("http://127.0.0.1");
+
+    /// <summary>Starts it.</summary>
+    /// <param name="studio">What it answers from; not disposed with it.</param>
+    /// <param name="port">The port; 0 for any that is free.</param>
+    /// <exception cref="IOException">The port is taken.</exception>
+    public static async Task<StudioServer> Start(Studio studio, int port)
+    {
+        // nothing is taken from files or variables: what it listens on is decided here
+        WebApplicationBuilder builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { ApplicationName = "Scuff.App", ContentRootPath = AppContext.BaseDirectory });
+        builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = LargestQuestion;
+            kestrel.Limits.MaxConcurrentConnections = 400;
+            kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(15);
+            kestrel.Listen(IPAddress.Loopback, port, listen => listen.Protocols = HttpProtocols.Http1);
+        });
+        builder.Services.AddRoutingCore();
+        WebApplication app = builder.Build();
+        StudioServer server = new(app);
+        server.Build(studio);
+        await app.StartAsync().ConfigureAwait(false);
+        server.Address = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
+        return server;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await _app.StopAsync().ConfigureAwait(false);
+        await _app.DisposeAsync().ConfigureAwait(false);
+    }
+
+    private void Build(Studio studio)
+    {
+        HouseRules rules = new(() => Address.Port, studio.Hall.IsHost);
+        _app.Use(next => context => Guarded(rules, studio, context, next));
+        _app.UseRouting();
+        foreach (IRouteGroup group in FindGroups())
+        {
+            group.Map(_app, studio);
+        }
+
+        _app.UseEndpoints(_ => { });
+        _app.Run(PageFiles.Answer);
+    }
+
+    private static IEnumerable<IRouteGroup> FindGroups() => typeof(StudioServer).Assembly.GetTypes()
+        .Where(t => t is { IsClass: true, IsAbstract: false } && t.IsAssignableTo(typeof(IRouteGroup)))
+        .OrderBy(t => t.FullName, StringComparer.Ordinal)
+        .Select(t => (IRouteGroup)Activator.CreateInstance(t)!);
+
+    // One place for all that can go wrong: no answer leaves without its headers, none with the inside of the program.
+    private static async Task Guarded(HouseRules rules, Studio studio, HttpContext context, RequestDelegate next)
+    {
+        HouseRules.Mark(context.Response);
+        try
+        {
+            if (rules.Refusal(context) is { } refusal)
+            {
+                await Exchange.Refuse(context, StatusCodes.Status403Forbidden, refusal).ConfigureAwait(false);
+                return;
+            }
+
+            await next(context).ConfigureAwait(false);
+        }
+        catch (OperationCanceledException) when (context.RequestAborted.IsCancellationRequested)
+        {
+            // the page did not wait for the answer
+        }
+        catch (RefusalException refusal) when (!context.Response.HasStarted)
+        {
+            await Exchange.Refuse(context, refusal.Status, refusal.Message).ConfigureAwait(false);
+        }
+        catch (Microsoft.AspNetCore.Http.BadHttpRequestException trouble) when (!context.Response.HasStarted)
+        {
+            string sentence = trouble.StatusCode == StatusCodes.Status413PayloadTooLarge
+                ? "This is too large for Scuff to take."
+                : "This question did not arrive whole. Try again.";
+            await Exchange.Refuse(context, trouble.StatusCode, sentence).ConfigureAwait(false);
+        }
+        catch (Exception trouble) when (!context.Response.HasStarted && trouble is not OutOfMemoryException)
+        {
+            studio.TellTrouble(context.Request.Path, trouble);
+            string sentence = trouble is IOException or UnauthorizedAccessException
+                ? $"This could not be read or written: {trouble.Message}"
+                : "Something went wrong in Scuff itself. Your text is safe; try again, and if it stays, start Scuff again.";
+            await Exchange.Refuse(context, StatusCodes.Status500InternalServerError, sentence).ConfigureAwait(false);
+        }
+    }
+}
