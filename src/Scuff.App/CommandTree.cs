@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using Scuff.App.Commands;
-using Scuff.App.Files;
 
 namespace Scuff.App;
 

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Completions;
 using System.Globalization;
-using Scuff.App.Files;
 using Scuff.App.Tracks;
 using Scuff.Audio.Songs;
 

@@ -1,5 +1,4 @@
 using System.Text;
-using Scuff.App.Files;
 using Scuff.Music.Corrections;
 
 namespace Scuff.App.Tracks;

@@ -1,5 +1,4 @@
 using System.Security.Cryptography;
-using Scuff.App.Files;
 using Scuff.Audio;
 using Scuff.Music;
 

@@ -1,4 +1,3 @@
-using Scuff.App.Files;
 
 namespace Scuff.App.Tracks;
 

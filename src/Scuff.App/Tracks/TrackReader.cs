@@ -1,4 +1,3 @@
-using Scuff.App.Files;
 using Scuff.Audio;
 using Scuff.Audio.Decoding;
 using Scuff.Audio.Signals;

@@ -1,4 +1,4 @@
-using Scuff.App.Files;
+using Scuff.Repertoire.Files;
 
 namespace Tests.App;
 

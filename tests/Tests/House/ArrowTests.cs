@@ -17,7 +17,8 @@ public sealed class ArrowTests
         ["Scuff.Analysis"] = ["Scuff"],
         ["Scuff.Audio"] = ["Scuff"],
         ["Scuff.Sheets"] = ["Scuff", "Scuff.Prose", "Scuff.Analysis"],
-        ["Scuff.App"] = ["Scuff", "Scuff.Prose", "Scuff.Analysis", "Scuff.Audio", "Scuff.Sheets"],
+        ["Scuff.Repertoire"] = ["Scuff"],
+        ["Scuff.App"] = ["Scuff", "Scuff.Prose", "Scuff.Analysis", "Scuff.Audio", "Scuff.Sheets", "Scuff.Repertoire"],
     };
 
     // Types at the root of Scuff (the value list) are for every room and so may use none.

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using Scuff.App.Files;
+using Scuff.Repertoire.Files;
 using Tests.Corpus;
 
 namespace Tests.Prose;

@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
-using Scuff.App.Files;
+using Scuff.Repertoire.Files;
 using Scuff.Sheets;
 using Scuff.Sheets.Drawings;
 using Scuff.Sheets.Formats;

@@ -1,7 +1,7 @@
-namespace Scuff.App.Files;
+namespace Scuff.Repertoire.Files;
 
 /// <summary>The one place that turns troubles of files and disks into sentences.</summary>
-internal static class FileWords
+public static class FileWords
 {
     // errno 28 (no space) and 122 (quota) of Linux, 69 (quota) of macOS; Windows error codes 39 and 112.
     private static readonly int[] FullCodes = [28, 122, 69, 39, 112];

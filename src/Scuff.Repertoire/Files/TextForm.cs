@@ -1,7 +1,7 @@
-namespace Scuff.App.Files;
+namespace Scuff.Repertoire.Files;
 
 /// <summary>How a file wrote its characters.</summary>
-internal enum TextForm
+public enum TextForm
 {
     /// <summary>UTF-8, the form of a dance.</summary>
     Utf8,

@@ -1,12 +1,12 @@
 using System.Text;
 
-namespace Scuff.App.Files;
+namespace Scuff.Repertoire.Files;
 
 /// <summary>
 /// Writes a file whole or not at all: the new content is written beside it, brought to the disk, and then takes its place
 /// in one move. Whatever fails on the way, the old file is untouched and nothing is left lying about.
 /// </summary>
-internal static class WholeFile
+public static class WholeFile
 {
     /// <summary>Writes the text as UTF-8.</summary>
     /// <param name="path">Full path of the file.</param>

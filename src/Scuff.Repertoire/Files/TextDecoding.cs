@@ -1,9 +1,9 @@
 using System.Text;
 
-namespace Scuff.App.Files;
+namespace Scuff.Repertoire.Files;
 
 /// <summary>Finds out how a file wrote its characters and reads it, or says in words why it is no text.</summary>
-internal static class TextDecoding
+public static class TextDecoding
 {
     private const string Binary = "is not a text (it holds zero bytes, as pictures, sound and programs do)";
     private const string Damaged = "begins like a UTF-16 text but is damaged after that";
