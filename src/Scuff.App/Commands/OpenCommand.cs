@@ -1,7 +1,9 @@
 using System.CommandLine;
 using System.ComponentModel;
 using System.Diagnostics;
+using Scuff.App.Clubs;
 using Scuff.App.Web;
+using Scuff.Repertoire;
 
 namespace Scuff.App.Commands;
 
@@ -16,6 +18,7 @@ internal sealed class OpenCommand : IProgramCommand
     public IReadOnlyList<Example> Examples =>
     [
         new("open", "open the studio on the demo club"),
+        new("open --club ~/my-club", "open a club of your own"),
         new("open --no-browser", "only start it, and say its address"),
     ];
 
@@ -23,14 +26,15 @@ internal sealed class OpenCommand : IProgramCommand
 
     public Command Create(Terminal terminal)
     {
+        Option<string?> folder = new("--club") { Description = "The folder of your club, made when it is not there; the demo club when not said.", HelpName = "folder" };
         Option<int> port = new("--port") { Description = "The port of its address on this machine; 0 for any that is free.", DefaultValueFactory = _ => UsualPort, HelpName = "number" };
         Option<bool> quiet = new("--no-browser") { Description = "Do not open a browser; say the address." };
-        Command command = new(Name, "Open the studio: write, see, hear, fit and print in a page of your browser.") { port, quiet };
-        command.SetAction((parsed, stop) => Run(parsed.GetValue(port), parsed.GetValue(quiet), terminal, stop));
+        Command command = new(Name, "Open the studio: write, see, hear, fit and print in a page of your browser.") { folder, port, quiet };
+        command.SetAction((parsed, stop) => Run(parsed.GetValue(folder), parsed.GetValue(port), parsed.GetValue(quiet), terminal, stop));
         return command;
     }
 
-    private static async Task<int> Run(int port, bool isQuiet, Terminal terminal, CancellationToken stop)
+    private static async Task<int> Run(string? folder, int port, bool isQuiet, Terminal terminal, CancellationToken stop)
     {
         if (port is < 0 or > 65_535)
         {
@@ -38,7 +42,36 @@ internal sealed class OpenCommand : IProgramCommand
             return ExitCode.Trouble;
         }
 
-        Studio studio = new(TimeProvider.System, terminal.Tell);
+        if ((folder is null ? ClubPlace.Demo(terminal.Variable, terminal.Home) : terminal.FullPath(folder)) is not { } place)
+        {
+            terminal.Tell("There is no place to keep a club on this machine. Name a folder for it: scuff open --club my-club");
+            return ExitCode.Trouble;
+        }
+
+        Club club;
+        try
+        {
+            club = Club.Open(place, TimeProvider.System, new DanceFactReader());
+            if (folder is null)
+            {
+                DemoClub.Fill(club);
+            }
+        }
+        catch (ClubTrouble trouble)
+        {
+            terminal.Tell(trouble.Message);
+            return ExitCode.Trouble;
+        }
+
+        using (club)
+        {
+            return await Serve(club, port, isQuiet, terminal, stop).ConfigureAwait(false);
+        }
+    }
+
+    private static async Task<int> Serve(Club club, int port, bool isQuiet, Terminal terminal, CancellationToken stop)
+    {
+        Studio studio = new(club, TimeProvider.System, terminal.Tell);
         StudioServer server;
         try
         {

@@ -1,5 +1,6 @@
 using Scuff.Analysis;
 using Scuff.Prose;
+using Scuff.Repertoire;
 
 namespace Scuff.App.Web;
 
@@ -14,13 +15,18 @@ internal sealed class Studio
     private readonly Action<string> _tell;
 
     /// <summary>Makes a studio.</summary>
+    /// <param name="club">The club she works in; not disposed with it.</param>
     /// <param name="clock">The time.</param>
     /// <param name="tell">Where troubles that the page cannot mend are told.</param>
-    public Studio(TimeProvider clock, Action<string> tell)
+    public Studio(Club club, TimeProvider clock, Action<string> tell)
     {
+        Club = club;
         Clock = clock;
         _tell = tell;
     }
+
+    /// <summary>The club she works in.</summary>
+    public Club Club { get; }
 
     /// <summary>The time.</summary>
     public TimeProvider Clock { get; }

@@ -6,6 +6,7 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
+using Scuff.Repertoire;
 
 namespace Scuff.App.Web;
 
@@ -93,6 +94,10 @@ internal sealed class StudioServer : IAsyncDisposable
         catch (RefusalException refusal) when (!context.Response.HasStarted)
         {
             await Exchange.Refuse(context, refusal.Status, refusal.Message).ConfigureAwait(false);
+        }
+        catch (ClubTrouble trouble) when (!context.Response.HasStarted)
+        {
+            await Exchange.Refuse(context, StatusCodes.Status503ServiceUnavailable, trouble.Message).ConfigureAwait(false);
         }
         catch (Microsoft.AspNetCore.Http.BadHttpRequestException trouble) when (!context.Response.HasStarted)
         {

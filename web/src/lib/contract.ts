@@ -1,1 +1,225 @@
-// Written by the tests from the records in src/Scuff.App/Web/Contract; not by hand.
+// Written by tests/Tests/Web/ContractTests.cs from the records in src/Scuff.App/Web/Contract (SCUFF_UPDATE=1); not by hand.
+
+export interface CompareAnswer {
+  isSame: boolean;
+  changes: string[];
+}
+
+export interface CompareQuestion {
+  before: string;
+  after: string;
+}
+
+export interface CompleteAnswer {
+  from: number;
+  weight: string;
+  facing: string | null;
+  offers: CompleteOffer[];
+}
+
+export interface CompleteOffer {
+  text: string;
+  detail: string;
+  about: string;
+  isPossible: boolean;
+  kind: string;
+}
+
+export interface CompleteQuestion {
+  text: string;
+  at: number;
+}
+
+export interface FloorAnswer {
+  perCount: number;
+  first: number;
+  length: number;
+  goesRound: boolean;
+  height: number;
+  heelToBall: number;
+  leg: number;
+  left: FloorFoot;
+  right: FloorFoot;
+  body: FloorBody;
+  stretches: FloorStretch[];
+  steps: FloorStep[];
+}
+
+export interface FloorBody {
+  x: number[];
+  y: number[];
+  hips: number[];
+  facing: number[];
+  turned: number[];
+  weight: string;
+}
+
+export interface FloorFoot {
+  x: number[];
+  y: number[];
+  angle: number[];
+  lift: number[];
+  contact: string;
+}
+
+export interface FloorQuestion {
+  text: string;
+  track: string | null;
+  height: number | null;
+  ending: boolean;
+}
+
+export interface FloorStep {
+  at: number;
+  count: string;
+  foot: string;
+  words: string;
+  weight: string;
+  facing: string | null;
+  from: number;
+  to: number;
+  line: number;
+}
+
+export interface FloorStretch {
+  at: number;
+  counts: number;
+  wall: number;
+  kind: string;
+  name: string;
+  facing: string | null;
+  words: string;
+  startsWall: boolean;
+}
+
+export interface ReadAnswer {
+  title: string;
+  standing: string;
+  level: string;
+  counts: number;
+  beatsPerBar: number;
+  beatsPerMinute: number;
+  isClean: boolean;
+  complaints: ReadComplaint[];
+  lines: ReadLine[];
+  sections: ReadSection[];
+  moves: ReadMove[];
+  marks: ReadMark[];
+  tracks: ReadTrack[];
+}
+
+export interface ReadComplaint {
+  id: string;
+  severity: string;
+  from: number;
+  to: number;
+  count: string | null;
+  message: string;
+  why: string;
+  related: ReadRelated[];
+  fixes: ReadFix[];
+}
+
+export interface ReadEdit {
+  from: number;
+  to: number;
+  text: string;
+}
+
+export interface ReadFix {
+  title: string;
+  edits: ReadEdit[];
+}
+
+export interface ReadLine {
+  from: number;
+  to: number;
+  number: number;
+  label: string;
+  at: number | null;
+  length: number;
+  weight: string;
+  facing: string | null;
+}
+
+export interface ReadMark {
+  from: number;
+  to: number;
+  kind: string;
+}
+
+export interface ReadMove {
+  from: number;
+  to: number;
+  name: string;
+  level: string;
+  call: string;
+  note: string;
+  rows: ReadRow[];
+}
+
+export interface ReadQuestion {
+  text: string;
+  dance: string | null;
+}
+
+export interface ReadRelated {
+  from: number;
+  to: number;
+  words: string;
+}
+
+export interface ReadRow {
+  count: string;
+  words: string;
+  weight: string;
+  facing: string | null;
+}
+
+export interface ReadSection {
+  from: number;
+  name: string;
+  title: string;
+  counts: number;
+  at: number | null;
+  facing: string | null;
+}
+
+export interface ReadTrack {
+  title: string;
+  artist: string;
+}
+
+export interface Refusal {
+  sentence: string;
+}
+
+export interface SheetFormatOffer {
+  name: string;
+  extension: string;
+}
+
+export interface SheetLanguageOffer {
+  code: string;
+  name: string;
+}
+
+export interface SheetOffers {
+  formats: SheetFormatOffer[];
+  languages: SheetLanguageOffer[];
+}
+
+export interface SheetQuestion {
+  text: string;
+  format: string;
+  language: string;
+  paper: string;
+  large: boolean;
+  card: boolean;
+  diagrams: boolean;
+  since: string | null;
+}
+
+export interface TextBody {
+  text: string;
+}
