@@ -11,7 +11,7 @@ import {
   type CompletionResult,
 } from '@codemirror/autocomplete';
 import { defaultKeymap, history, historyKeymap, redo, undo } from '@codemirror/commands';
-import { forceLinting, forEachDiagnostic, lintKeymap, nextDiagnostic, setDiagnostics, type Diagnostic } from '@codemirror/lint';
+import { forEachDiagnostic, lintKeymap, nextDiagnostic, setDiagnostics, type Diagnostic } from '@codemirror/lint';
 import { Compartment, EditorState, RangeSet, RangeSetBuilder, StateEffect, StateField, type Extension } from '@codemirror/state';
 import {
   Decoration,
@@ -28,6 +28,7 @@ import {
 } from '@codemirror/view';
 import type { CompleteAnswer, ReadAnswer, ReadComplaint, ReadLine, ReadMove } from '../lib/contract';
 import { kindWord } from '../lib/complain';
+import { margin, noted } from './margin';
 import { soleMark } from './sole';
 
 /** What the editor tells and asks. */
@@ -306,6 +307,7 @@ export class Editor {
       ]),
       EditorView.contentAttributes.of({ 'aria-label': 'The text of the dance', spellcheck: 'false', autocapitalize: 'off' }),
       this.#readOnly.of([]),
+      margin(mend),
       theme,
       EditorView.updateListener.of((update) => {
         if (update.docChanged && !this.#isPutting) this.door.onText(update.state.doc.toString());
@@ -347,7 +349,7 @@ export class Editor {
   /** Shows what the program says of the text; an answer to an older text is not shown. */
   show(answer: ReadAnswer) {
     const length = this.#view.state.doc.length;
-    this.#view.dispatch({ effects: answered.of(answer) });
+    this.#view.dispatch({ effects: [answered.of(answer), noted.of(answer.complaints.filter((c) => c.to <= length))] });
     this.#view.dispatch(
       setDiagnostics(
         this.#view.state,
@@ -393,7 +395,6 @@ export class Editor {
   }
 
   close() {
-    forceLinting(this.#view);
     this.#view.destroy();
   }
 }

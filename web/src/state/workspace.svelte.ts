@@ -1,0 +1,297 @@
+/** What she works on: one dance, what the program says of it, and where she is in it. Components only show. */
+import { get, post, put, remove, Trouble } from '../lib/api';
+import type {
+  ClubAnswer,
+  CompleteAnswer,
+  DanceBody,
+  DanceClash,
+  DanceItem,
+  DanceVersions,
+  DoneAnswer,
+  FloorAnswer,
+  ReadAnswer,
+  TagsBody,
+  TextBody,
+} from '../lib/contract';
+import { findDraft, keepDraft } from './drafts';
+import { Keeper, type Standing } from './keeper';
+
+/** The rooms, by what she does in them. */
+export const ROOMS = ['write', 'listen', 'fit', 'print', 'book'] as const;
+export type Room = (typeof ROOMS)[number];
+
+/** Waits so long after a letter before the feet are danced anew: the words come first. */
+const FLOOR_PAUSE = 160;
+
+export class Workspace {
+  club = $state.raw<ClubAnswer | null>(null);
+  dance = $state.raw<DanceItem | null>(null);
+  text = $state('');
+  reading = $state.raw<ReadAnswer | null>(null);
+  floor = $state.raw<FloorAnswer | null>(null);
+  floorTrack = $state<string | null>(null);
+  place = $state(0);
+  room = $state<Room>('write');
+  standing = $state<Standing>('kept');
+  standingWords = $state('');
+  clash = $state.raw<DanceClash | null>(null);
+  /** A sentence for her, and whether it is a trouble. */
+  said = $state.raw<{ words: string; isTrouble: boolean } | null>(null);
+  isOpening = $state(true);
+  /** Tells the editor that the text was changed by the program, not by her typing. */
+  replaced = $state.raw<{ text: string; isNew: boolean } | null>(null);
+  /** How long the last answer took from the letter to the page, in milliseconds. */
+  answerTime = $state(0);
+
+  readonly #hand = handName();
+  #keeper: Keeper | null = null;
+  #reading: AbortController | null = null;
+  #dancing: AbortController | null = null;
+  #floorTimer: ReturnType<typeof setTimeout> | undefined;
+
+  /** Says something to her. */
+  say(words: string, isTrouble = false) {
+    this.said = { words, isTrouble };
+  }
+
+  /** Does something that may fail; a trouble is said. */
+  async try<T>(work: () => Promise<T>): Promise<T | null> {
+    try {
+      return await work();
+    } catch (e) {
+      if (e instanceof DOMException && e.name === 'AbortError') return null;
+      this.say(e instanceof Error ? e.message : 'Something went wrong in the page. Load it anew; your text is kept.', true);
+      return null;
+    }
+  }
+
+  /** Opens the club, and the dance that the address names or the one she worked on last. */
+  async start() {
+    await this.try(async () => {
+      this.club = await get<ClubAnswer>('/club');
+      const { room, dance } = fromAddress(location.pathname);
+      this.room = room;
+      const id = dance ?? this.club.firstDance;
+      if (id) await this.#open(id);
+    });
+    this.isOpening = false;
+  }
+
+  async refreshClub() {
+    await this.try(async () => {
+      this.club = await get<ClubAnswer>('/club');
+    });
+  }
+
+  go(room: Room) {
+    this.room = room;
+    this.#address();
+  }
+
+  /** Opens a dance. */
+  async open(id: string) {
+    await this.try(() => this.#open(id));
+  }
+
+  async #open(id: string) {
+    const body = await get<DanceBody>(`/dances/${encodeURIComponent(id)}`);
+    this.#keeper?.shut();
+    this.clash = null;
+    this.dance = body.item;
+    this.#keep(body);
+    const draft = findDraft(id);
+    let text = body.text;
+    if (draft && draft.text !== body.text) {
+      if (draft.revision === body.revision) {
+        text = draft.text;
+        this.say('What you had typed last is back: it had not reached the program.');
+      } else {
+        // both were changed: she chooses
+        text = draft.text;
+        this.standing = 'clash';
+        this.clash = {
+          sentence: 'This dance was changed elsewhere while this page had a text of its own. Nothing is lost: choose which text to go on with.',
+          revision: body.revision,
+          text: body.text,
+        };
+      }
+    }
+    this.text = text;
+    this.replaced = { text, isNew: true };
+    this.floorTrack = null;
+    this.reading = null;
+    this.floor = null;
+    this.#address();
+    if (text !== body.text && !this.clash) this.#keeper?.changed(text);
+    void this.#read();
+    this.#danceSoon(0);
+  }
+
+  #keep(body: DanceBody) {
+    this.standing = 'kept';
+    this.standingWords = '';
+    this.#keeper = new Keeper(body.item.id, body.text, body.revision, this.#hand, {
+      standing: (now, words) => {
+        this.standing = now;
+        this.standingWords = words;
+      },
+      clash: (clash) => (this.clash = clash),
+      revision: () => {},
+    });
+  }
+
+  /** She has typed. */
+  typed(text: string) {
+    this.text = text;
+    if (!this.clash) this.#keeper?.changed(text);
+    else if (this.dance) keepDraft(this.dance.id, { text, revision: this.#keeper?.revision ?? 0 });
+    void this.#read();
+    this.#danceSoon(FLOOR_PAUSE);
+  }
+
+  /** The program has made a text (a mend, a plan written in): it goes into the editor as one step that can be undone. */
+  replace(text: string) {
+    this.replaced = { text, isNew: false };
+  }
+
+  async #read() {
+    this.#reading?.abort();
+    const stop = (this.#reading = new AbortController());
+    const text = this.text;
+    const began = performance.now();
+    try {
+      const answer = await post<ReadAnswer>('/read', { text, dance: this.dance?.id ?? null }, stop.signal);
+      if (text !== this.text) return;
+      this.reading = answer;
+      this.answerTime = performance.now() - began;
+    } catch (e) {
+      if (e instanceof Trouble && e.status !== 0) this.say(e.message, true);
+    }
+  }
+
+  #danceSoon(pause: number) {
+    clearTimeout(this.#floorTimer);
+    this.#floorTimer = setTimeout(() => void this.danceAnew(), pause);
+  }
+
+  /** Has the text danced anew. */
+  async danceAnew() {
+    this.#dancing?.abort();
+    const stop = (this.#dancing = new AbortController());
+    try {
+      this.floor = await post<FloorAnswer>('/floor', { text: this.text, track: this.floorTrack, height: null, ending: false }, stop.signal);
+    } catch (e) {
+      if (e instanceof Trouble && e.status !== 0) this.say(e.message, true);
+    }
+  }
+
+  /** Which track's tags and restarts the floor dances; null as the sheet has it. */
+  danceTo(track: string | null) {
+    this.floorTrack = track;
+    void this.danceAnew();
+  }
+
+  complete(text: string, place: number, signal: AbortSignal): Promise<CompleteAnswer | null> {
+    return post<CompleteAnswer>('/complete', { text, at: place }, signal).catch(() => null);
+  }
+
+  /** Goes on with her text: the other one becomes a version. */
+  async keepMine() {
+    const clash = this.clash;
+    if (!clash || !this.#keeper) return;
+    this.clash = null;
+    this.#keeper.learned(clash.text, clash.revision);
+    this.#keeper.changed(this.text);
+    await this.#keeper.flush();
+  }
+
+  /** Goes on with the text that is there: hers is kept as a version first. */
+  async takeTheirs() {
+    const clash = this.clash;
+    const dance = this.dance;
+    if (!clash || !dance || !this.#keeper) return;
+    await this.try(async () => {
+      // hers goes in and theirs comes back on top, so that both are among the versions
+      const mine = await put<{ revision: number }>(`/dances/${dance.id}`, { text: this.text, revision: clash.revision, hand: `${this.#hand}-mine` });
+      const theirs = await put<{ revision: number }>(`/dances/${dance.id}`, { text: clash.text, revision: mine.revision, hand: this.#hand });
+      this.clash = null;
+      this.#keeper?.learned(clash.text, theirs.revision);
+      this.text = clash.text;
+      this.replaced = { text: clash.text, isNew: true };
+      this.#keeper?.changed(clash.text);
+      void this.#read();
+      this.#danceSoon(0);
+    });
+  }
+
+  async tidy() {
+    await this.try(async () => {
+      const tidy = await post<TextBody>('/tidy', { text: this.text });
+      if (tidy.text === this.text) this.say('The text is tidy already.');
+      else this.replace(tidy.text);
+    });
+  }
+
+  /** A new dance with a first text. */
+  async create(text: string) {
+    await this.try(async () => {
+      const body = await post<DanceBody>('/dances', { text });
+      await this.#open(body.item.id);
+      this.go('write');
+      await this.refreshClub();
+    });
+  }
+
+  async removeDance(id: string) {
+    await this.try(async () => {
+      const done = await remove<DoneAnswer>(`/dances/${id}`);
+      this.say(done.sentence);
+      await this.refreshClub();
+    });
+  }
+
+  async setTags(id: string, tags: string[]) {
+    return this.try(() => put<TagsBody>(`/dances/${id}/tags`, { tags }));
+  }
+
+  versions() {
+    return this.try(() => get<DanceVersions>(`/dances/${this.dance?.id}/versions`));
+  }
+
+  keepVersion(name: string) {
+    return this.try(async () => {
+      await this.#keeper?.flush();
+      return post<DanceVersions>(`/dances/${this.dance?.id}/versions`, { name });
+    });
+  }
+
+  versionText(number: number) {
+    return this.try(() => get<TextBody>(`/dances/${this.dance?.id}/versions/${number}`));
+  }
+
+  #address() {
+    const path = this.dance ? `/${this.room}/${encodeURIComponent(this.dance.id)}` : `/${this.room}`;
+    if (location.pathname !== path) window.history.pushState(null, '', path);
+  }
+
+  /** She went back or forward in the browser. */
+  async wentTo(path: string) {
+    const { room, dance } = fromAddress(path);
+    this.room = room;
+    if (dance && dance !== this.dance?.id) await this.open(dance);
+  }
+}
+
+/** A name for this page, the same from its opening to its closing. (`randomUUID` is not there for a tablet that comes over the hall's network.) */
+function handName(): string {
+  return [...crypto.getRandomValues(new Uint8Array(12))].map((b) => b.toString(16).padStart(2, '0')).join('');
+}
+
+/** The room and the dance that an address names. */
+export function fromAddress(path: string): { room: Room; dance: string | null } {
+  const [, room = '', dance = ''] = path.split('/');
+  return {
+    room: (ROOMS as readonly string[]).includes(room) ? (room as Room) : 'write',
+    dance: dance ? decodeURIComponent(dance) : null,
+  };
+}
