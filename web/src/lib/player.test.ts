@@ -51,7 +51,10 @@ class FakeContext {
   createGain = () => ({ connect() {}, gain: { value: 1 } });
   createBufferSource = () => new FakeSource(this);
   createBuffer = () => {
-    const buffer = { first: new Float32Array(), copyToChannel: (s: Float32Array) => void (buffer.first = s) };
+    const buffer = {
+      first: new Float32Array(),
+      copyToChannel: (s: Float32Array<ArrayBuffer>) => void (buffer.first = s),
+    };
     return buffer;
   };
 }
