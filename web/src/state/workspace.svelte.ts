@@ -60,7 +60,10 @@ export class Workspace {
       return await work();
     } catch (e) {
       if (e instanceof DOMException && e.name === 'AbortError') return null;
-      this.say(e instanceof Error ? e.message : 'Something went wrong in the page. Load it anew; your text is kept.', true);
+      this.say(
+        e instanceof Error ? e.message : 'Something went wrong in the page. Load it anew; your text is kept.',
+        true,
+      );
       return null;
     }
   }
@@ -110,7 +113,8 @@ export class Workspace {
         text = draft.text;
         this.standing = 'clash';
         this.clash = {
-          sentence: 'This dance was changed elsewhere while this page had a text of its own. Nothing is lost: choose which text to go on with.',
+          sentence:
+            'This dance was changed elsewhere while this page had a text of its own. Nothing is lost: choose which text to go on with.',
           revision: body.revision,
           text: body.text,
         };
@@ -179,7 +183,11 @@ export class Workspace {
     this.#dancing?.abort();
     const stop = (this.#dancing = new AbortController());
     try {
-      this.floor = await post<FloorAnswer>('/floor', { text: this.text, track: this.floorTrack, height: null, ending: false }, stop.signal);
+      this.floor = await post<FloorAnswer>(
+        '/floor',
+        { text: this.text, track: this.floorTrack, height: null, ending: false },
+        stop.signal,
+      );
     } catch (e) {
       if (e instanceof Trouble && e.status !== 0) this.say(e.message, true);
     }
@@ -212,8 +220,16 @@ export class Workspace {
     if (!clash || !dance || !this.#keeper) return;
     await this.try(async () => {
       // hers goes in and theirs comes back on top, so that both are among the versions
-      const mine = await put<{ revision: number }>(`/dances/${dance.id}`, { text: this.text, revision: clash.revision, hand: `${this.#hand}-mine` });
-      const theirs = await put<{ revision: number }>(`/dances/${dance.id}`, { text: clash.text, revision: mine.revision, hand: this.#hand });
+      const mine = await put<{ revision: number }>(`/dances/${dance.id}`, {
+        text: this.text,
+        revision: clash.revision,
+        hand: `${this.#hand}-mine`,
+      });
+      const theirs = await put<{ revision: number }>(`/dances/${dance.id}`, {
+        text: clash.text,
+        revision: mine.revision,
+        hand: this.#hand,
+      });
       this.clash = null;
       this.#keeper?.learned(clash.text, theirs.revision);
       this.text = clash.text;
