@@ -13,6 +13,7 @@ import type {
   TagsBody,
   TextBody,
 } from '../lib/contract';
+import { findAnswers, keepAnswers } from './answers';
 import { findDraft, keepDraft } from './drafts';
 import { Keeper, type Standing } from './keeper';
 
@@ -169,8 +170,18 @@ export class Workspace {
       this.reading = answer;
       this.answerTime = performance.now() - began;
     } catch (e) {
-      if (e instanceof Trouble && e.status !== 0) this.say(e.message, true);
+      if (!(e instanceof Trouble)) return;
+      if (e.status !== 0) this.say(e.message, true);
+      else await this.#remember(text);
     }
+  }
+
+  /** The program is away: what it said of this very text before still holds. */
+  async #remember(text: string) {
+    const kept = this.dance && (await findAnswers(this.dance.id, text));
+    if (!kept || text !== this.text) return;
+    this.reading = kept.reading;
+    this.floor = kept.floor;
   }
 
   #danceSoon(pause: number) {
