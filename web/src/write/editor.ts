@@ -11,7 +11,14 @@ import {
   type CompletionResult,
 } from '@codemirror/autocomplete';
 import { defaultKeymap, history, historyKeymap, redo, undo } from '@codemirror/commands';
-import { forEachDiagnostic, lintKeymap, nextDiagnostic, setDiagnostics, type Diagnostic } from '@codemirror/lint';
+import {
+  forEachDiagnostic,
+  linter,
+  lintKeymap,
+  nextDiagnostic,
+  setDiagnostics,
+  type Diagnostic,
+} from '@codemirror/lint';
 import {
   Compartment,
   EditorState,
@@ -243,6 +250,11 @@ async function offers(door: EditorDoor, context: CompletionContext): Promise<Com
   return { from: answer.from, options, filter: false };
 }
 
+/** Whether the page has room for the margin; the same width stands in sheet.css. */
+function hasMargin(): boolean {
+  return (document.querySelector('.sheet')?.clientWidth ?? 0) >= 720;
+}
+
 const theme = EditorView.theme({
   '&': { height: '100%', backgroundColor: 'transparent', color: 'var(--ink)', fontSize: 'inherit' },
   '&.cm-focused': { outline: 'none' },
@@ -343,6 +355,10 @@ export class Editor {
       }),
       this.#readOnly.of([]),
       margin(mend),
+      // where the margin tells it, no pop-up tells it again
+      linter(null, {
+        tooltipFilter: (found, state) => (hasMargin() ? [] : found.filter((d) => d.from <= state.doc.length)),
+      }),
       theme,
       EditorView.updateListener.of((update) => {
         if (update.docChanged && !this.#isPutting) this.door.onText(update.state.doc.toString());
