@@ -57,6 +57,8 @@ export interface WallGround {
   /** From edge to edge. */
   across: number;
   deep: number;
+  /** Where the wall is, in radians clockwise from 12:00. */
+  facing: number;
 }
 
 const MILLI = 1 / 1000;
@@ -159,6 +161,15 @@ export class Motion {
     return walls[i]!;
   }
 
+  /** How far the body is at one count from where it is at another: to the right and forward. */
+  leap(from: number, to: number): [number, number] {
+    const { x, y } = this.floor.body;
+    const [i, j] = [from, to].map((count) =>
+      Math.min(this.last, Math.max(0, Math.round((count - this.floor.first) * this.floor.perCount))),
+    ) as [number, number];
+    return this.last < 0 ? [0, 0] : [(x[j]! - x[i]!) * MILLI, (y[j]! - y[i]!) * MILLI];
+  }
+
   /** Where the dance faces at a count, in radians clockwise from 12:00, not reduced. */
   facingAt(count: number): number {
     const { floor } = this;
@@ -233,13 +244,14 @@ function printsOf(floor: FloorAnswer, foot: FloorFoot): Footprint[] {
 }
 
 function groundsOf(floor: FloorAnswer): WallGround[] {
-  const starts = floor.stretches.filter((s) => s.startsWall).map((s) => s.at);
-  if (starts.length === 0 || starts[0]! > floor.first) starts.unshift(floor.first);
+  const starts = floor.stretches.filter((s) => s.startsWall).map((s) => ({ at: s.at, facing: angleOf(s.facing) }));
+  if (starts.length === 0 || starts[0]!.at > floor.first)
+    starts.unshift({ at: floor.first, facing: starts[0]?.facing ?? 0 });
   const last = floor.body.x.length - 1;
   const momentOf = (count: number) => Math.round((count - floor.first) * floor.perCount);
-  return starts.map((from, i) => {
+  return starts.map(({ at: from, facing }, i) => {
     const begin = Math.min(last, momentOf(from));
-    const end = i + 1 < starts.length ? Math.min(last, momentOf(starts[i + 1]!)) : last;
+    const end = i + 1 < starts.length ? Math.min(last, momentOf(starts[i + 1]!.at)) : last;
     let [left, right, back, forward] = [Infinity, -Infinity, Infinity, -Infinity];
     for (const foot of [floor.left, floor.right]) {
       for (let k = begin; k <= end; k++) {
@@ -250,7 +262,13 @@ function groundsOf(floor: FloorAnswer): WallGround[] {
       }
     }
     return last < 0
-      ? { from, x: 0, y: 0, across: 0, deep: 0 }
-      : { from, x: (left + right) / 2, y: (back + forward) / 2, across: right - left, deep: forward - back };
+      ? { from, x: 0, y: 0, across: 0, deep: 0, facing }
+      : { from, x: (left + right) / 2, y: (back + forward) / 2, across: right - left, deep: forward - back, facing };
   });
+}
+
+/** Radians of a clock time: `3:00` is a quarter turn; 0 where none is known. */
+export function angleOf(facing: string | null): number {
+  const [hours = NaN, minutes = 0] = facing?.split(':').map(Number) ?? [];
+  return Number.isNaN(hours) ? 0 : ((hours % 12) + minutes / 60) * (Math.PI / 6);
 }
