@@ -152,14 +152,16 @@ export class AboveView {
 
   private frame(count: number, seconds: number, wishes: AboveWishes, isEmpty: boolean): boolean {
     const { motion, width, height } = this;
-    const [wide, high] = [Math.max(80, width - 2 * EDGE), Math.max(80, height - 2 * EDGE)];
+    const wide = Math.max(80, width - 2 * EDGE);
+    const high = Math.max(80, height - 2 * EDGE);
     const close = Math.min(wide, high) / CLOSE;
     if (isEmpty || !motion) {
       this.scale = close;
       return this.camera.toward(0, 0, 0, seconds, true);
     }
     const { across, deep } = wishes.rows;
-    const [more, behind] = [(across - 1) * SPACING, (deep - 1) * SPACING];
+    const more = (across - 1) * SPACING;
+    const behind = (deep - 1) * SPACING;
     const near = Math.min(wide / (CLOSE + more), high / (CLOSE + behind));
     const whole = Math.min(
       near,

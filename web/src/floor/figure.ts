@@ -22,8 +22,8 @@ export const PART = {
   forearm: 0.2,
   /** Middle of the head; design value. */
   head: 0.93,
-  /** From the middle to a hip joint; design value inside 0.05 to 0.06. */
-  hipHalf: 0.052,
+  /** From the middle to a hip joint; design value. */
+  hipHalf: 0.048,
 } as const;
 
 // The hips stand over the middle of the feet, the floor's places are those of the balls: parts of the way to the heel. Design value.
@@ -124,7 +124,8 @@ export function pose(now: Moment, looksTo: number, size: Size, figure: Figure): 
   ankle(now.right, size, figure.rightAnkle);
 
   const hipAngle = now.facing + now.turned * 0.4;
-  const [sin, cos] = [Math.sin(hipAngle), Math.cos(hipAngle)];
+  const sin = Math.sin(hipAngle);
+  const cos = Math.cos(hipAngle);
   const behind = HIPS_BEHIND * size.heelToBall;
   const x = now.x + cos * now.sway * SWAY - sin * behind;
   const z = -now.y + sin * now.sway * SWAY + cos * behind;
@@ -150,7 +151,8 @@ export function pose(now: Moment, looksTo: number, size: Size, figure: Figure): 
 
 function upper(now: Moment, looksTo: number, height: number, hips: number, figure: Figure): void {
   const angle = now.facing + now.turned;
-  const [sin, cos] = [Math.sin(angle), Math.cos(angle)];
+  const sin = Math.sin(angle);
+  const cos = Math.cos(angle);
   figure.chestAngle = angle;
   figure.headAngle = looksTo + now.turned * 0.5;
   const { pelvis, chest } = figure;
@@ -183,7 +185,8 @@ export function ankle(foot: FootNow, size: Size, out: Place): void {
   const up = PART.ankle * size.height;
   const pivot = foot.pitch < 0 ? -size.heelToBall : 0;
   const along = -ANKLE_BEHIND * size.heelToBall - pivot;
-  const [sin, cos] = [Math.sin(foot.pitch), Math.cos(foot.pitch)];
+  const sin = Math.sin(foot.pitch);
+  const cos = Math.cos(foot.pitch);
   const forward = pivot + along * cos + up * sin;
   set(
     out,
@@ -243,7 +246,8 @@ function arm(
   elbow: Place,
   hand: Place,
 ): void {
-  const [sin, cos] = [Math.sin(angle), Math.cos(angle)];
+  const sin = Math.sin(angle);
+  const cos = Math.cos(angle);
   const upperArm = PART.upperArm * height;
   const forearm = PART.forearm * height;
   hang(shoulder, upperArm, swing, ARMS_OUT * side, sin, cos, elbow);

@@ -27,7 +27,7 @@ export interface Moment {
   /** Below the hips. */
   x: number;
   y: number;
-  /** Height of the hips. */
+  /** Height of the hips: never higher than both legs allow, and without the jerk of a leg that is suddenly free. */
   hips: number;
   /** Where the dance faces, clockwise from 12:00, not reduced. */
   facing: number;
@@ -71,9 +71,10 @@ const PITCH: Record<Contact, number> = { f: 0, b: 0.38, t: 0.75, h: -0.42, a: 0 
 const AIR_PITCH_PER_METRE = 1.6;
 const MOST_AIR_PITCH = 0.5;
 
-// An ankle takes some time, and so does the weight: parts of a count to either side.
+// An ankle takes some time, and so do the weight and the hips: parts of a count to either side.
 const PITCH_EASE = 1 / 6;
 const SWAY_EASE = 1 / 3;
+const HIPS_EASE = 1 / 4;
 
 const LEAST_STAND = 0.25;
 
@@ -104,6 +105,7 @@ export class Motion {
   private readonly leftPitch: Float32Array;
   private readonly rightPitch: Float32Array;
   private readonly sway: Float32Array;
+  private readonly hips: Float32Array;
   private readonly last: number;
 
   /** @param floor What the program answered. */
@@ -118,6 +120,8 @@ export class Motion {
       Float32Array.from(floor.body.weight, (w) => (w === 'L' ? -1 : w === 'R' ? 1 : 0)),
       Math.round(floor.perCount * SWAY_EASE),
     );
+    const ease = Math.round(floor.perCount * HIPS_EASE);
+    this.hips = mean(lowest(Float32Array.from(floor.body.hips), ease), ease);
     this.leftPrints = printsOf(floor, floor.left);
     this.rightPrints = printsOf(floor, floor.right);
     this.walls = groundsOf(floor);
@@ -147,7 +151,7 @@ export class Motion {
     moment.right.carries = weight === 'R' || weight === 'B';
     moment.x = mix(body.x, i, j, share) * MILLI;
     moment.y = mix(body.y, i, j, share) * MILLI;
-    moment.hips = mix(body.hips, i, j, share) * MILLI;
+    moment.hips = mix(this.hips, i, j, share) * MILLI;
     moment.facing = mix(body.facing, i, j, share) * TENTH;
     moment.turned = mix(body.turned, i, j, share) * TENTH;
     moment.sway = mix(this.sway, i, j, share);
@@ -204,6 +208,10 @@ function pitches(foot: FloorFoot, perCount: number): Float32Array {
 // Twice the mean of the neighbours: no corner is left.
 function smooth(values: Float32Array, reach: number): Float32Array {
   return mean(mean(values, reach), reach);
+}
+
+function lowest(values: Float32Array, reach: number): Float32Array {
+  return values.map((_, i) => Math.min(...values.subarray(Math.max(0, i - reach), i + reach + 1)));
 }
 
 function mean(values: Float32Array, reach: number): Float32Array {

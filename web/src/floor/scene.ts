@@ -61,6 +61,13 @@ const SHADOW_UP = 0.004;
 const WEIGHT_UP = 0.008;
 const FOOT_UP = 0.01;
 
+const HEAD = ['head', 'nose', 'hair', 'knot'];
+
+// A device that cannot keep up is given fewer dots to draw: seconds a frame, and how few a pixel of the page.
+const SLOW_FRAME = 1 / 28;
+const FEWER = 0.8;
+const FEWEST = 0.7;
+
 /** A solid and the place of it that all dancers share, before each is put in her row. */
 interface Part {
   mesh: InstancedMesh;
@@ -92,9 +99,12 @@ export class Scene {
   private across = 0;
   private deep = 0;
   private parts: Record<string, Part> = {};
+  private all: Part[] = [];
   private colours: Colours | null = null;
   private view: View = 'behind';
   private before = NaN;
+  private dots = 1;
+  private frameSeconds = 0;
 
   /**
    * @param canvas Where it is drawn.
@@ -154,6 +164,8 @@ export class Scene {
 
   /** Takes another size, in pixels of the page. */
   setSize(width: number, height: number, dots: number): void {
+    this.dots = dots;
+    this.frameSeconds = 0;
     this.renderer.setPixelRatio(dots);
     this.renderer.setSize(width, height, false);
     this.eye.aspect = width / Math.max(1, height);
@@ -167,6 +179,7 @@ export class Scene {
   draw(count: number, seconds: number, wishes: SceneWishes): boolean {
     const { motion, now } = this;
     if (!this.colours) return false;
+    this.keepUp(seconds);
     const isEmpty = !motion || motion.isEmpty;
     this.dancers.visible = !isEmpty;
     if (isEmpty) {
@@ -223,7 +236,8 @@ export class Scene {
     const moves = camera.toward(x, y, yaw, seconds, isAtOnce);
     const isMirrored = wishes.view === 'mirror';
     this.mirror.scale.x = isMirrored ? -1 : 1;
-    const [sin, cos] = [Math.sin(camera.yaw), Math.cos(camera.yaw)];
+    const sin = Math.sin(camera.yaw);
+    const cos = Math.cos(camera.yaw);
     this.room.rotation.y = camera.yaw;
     this.room.position.set(-(camera.x * cos - camera.y * sin), 0, camera.x * sin + camera.y * cos);
     const { across, deep } = wishes.rows;
@@ -244,13 +258,23 @@ export class Scene {
     return moves;
   }
 
+  private keepUp(seconds: number): void {
+    if (seconds === 0) return;
+    this.frameSeconds += (seconds - this.frameSeconds) * 0.04;
+    if (this.frameSeconds < SLOW_FRAME || this.dots * FEWER < FEWEST) return;
+    this.dots *= FEWER;
+    this.frameSeconds = 0;
+    this.renderer.setPixelRatio(this.dots);
+  }
+
   private clear(): void {
-    for (const { mesh } of Object.values(this.parts)) {
+    for (const { mesh } of this.all) {
       mesh.geometry.dispose();
       mesh.dispose();
     }
     this.dancers.clear();
     this.parts = {};
+    this.all = [];
   }
 
   // Every dancer of a class is the same solid drawn again.
@@ -269,7 +293,9 @@ export class Scene {
       mesh.frustumCulled = false;
       mesh.renderOrder = order;
       this.dancers.add(mesh);
-      this.parts[name] = { mesh, place: new Float64Array(16) };
+      const part = { mesh, place: new Float64Array(16) };
+      this.parts[name] = part;
+      this.all.push(part);
     };
     const h = height;
     const length = heelToBall / HEEL_END;
@@ -285,7 +311,7 @@ export class Scene {
       add(`${side}Weight`, flatSole(mirror, length, 1.42), 'weight');
       add(`${side}Shoe`, shoe(mirror, length, false, 0), side);
       add(`${side}Toe`, shoe(mirror, length, true, 0), side);
-      add(`${side}Thigh`, limb(thigh, 0.079, 0.054), 'legs');
+      add(`${side}Thigh`, limb(thigh, 0.077, 0.054), 'legs');
       add(`${side}Shin`, limb(thigh, 0.054, 0.039), 'legs');
       add(`${side}UpperArm`, limb(PART.upperArm * h, 0.047, 0.038), 'shirt');
       add(`${side}Forearm`, limb(PART.forearm * h, 0.034, 0.025), 'skin');
@@ -336,14 +362,13 @@ export class Scene {
     const between = (f.hipAngle + f.chestAngle * 2) / 3;
     upright(parts.torso!, f.chest.x, f.chest.y - (PART.shoulder - 0.53) * this.size.height, f.chest.z, between, 1);
     bone(parts.neck!, f.chest, f.head);
-    for (const name of ['head', 'nose', 'hair', 'knot'])
-      upright(parts[name]!, f.head.x, f.head.y, f.head.z, f.headAngle, 1);
+    for (const name of HEAD) upright(parts[name]!, f.head.x, f.head.y, f.head.z, f.headAngle, 1);
     this.foot(now.left, parts.leftShoe!, parts.leftToe!, parts.leftWeight!, parts.leftShadow!);
     this.foot(now.right, parts.rightShoe!, parts.rightToe!, parts.rightWeight!, parts.rightShadow!);
     parts.leftShoeLine!.place.set(parts.leftShoe!.place);
     parts.leftToeLine!.place.set(parts.leftToe!.place);
     upright(parts.shadow!, now.x, SHADOW_UP, -now.y, now.facing, 1);
-    for (const name in parts) this.repeat(parts[name]!);
+    for (const part of this.all) this.repeat(part);
   }
 
   private foot(foot: FootNow, shoePart: Part, toe: Part, weight: Part, shadow: Part): void {
@@ -408,11 +433,17 @@ function bone({ place }: Part, from: Place, to: Place): void {
 
 // Puts a shoe on its foot: a raised heel turns about the ball, a raised toe about the heel.
 function tilted({ place }: Part, foot: FootNow, pitch: number, heelToBall: number): void {
-  const [sin, cos] = [Math.sin(foot.angle), Math.cos(foot.angle)];
-  const [down, level] = [Math.sin(pitch), Math.cos(pitch)];
+  const sin = Math.sin(foot.angle);
+  const cos = Math.cos(foot.angle);
+  const down = Math.sin(pitch);
+  const level = Math.cos(pitch);
   // forward and up of the shoe
-  const [fx, fy, fz] = [sin * level, -down, -cos * level];
-  const [ux, uy, uz] = [sin * down, level, -cos * down];
+  const fx = sin * level;
+  const fy = -down;
+  const fz = -cos * level;
+  const ux = sin * down;
+  const uy = level;
+  const uz = -cos * down;
   const back = pitch < 0 ? heelToBall : 0;
   fill(
     place,
