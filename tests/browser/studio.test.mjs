@@ -34,8 +34,9 @@ after(async () => {
 });
 
 /** A page whose faults are faults of the test, and whose requests all stay here. */
-async function open(path, options = {}) {
+async function open(path, { isFirst = false, ...options } = {}) {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
+  if (!isFirst) await context.addInitScript(() => location.protocol === 'http:' && localStorage.setItem('scuff.guided', 'yes'));
   const page = await context.newPage();
   page.faults = [];
   page.on('pageerror', (e) => page.faults.push(e.message));
@@ -222,6 +223,26 @@ test('the dance is danced: the playhead moves with the click, steps count by cou
   const at = await page.evaluate(() => window.scuff.player.count());
   await page.getByRole('button', { name: 'On a count' }).click();
   assert.ok((await page.evaluate(() => window.scuff.player.count())) > at);
+  await shut(page);
+});
+
+test('the guide of the first minutes lets her try things, and stays away once it was left', async () => {
+  const page = await open('/write/d28', { isFirst: true });
+  const guide = page.getByRole('complementary', { name: 'Guide for the first minutes' });
+  await guide.waitFor();
+  assert.deepEqual(await faultsOf(page), []);
+  await page.screenshot({ path: `${SHOTS}guide.png` });
+  await guide.getByRole('button', { name: 'Next' }).click();
+  await guide.getByRole('button', { name: 'Print a wrong wall' }).click();
+  await page.waitForFunction(() => window.scuff.work.reading?.complaints.some((c) => c.id === 'facing/claim-differs'));
+  await guide.getByRole('button', { name: 'Next' }).click();
+  await guide.getByRole('button', { name: 'Mend it' }).click();
+  await page.waitForFunction(() => window.scuff.work.reading?.isClean);
+  await guide.getByRole('button', { name: 'Leave the guide' }).click();
+  await kept(page);
+  await page.reload();
+  await page.waitForFunction(() => window.scuff?.work.floor !== null);
+  assert.equal(await guide.count(), 0);
   await shut(page);
 });
 
