@@ -49,13 +49,11 @@ internal sealed class OpenCommand : IProgramCommand
         }
 
         Club club;
+        bool isNew;
         try
         {
             club = Club.Open(place, TimeProvider.System, new DanceFactReader());
-            if (folder is null)
-            {
-                DemoClub.Fill(club);
-            }
+            isNew = folder is null && DemoClub.Begin(club);
         }
         catch (ClubTrouble trouble)
         {
@@ -65,11 +63,11 @@ internal sealed class OpenCommand : IProgramCommand
 
         using (club)
         {
-            return await Serve(club, port, isQuiet, terminal, stop).ConfigureAwait(false);
+            return await Serve(club, isNew, port, isQuiet, terminal, stop).ConfigureAwait(false);
         }
     }
 
-    private static async Task<int> Serve(Club club, int port, bool isQuiet, Terminal terminal, CancellationToken stop)
+    private static async Task<int> Serve(Club club, bool isNew, int port, bool isQuiet, Terminal terminal, CancellationToken stop)
     {
         Studio studio = new(club, TimeProvider.System, terminal.Tell);
         StudioServer server;
@@ -94,6 +92,8 @@ internal sealed class OpenCommand : IProgramCommand
                 terminal.Tell($"No browser could be opened from here; open {address} in one.");
             }
 
+            // she sees the first dance meanwhile
+            Task filled = isNew ? Task.Run(() => DemoClub.Fill(club), stop) : Task.CompletedTask;
             try
             {
                 await Task.Delay(Timeout.InfiniteTimeSpan, studio.Clock, stop).ConfigureAwait(false);
@@ -102,6 +102,8 @@ internal sealed class OpenCommand : IProgramCommand
             {
                 // she has closed it
             }
+
+            await filled.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         }
 
         return ExitCode.Clean;
