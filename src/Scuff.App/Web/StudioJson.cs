@@ -30,5 +30,6 @@ namespace Scuff.App.Web;
 [JsonSerializable(typeof(FolderBody))]
 [JsonSerializable(typeof(FolderAnswer))]
 [JsonSerializable(typeof(DoneAnswer))]
+[JsonSerializable(typeof(ClubNews))]
 [JsonSerializable(typeof(Refusal))]
 internal sealed partial class StudioJson : JsonSerializerContext;
