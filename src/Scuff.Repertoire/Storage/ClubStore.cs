@@ -22,7 +22,7 @@ internal sealed class ClubStore : IDisposable
         _folder = folder;
         _lock = held;
         File = Path.Combine(folder, FileName);
-        _options = Options(Connection(File, SqliteOpenMode.ReadWrite));
+        _options = Options(Pooled);
     }
 
     /// <summary>The name of the database in the folder of a club.</summary>
@@ -30,6 +30,8 @@ internal sealed class ClubStore : IDisposable
 
     /// <summary>Full path of the database.</summary>
     public string File { get; }
+
+    private string Pooled => Connection(File, SqliteOpenMode.ReadWrite, isPooled: true);
 
     /// <summary>Opens the database of a folder, and makes it or brings it to the present form where needed.</summary>
     /// <param name="folder">The folder; made if needed.</param>
@@ -79,13 +81,14 @@ internal sealed class ClubStore : IDisposable
         }
     }
 
-    /// <summary>How a database file is reached.</summary>
-    public static string Connection(string file, SqliteOpenMode mode) => new SqliteConnectionStringBuilder
+    /// <summary>How a database file is reached. Only an open club keeps its connections for later: they would go on with a file that was replaced.</summary>
+    public static string Connection(string file, SqliteOpenMode mode, bool isPooled = false) => new SqliteConnectionStringBuilder
     {
         DataSource = file,
         Mode = mode,
         DefaultTimeout = Patience,
         ForeignKeys = true,
+        Pooling = isPooled,
     }.ToString();
 
     /// <summary>The mapping of the tables over a connection, set up for durability.</summary>
@@ -157,7 +160,6 @@ internal sealed class ClubStore : IDisposable
         command.CommandText = "VACUUM INTO $to";
         command.Parameters.AddWithValue("$to", to);
         command.ExecuteNonQuery();
-        SqliteConnection.ClearPool(connection);
     }
 
     /// <summary>Puts the content of another database into the place of this one: for everybody who has the club open, in one step that happens or does not.</summary>
@@ -174,7 +176,6 @@ internal sealed class ClubStore : IDisposable
                 to.Open();
                 Setup.Apply(to);
                 from.BackupDatabase(to);
-                SqliteConnection.ClearPool(from);
             }
         }
         catch (Exception e) when (ClubWords.Knows(e))
@@ -185,7 +186,7 @@ internal sealed class ClubStore : IDisposable
 
     public void Dispose()
     {
-        using SqliteConnection connection = new(Connection(File, SqliteOpenMode.ReadWrite));
+        using SqliteConnection connection = new(Pooled);
         SqliteConnection.ClearPool(connection);
         _lock.Dispose();
     }
