@@ -14,15 +14,19 @@ internal sealed class ClubStore : IDisposable
 
     private readonly string _folder;
     private readonly ClubLock _lock;
-    private readonly DbContextOptions<ClubDatabase> _options;
+    private readonly Lazy<DbContextOptions<ClubDatabase>> _options;
     private readonly Lock _writing = new();
+    private readonly Lock _preparing = new();
+
+    private bool _isPrepared;
+    private bool _isClosed;
 
     private ClubStore(string folder, ClubLock held)
     {
         _folder = folder;
         _lock = held;
         File = Path.Combine(folder, FileName);
-        _options = Options(Pooled);
+        _options = new Lazy<DbContextOptions<ClubDatabase>>(() => Options(Pooled));
     }
 
     /// <summary>The name of the database in the folder of a club.</summary>
@@ -101,7 +105,7 @@ internal sealed class ClubStore : IDisposable
     {
         try
         {
-            using ClubDatabase db = new(_options);
+            using ClubDatabase db = new(_options.Value);
             db.Database.OpenConnection();
             using SqliteTransaction state = ((SqliteConnection)db.Database.GetDbConnection()).BeginTransaction(deferred: true);
             db.Database.UseTransaction(state);
@@ -113,6 +117,50 @@ internal sealed class ClubStore : IDisposable
         }
     }
 
+    /// <summary>
+    /// Reads without the mapping of the tables, from one state of the club: for what is asked at the start of the program and at every key that is
+    /// typed into a search. Loading the mapping takes longer than all the rest of opening a club.
+    /// </summary>
+    /// <exception cref="ClubTrouble">The club could not be read.</exception>
+    public T Ask<T>(Func<SqliteConnection, T> work)
+    {
+        try
+        {
+            using SqliteConnection connection = new(Pooled);
+            connection.Open();
+            Setup.Apply(connection);
+            using SqliteTransaction state = connection.BeginTransaction(deferred: true);
+            return work(connection);
+        }
+        catch (Exception e) when (ClubWords.Knows(e))
+        {
+            throw ClubWords.Of(e, _folder);
+        }
+    }
+
+    /// <summary>
+    /// Loads the mapping of the tables in the background, once: asked for when a dance is opened, so that the first save of a person who begins to type
+    /// does not wait for it.
+    /// </summary>
+    public void Prepare()
+    {
+        if (!Interlocked.Exchange(ref _isPrepared, true))
+        {
+            _ = Task.Run(() =>
+            {
+                lock (_preparing)
+                {
+                    if (!_isClosed)
+                    {
+                        // of no dance; a club that cannot be read is told to whoever asks for something
+                        using ClubDatabase db = new(_options.Value);
+                        ClubDances.Find(db, key: 0);
+                    }
+                }
+            });
+        }
+    }
+
     /// <summary>Writes, all of it or nothing. When it returns, it is on the disk.</summary>
     /// <exception cref="ClubTrouble">It could not be written.</exception>
     public T Write<T>(Func<ClubDatabase, T> work)
@@ -121,7 +169,7 @@ internal sealed class ClubStore : IDisposable
         {
             lock (_writing)
             {
-                using ClubDatabase db = new(_options);
+                using ClubDatabase db = new(_options.Value);
                 // SQLite's BEGIN IMMEDIATE: what is read here is still true when it is written, whoever else has the club open
                 using IDbContextTransaction whole = db.Database.BeginTransaction();
                 T answer = work(db);
@@ -186,6 +234,11 @@ internal sealed class ClubStore : IDisposable
 
     public void Dispose()
     {
+        lock (_preparing)
+        {
+            _isClosed = true;
+        }
+
         using SqliteConnection connection = new(Pooled);
         SqliteConnection.ClearPool(connection);
         _lock.Dispose();
