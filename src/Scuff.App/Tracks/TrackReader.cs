@@ -8,8 +8,8 @@ namespace Scuff.App.Tracks;
 
 /// <summary>From the name of a file to the map of its track: sound is heard, maps by hand and label files are read.</summary>
 /// <param name="cache">What was heard before.</param>
-/// <param name="terminal">Where names start from.</param>
-internal sealed class TrackReader(TrackCache cache, Terminal terminal)
+/// <param name="fullPath">The full path of a name.</param>
+internal sealed class TrackReader(TrackCache cache, Func<string, string> fullPath)
 {
     // A minute of a track by hand is a line; labels of an hour at 400 beats a minute are half a megabyte.
     private const int LargestText = 4 * 1024 * 1024;
@@ -22,10 +22,10 @@ internal sealed class TrackReader(TrackCache cache, Terminal terminal)
     /// <param name="progress">Is told the part of the work that is done, 0 to 1.</param>
     public HeardTrack Read(string name, IProgress<double> progress)
     {
-        string path = terminal.FullPath(name);
+        string path = fullPath(name);
         if (name.EndsWith(TrackFiles.MapEnding, StringComparison.OrdinalIgnoreCase))
         {
-            return ByHand(name, TextOf(path, name, out string? trouble) is { } text ? TrackMapText.Read(text) : null, trouble);
+            return TextOf(path, name, out string? trouble) is { } text ? ByHand(name, TrackMapText.Read(text)) : HeardTrack.Refused(name, trouble!);
         }
 
         if (name.EndsWith(TrackFiles.BeatsEnding, StringComparison.OrdinalIgnoreCase))
@@ -33,6 +33,16 @@ internal sealed class TrackReader(TrackCache cache, Terminal terminal)
             return FromLabels(name, path);
         }
 
+        return Hear(path, name, progress, CancellationToken.None);
+    }
+
+    /// <summary>Hears a sound file, unless it was heard before. Never throws for a trouble of the world.</summary>
+    /// <param name="path">Its full path.</param>
+    /// <param name="name">What it is called.</param>
+    /// <param name="progress">Is told the part of the work that is done, 0 to 1.</param>
+    /// <param name="cancel">Stops the work.</param>
+    public HeardTrack Hear(string path, string name, IProgress<double> progress, CancellationToken cancel)
+    {
         string? key = cache.KeyOf(path);
         if (cache.Find(key) is { } known)
         {
@@ -41,8 +51,9 @@ internal sealed class TrackReader(TrackCache cache, Terminal terminal)
 
         try
         {
-            HeardFile file = AudioFile.Read(path, Hearing.Rate, new Part(progress, PartOfReading));
-            TrackMap map = TrackListener.Listen(file.Audio) with { Title = file.Tags.Title ?? "", Artist = file.Tags.Artist ?? "" };
+            HeardFile file = AudioFile.Read(path, Hearing.Rate, new Part(progress, 0, PartOfReading), cancel);
+            TrackMap map = TrackListener.Listen(file.Audio, new Part(progress, PartOfReading, 1), cancel)
+                with { Title = file.Tags.Title ?? "", Artist = file.Tags.Artist ?? "" };
             cache.Keep(key, map, file.Warning);
             return new HeardTrack(name, map, file.Warning, null);
         }
@@ -52,12 +63,12 @@ internal sealed class TrackReader(TrackCache cache, Terminal terminal)
         }
     }
 
-    private static HeardTrack ByHand(string name, MapReading? reading, string? trouble) => reading switch
-    {
-        null => HeardTrack.Refused(name, trouble!),
-        { Map: { } map } => new HeardTrack(name, map, null, null),
-        _ => HeardTrack.Refused(name, $"{name}, {reading.Troubles[0]}{More(reading.Troubles.Count - 1)}"),
-    };
+    /// <summary>The map of a text, by hand or from label files.</summary>
+    /// <param name="name">What it is called.</param>
+    /// <param name="reading">The text as it was read.</param>
+    public static HeardTrack ByHand(string name, MapReading reading) => reading.Map is { } map
+        ? new HeardTrack(name, map, null, null)
+        : HeardTrack.Refused(name, $"{name}, {reading.Troubles[0]}{More(reading.Troubles.Count - 1)}");
 
     private static string More(int others) => others switch { 0 => "", 1 => " (and one more)", _ => FormattableString.Invariant($" (and {others} more)") };
 
@@ -108,11 +119,11 @@ internal sealed class TrackReader(TrackCache cache, Terminal terminal)
             }
         }
 
-        return ByHand(name, TrackLabels.ToMap(LabelFile.Read(beats), sections), null);
+        return ByHand(name, TrackLabels.ToMap(LabelFile.Read(beats), sections));
     }
 
-    private sealed class Part(IProgress<double> whole, double part) : IProgress<double>
+    private sealed class Part(IProgress<double> whole, double from, double to) : IProgress<double>
     {
-        public void Report(double value) => whole.Report(value * part);
+        public void Report(double value) => whole.Report(from + (value * (to - from)));
     }
 }
