@@ -70,6 +70,20 @@ internal sealed class TrackReader(TrackCache cache, Func<string, string> fullPat
         ? new HeardTrack(name, map, null, null)
         : HeardTrack.Refused(name, $"{name}, {reading.Troubles[0]}{More(reading.Troubles.Count - 1)}");
 
+    /// <summary>The map that label files make.</summary>
+    /// <param name="name">The name of the file of beats.</param>
+    /// <param name="beats">What it says.</param>
+    /// <param name="sections">What the file of sections says, or null.</param>
+    public static HeardTrack FromLabels(string name, string beats, string? sections)
+    {
+        LabelReading read = sections is null ? new LabelReading([], []) : LabelFile.Read(sections);
+        return read.Troubles.Count > 0
+            ? HeardTrack.Refused(name, $"{SectionsOf(name)}, {read.Troubles[0]}{More(read.Troubles.Count - 1)}")
+            : ByHand(name, TrackLabels.ToMap(LabelFile.Read(beats), read));
+    }
+
+    private static string SectionsOf(string name) => name[..^TrackFiles.BeatsEnding.Length] + TrackFiles.SectionsEnding;
+
     private static string More(int others) => others switch { 0 => "", 1 => " (and one more)", _ => FormattableString.Invariant($" (and {others} more)") };
 
     private static string? TextOf(string path, string name, out string? trouble)
@@ -97,14 +111,14 @@ internal sealed class TrackReader(TrackCache cache, Func<string, string> fullPat
 
     private static HeardTrack FromLabels(string name, string path)
     {
-        string sectionsName = name[..^TrackFiles.BeatsEnding.Length] + TrackFiles.SectionsEnding;
-        string sectionsPath = path[..^TrackFiles.BeatsEnding.Length] + TrackFiles.SectionsEnding;
+        string sectionsName = SectionsOf(name);
+        string sectionsPath = SectionsOf(path);
         if (TextOf(path, name, out string? trouble) is not { } beats)
         {
             return HeardTrack.Refused(name, trouble!);
         }
 
-        LabelReading sections = new([], []);
+        string? sections = null;
         if (File.Exists(sectionsPath))
         {
             if (TextOf(sectionsPath, sectionsName, out trouble) is not { } text)
@@ -112,14 +126,10 @@ internal sealed class TrackReader(TrackCache cache, Func<string, string> fullPat
                 return HeardTrack.Refused(name, trouble!);
             }
 
-            sections = LabelFile.Read(text);
-            if (sections.Troubles.Count > 0)
-            {
-                return HeardTrack.Refused(name, $"{sectionsName}, {sections.Troubles[0]}{More(sections.Troubles.Count - 1)}");
-            }
+            sections = text;
         }
 
-        return ByHand(name, TrackLabels.ToMap(LabelFile.Read(beats), sections));
+        return FromLabels(name, beats, sections);
     }
 
     private sealed class Part(IProgress<double> whole, double from, double to) : IProgress<double>
