@@ -3,6 +3,9 @@ namespace Scuff.Repertoire;
 /// <summary>What a look through the linked folder found and did.</summary>
 public sealed record FolderReport
 {
+    /// <summary>A report with nothing in it.</summary>
+    public static FolderReport Nothing { get; } = new();
+
     /// <summary>Dances that came from new files, or came back from the bin with their files.</summary>
     public ValueList<string> Added { get; init; }
 
@@ -15,10 +18,10 @@ public sealed record FolderReport
     /// <summary>Dances that went into the bin because their files are gone.</summary>
     public ValueList<string> Binned { get; init; }
 
-    /// <summary>Dances whose files were written from the club.</summary>
+    /// <summary>Dances whose files were written from the club, or taken away because the dance is in the bin.</summary>
     public ValueList<string> Written { get; init; }
 
-    /// <summary>Dances of which file and club had both changed.</summary>
+    /// <summary>Dances of which file and club had both changed; they are among the edited as well.</summary>
     public ValueList<FolderClash> Clashes { get; init; }
 
     /// <summary>What could not be read or written, a sentence each.</summary>

@@ -30,7 +30,8 @@ public static class FileWords
         ? "The answer could not be written: the disk is full."
         : $"The answer could not be written: {Tail(trouble)}";
 
-    private static bool IsFull(Exception trouble) => FullCodes.Contains(trouble.HResult & 0xFFFF);
+    /// <summary>Whether it says that the disk is full.</summary>
+    public static bool IsFull(Exception trouble) => FullCodes.Contains(trouble.HResult & 0xFFFF);
 
     // The system's own words, without the path that it adds after a colon.
     private static string Tail(Exception trouble)

@@ -1,0 +1,89 @@
+using System.Globalization;
+using System.Reflection;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Migrations;
+
+namespace Scuff.Repertoire.Storage;
+
+/// <summary>The form of a club's database: telling it, and bringing it to the present one.</summary>
+internal static class ClubSchema
+{
+    /// <summary>"Scuf" in the head of the file (https://sqlite.org/pragma.html#pragma_application_id).</summary>
+    public const long ApplicationId = 1399026022;
+
+    private static readonly HashSet<string> Known =
+    [
+        .. typeof(ClubSchema).Assembly.GetTypes().Select(t => t.GetCustomAttribute<MigrationAttribute>()?.Id).OfType<string>(),
+    ];
+
+    /// <summary>
+    /// Tells the form of a database file. This asks SQLite itself: at most starts everything is in order, and the mapping of the tables need not be
+    /// loaded to know that.
+    /// </summary>
+    /// <exception cref="SqliteException">The file cannot be read, or is no database.</exception>
+    public static ClubForm Look(string file)
+    {
+        if (!File.Exists(file))
+        {
+            return ClubForm.Absent;
+        }
+
+        using SqliteConnection connection = new(ClubStore.Connection(file, SqliteOpenMode.ReadWrite));
+        connection.Open();
+        if (Number(connection, "SELECT count(*) FROM sqlite_master") == 0)
+        {
+            return ClubForm.Absent;
+        }
+
+        if (Number(connection, "PRAGMA application_id") != ApplicationId)
+        {
+            // a club whose making was cut short has at most the table of what was done
+            return Number(connection, "SELECT count(*) FROM sqlite_master WHERE name NOT LIKE '\\_\\_EF%' ESCAPE '\\' AND name NOT LIKE 'sqlite%'") == 0
+                ? ClubForm.Absent
+                : ClubForm.Foreign;
+        }
+
+        HashSet<string> done = [.. Names(connection, "SELECT MigrationId FROM __EFMigrationsHistory")];
+        return done.IsSubsetOf(Known) ? done.Count == Known.Count ? ClubForm.Present : ClubForm.Older : ClubForm.Newer;
+    }
+
+    /// <summary>Makes the tables, or brings them to the present form. Whoever calls it holds the club alone.</summary>
+    /// <exception cref="SqliteException">It could not be done; what was done of it is whole steps.</exception>
+    public static void Bring(string file)
+    {
+        string connection = ClubStore.Connection(file, SqliteOpenMode.ReadWriteCreate);
+        using ClubDatabase db = new(ClubStore.Options(connection));
+        // a program that was killed here would lock out all others for ever
+        db.Database.ExecuteSql($"DROP TABLE IF EXISTS __EFMigrationsLock");
+        db.Database.ExecuteSql($"PRAGMA journal_mode = WAL");
+        db.Database.Migrate();
+        SqliteConnection.ClearPool((SqliteConnection)db.Database.GetDbConnection());
+    }
+
+    /// <summary>The tables, indexes and triggers there are, by kind and name: what tells a club that something else has written to.</summary>
+    public static IReadOnlySet<string> Parts(SqliteConnection connection)
+        => Names(connection, "SELECT type || ' ' || name || ' of ' || tbl_name FROM sqlite_master WHERE name NOT LIKE '\\_\\_EF%Lock' ESCAPE '\\'").ToHashSet(StringComparer.Ordinal);
+
+    /// <summary>The one number that a statement asks for.</summary>
+    public static long Number(SqliteConnection connection, string sql)
+    {
+        using SqliteCommand command = connection.CreateCommand();
+        command.CommandText = sql;
+        return Convert.ToInt64(command.ExecuteScalar(), CultureInfo.InvariantCulture);
+    }
+
+    private static List<string> Names(SqliteConnection connection, string sql)
+    {
+        using SqliteCommand command = connection.CreateCommand();
+        command.CommandText = sql;
+        using SqliteDataReader reader = command.ExecuteReader();
+        List<string> names = [];
+        while (reader.Read())
+        {
+            names.Add(reader.GetString(0));
+        }
+
+        return names;
+    }
+}
