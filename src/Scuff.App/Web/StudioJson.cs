@@ -43,5 +43,7 @@ namespace Scuff.App.Web;
 [JsonSerializable(typeof(MatchTracksQuestion))]
 [JsonSerializable(typeof(MatchDancesQuestion))]
 [JsonSerializable(typeof(MatchAnswer))]
+[JsonSerializable(typeof(DanceFitQuestion))]
+[JsonSerializable(typeof(DanceFit))]
 [JsonSerializable(typeof(Refusal))]
 internal sealed partial class StudioJson : JsonSerializerContext;
