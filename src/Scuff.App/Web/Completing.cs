@@ -251,7 +251,8 @@ internal static partial class Completing
     [GeneratedRegex(@"^\s*(section|part|tag|bridge)\b", RegexOptions.IgnoreCase | RegexOptions.Multiline)]
     private static partial Regex BelowHeading();
 
-    [GeneratedRegex(@"\s(?:right|left|R|L|rt|lt)\b\s*|\s+$", RegexOptions.IgnoreCase)]
+    // also while the word is still being typed
+    [GeneratedRegex(@"\s(?:right|righ|rig|ri|left|lef|le|R|L|rt|lt)\b\s*|\s+$", RegexOptions.IgnoreCase)]
     private static partial Regex SideWords();
 
     /// <summary>A move tried after a weight.</summary>

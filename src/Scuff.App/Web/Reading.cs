@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Scuff.Analysis;
 using Scuff.Analysis.Loads;
 using Scuff.App.Complaints;
@@ -12,7 +13,7 @@ using Scuff.Timelines;
 namespace Scuff.App.Web;
 
 /// <summary>Tells the page of a text what it shows while she types.</summary>
-internal sealed class Reading
+internal sealed partial class Reading
 {
     // A slow pop tempo, for rhythms without a usual one. Design value.
     private const double QuietTempo = 104;
@@ -151,12 +152,15 @@ internal sealed class Reading
         move.Definition?.Name ?? "",
         move.Definition?.Level ?? "",
         move.Definition?.Call ?? "",
-        move.Definition?.Note ?? "",
+        Plainly(move.Definition?.Note ?? ""),
         [
             .. move.Steps.Select(s => _danced.TryGetValue(s, out TimedStep? danced)
                 ? new ReadRow(danced.CountLabel, DancedWords.Of(danced), StanceWords.Of(danced.WeightAfter), danced.FacingAfter?.ToString())
                 : new ReadRow(s.Count.Label, Phrasing.Describe(s.Action), "", null)),
         ]);
+
+    // The catalogue calls the foot that a figure is named by S and the other one O; nobody else does.
+    private static string Plainly(string note) => OtherFoot().Replace(NamedFoot().Replace(note, "the named foot"), "the other foot");
 
     private List<ReadMark> Marks()
     {
@@ -248,6 +252,12 @@ internal sealed class Reading
 
         return kept;
     }
+
+    [GeneratedRegex(@"\bS\b")]
+    private static partial Regex NamedFoot();
+
+    [GeneratedRegex(@"\bO\b")]
+    private static partial Regex OtherFoot();
 
     private int LineStart(int offset)
     {

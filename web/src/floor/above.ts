@@ -125,7 +125,9 @@ export class AboveView {
     if (!colours || this.width === 0) return false;
     const isEmpty = !motion || motion.isEmpty;
     if (!isEmpty) motion.at(count, now);
-    this.keepPlace(count, wishes);
+    // a dance that begins anew elsewhere takes the camera along
+    if (!isEmpty && this.before - count > 1) this.camera.shift(motion.leap(this.before, count), CLOSE);
+    this.before = count;
     const moves = this.frame(count, seconds, wishes, isEmpty);
     this.boards(colours);
 
@@ -148,33 +150,27 @@ export class AboveView {
     return moves;
   }
 
-  // A dance that begins anew elsewhere takes the camera along.
-  private keepPlace(count: number, wishes: AboveWishes): void {
-    const { motion, before } = this;
-    this.before = count;
-    if (!motion || !(before - count > 1)) return;
-    const { x, y } = this.now;
-    motion.at(before, this.now);
-    const [dx, dy] = [x - this.now.x, y - this.now.y];
-    motion.at(count, this.now);
-    if (Math.hypot(dx, dy) < CLOSE) this.camera.shift(dx, dy);
-  }
-
   private frame(count: number, seconds: number, wishes: AboveWishes, isEmpty: boolean): boolean {
     const { motion, width, height } = this;
-    const [wide, high] = [Math.max(80, width - 2 * EDGE), Math.max(80, height - 2 * EDGE)];
+    const wide = Math.max(80, width - 2 * EDGE);
+    const high = Math.max(80, height - 2 * EDGE);
     const close = Math.min(wide, high) / CLOSE;
     if (isEmpty || !motion) {
       this.scale = close;
       return this.camera.toward(0, 0, 0, seconds, true);
     }
     const { across, deep } = wishes.rows;
-    const acrossMetres = motion.across + 2 * AROUND + (across - 1) * SPACING;
-    const deepMetres = motion.deep + 2 * AROUND + (deep - 1) * SPACING;
-    const whole = Math.min(close, wide / acrossMetres, high / deepMetres);
+    const more = (across - 1) * SPACING;
+    const behind = (deep - 1) * SPACING;
+    const near = Math.min(wide / (CLOSE + more), high / (CLOSE + behind));
+    const whole = Math.min(
+      near,
+      wide / (motion.across + 2 * AROUND + more),
+      high / (motion.deep + 2 * AROUND + behind),
+    );
     // a small dance is shown whole without asking
-    const isWhole = wishes.framing === 'wall' || across * deep > 1 || whole === close;
-    this.scale = isWhole ? whole : close;
+    const isWhole = wishes.framing === 'wall' || whole === near;
+    this.scale = isWhole ? whole : near;
     const middle = isWhole ? motion.wallAt(count) : this.now;
     return this.camera.toward(middle.x, middle.y, 0, seconds, wishes.isStill);
   }

@@ -37,8 +37,9 @@ export class Camera {
     return Math.hypot(x - this.x, y - this.y) > NEAR_METRES || Math.abs(turn) > NEAR_RADIANS;
   }
 
-  /** Is taken along when the dance begins anew elsewhere, so that nothing is seen to leap but the floor. */
-  shift(x: number, y: number): void {
+  /** Is taken along when the dance begins anew elsewhere, so that nothing is seen to leap but the floor; not further than so many metres. */
+  shift([x, y]: [number, number], most: number): void {
+    if (Math.hypot(x, y) > most) return;
     this.x += x;
     this.y += y;
   }

@@ -75,7 +75,7 @@ function isDark(colour: string): boolean {
 
 /** Red, green and blue, 0 to 255, of `#rgb`, `#rrggbb` or `rgb(…)`. */
 export function rgb(colour: string): [number, number, number] {
-  const hex = /^#([0-9a-f]{3}|[0-9a-f]{6})/i.exec(colour)?.[1];
+  const hex = /^#([0-9a-f]{6}|[0-9a-f]{3})/i.exec(colour)?.[1];
   if (hex) {
     const full = hex.length === 3 ? [...hex].map((c) => c + c).join('') : hex;
     const value = Number.parseInt(full, 16);

@@ -27,7 +27,7 @@ export interface Moment {
   /** Below the hips. */
   x: number;
   y: number;
-  /** Height of the hips. */
+  /** Height of the hips: never higher than both legs allow, and without the jerk of a leg that is suddenly free. */
   hips: number;
   /** Where the dance faces, clockwise from 12:00, not reduced. */
   facing: number;
@@ -57,6 +57,8 @@ export interface WallGround {
   /** From edge to edge. */
   across: number;
   deep: number;
+  /** Where the wall is, in radians clockwise from 12:00. */
+  facing: number;
 }
 
 const MILLI = 1 / 1000;
@@ -69,9 +71,10 @@ const PITCH: Record<Contact, number> = { f: 0, b: 0.38, t: 0.75, h: -0.42, a: 0 
 const AIR_PITCH_PER_METRE = 1.6;
 const MOST_AIR_PITCH = 0.5;
 
-// An ankle takes some time, and so does the weight: parts of a count to either side.
+// An ankle takes some time, and so do the weight and the hips: parts of a count to either side.
 const PITCH_EASE = 1 / 6;
 const SWAY_EASE = 1 / 3;
+const HIPS_EASE = 1 / 4;
 
 const LEAST_STAND = 0.25;
 
@@ -102,6 +105,7 @@ export class Motion {
   private readonly leftPitch: Float32Array;
   private readonly rightPitch: Float32Array;
   private readonly sway: Float32Array;
+  private readonly hips: Float32Array;
   private readonly last: number;
 
   /** @param floor What the program answered. */
@@ -116,6 +120,8 @@ export class Motion {
       Float32Array.from(floor.body.weight, (w) => (w === 'L' ? -1 : w === 'R' ? 1 : 0)),
       Math.round(floor.perCount * SWAY_EASE),
     );
+    const ease = Math.round(floor.perCount * HIPS_EASE);
+    this.hips = mean(lowest(Float32Array.from(floor.body.hips), ease), ease);
     this.leftPrints = printsOf(floor, floor.left);
     this.rightPrints = printsOf(floor, floor.right);
     this.walls = groundsOf(floor);
@@ -145,7 +151,7 @@ export class Motion {
     moment.right.carries = weight === 'R' || weight === 'B';
     moment.x = mix(body.x, i, j, share) * MILLI;
     moment.y = mix(body.y, i, j, share) * MILLI;
-    moment.hips = mix(body.hips, i, j, share) * MILLI;
+    moment.hips = mix(this.hips, i, j, share) * MILLI;
     moment.facing = mix(body.facing, i, j, share) * TENTH;
     moment.turned = mix(body.turned, i, j, share) * TENTH;
     moment.sway = mix(this.sway, i, j, share);
@@ -157,6 +163,15 @@ export class Motion {
     let i = walls.length - 1;
     while (i > 0 && walls[i]!.from > count + 1e-4) i--;
     return walls[i]!;
+  }
+
+  /** How far the body is at one count from where it is at another: to the right and forward. */
+  leap(from: number, to: number): [number, number] {
+    const { x, y } = this.floor.body;
+    const [i, j] = [from, to].map((count) =>
+      Math.min(this.last, Math.max(0, Math.round((count - this.floor.first) * this.floor.perCount))),
+    ) as [number, number];
+    return this.last < 0 ? [0, 0] : [(x[j]! - x[i]!) * MILLI, (y[j]! - y[i]!) * MILLI];
   }
 
   /** Where the dance faces at a count, in radians clockwise from 12:00, not reduced. */
@@ -193,6 +208,10 @@ function pitches(foot: FloorFoot, perCount: number): Float32Array {
 // Twice the mean of the neighbours: no corner is left.
 function smooth(values: Float32Array, reach: number): Float32Array {
   return mean(mean(values, reach), reach);
+}
+
+function lowest(values: Float32Array, reach: number): Float32Array {
+  return values.map((_, i) => Math.min(...values.subarray(Math.max(0, i - reach), i + reach + 1)));
 }
 
 function mean(values: Float32Array, reach: number): Float32Array {
@@ -233,13 +252,14 @@ function printsOf(floor: FloorAnswer, foot: FloorFoot): Footprint[] {
 }
 
 function groundsOf(floor: FloorAnswer): WallGround[] {
-  const starts = floor.stretches.filter((s) => s.startsWall).map((s) => s.at);
-  if (starts.length === 0 || starts[0]! > floor.first) starts.unshift(floor.first);
+  const starts = floor.stretches.filter((s) => s.startsWall).map((s) => ({ at: s.at, facing: angleOf(s.facing) }));
+  if (starts.length === 0 || starts[0]!.at > floor.first)
+    starts.unshift({ at: floor.first, facing: starts[0]?.facing ?? 0 });
   const last = floor.body.x.length - 1;
   const momentOf = (count: number) => Math.round((count - floor.first) * floor.perCount);
-  return starts.map((from, i) => {
+  return starts.map(({ at: from, facing }, i) => {
     const begin = Math.min(last, momentOf(from));
-    const end = i + 1 < starts.length ? Math.min(last, momentOf(starts[i + 1]!)) : last;
+    const end = i + 1 < starts.length ? Math.min(last, momentOf(starts[i + 1]!.at)) : last;
     let [left, right, back, forward] = [Infinity, -Infinity, Infinity, -Infinity];
     for (const foot of [floor.left, floor.right]) {
       for (let k = begin; k <= end; k++) {
@@ -250,7 +270,13 @@ function groundsOf(floor: FloorAnswer): WallGround[] {
       }
     }
     return last < 0
-      ? { from, x: 0, y: 0, across: 0, deep: 0 }
-      : { from, x: (left + right) / 2, y: (back + forward) / 2, across: right - left, deep: forward - back };
+      ? { from, x: 0, y: 0, across: 0, deep: 0, facing }
+      : { from, x: (left + right) / 2, y: (back + forward) / 2, across: right - left, deep: forward - back, facing };
   });
+}
+
+/** Radians of a clock time: `3:00` is a quarter turn; 0 where none is known. */
+export function angleOf(facing: string | null): number {
+  const [hours = NaN, minutes = 0] = facing?.split(':').map(Number) ?? [];
+  return Number.isNaN(hours) ? 0 : ((hours % 12) + minutes / 60) * (Math.PI / 6);
 }

@@ -22,7 +22,7 @@ export const ALONE: Rows = { across: 1, deep: 1 };
 export const CLASS: Rows = { across: 4, deep: 3 };
 
 /** Metres between dancers of a class. */
-export const SPACING = 1.6;
+export const SPACING = 1.4;
 
 /** The view after this one, and from the last the first. */
 export function viewAfter(view: View): View {
@@ -34,4 +34,13 @@ export function viewAfter(view: View): View {
 export function notchesOf(facing: string | null): number | null {
   const at = ['12:00', '3:00', '6:00', '9:00'].indexOf(facing ?? '');
   return at < 0 ? null : at;
+}
+
+/** A stretch of danced counts that can be danced again and again. */
+export interface LoopChoice {
+  /** `section 2`. */
+  name: string;
+  from: number;
+  /** Its end, which is not part of it. */
+  to: number;
 }

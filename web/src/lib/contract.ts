@@ -1,5 +1,18 @@
 // Written by tests/Tests/Web/ContractTests.cs from the records in src/Scuff.App/Web/Contract (SCUFF_UPDATE=1); not by hand.
 
+export interface ClubAnswer {
+  name: string;
+  folder: string;
+  linkedFolder: string | null;
+  dances: number;
+  tracks: number;
+  inBin: number;
+  tags: TagUse[];
+  levels: string[];
+  firstDance: string | null;
+  version: string;
+}
+
 export interface CompareAnswer {
   isSame: boolean;
   changes: string[];
@@ -28,6 +41,65 @@ export interface CompleteOffer {
 export interface CompleteQuestion {
   text: string;
   at: number;
+}
+
+export interface DanceBody {
+  item: DanceItem;
+  revision: number;
+  text: string;
+}
+
+export interface DanceClash {
+  sentence: string;
+  revision: number;
+  text: string;
+}
+
+export interface DanceItem {
+  id: string;
+  title: string;
+  by: string;
+  facts: string;
+  standing: string;
+  isClean: boolean;
+  songs: string[];
+  tags: string[];
+  savedAt: string;
+  removedAt: string | null;
+  fileName: string | null;
+}
+
+export interface DanceList {
+  rows: DanceItem[];
+  total: number;
+}
+
+export interface DanceSave {
+  text: string;
+  revision: number;
+  hand: string;
+}
+
+export interface DanceSaved {
+  revision: number;
+  trouble: string | null;
+}
+
+export interface DanceVersions {
+  rows: VersionItem[];
+}
+
+export interface DoneAnswer {
+  sentence: string;
+}
+
+export interface DuplicateItem {
+  reason: string;
+  dances: DanceItem[];
+}
+
+export interface DuplicateList {
+  groups: DuplicateItem[];
 }
 
 export interface FloorAnswer {
@@ -90,6 +162,14 @@ export interface FloorStretch {
   facing: string | null;
   words: string;
   startsWall: boolean;
+}
+
+export interface FolderAnswer {
+  sentences: string[];
+}
+
+export interface FolderBody {
+  path: string;
 }
 
 export interface ReadAnswer {
@@ -220,6 +300,29 @@ export interface SheetQuestion {
   since: string | null;
 }
 
+export interface TagUse {
+  tag: string;
+  count: number;
+}
+
+export interface TagsBody {
+  tags: string[];
+}
+
 export interface TextBody {
   text: string;
+}
+
+export interface VersionItem {
+  number: number;
+  name: string;
+  savedAt: string;
+}
+
+export interface VersionName {
+  name: string;
+}
+
+export interface VersionReturn {
+  revision: number;
 }

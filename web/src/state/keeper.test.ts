@@ -7,7 +7,9 @@ let clashes = 0;
 const door = { standing: (s: Standing) => void said.push(s), clash: () => void clashes++, revision: () => {} };
 
 function answer(status: number, body: unknown) {
-  return Promise.resolve(new Response(JSON.stringify(body), { status, headers: { 'Content-Type': 'application/json' } }));
+  return Promise.resolve(
+    new Response(JSON.stringify(body), { status, headers: { 'Content-Type': 'application/json' } }),
+  );
 }
 
 beforeEach(() => {
@@ -37,7 +39,9 @@ test('a text is a draft before it is sent, and none once the program has it', as
 
 test('while the program is away the draft stays, and it is tried again until it is there', async () => {
   let isThere = false;
-  vi.stubGlobal('fetch', () => (isThere ? answer(200, { revision: 9, trouble: null }) : Promise.reject(new TypeError('refused'))));
+  vi.stubGlobal('fetch', () =>
+    isThere ? answer(200, { revision: 9, trouble: null }) : Promise.reject(new TypeError('refused')),
+  );
   const keeper = new Keeper('d', 'a', 3, 'h', door);
   keeper.changed('abc');
   await vi.advanceTimersByTimeAsync(5000);
@@ -66,7 +70,9 @@ test('what is typed during a save is saved after it', async () => {
   vi.stubGlobal('fetch', (_: string, init: RequestInit) => {
     bodies.push((JSON.parse(init.body as string) as { text: string }).text);
     return bodies.length === 1
-      ? new Promise<Response>((resolve) => (release = () => void answer(200, { revision: 4, trouble: null }).then(resolve)))
+      ? new Promise<Response>(
+          (resolve) => (release = () => void answer(200, { revision: 4, trouble: null }).then(resolve)),
+        )
       : answer(200, { revision: 5, trouble: null });
   });
   const keeper = new Keeper('d', '', 3, 'h', door);

@@ -13,6 +13,7 @@ import type {
   TagsBody,
   TextBody,
 } from '../lib/contract';
+import { findAnswers, keepAnswers } from './answers';
 import { findDraft, keepDraft } from './drafts';
 import { Keeper, type Standing } from './keeper';
 
@@ -60,7 +61,10 @@ export class Workspace {
       return await work();
     } catch (e) {
       if (e instanceof DOMException && e.name === 'AbortError') return null;
-      this.say(e instanceof Error ? e.message : 'Something went wrong in the page. Load it anew; your text is kept.', true);
+      this.say(
+        e instanceof Error ? e.message : 'Something went wrong in the page. Load it anew; your text is kept.',
+        true,
+      );
       return null;
     }
   }
@@ -110,7 +114,8 @@ export class Workspace {
         text = draft.text;
         this.standing = 'clash';
         this.clash = {
-          sentence: 'This dance was changed elsewhere while this page had a text of its own. Nothing is lost: choose which text to go on with.',
+          sentence:
+            'This dance was changed elsewhere while this page had a text of its own. Nothing is lost: choose which text to go on with.',
           revision: body.revision,
           text: body.text,
         };
@@ -165,8 +170,18 @@ export class Workspace {
       this.reading = answer;
       this.answerTime = performance.now() - began;
     } catch (e) {
-      if (e instanceof Trouble && e.status !== 0) this.say(e.message, true);
+      if (!(e instanceof Trouble)) return;
+      if (e.status !== 0) this.say(e.message, true);
+      else await this.#remember(text);
     }
+  }
+
+  /** The program is away: what it said of this very text before still holds. */
+  async #remember(text: string) {
+    const kept = this.dance && (await findAnswers(this.dance.id, text));
+    if (!kept || text !== this.text) return;
+    this.reading = kept.reading;
+    this.floor = kept.floor;
   }
 
   #danceSoon(pause: number) {
@@ -179,7 +194,11 @@ export class Workspace {
     this.#dancing?.abort();
     const stop = (this.#dancing = new AbortController());
     try {
-      this.floor = await post<FloorAnswer>('/floor', { text: this.text, track: this.floorTrack, height: null, ending: false }, stop.signal);
+      this.floor = await post<FloorAnswer>(
+        '/floor',
+        { text: this.text, track: this.floorTrack, height: null, ending: false },
+        stop.signal,
+      );
     } catch (e) {
       if (e instanceof Trouble && e.status !== 0) this.say(e.message, true);
     }
@@ -212,8 +231,16 @@ export class Workspace {
     if (!clash || !dance || !this.#keeper) return;
     await this.try(async () => {
       // hers goes in and theirs comes back on top, so that both are among the versions
-      const mine = await put<{ revision: number }>(`/dances/${dance.id}`, { text: this.text, revision: clash.revision, hand: `${this.#hand}-mine` });
-      const theirs = await put<{ revision: number }>(`/dances/${dance.id}`, { text: clash.text, revision: mine.revision, hand: this.#hand });
+      const mine = await put<{ revision: number }>(`/dances/${dance.id}`, {
+        text: this.text,
+        revision: clash.revision,
+        hand: `${this.#hand}-mine`,
+      });
+      const theirs = await put<{ revision: number }>(`/dances/${dance.id}`, {
+        text: clash.text,
+        revision: mine.revision,
+        hand: this.#hand,
+      });
       this.clash = null;
       this.#keeper?.learned(clash.text, theirs.revision);
       this.text = clash.text;

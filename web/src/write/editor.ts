@@ -11,8 +11,23 @@ import {
   type CompletionResult,
 } from '@codemirror/autocomplete';
 import { defaultKeymap, history, historyKeymap, redo, undo } from '@codemirror/commands';
-import { forEachDiagnostic, lintKeymap, nextDiagnostic, setDiagnostics, type Diagnostic } from '@codemirror/lint';
-import { Compartment, EditorState, RangeSet, RangeSetBuilder, StateEffect, StateField, type Extension } from '@codemirror/state';
+import {
+  forEachDiagnostic,
+  linter,
+  lintKeymap,
+  nextDiagnostic,
+  setDiagnostics,
+  type Diagnostic,
+} from '@codemirror/lint';
+import {
+  Compartment,
+  EditorState,
+  RangeSet,
+  RangeSetBuilder,
+  StateEffect,
+  StateField,
+  type Extension,
+} from '@codemirror/state';
 import {
   Decoration,
   drawSelection,
@@ -143,7 +158,8 @@ function moveCard(move: ReadMove): HTMLElement {
     tr.insertCell().textContent = row.count;
     tr.insertCell().textContent = row.words;
     const weight = tr.insertCell();
-    weight.textContent = row.weight === 'L' || row.weight === 'R' ? `weight on ${row.weight}` : row.weight ? `weight ${row.weight}` : '';
+    weight.textContent =
+      row.weight === 'L' || row.weight === 'R' ? `weight on ${row.weight}` : row.weight ? `weight ${row.weight}` : '';
     tr.insertCell().textContent = row.facing ?? '';
   }
   card.append(table);
@@ -188,7 +204,14 @@ function mend(view: EditorView, complaint: ReadComplaint, index: number) {
 
 function toDiagnostic(complaint: ReadComplaint, length: number): Diagnostic | null {
   if (complaint.to > length) return null;
-  const severity = complaint.severity === 'error' ? 'error' : complaint.severity === 'hint' ? 'hint' : complaint.severity === 'question' ? 'info' : 'warning';
+  const severity =
+    complaint.severity === 'error'
+      ? 'error'
+      : complaint.severity === 'hint'
+        ? 'hint'
+        : complaint.severity === 'question'
+          ? 'info'
+          : 'warning';
   return {
     from: complaint.from,
     to: Math.max(complaint.to, Math.min(complaint.from + 1, length)),
@@ -196,7 +219,9 @@ function toDiagnostic(complaint: ReadComplaint, length: number): Diagnostic | nu
     source: complaint.id,
     message: `${kindWord(complaint.severity)}. ${complaint.message}`,
     markClass: `c-${complaint.severity}`,
-    actions: complaint.fixes.slice(0, 4).map((fix, i) => ({ name: fix.title, apply: (view) => mend(view, complaint, i) })),
+    actions: complaint.fixes
+      .slice(0, 4)
+      .map((fix, i) => ({ name: fix.title, apply: (view) => mend(view, complaint, i) })),
   };
 }
 
@@ -225,6 +250,11 @@ async function offers(door: EditorDoor, context: CompletionContext): Promise<Com
   return { from: answer.from, options, filter: false };
 }
 
+/** Whether the page has room for the margin; the same width stands in sheet.css. */
+function hasMargin(): boolean {
+  return (document.querySelector('.sheet')?.clientWidth ?? 0) >= 720;
+}
+
 const theme = EditorView.theme({
   '&': { height: '100%', backgroundColor: 'transparent', color: 'var(--ink)', fontSize: 'inherit' },
   '&.cm-focused': { outline: 'none' },
@@ -245,7 +275,10 @@ const theme = EditorView.theme({
   },
   '.cm-tooltip-autocomplete ul': { fontFamily: 'var(--type) !important', maxHeight: '18em !important' },
   '.cm-tooltip-autocomplete ul li': { padding: '6px 12px !important', lineHeight: '1.4 !important' },
-  '.cm-tooltip-autocomplete ul li[aria-selected]': { backgroundColor: 'var(--tide) !important', color: 'var(--paper) !important' },
+  '.cm-tooltip-autocomplete ul li[aria-selected]': {
+    backgroundColor: 'var(--tide) !important',
+    color: 'var(--paper) !important',
+  },
   '.cm-completionIcon': { display: 'none' },
   '.cm-completionDetail': { fontStyle: 'normal', marginLeft: '1em', opacity: '1' },
   '.cm-completionInfo': { padding: '10px 14px', maxWidth: '34ch' },
@@ -261,7 +294,12 @@ const theme = EditorView.theme({
     border: 'none',
   },
   '.cm-diagnosticSource': { display: 'none' },
-  '.cm-lintRange': { backgroundImage: 'none !important', textDecorationLine: 'underline', textDecorationThickness: '2px', textUnderlineOffset: '4px' },
+  '.cm-lintRange': {
+    backgroundImage: 'none !important',
+    textDecorationLine: 'underline',
+    textDecorationThickness: '2px',
+    textUnderlineOffset: '4px',
+  },
 });
 
 /** The editor on the page. */
@@ -295,7 +333,12 @@ export class Editor {
       lineEnds,
       gutter({ class: 'ends', markers: (view) => view.state.field(lineEnds) }),
       hover,
-      autocompletion({ override: [(c) => offers(this.door, c)], icons: false, activateOnTyping: true, maxRenderedOptions: 30 }),
+      autocompletion({
+        override: [(c) => offers(this.door, c)],
+        icons: false,
+        activateOnTyping: true,
+        maxRenderedOptions: 30,
+      }),
       keymap.of([
         // Tab goes on in the page unless a list is open, so that nobody is caught in the text
         { key: 'Tab', run: acceptCompletion },
@@ -305,9 +348,17 @@ export class Editor {
         ...historyKeymap,
         ...defaultKeymap,
       ]),
-      EditorView.contentAttributes.of({ 'aria-label': 'The text of the dance', spellcheck: 'false', autocapitalize: 'off' }),
+      EditorView.contentAttributes.of({
+        'aria-label': 'The text of the dance',
+        spellcheck: 'false',
+        autocapitalize: 'off',
+      }),
       this.#readOnly.of([]),
       margin(mend),
+      // where the margin tells it, no pop-up tells it again
+      linter(null, {
+        tooltipFilter: (found, state) => (hasMargin() ? [] : found.filter((d) => d.from <= state.doc.length)),
+      }),
       theme,
       EditorView.updateListener.of((update) => {
         if (update.docChanged && !this.#isPutting) this.door.onText(update.state.doc.toString());
@@ -340,9 +391,17 @@ export class Editor {
     let start = 0;
     while (start < old.length && start < text.length && old[start] === text[start]) start++;
     let end = 0;
-    while (end < old.length - start && end < text.length - start && old[old.length - 1 - end] === text[text.length - 1 - end]) end++;
+    while (
+      end < old.length - start &&
+      end < text.length - start &&
+      old[old.length - 1 - end] === text[text.length - 1 - end]
+    )
+      end++;
     this.#isPutting = !isHers;
-    this.#view.dispatch({ changes: { from: start, to: old.length - end, insert: text.slice(start, text.length - end) }, userEvent: 'input.replace' });
+    this.#view.dispatch({
+      changes: { from: start, to: old.length - end, insert: text.slice(start, text.length - end) },
+      userEvent: 'input.replace',
+    });
     this.#isPutting = false;
   }
 

@@ -110,7 +110,8 @@ export function margin(mend: (view: EditorView, complaint: ReadComplaint, index:
                 return at;
               });
             },
-            write: (tops) => tops.forEach((t, i) => this.shown[i]?.dom.style.setProperty('transform', `translateY(${t}px)`)),
+            write: (tops) =>
+              tops.forEach((t, i) => this.shown[i]?.dom.style.setProperty('transform', `translateY(${t}px)`)),
           });
         }
 

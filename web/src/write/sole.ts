@@ -3,7 +3,8 @@
 const SVG = 'http://www.w3.org/2000/svg';
 
 /** A sole, toe upwards, in a box of 10 by 22: right foot; the left one is its mirror image. */
-export const SOLE = 'M5 1C7.6 1 9.4 3.6 9.2 7c-.2 2.6-1.3 4-1.1 6.4.2 2.400.6 3 .6 4.8C8.700 20.400 7.300 21.500 5.500 21.500S2.500 20.200 2.600 18c.1-1.900.5-3 .3-5.400C2.700 10 1.200 8.600 1.200 6.200 1.200 3.200 2.800 1 5 1Z';
+export const SOLE =
+  'M5 1C7.6 1 9.4 3.6 9.2 7c-.2 2.6-1.3 4-1.1 6.4.2 2.400.6 3 .6 4.8C8.700 20.400 7.300 21.500 5.500 21.500S2.500 20.200 2.600 18c.1-1.900.5-3 .3-5.400C2.700 10 1.200 8.600 1.200 6.200 1.200 3.200 2.800 1 5 1Z';
 
 const FACES: Record<string, string> = { L: 'left', R: 'right', both: 'both feet', unknown: 'unknown' };
 
@@ -36,7 +37,12 @@ export function soleMark(weight: string, facing: string | null): HTMLElement {
     'stroke-width': '1.4',
     opacity: weight === 'L' || weight === 'both' ? '1' : '0.28',
   });
-  const right = shape('path', { d: SOLE, transform: 'translate(13 1)', fill: 'currentColor', opacity: weight === 'R' || weight === 'both' ? '1' : '0.28' });
+  const right = shape('path', {
+    d: SOLE,
+    transform: 'translate(13 1)',
+    fill: 'currentColor',
+    opacity: weight === 'R' || weight === 'both' ? '1' : '0.28',
+  });
   svg.append(left, right);
   if (facing) {
     const hand = shape('g', { transform: `translate(40 12) rotate(${clockDegrees(facing)})` });
