@@ -28,7 +28,7 @@ internal static class FitRoom
         {
             Fit = FittedTrackRow.Of(analysis.Dance.Title, music.Map.Title, answer, chosen),
             Plans = [.. answer.Plans.Select(p => Words(p, music.Map))],
-            Chosen = chosen is null ? null : answer.Plans.IndexOf(chosen),
+            Chosen = chosen is null ? null : Enumerable.Range(0, answer.Plans.Count).First(i => ReferenceEquals(answer.Plans[i], chosen)),
             AsWritten = answer.AsWritten is { } written ? Words(written, music.Map) : null,
             Seconds = [.. Enumerable.Range(0, music.Counts == 0 ? 0 : music.Counts + 1).Select(i => Math.Round(music.SecondsOf(i), 4))],
             Table = chosen is null ? [] : [.. music.Performed(chosen.Begins).Select(t => new[] { t.Count, Math.Round(t.Seconds, 4) })],
@@ -72,7 +72,10 @@ internal static class FitRoom
             Pins = [.. asked.Pins.Select(Pin)],
         });
         FitAnswer answer = fitter.Fit(map);
-        FitPlan? chosen = asked.Interruptions is { } most ? answer.Plans.LastOrDefault(p => p.Interruptions <= most) ?? answer.Plans.FirstOrDefault() : answer.Kindest;
+
+        // where what she decided needs more interruptions than she wants, the fewest there are
+        FitPlan? fewest = answer.Plans.Count == 0 ? null : answer.Plans[0];
+        FitPlan? chosen = asked.Interruptions is { } most ? answer.Plans.LastOrDefault(p => p.Interruptions <= most) ?? fewest : answer.Kindest;
         return (fitter, answer, chosen);
     }
 
