@@ -78,11 +78,12 @@ internal static partial class Completing
         string written = text[..(lineStart + clause)];
 
         // a hold takes what counts are left, and leaves weight and facing alone
-        DanceAnalysis before = DanceAnalysis.Of(DanceReader.Read(clause > label.Length ? written + "hold" : text[..lineStart]));
-        TimedStep? last = Last(before, text.AsSpan(0, lineStart).Count('\n') + 1);
+        DanceAnalysis before = DanceAnalysis.Of(DanceReader.Read(written + "hold"));
+        int line = text.AsSpan(0, lineStart).Count('\n') + 1;
+        TimedStep? last = Last(before, line);
         Weight weight = last?.WeightAfter ?? before.Dance.Start;
         Facing? facing = last is null ? Facing.Front : last.FacingAfter;
-        return new CompleteAnswer(lineStart + clause, StanceWords.Of(weight), facing?.ToString(), Moves(sought, weight, before.Dance.BeatsPerBar));
+        return new CompleteAnswer(lineStart + clause, StanceWords.Of(weight), facing?.ToString(), Moves(sought, weight, before.Dance.BeatsPerBar, Left(before, line)));
     }
 
     // What is danced last before the place; the end of a tag that stands below comes later in the text and so not at all.
@@ -98,6 +99,13 @@ internal static partial class Completing
         }
 
         return last;
+    }
+
+    // The counts of the line that nothing is danced on yet: those of the hold.
+    private static double Left(DanceAnalysis before, int line)
+    {
+        WrittenLine? written = before.Dance.Sections.Concat(before.Dance.Tags.Select(t => t.Body)).SelectMany(s => s.Lines).LastOrDefault(l => l.Number == line);
+        return written is { Moves: [.., { Steps: [var hold, ..] }] } ? (written.Counts.End - hold.Count.Place).Value.ToDouble() : 0;
     }
 
     private static CompleteAnswer Words(string text, int lineStart, string head)
@@ -139,10 +147,10 @@ internal static partial class Completing
         return number.Success && int.TryParse(number.Value, NumberStyles.None, CultureInfo.InvariantCulture, out int count) ? count : -1;
     }
 
-    private static List<CompleteOffer> Moves(string sought, Weight weight, int beatsPerBar)
+    private static List<CompleteOffer> Moves(string sought, Weight weight, int beatsPerBar, double left)
     {
         IReadOnlyList<StepDefinition> found = CatalogueSearch.Find(StepCatalogue.Default, SideWords().Split(sought).Where(w => w.Length > 0).ToList());
-        List<CompleteOffer> offers = [];
+        List<(CompleteOffer Offer, bool IsTooLong)> offers = [];
         int tried = 0;
         string begun = SideWords().Replace(sought, " ").Trim();
         foreach ((StepDefinition definition, string name) in found
@@ -163,12 +171,12 @@ internal static partial class Completing
                 Trial trial = Tried.GetOrAdd((weight, beatsPerBar, words), key => Try(key.Item1, key.Item2, key.Item3, definition));
                 if (trial.IsRead)
                 {
-                    offers.Add(new CompleteOffer(words, trial.Detail, trial.About, trial.IsPossible, "move"));
+                    offers.Add((new CompleteOffer(words, trial.Detail, trial.About, trial.IsPossible, "move"), left > 0 && trial.Counts > left));
                 }
             }
         }
 
-        return [.. offers.OrderByDescending(o => o.IsPossible).DistinctBy(o => o.Text).Take(MostOffers)];
+        return [.. offers.OrderByDescending(o => o.Offer.IsPossible).ThenBy(o => o.IsTooLong).Select(o => o.Offer).DistinctBy(o => o.Text).Take(MostOffers)];
     }
 
     private static int Familiarity(StepDefinition definition) => definition.Level switch
@@ -216,7 +224,7 @@ internal static partial class Completing
         WrittenMove[] moves = [.. analysis.Dance.Sections.SelectMany(s => s.Lines).SelectMany(l => l.Moves)];
         if (moves.Length != 1 || moves[0].IsUnknown || moves[0].Definition?.Id != definition.Id)
         {
-            return new Trial(false, false, "", "");
+            return new Trial(false, false, 0, "", "");
         }
 
         // of all that could be said of this scrap only what the weight forbids counts
@@ -224,10 +232,10 @@ internal static partial class Completing
             c.Severity >= Severity.Question && c.Rule.Id is "weight/foot-not-free" or "weight/foot-not-standing" or "weight/gesture-not-free" or "weight/foot-unnamed-on-both");
         TimedStep[] steps = [.. analysis.WallTimeline.Steps];
         string rows = string.Join("; ", steps.Select(s => $"{s.CountLabel} {DancedWords.Of(s)}"));
-        string turn = analysis.NetTurn is { Sign: not 0 } net ? ", turns " + Phrasing.TurnWords(net) : "";
+        string turn = analysis.NetTurn is { Sign: not 0 } net ? ", " + Phrasing.TurnWords(net) : "";
         string ends = steps.Length > 0 ? ", ends on " + StanceWords.Of(steps[^1].WeightAfter) : "";
         string detail = Summary.Number(definition.Length.Value.Floor, "count") + ends + turn;
-        return new Trial(true, forbids is null, detail, forbids is null ? rows : forbids.Message);
+        return new Trial(true, forbids is null, definition.Length.Value.ToDouble(), detail, forbids is null ? rows : forbids.Message);
     }
 
     private static string Label(StepDefinition definition)
@@ -258,7 +266,8 @@ internal static partial class Completing
     /// <summary>A move tried after a weight.</summary>
     /// <param name="IsRead">Whether the words are read as that move.</param>
     /// <param name="IsPossible">Whether the free foot allows it.</param>
+    /// <param name="Counts">Counts it takes.</param>
     /// <param name="Detail">Counts, and where it ends.</param>
     /// <param name="About">What it does, or why not.</param>
-    private sealed record Trial(bool IsRead, bool IsPossible, string Detail, string About);
+    private sealed record Trial(bool IsRead, bool IsPossible, double Counts, string Detail, string About);
 }

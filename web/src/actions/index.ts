@@ -13,10 +13,22 @@ export const ACTIONS: readonly Action[] = Object.values(files)
   .flatMap((f) => f.default)
   .sort((a, b) => a.name.localeCompare(b.name, 'en'));
 
+/** Keys by where they lie: with Alt a Mac types signs of its own, and digits move with the language of the keyboard. */
+const PLACES: Record<string, string> = { Comma: ',', Period: '.', Space: 'Space' };
+
 /** The key of an event as actions print it. Command on a Mac is Ctrl elsewhere. */
-export function keyOf(event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>): string {
+export function keyOf(
+  event: Pick<KeyboardEvent, 'key' | 'code' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>,
+): string {
+  const place = PLACES[event.code] ?? /^(?:Key|Digit)(.)$/.exec(event.code)?.[1];
   const name =
-    event.key === ' ' ? 'Space' : event.key.length === 1 ? event.key.toUpperCase() : event.key.replace('Arrow', '');
+    event.altKey && place
+      ? place
+      : event.key === ' '
+        ? 'Space'
+        : event.key.length === 1
+          ? event.key.toUpperCase()
+          : event.key.replace('Arrow', '');
   return [
     event.ctrlKey || event.metaKey ? 'Ctrl' : '',
     event.altKey ? 'Alt' : '',

@@ -1,9 +1,9 @@
 import type { Action } from './action';
 
 const actions: readonly Action[] = [
-  { name: 'Play or pause', key: 'Ctrl+Space', perform: ({ player }) => player.toggle() },
-  { name: 'Step to the next count', key: 'Alt+Right', perform: ({ player }) => player.step(1) },
-  { name: 'Step to the count before', key: 'Alt+Left', perform: ({ player }) => player.step(-1) },
+  { name: 'Play or pause', key: 'Alt+P', perform: ({ player }) => player.toggle() },
+  { name: 'Step to the next count', key: 'Alt+.', perform: ({ player }) => player.step(1) },
+  { name: 'Step to the count before', key: 'Alt+,', perform: ({ player }) => player.step(-1) },
   { name: 'Go back to the first count', key: 'Alt+Home', perform: ({ player }) => player.seek(0) },
   { name: 'Practise slower', key: 'Alt+Down', perform: ({ player }) => player.slower() },
   { name: 'Practise faster', key: 'Alt+Up', perform: ({ player }) => player.faster() },

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { FloorAnswer } from '../lib/contract-floor';
+import type { FloorAnswer } from '../lib/contract';
 import { ankle, type Figure, knee, kneeAngle, newFigure, PART, type Place, pose } from './figure';
 import answer from './fixtures/tin-lantern.json';
 import { type FootNow, Motion, newMoment } from './motion';

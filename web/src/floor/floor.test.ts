@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { FloorAnswer, FloorStep } from '../lib/contract-floor';
+import type { FloorAnswer, FloorStep } from '../lib/contract';
 import { Camera } from './camera';
 import { rgb } from './colours';
 import answer from './fixtures/tin-lantern.json';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { FloorAnswer } from '../lib/contract-floor';
+import type { FloorAnswer } from '../lib/contract';
 import answer from './fixtures/tin-lantern.json';
 import { angleOf, type FootNow, type Moment, Motion, newMoment } from './motion';
 

@@ -1,4 +1,4 @@
-import type { FloorAnswer, FloorFoot } from '../lib/contract-floor';
+import type { FloorAnswer, FloorFoot } from '../lib/contract';
 
 /** The part of a foot that meets the floor, or the air. */
 export type Contact = 'f' | 'b' | 'h' | 't' | 'a';

@@ -1,4 +1,4 @@
-import type { FloorAnswer, FloorStep, FloorStretch } from '../lib/contract-floor';
+import type { FloorAnswer, FloorStep, FloorStretch } from '../lib/contract';
 
 const NEAR = 1e-4;
 

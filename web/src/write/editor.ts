@@ -350,6 +350,7 @@ export class Editor {
       ]),
       EditorView.contentAttributes.of({
         'aria-label': 'The text of the dance',
+        tabindex: '0',
         spellcheck: 'false',
         autocapitalize: 'off',
       }),

@@ -1,0 +1,304 @@
+// The studio as she uses it, in a real browser: writing, mending, keeping, printing, with the mouse and with the keyboard alone.
+import assert from 'node:assert/strict';
+import { mkdir, readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { after, before, test } from 'node:test';
+import { chromium } from 'playwright-core';
+import { Studio } from './studio.mjs';
+
+const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const SHOTS = new URL('../../artifacts/browser/shots/', import.meta.url).pathname;
+
+let studio;
+let browser;
+
+before(async () => {
+  await mkdir(SHOTS, { recursive: true });
+  studio = await Studio.start();
+  browser = await chromium.launch({
+    executablePath: process.env.CHROME,
+    args: [
+      '--no-sandbox',
+      '--disable-quic',
+      '--use-gl=angle',
+      '--use-angle=swiftshader',
+      '--enable-unsafe-swiftshader',
+      '--autoplay-policy=no-user-gesture-required',
+    ],
+  });
+});
+
+after(async () => {
+  await browser?.close();
+  await studio?.stop();
+});
+
+/** A page whose faults are faults of the test, and whose requests all stay here. */
+async function open(path, options = {}) {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
+  const page = await context.newPage();
+  page.faults = [];
+  page.on('pageerror', (e) => page.faults.push(e.message));
+  page.on('request', (r) => {
+    const url = new URL(r.url());
+    if (!['blob:', 'data:', 'about:'].includes(url.protocol) && url.origin !== studio.address) page.faults.push(`asked ${r.url()}`);
+  });
+  await page.goto(studio.address + path);
+  return page;
+}
+
+async function shut(page) {
+  assert.deepEqual(page.faults, []);
+  await page.context().close();
+}
+
+const textOf = (page) => page.evaluate(() => window.scuff.work.text);
+const idOf = (page) => page.evaluate(() => window.scuff.work.dance.id);
+const kept = (page) => page.waitForFunction(() => window.scuff.work.standing === 'kept' && window.scuff.work.reading !== null);
+
+/** Waits until the program has answered for the very text that stands there. */
+async function answered(page, has) {
+  await page.waitForFunction(has, undefined, { timeout: 15_000 });
+}
+
+async function newDance(page) {
+  await page.getByRole('button', { name: 'Write a dance of 32 counts' }).click();
+  await page.waitForSelector('.cm-content');
+  await page.waitForFunction(() => window.scuff.work.text.startsWith('New dance'));
+  await page.locator('.cm-content').click();
+}
+
+test('a dance is written from nothing, with offers taken and a complaint mended by its button', async () => {
+  const page = await open('/book');
+  await newDance(page);
+  await page.keyboard.press('Control+A');
+  await page.keyboard.insertText('Harbour Steps\n\ncounts: 8\nwalls: 4\nstart: weight on L\n\nsection 1\n1-4   ');
+  await page.keyboard.type('vine ri', { delay: 30 });
+  await page.locator('.cm-tooltip-autocomplete li', { hasText: 'vine right' }).first().waitFor();
+  // a list that has only just come takes no key, so that she does not take what she did not see
+  await page.waitForTimeout(200);
+  await page.keyboard.press('Enter');
+  assert.match(await textOf(page), /1-4 {3}vine right$/);
+  // the weight is on R after it: R cannot step
+  await page.keyboard.insertText('\n5-6   step R forward, step L together\n7-8   step R to side, pivot 1/4 left');
+  await answered(page, () => window.scuff.work.reading?.complaints.some((c) => c.id === 'weight/foot-not-free'));
+  const note = page.locator('.margin .note.n-error').first();
+  await note.waitFor();
+  const before = await textOf(page);
+  await note.locator('.note-mend').first().click();
+  await page.waitForFunction((t) => window.scuff.work.text !== t, before);
+  await kept(page);
+  const stored = await studio.json(`/api/dances/${await idOf(page)}`);
+  assert.equal(stored.text, await textOf(page));
+  // and the mend can be undone
+  await page.keyboard.press('Control+Z');
+  await page.waitForFunction((t) => window.scuff.work.text === t, before);
+  await shut(page);
+});
+
+test('what possible moves are offered follows the free foot', async () => {
+  const page = await open('/book');
+  await newDance(page);
+  await page.keyboard.press('Control+A');
+  await page.keyboard.insertText('Free Foot\n\nstart: weight on R\n\nsection 1\n1     ');
+  await page.keyboard.type('to', { delay: 30 });
+  await page.locator('.cm-tooltip-autocomplete li', { hasText: 'touch L' }).first().waitFor();
+  assert.equal(await page.locator('.cm-tooltip-autocomplete li', { hasText: /^touch R/ }).count(), 0);
+  await page.keyboard.press('Escape');
+  await shut(page);
+});
+
+test('the program is killed in mid-edit, and everything is there again', async () => {
+  const page = await open('/book');
+  await newDance(page);
+  await kept(page);
+  const id = await idOf(page);
+  await page.keyboard.press('Control+End');
+  await page.keyboard.type('1-2   step R forward');
+  await studio.kill();
+  await page.keyboard.type(', touch L together');
+  const typed = await textOf(page);
+  await page.waitForFunction(() => window.scuff.work.standing === 'away');
+  assert.match(await page.locator('.standing').innerText(), /away; kept in this page/);
+
+  // she shuts the page too, and opens it when the program runs again
+  const address = page.url();
+  await page.goto('about:blank');
+  await studio.run();
+  await page.goto(address);
+  await page.waitForFunction((t) => window.scuff?.work.text === t, typed);
+  await kept(page);
+  await page.waitForFunction(() => !Object.keys(localStorage).some((k) => k.startsWith('scuff.draft.')));
+  assert.equal((await studio.json(`/api/dances/${id}`)).text, typed);
+  await shut(page);
+});
+
+test('while the program is away an open page goes on, and catches up by itself', async () => {
+  const page = await open('/write');
+  await page.waitForSelector('.cm-content');
+  await kept(page);
+  await studio.kill();
+  await page.locator('.cm-content').click();
+  await page.keyboard.press('Control+End');
+  await page.keyboard.type('\nnote: written while away');
+  await page.waitForFunction(() => window.scuff.work.standing === 'away');
+  await studio.run();
+  await kept(page);
+  assert.match((await studio.json(`/api/dances/${await idOf(page)}`)).text, /written while away/);
+  await shut(page);
+});
+
+test('two pages edit one dance: nothing is written over unseen, and both texts stay', async () => {
+  const one = await open('/book');
+  await newDance(one);
+  await kept(one);
+  const id = await idOf(one);
+  const two = await open(`/write/${id}`);
+  await two.waitForSelector('.cm-content');
+  await kept(two);
+  await one.locator('.cm-content').click();
+  await one.keyboard.press('Control+End');
+  await one.keyboard.type('1-2   step R forward, touch L together');
+  await kept(one);
+  await two.locator('.cm-content').click();
+  await two.keyboard.press('Control+End');
+  await two.keyboard.type('1-2   step L back, touch R together');
+  const panel = two.getByRole('alertdialog');
+  await panel.waitFor();
+  assert.match((await studio.json(`/api/dances/${id}`)).text, /step R forward/);
+  await panel.getByRole('button', { name: 'Go on with the text of this page' }).click();
+  await kept(two);
+  assert.match((await studio.json(`/api/dances/${id}`)).text, /step L back/);
+  const versions = (await studio.json(`/api/dances/${id}/versions`)).rows;
+  const texts = await Promise.all(versions.map((v) => studio.json(`/api/dances/${id}/versions/${v.number}`)));
+  assert.ok(texts.some((t) => t.text.includes('step R forward')), 'the other text is not among the versions');
+  await shut(one);
+  await shut(two);
+});
+
+test('a version tells what changed since, in dance terms, and can be gone back to', async () => {
+  const page = await open('/write/d28');
+  await page.waitForSelector('.cm-content');
+  await kept(page);
+  await page.getByRole('button', { name: 'More' }).click();
+  await page.getByRole('button', { name: 'Versions of this dance' }).click();
+  await page.getByLabel('Name').fill('as first danced');
+  await page.getByRole('button', { name: 'Keep this version' }).click();
+  await page.getByText('as first danced').waitFor();
+  await page.getByRole('button', { name: 'Close' }).click();
+  const first = await textOf(page);
+  await page.evaluate(() => window.scuff.work.replace(window.scuff.work.text.replace('shuffle R forward', 'mambo R forward')));
+  await kept(page);
+  await page.getByRole('button', { name: 'More' }).click();
+  await page.getByRole('button', { name: 'Versions of this dance' }).click();
+  await page.getByText('as first danced').click();
+  await page.getByText(/Section 1, counts 3.*mambo/).waitFor();
+  await page.getByRole('button', { name: 'Go back to this version' }).click();
+  await page.waitForFunction((t) => window.scuff.work.text === t, first);
+  await kept(page);
+  await shut(page);
+});
+
+test('the sheet is seen, in German, and comes as a PDF', async () => {
+  const page = await open('/print/d28');
+  const frame = page.frameLocator('iframe');
+  await frame.getByRole('heading', { level: 1 }).waitFor();
+  await page.getByLabel('Language').selectOption('de');
+  await frame.locator('html[lang=de]').waitFor();
+  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'PDF, to print' }).click()]);
+  assert.match(download.suggestedFilename(), /\.de\.pdf$/);
+  const bytes = await readFile(await download.path());
+  assert.equal(bytes.subarray(0, 5).toString('latin1'), '%PDF-');
+  await shut(page);
+});
+
+test('the dance is danced: the playhead moves with the click, steps count by count, and lights the text', async () => {
+  const page = await open('/write/d28');
+  await page.waitForFunction(() => window.scuff?.work.floor !== null);
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await page.waitForFunction(() => window.scuff.player.count() > 2, undefined, { timeout: 15_000 });
+  await page.waitForSelector('.t-now');
+  await page.getByRole('button', { name: 'Pause' }).click();
+  const at = await page.evaluate(() => window.scuff.player.count());
+  await page.getByRole('button', { name: 'On a count' }).click();
+  assert.ok((await page.evaluate(() => window.scuff.player.count())) > at);
+  await shut(page);
+});
+
+test('the main job is done with the keyboard alone', async () => {
+  const page = await open('/book');
+  await page.waitForSelector('.book');
+  // the list of everything that can be done is a key away
+  await page.keyboard.press('Control+K');
+  await page.keyboard.type('write a new dance');
+  await page.keyboard.press('Enter');
+  await page.waitForFunction(() => window.scuff.work.text.startsWith('New dance'));
+  await page.keyboard.press('Alt+T');
+  await page.keyboard.press('Control+A');
+  await page.keyboard.insertText('Keys Only\n\ncounts: 9\nwalls: 1\nstart: weight on L\n\nsection 1\n1-4   vine right, touch L\n5-8   vine left, touch R\n');
+  await answered(page, () => window.scuff.work.reading?.title === 'Keys Only' && window.scuff.work.reading.complaints.some((c) => c.fixes.length > 0));
+  await page.keyboard.press('Control+.');
+  await page.waitForFunction(() => window.scuff.work.text.includes('counts: 8'));
+  await kept(page);
+  await page.keyboard.press('Alt+P');
+  await page.waitForFunction(() => window.scuff.player.playing);
+  await page.keyboard.press('Alt+P');
+  await page.keyboard.press('Alt+4');
+  await page.frameLocator('iframe').getByRole('heading', { level: 1, name: 'Keys Only' }).waitFor();
+  // on to the first button with Tab, which is never caught by the text
+  let reached = false;
+  for (let i = 0; i < 40 && !reached; i++) {
+    await page.keyboard.press('Tab');
+    reached = await page.evaluate(() => document.activeElement?.textContent?.trim() === 'PDF, to print');
+  }
+  assert.ok(reached, 'Tab never came to the PDF');
+  const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
+  assert.match(download.suggestedFilename(), /^keys-only\.pdf$/);
+  await shut(page);
+});
+
+for (const [size, viewport] of Object.entries({
+  laptop: { width: 1440, height: 900 },
+  tablet: { width: 820, height: 1180 },
+  phone: { width: 390, height: 844 },
+})) {
+  for (const scheme of ['light', 'dark']) {
+    test(`every room on a ${size}, ${scheme}: no fault of accessibility, nothing wider than the page`, async () => {
+      for (const room of ['write', 'print', 'book']) {
+        const page = await open(`/${room}/d28`, { viewport, colorScheme: scheme });
+        await page.waitForFunction(() => window.scuff?.work.isOpening === false && window.scuff.work.reading !== null && window.scuff.work.floor !== null);
+        await page.waitForTimeout(400);
+        await page.screenshot({ path: `${SHOTS}${room}-${size}-${scheme}.png` });
+        assert.deepEqual(await faultsOf(page), [], `${room} ${size} ${scheme}`);
+        const around = page.getByRole('group', { name: 'What is in front' }).getByRole('button').nth(1);
+        if (await around.isVisible()) {
+          await around.click();
+          await page.waitForTimeout(300);
+          await page.screenshot({ path: `${SHOTS}${room}-around-${size}-${scheme}.png` });
+          assert.deepEqual(await faultsOf(page), [], `${room} around ${size} ${scheme}`);
+        }
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+        assert.ok(wide <= 0, `${room} is ${wide} pixels wider than a ${size}`);
+        await shut(page);
+      }
+    });
+  }
+}
+
+test('high contrast has no fault of accessibility either', async () => {
+  const page = await open('/write/d28');
+  await page.waitForFunction(() => window.scuff?.work.floor !== null);
+  await page.evaluate(() => (document.documentElement.dataset.theme = 'contrast'));
+  assert.deepEqual(await faultsOf(page), []);
+  await page.screenshot({ path: `${SHOTS}write-contrast.png` });
+  await shut(page);
+});
+
+async function faultsOf(page) {
+  // the policy of the page allows no script that is not its own, so the checker comes by the door of the debugger
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const found = await window.axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'], iframes: false });
+    return found.violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`);
+  });
+}
