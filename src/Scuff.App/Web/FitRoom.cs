@@ -90,6 +90,7 @@ internal static class FitRoom
 
     private static DanceFitPlan Words(FitPlan plan, TrackMap map) => new(
         FitWords.Interruptions(plan.Interruptions),
+        plan.Begins,
         FitWords.Beginning(plan),
         [.. plan.Breaks.Select(b => FitWords.Break(b, plan, map))],
         FitWords.Ending(plan),

@@ -77,6 +77,7 @@ export interface DanceFitPin {
 
 export interface DanceFitPlan {
   title: string;
+  begins: number;
   beginning: string;
   breaks: string[];
   ending: string;
@@ -570,6 +571,7 @@ export interface TrackItem {
   tempo: number | null;
   fileName: string;
   mediaType: string;
+  needsSamples: boolean;
   isHeard: boolean;
   isOld: boolean;
   isByHand: boolean;

@@ -41,11 +41,12 @@ internal sealed record DanceFit
 
 /// <summary>A plan in words.</summary>
 /// <param name="Title">How many interruptions it has.</param>
+/// <param name="Begins">The count of the music on which it begins: count 0 of the floor.</param>
 /// <param name="Beginning">Where it begins and how many walls it has.</param>
 /// <param name="Breaks">What happens at each interruption, and what the floor sees there.</param>
 /// <param name="Ending">How it ends.</param>
 /// <param name="Score">What it pays for.</param>
-internal sealed record DanceFitPlan(string Title, string Beginning, IReadOnlyList<string> Breaks, string Ending, IReadOnlyList<DanceFitSum> Score);
+internal sealed record DanceFitPlan(string Title, int Begins, string Beginning, IReadOnlyList<string> Breaks, string Ending, IReadOnlyList<DanceFitSum> Score);
 
 /// <summary>What a plan pays for one reason.</summary>
 /// <param name="Words">The reason.</param>

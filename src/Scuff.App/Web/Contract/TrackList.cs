@@ -16,6 +16,7 @@ internal sealed record TrackList(IReadOnlyList<TrackItem> Rows, int Total);
 /// <param name="Tempo">Beats a minute; null when unknown.</param>
 /// <param name="FileName">The name its file came with.</param>
 /// <param name="MediaType">What the browser has to play; empty where there is no sound.</param>
+/// <param name="NeedsSamples">Whether the browser has to decode it and hand over its samples to have it heard.</param>
 /// <param name="IsHeard">Whether it has a map.</param>
 /// <param name="IsOld">Whether another version of the program heard it.</param>
 /// <param name="IsByHand">Whether a person wrote its map.</param>
@@ -31,6 +32,7 @@ internal sealed record TrackItem(
     double? Tempo,
     string FileName,
     string MediaType,
+    bool NeedsSamples,
     bool IsHeard,
     bool IsOld,
     bool IsByHand,

@@ -36,7 +36,9 @@ internal sealed class FitRoutes : IRouteGroup
             DanceFitQuestion asked = await Exchange.Read<DanceFitQuestion>(context).ConfigureAwait(false);
             Analysis.DanceAnalysis analysis = DanceRoutes.Analyse(studio, asked.Text);
             FitPlan plan = FitRoom.Chosen(studio, analysis, asked);
-            await Exchange.Answer(context, FloorSampler.Of(analysis, plan.WithEnding, DancerSize.Default)).ConfigureAwait(false);
+
+            // however it ends, the music does not begin again
+            await Exchange.Answer(context, FloorSampler.Of(analysis, plan.WithEnding, DancerSize.Default) with { GoesRound = false }).ConfigureAwait(false);
         });
         routes.MapPost("/api/match/tracks", async context =>
         {

@@ -2,6 +2,7 @@ using System.Globalization;
 using Scuff.App.Tracks;
 using Scuff.App.Web.Contract;
 using Scuff.Music;
+using Scuff.Music.Corrections;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Web.Tracks;
@@ -30,6 +31,7 @@ internal static class TrackPages
         row.Facts.Tempo,
         row.FileName,
         TrackSounds.MediaTypeOf(row),
+        TrackSounds.NeedsSamples(row),
         row.HasMap,
         TrackDesk.IsOld(row),
         TrackDesk.IsByHand(row),
@@ -44,7 +46,7 @@ internal static class TrackPages
     public static TrackAnswer Answer(KnownTrack track, TrackDesk desk) => new()
     {
         Track = Item(track.Row, desk),
-        Music = track.Map is { } map ? Music(map) : null,
+        Music = track.Map is { } map ? Music(map, track.Said) : null,
         Said = [.. track.Said.All.Select(c => new TrackSaid(CorrectionWords.Of(c), TrackSaying.Text(c)))],
         Revision = track.Row.CorrectionsRevision,
         Notes = Notes(track),
@@ -69,7 +71,7 @@ internal static class TrackPages
         }.Where(n => n.Length > 0),
     ];
 
-    private static TrackMusic Music(TrackMap map)
+    private static TrackMusic Music(TrackMap map, TrackCorrections said)
     {
         return new TrackMusic
         {
@@ -83,10 +85,10 @@ internal static class TrackPages
             Breaks = [.. map.Breaks.Select(b => new TrackGap(b.Start, b.End, b.IsStop, TrackWords.Break(map, b)))],
             Loudness = Loudness(map.Loudness),
             LoudnessPerSecond = LoudnessPerSecond,
-            Tempo = Tempo(map),
-            Meter = MeterOf(map),
-            Swing = Swing(map),
-            Start = Start(map),
+            Tempo = Tempo(map, said.All.Any(c => c is Correction.TapAlong or Correction.ChangeBeat)),
+            Meter = MeterOf(map, said.All.Any(c => c is Correction.SetMeter)),
+            Swing = Swing(map, said.All.Any(c => c is Correction.SetSwing)),
+            Start = Start(map, said.All.Any(c => c is Correction.SetFirstCount)),
             StartBeat = map.FirstCount.Value,
             And = map.Swing.Value / (1 + map.Swing.Value),
         };
@@ -142,41 +144,44 @@ internal static class TrackPages
         return drawn;
     }
 
-    private static TrackEstimate Estimate<T>(Estimate<T> heard, string words, params IEnumerable<TrackOther> others)
-        => new(words, TrackWords.Sure(heard.Confidence), heard.Confidence, heard.Confidence >= 1, [.. others]);
+    private static TrackEstimate Estimate<T>(Estimate<T> heard, bool isSaid, string words, params IEnumerable<TrackOther> others)
+        => new(words, isSaid ? "said by you" : TrackWords.Sure(heard.Confidence), heard.Confidence, isSaid, [.. others]);
 
-    private static TrackEstimate Tempo(TrackMap map)
+    private static TrackEstimate Tempo(TrackMap map, bool isSaid)
     {
         IEnumerable<TrackOther> others = map.Beats.Count < 2 ? [] :
         [
             .. map.Tempo.Alternatives.Select(a => new TrackOther(
                 $"{TrackWords.Tempo(Math.Round(a.Value))}, {(a.Value < map.Tempo.Value ? "half" : "twice")} as fast",
                 new TrackSay("beat") { Is = a.Value < map.Tempo.Value ? "half" : "double" })),
-            new TrackOther("the same, halfway between", new TrackSay("beat") { Is = "off-beat" }),
+            new TrackOther("as fast, but halfway between", new TrackSay("beat") { Is = "off-beat" }),
         ];
-        return Estimate(map.Tempo, map.Beats.Count == 0 ? "no beat" : $"{TrackWords.Tempo(map.Tempo.Value)} beats a minute", others);
+        return Estimate(map.Tempo, isSaid, map.Beats.Count == 0 ? "no beat" : $"{TrackWords.Tempo(map.Tempo.Value)} beats a minute", others);
     }
 
-    private static TrackEstimate MeterOf(TrackMap map) => Estimate(
+    private static TrackEstimate MeterOf(TrackMap map, bool isSaid) => Estimate(
         map.Meter,
+        isSaid,
         TrackWords.Meter(map.Meter.Value),
         Meters.Where(m => m != map.Meter.Value).Select(m => new TrackOther(
             TrackWords.Meter(m), new TrackSay("meter") { Is = m.IsCompound ? "6/8" : string.Create(CultureInfo.InvariantCulture, $"{m.BeatsInBar}/4") })));
 
-    private static TrackEstimate Swing(TrackMap map) => Estimate(
+    private static TrackEstimate Swing(TrackMap map, bool isSaid) => Estimate(
         map.Swing,
+        isSaid,
         TrackWords.Swing(map.Swing.Value),
         Swings.Where(s => TrackWords.Swing(s) != TrackWords.Swing(map.Swing.Value)).Select(s => new TrackOther(TrackWords.Swing(s), new TrackSay("swing") { Ratio = s })));
 
-    private static TrackEstimate Start(TrackMap map)
+    private static TrackEstimate Start(TrackMap map, bool isSaid)
     {
         if (map.FirstCount.Value < 0 || map.FirstCount.Value >= map.Beats.Count)
         {
-            return Estimate(map.FirstCount, "unknown");
+            return Estimate(map.FirstCount, isSaid, "unknown");
         }
 
         return Estimate(
             map.FirstCount,
+            isSaid,
             Words(map.FirstCount.Value),
             map.FirstCount.Alternatives.Where(a => a.Value >= 0 && a.Value < map.Beats.Count)
                 .Select(a => new TrackOther(Words(a.Value), new TrackSay("first-count") { At = Math.Round(map.Beats[a.Value].Seconds, 3) })));

@@ -21,6 +21,8 @@ internal static class TrackSounds
         ("WebM", [".webm"], "audio/webm"),
     ];
 
+    private static readonly string[] Foreign = ["audio/mp4", "audio/aac", "audio/webm"];
+
     /// <summary>A name that says what the bytes are: the last part of the given one, with the right ending put on where it has another.</summary>
     /// <param name="given">The name that the page told; anything.</param>
     /// <param name="format">What the bytes are.</param>
@@ -36,6 +38,9 @@ internal static class TrackSounds
     /// <summary>What a browser is told that the sound of a track is; empty without sound.</summary>
     public static string MediaTypeOf(TrackRow row) => !row.HasAudio ? ""
         : Array.Find(Kinds, k => Array.Exists(k.Endings, e => row.FileName.EndsWith(e, StringComparison.OrdinalIgnoreCase))).MediaType ?? "application/octet-stream";
+
+    /// <summary>Whether only a browser, or another program, can decode the sound of a track.</summary>
+    public static bool NeedsSamples(TrackRow row) => Array.IndexOf(Foreign, MediaTypeOf(row)) >= 0;
 
     /// <summary>Gives the sound, or the stretch of it that was asked for (RFC 9110, 14: range requests).</summary>
     public static Task Give(HttpContext context, TrackRow row, string path)
