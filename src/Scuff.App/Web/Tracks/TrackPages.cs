@@ -14,7 +14,7 @@ internal static class TrackPages
     private const double LoudnessPerSecond = 10;
 
     // What is quieter than this below the loudest moment is drawn as nothing.
-    private const float Range = 36;
+    private const float Range = 26;
 
     // The ratios that a person can tell apart by ear, and their words in TrackWords.
     private static readonly double[] Swings = [1, 1.5, 2];
