@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.ComponentModel;
 using System.Diagnostics;
 using Scuff.App.Clubs;
+using Scuff.App.Tracks;
 using Scuff.App.Web;
 using Scuff.Repertoire;
 
@@ -69,7 +70,7 @@ internal sealed class OpenCommand : IProgramCommand
 
     private static async Task<int> Serve(Club club, bool isNew, int port, bool isQuiet, Terminal terminal, CancellationToken stop)
     {
-        Studio studio = new(club, TimeProvider.System, terminal.Tell);
+        using Studio studio = new(club, TimeProvider.System, terminal.Tell, new TrackCache(TrackCache.UsualFolder(terminal.Variable, terminal.Home)));
         StudioServer server;
         try
         {
