@@ -5,7 +5,8 @@ using BenchmarkDotNet.Running;
 // "quick" prints the best of several; "dances FOLDER COUNT" writes different dances for bench/cold.sh;
 // "score CORPUS ESTIMATES" measures estimates against a corpus;
 // "estimate CORPUS OUT" hears a corpus (bench/estimate); "songs FOLDER" writes songs of our own band with their truth;
-// "fit DANCES" times fitting and matching, "planted DANCES SEED COUNT [heard]" counts the planted breaks that are found; anything else chooses among the classes with a [Benchmark] (--filter)
+// "fit DANCES" times fitting and matching, "planted DANCES SEED COUNT [heard]" counts the planted breaks that are found;
+// "library DANCES TRACKS [FOLDER]" times searches in a large club, "library-open FOLDER" the opening of one; anything else chooses among the classes with a [Benchmark] (--filter)
 switch (args)
 {
     case ["quick"]:
@@ -32,6 +33,12 @@ switch (args)
         break;
     case ["songs", string folder, .. string[] options]:
         return SongCorpus.Write(Console.Out, folder, options) ? 0 : 2;
+    case ["library", string many, string songs, .. string[] place]:
+        Library.Measure(Console.Out, int.Parse(many, CultureInfo.InvariantCulture), int.Parse(songs, CultureInfo.InvariantCulture), place.Length > 0 ? place[0] : null);
+        break;
+    case ["library-open", string club]:
+        Library.Open(Console.Out, club);
+        break;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         break;

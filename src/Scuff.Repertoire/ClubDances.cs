@@ -35,11 +35,19 @@ public sealed class ClubDances
 
     /// <summary>A dance, in the bin or not; null when there is none of that id.</summary>
     /// <exception cref="ClubTrouble">The club could not be read.</exception>
-    public StoredDance? Get(string id) => Ids.DanceKey(id) is long key
-        ? _club.Store.Read(db => db.Dances.AsNoTracking().Include(d => d.Body).SingleOrDefault(d => d.Key == key)) is { } entry
-            ? new StoredDance(Rows.Of(entry), entry.Body.Text)
-            : null
-        : null;
+    public StoredDance? Get(string id)
+    {
+        if (Ids.DanceKey(id) is not long key)
+        {
+            return null;
+        }
+
+        _club.Store.Prepare();
+        return _club.Store.Ask(connection => Rows.Ask(
+            connection,
+            $"SELECT {Rows.DanceColumns}, t.Text FROM Dances r JOIN DanceTexts t ON t.Key = r.Key WHERE r.Key = {key.ToString(CultureInfo.InvariantCulture)}",
+            r => new StoredDance(Rows.Dance(r), r.GetString(Rows.DanceWidth)))) is [var dance] ? dance : null;
+    }
 
     /// <summary>
     /// Saves a text. Someone else's text is never written over unseen: the save must say upon which revision it was written. The very text that is there
@@ -172,13 +180,12 @@ public sealed class ClubDances
             DanceOrder.Counts => "r.Counts IS NULL, r.Counts, r.FoldedTitle, r.Key",
             _ => "r.FoldedTitle, r.Key",
         };
-        return _club.Store.Read(db =>
+        return _club.Store.Ask(connection =>
         {
             List<long> keys = WordIndex.Keys(
-                db, "Dances", "DanceWords", query.Words, SignColumns, conditions, order, query.Order == DanceOrder.BestMatch ? WordIndex.DanceRank : null, values);
+                connection, "Dances", "DanceWords", query.Words, SignColumns, conditions, order, query.Order == DanceOrder.BestMatch ? WordIndex.DanceRank : null, values);
             List<long> page = [.. keys.Skip(Math.Max(0, query.Skip)).Take(Math.Max(0, query.Take))];
-            Dictionary<long, DanceEntry> rows = db.Dances.AsNoTracking().Where(d => page.Contains(d.Key)).ToDictionary(d => d.Key);
-            return new DancePage(page.Select(k => Rows.Of(rows[k])).ToValueList(), keys.Count);
+            return new DancePage(Rows.Page(connection, Rows.DanceColumns, "Dances", page, Rows.Dance).ToValueList(), keys.Count);
         });
     }
 

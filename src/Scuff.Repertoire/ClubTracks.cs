@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.IO.Compression;
 using System.Text;
 using Microsoft.EntityFrameworkCore;
@@ -192,13 +193,12 @@ public sealed class ClubTracks
             TrackOrder.Tempo => "r.Tempo IS NULL, r.Tempo, r.FoldedTitle, r.Key",
             _ => "r.FoldedTitle, r.Key",
         };
-        return _club.Store.Read(db =>
+        return _club.Store.Ask(connection =>
         {
             List<long> keys = WordIndex.Keys(
-                db, "Tracks", "TrackWords", query.Words, SignColumns, conditions, order, query.Order == TrackOrder.BestMatch ? WordIndex.TrackRank : null, values);
+                connection, "Tracks", "TrackWords", query.Words, SignColumns, conditions, order, query.Order == TrackOrder.BestMatch ? WordIndex.TrackRank : null, values);
             List<long> page = [.. keys.Skip(Math.Max(0, query.Skip)).Take(Math.Max(0, query.Take))];
-            Dictionary<long, TrackEntry> rows = db.Tracks.AsNoTracking().Where(t => page.Contains(t.Key)).ToDictionary(t => t.Key);
-            return new TrackPage(page.Select(k => Rows.Of(rows[k])).ToValueList(), keys.Count);
+            return new TrackPage(Rows.Page(connection, Rows.TrackColumns, "Tracks", page, Rows.Track).Select(Rows.Of).ToValueList(), keys.Count);
         });
     }
 
@@ -359,7 +359,10 @@ public sealed class ClubTracks
             && t.Seconds >= seconds - SameLength && t.Seconds <= seconds + SameLength).OrderBy(t => t.Key).Select(t => t.Key).ToList())
         : [];
 
-    private TrackEntry? Entry(string id) => Ids.TrackKey(id) is long key ? _club.Store.Read(db => db.Tracks.AsNoTracking().SingleOrDefault(t => t.Key == key)) : null;
+    private TrackEntry? Entry(string id) => Ids.TrackKey(id) is long key
+        ? _club.Store.Ask(connection => Rows.Ask(
+            connection, $"SELECT {Rows.TrackColumns} FROM Tracks r WHERE r.Key = {key.ToString(CultureInfo.InvariantCulture)}", Rows.Track)) is [var track] ? track : null
+        : null;
 
     // null, and nothing told, when there is no such track
     private T? Change<T>(string id, Func<ClubDatabase, TrackEntry, T?> change)

@@ -34,8 +34,9 @@ after(async () => {
 });
 
 /** A page whose faults are faults of the test, and whose requests all stay here. */
-async function open(path, options = {}) {
+async function open(path, { isFirst = false, ...options } = {}) {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
+  if (!isFirst) await context.addInitScript(() => location.protocol === 'http:' && localStorage.setItem('scuff.guided', 'yes'));
   const page = await context.newPage();
   page.faults = [];
   page.on('pageerror', (e) => page.faults.push(e.message));
@@ -177,7 +178,7 @@ test('two pages edit one dance: nothing is written over unseen, and both texts s
 });
 
 test('a version tells what changed since, in dance terms, and can be gone back to', async () => {
-  const page = await open('/write/d28');
+  const page = await open('/write/d1');
   await page.waitForSelector('.cm-content');
   await kept(page);
   await page.getByRole('button', { name: 'More' }).click();
@@ -200,7 +201,7 @@ test('a version tells what changed since, in dance terms, and can be gone back t
 });
 
 test('the sheet is seen, in German, and comes as a PDF', async () => {
-  const page = await open('/print/d28');
+  const page = await open('/print/d1');
   const frame = page.frameLocator('iframe');
   await frame.getByRole('heading', { level: 1 }).waitFor();
   await page.getByLabel('Language').selectOption('de');
@@ -213,7 +214,7 @@ test('the sheet is seen, in German, and comes as a PDF', async () => {
 });
 
 test('the dance is danced: the playhead moves with the click, steps count by count, and lights the text', async () => {
-  const page = await open('/write/d28');
+  const page = await open('/write/d1');
   await page.waitForFunction(() => window.scuff?.work.floor !== null);
   await page.getByRole('button', { name: 'Play', exact: true }).click();
   await page.waitForFunction(() => window.scuff.player.count() > 2, undefined, { timeout: 15_000 });
@@ -222,6 +223,26 @@ test('the dance is danced: the playhead moves with the click, steps count by cou
   const at = await page.evaluate(() => window.scuff.player.count());
   await page.getByRole('button', { name: 'On a count' }).click();
   assert.ok((await page.evaluate(() => window.scuff.player.count())) > at);
+  await shut(page);
+});
+
+test('the guide of the first minutes lets her try things, and stays away once it was left', async () => {
+  const page = await open('/write/d1', { isFirst: true });
+  const guide = page.getByRole('complementary', { name: 'Guide for the first minutes' });
+  await guide.waitFor();
+  assert.deepEqual(await faultsOf(page), []);
+  await page.screenshot({ path: `${SHOTS}guide.png` });
+  await guide.getByRole('button', { name: 'Next' }).click();
+  await guide.getByRole('button', { name: 'Print a wrong wall' }).click();
+  await page.waitForFunction(() => window.scuff.work.reading?.complaints.some((c) => c.id === 'facing/claim-differs'));
+  await guide.getByRole('button', { name: 'Next' }).click();
+  await guide.getByRole('button', { name: 'Mend it' }).click();
+  await page.waitForFunction(() => window.scuff.work.reading?.isClean);
+  await guide.getByRole('button', { name: 'Leave the guide' }).click();
+  await kept(page);
+  await page.reload();
+  await page.waitForFunction(() => window.scuff?.work.floor !== null);
+  assert.equal(await guide.count(), 0);
   await shut(page);
 });
 
@@ -265,7 +286,7 @@ for (const [size, viewport] of Object.entries({
   for (const scheme of ['light', 'dark']) {
     test(`every room on a ${size}, ${scheme}: no fault of accessibility, nothing wider than the page`, async () => {
       for (const room of ['write', 'print', 'book']) {
-        const page = await open(`/${room}/d28`, { viewport, colorScheme: scheme });
+        const page = await open(`/${room}/d1`, { viewport, colorScheme: scheme });
         await page.waitForFunction(() => window.scuff?.work.isOpening === false && window.scuff.work.reading !== null && window.scuff.work.floor !== null);
         await page.waitForTimeout(400);
         await page.screenshot({ path: `${SHOTS}${room}-${size}-${scheme}.png` });
@@ -286,7 +307,7 @@ for (const [size, viewport] of Object.entries({
 }
 
 test('high contrast has no fault of accessibility either', async () => {
-  const page = await open('/write/d28');
+  const page = await open('/write/d1');
   await page.waitForFunction(() => window.scuff?.work.floor !== null);
   await page.evaluate(() => (document.documentElement.dataset.theme = 'contrast'));
   assert.deepEqual(await faultsOf(page), []);

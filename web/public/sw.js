@@ -50,7 +50,8 @@ self.addEventListener('fetch', (event) => {
   if (request.method !== 'GET' || address.origin !== self.location.origin) return;
   if (address.pathname.startsWith('/api/')) {
     // what is heard and what flows stays with the program
-    if (/^\/api\/(club|dances|sheets|tracks)(\/[^/]+)?$/.test(address.pathname)) event.respondWith(firstFromProgram(request, ANSWERS));
+    if (/^\/api\/(club|dances|sheets|tracks)(\/[^/]+)?$/.test(address.pathname))
+      event.respondWith(firstFromProgram(request, ANSWERS));
     return;
   }
   if (request.mode === 'navigate') event.respondWith(firstFromProgram(request, SHELF, '/'));

@@ -9,6 +9,9 @@ internal static class ClubPlace
     /// <summary>The setting of a club that holds its name.</summary>
     public const string NameSetting = "name";
 
+    /// <summary>The setting of a club that holds the dance she looked at last.</summary>
+    public const string LastDanceSetting = "last-dance";
+
     private const string DemoFolder = "demo-club";
 
     /// <summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Clubs;
@@ -7,29 +8,58 @@ internal static class DemoClub
 {
     private const string Root = "demo/";
     private const string Filled = "demo-filled";
+    private const string All = "all";
     private const string Tag = "demo";
     private const string First = "tin-lantern";
 
-    /// <summary>Puts the demo dances into a club that never had them and is empty, so that there is something to look at.</summary>
-    public static void Fill(Club club)
+    /// <summary>Puts the first demo dance into a club that never had them and is empty, so that there is something to look at at once.</summary>
+    /// <returns>Whether others are still to come, by <see cref="Fill"/>.</returns>
+    public static bool Begin(Club club)
     {
-        if (club.Settings.Get(Filled) is not null || club.Dances.Search(new DanceQuery { Take = 1 }).Total > 0)
+        if (club.Settings.Get(Filled) is { } filled)
         {
-            return;
+            return filled != All;
         }
 
-        // the one that the guide begins with comes last, so it is the one that was saved last
-        foreach (string name in Names().OrderBy(n => n.Contains(First, StringComparison.Ordinal)).ThenBy(n => n, StringComparer.Ordinal))
+        if (club.Dances.Search(new DanceQuery { Take = 1 }).Total > 0)
         {
-            using Stream file = typeof(DemoClub).Assembly.GetManifestResourceStream(name)!;
-            using StreamReader reader = new(file);
-            StoredDance added = club.Dances.Add(reader.ReadToEnd(), Hands.Import);
-            club.Dances.SetTags(added.Id, [Tag]);
+            return false;
         }
 
+        Add(club, Names().First());
         club.Settings.Set(ClubPlace.NameSetting, "Demo club");
         club.Settings.Set(Filled, "1");
+        return true;
     }
 
-    private static IEnumerable<string> Names() => typeof(DemoClub).Assembly.GetManifestResourceNames().Where(n => n.StartsWith(Root, StringComparison.Ordinal));
+    /// <summary>Puts in the others, while she already looks at the first. Goes on where it was stopped.</summary>
+    public static void Fill(Club club)
+    {
+        int done = int.TryParse(club.Settings.Get(Filled), NumberStyles.None, CultureInfo.InvariantCulture, out int kept) ? kept : 0;
+        foreach (string name in Names().Skip(done))
+        {
+            Add(club, name);
+            club.Settings.Set(Filled, (++done).ToString(CultureInfo.InvariantCulture));
+        }
+
+        club.Settings.Set(Filled, All);
+    }
+
+    private static void Add(Club club, string name)
+    {
+        using Stream file = typeof(DemoClub).Assembly.GetManifestResourceStream(name)!;
+        using StreamReader reader = new(file);
+        StoredDance added = club.Dances.Add(reader.ReadToEnd(), Hands.Import);
+        club.Dances.SetTags(added.Id, [Tag]);
+        if (name.Contains(First, StringComparison.Ordinal))
+        {
+            club.Settings.Set(ClubPlace.LastDanceSetting, added.Id);
+        }
+    }
+
+    // the one that the guide begins with comes first
+    private static IEnumerable<string> Names() => typeof(DemoClub).Assembly.GetManifestResourceNames()
+        .Where(n => n.StartsWith(Root, StringComparison.Ordinal))
+        .OrderBy(n => !n.Contains(First, StringComparison.Ordinal))
+        .ThenBy(n => n, StringComparer.Ordinal);
 }

@@ -50,13 +50,11 @@ internal sealed class OpenCommand : IProgramCommand
         }
 
         Club club;
+        bool isNew;
         try
         {
             club = Club.Open(place, TimeProvider.System, new DanceFactReader());
-            if (folder is null)
-            {
-                DemoClub.Fill(club);
-            }
+            isNew = folder is null && DemoClub.Begin(club);
         }
         catch (ClubTrouble trouble)
         {
@@ -66,11 +64,11 @@ internal sealed class OpenCommand : IProgramCommand
 
         using (club)
         {
-            return await Serve(club, port, isQuiet, terminal, stop).ConfigureAwait(false);
+            return await Serve(club, isNew, port, isQuiet, terminal, stop).ConfigureAwait(false);
         }
     }
 
-    private static async Task<int> Serve(Club club, int port, bool isQuiet, Terminal terminal, CancellationToken stop)
+    private static async Task<int> Serve(Club club, bool isNew, int port, bool isQuiet, Terminal terminal, CancellationToken stop)
     {
         using Studio studio = new(club, TimeProvider.System, terminal.Tell, new TrackCache(TrackCache.UsualFolder(terminal.Variable, terminal.Home)));
         StudioServer server;
@@ -95,6 +93,8 @@ internal sealed class OpenCommand : IProgramCommand
                 terminal.Tell($"No browser could be opened from here; open {address} in one.");
             }
 
+            // she sees the first dance meanwhile
+            Task filled = isNew ? Task.Run(() => DemoClub.Fill(club), stop) : Task.CompletedTask;
             try
             {
                 await Task.Delay(Timeout.InfiniteTimeSpan, studio.Clock, stop).ConfigureAwait(false);
@@ -103,6 +103,8 @@ internal sealed class OpenCommand : IProgramCommand
             {
                 // she has closed it
             }
+
+            await filled.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         }
 
         return ExitCode.Clean;

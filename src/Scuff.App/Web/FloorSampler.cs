@@ -20,7 +20,8 @@ internal static class FloorSampler
     public static FloorAnswer Of(DanceAnalysis analysis, Timeline timeline, DancerSize size)
     {
         FloorPath path = DanceAnalysis.FloorPathOf(timeline, size);
-        double first = Math.Min(0, timeline.Steps.Count > 0 ? Math.Floor(timeline.Steps[0].At.Value.ToDouble()) : 0);
+        // a foot is under way for a count before it lands, and so the first step is seen danced, not only done
+        double first = Math.Min(0, timeline.Steps.Count > 0 ? Math.Floor(timeline.Steps[0].At.Value.ToDouble()) : 0) - 1;
         double length = timeline.Length.Value.ToDouble();
         int moments = (int)Math.Round((length - first) * PerCount) + 1;
         Feet left = new(moments);

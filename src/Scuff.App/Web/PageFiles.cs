@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.IO.Compression;
 using Microsoft.AspNetCore.Http;
 
 namespace Scuff.App.Web;
@@ -20,6 +22,9 @@ internal static class PageFiles
         [".txt"] = "text/plain; charset=utf-8",
     };
 
+    // for the tablet in the hall; made when first asked for
+    private static readonly ConcurrentDictionary<string, byte[]> Compressed = new(StringComparer.Ordinal);
+
     private static readonly HashSet<string> Names =
     [
         .. typeof(PageFiles).Assembly.GetManifestResourceNames().Where(n => n.StartsWith(Root, StringComparison.Ordinal)).Select(n => n[Root.Length..]),
@@ -27,6 +32,26 @@ internal static class PageFiles
 
     /// <summary>Whether this program was built with its page.</summary>
     public static bool Exist => Names.Contains("index.html");
+
+    private static bool IsText(string name) => Path.GetExtension(name) is not (".woff2" or ".png");
+
+    private static byte[] Whole(Stream file)
+    {
+        byte[] content = new byte[file.Length];
+        file.ReadExactly(content);
+        return content;
+    }
+
+    private static byte[] Compress(Stream file)
+    {
+        using MemoryStream small = new();
+        using (GZipStream gzip = new(small, CompressionLevel.Optimal))
+        {
+            file.CopyTo(gzip);
+        }
+
+        return small.ToArray();
+    }
 
     /// <summary>Answers with a file of the page; every path that names none and asks for a page gets the page itself, whose rooms have addresses.</summary>
     public static async Task Answer(HttpContext context)
@@ -50,13 +75,21 @@ internal static class PageFiles
         await using (file.ConfigureAwait(false))
         {
             context.Response.ContentType = MediaTypes.GetValueOrDefault(Path.GetExtension(name!), "application/octet-stream");
-            context.Response.ContentLength = file.Length;
 
             // the builder names these files after their content
             context.Response.Headers.CacheControl = name!.StartsWith("assets/", StringComparison.Ordinal) ? "public, max-age=31536000, immutable" : "no-cache";
+            context.Response.Headers.Vary = "Accept-Encoding";
+            bool isSmaller = IsText(name) && context.Request.Headers.AcceptEncoding.ToString().Contains("gzip", StringComparison.OrdinalIgnoreCase);
+            ReadOnlyMemory<byte> content = isSmaller ? Compressed.GetOrAdd(name, static (_, source) => Compress(source), file) : Whole(file);
+            if (isSmaller)
+            {
+                context.Response.Headers.ContentEncoding = "gzip";
+            }
+
+            context.Response.ContentLength = content.Length;
             if (HttpMethods.IsGet(context.Request.Method))
             {
-                await file.CopyToAsync(context.Response.Body, context.RequestAborted).ConfigureAwait(false);
+                await context.Response.Body.WriteAsync(content, context.RequestAborted).ConfigureAwait(false);
             }
         }
     }

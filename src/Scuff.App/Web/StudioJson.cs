@@ -45,5 +45,6 @@ namespace Scuff.App.Web;
 [JsonSerializable(typeof(MatchAnswer))]
 [JsonSerializable(typeof(DanceFitQuestion))]
 [JsonSerializable(typeof(DanceFit))]
+[JsonSerializable(typeof(ClubNews))]
 [JsonSerializable(typeof(Refusal))]
 internal sealed partial class StudioJson : JsonSerializerContext;

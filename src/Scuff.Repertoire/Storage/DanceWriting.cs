@@ -35,7 +35,7 @@ internal sealed class DanceWriting(ClubDatabase db, DateTimeOffset now)
         bool isOther = entry.Body.Text != dance.Text;
         if (isOther)
         {
-            if (entry.Hand != hand || now - entry.SavedAt > ClubDances.EditSession)
+            if (entry.Hand != hand || !Hands.IsPage(hand) || now - entry.SavedAt > ClubDances.EditSession)
             {
                 KeepPresent(entry);
             }

@@ -8,6 +8,7 @@ export interface Doing {
   readonly player: Player;
   readonly editor: Editor | null;
   openPalette(): void;
+  openGuide(): void;
 }
 
 /** Something she can do from the keyboard and from the list of everything that can be done. One file in this folder each. */

@@ -19,6 +19,7 @@ const actions: readonly Action[] = [
     can: ({ work }) => work.room !== 'book',
     perform: ({ editor }) => editor?.focus(),
   },
+  { name: 'Show the guide for the first minutes', perform: (doing) => doing.openGuide() },
   { name: 'Show everything that can be done', key: 'Ctrl+K', perform: (doing) => doing.openPalette() },
   {
     name: 'Write a new dance',

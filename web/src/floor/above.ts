@@ -27,6 +27,9 @@ export const EDGE = 46;
 
 const BOARD = 0.24;
 const BOARD_LENGTH = 2.2;
+
+// Narrower than so many pixels, boards are drawn twice as wide: few lines.
+const NARROW = 36;
 const TRAIL_COUNTS = 8;
 const TRAIL_ALPHA = 0.5;
 
@@ -191,10 +194,11 @@ export class AboveView {
     still.beginPath();
     const halfWide = width / 2 / scale;
     const halfHigh = height / 2 / scale;
-    const first = Math.floor((camera.x - halfWide) / BOARD);
-    const last = Math.ceil((camera.x + halfWide) / BOARD);
+    const board = BOARD * scale < NARROW ? 2 * BOARD : BOARD;
+    const first = Math.floor((camera.x - halfWide) / board);
+    const last = Math.ceil((camera.x + halfWide) / board);
     for (let i = first; i <= last; i++) {
-      const x = width / 2 + (i * BOARD - camera.x) * scale;
+      const x = width / 2 + (i * board - camera.x) * scale;
       still.moveTo(x, 0);
       still.lineTo(x, height);
       // boards are laid so that no two ends meet
@@ -203,7 +207,7 @@ export class AboveView {
       for (let y = from * BOARD_LENGTH + shift; y < camera.y + halfHigh; y += BOARD_LENGTH) {
         const at = height / 2 - (y - camera.y) * scale;
         still.moveTo(x, at);
-        still.lineTo(x + BOARD * scale, at);
+        still.lineTo(x + board * scale, at);
       }
     }
     still.stroke();

@@ -4,7 +4,7 @@ import { Camera } from './camera';
 import { rgb } from './colours';
 import answer from './fixtures/tin-lantern.json';
 import { BAR, CORE, FOREFOOT, HEEL, HEEL_END, type Outline, TOE, trace, WHOLE } from './sole';
-import { lastAt, partsOf, spoken, Steps } from './steps';
+import { lastAt, partsOf, playedOf, spoken, Steps } from './steps';
 import { notchesOf, VIEWS, viewAfter } from './views';
 
 const floor: FloorAnswer = answer;
@@ -67,6 +67,27 @@ describe('the steps', () => {
 
   it('know the stretch they are in', () => {
     expect(steps.stretchAt(4)?.wall).toBe(1);
+  });
+});
+
+describe('what the playhead knows', () => {
+  it('are the counts that are danced and the ones', () => {
+    const played = playedOf(floor, 8);
+    expect(played.ones).toEqual([0, 8, 16, 24]);
+    expect(played.stops).toContain(2.5);
+    expect(played.stops).toEqual([...played.stops].sort((a, b) => a - b));
+    expect([played.first, played.length, played.goesRound, played.eight]).toEqual([0, 32, true, 8]);
+  });
+
+  it('is where the one would be when a wall goes on in the middle of an eight', () => {
+    const step = (at: number, count: string): FloorStep => ({ ...floor.steps[0]!, at, count });
+    const stretch = (at: number) => ({ ...floor.stretches[0]!, at });
+    const cut = {
+      ...floor,
+      steps: [step(0, '1'), step(3, '4'), step(4, '1'), step(7, '4'), step(7.5, '4&'), step(8, '5'), step(12, '1')],
+      stretches: [stretch(0), stretch(4), stretch(7.5)],
+    };
+    expect(playedOf(cut, 8).ones).toEqual([0, 4, 12]);
   });
 });
 

@@ -65,7 +65,7 @@ const HEAD = ['head', 'nose', 'hair', 'knot'];
 
 // A device that cannot keep up is given fewer dots to draw: seconds a frame, and how few a pixel of the page.
 const SLOW_FRAME = 1 / 28;
-const FEWER = 0.8;
+const FEWER = 0.6;
 const FEWEST = 0.7;
 
 /** A solid and the place of it that all dancers share, before each is put in her row. */

@@ -3,7 +3,7 @@ import { HEEL_END, trace, WHOLE } from './sole';
 
 /** The solids that the figure is made of. Lengths in metres, y up, z towards the back. */
 
-const ROUND = 18;
+const ROUND = 14;
 
 /** A limb from the origin upwards, round at both ends. */
 export function limb(length: number, from: number, to: number): BufferGeometry {
@@ -25,7 +25,7 @@ export function turned(profile: readonly (readonly [number, number])[], depth: n
   const path = new Path();
   path.moveTo(profile[0]![0], profile[0]![1]);
   path.splineThru(profile.slice(1).map(([r, y]) => new Vector2(r, y)));
-  return new LatheGeometry(path.getPoints(6), ROUND + 6).scale(1, 1, depth);
+  return new LatheGeometry(path.getPoints(4), ROUND + 8).scale(1, 1, depth);
 }
 
 function soleOf(mirror: 1 | -1): Shape {

@@ -1,4 +1,5 @@
 import type { FloorAnswer, FloorStep, FloorStretch } from '../lib/contract';
+import type { PlayedDance } from '../lib/player';
 
 const NEAR = 1e-4;
 
@@ -107,6 +108,23 @@ export class Steps {
     const at = i < 0 ? this.floor.first : this.places[i]!;
     return Math.max(at, Math.floor(count + NEAR));
   }
+}
+
+/**
+ * What the playhead needs to know of a dance.
+ * @param floor What the program answered.
+ * @param eight Counts after which the ones come again: 8, or 6 in three-four.
+ */
+export function playedOf(floor: FloorAnswer, eight: number): PlayedDance {
+  const stops = [...new Set(floor.steps.map((s) => s.at))];
+  const ones: number[] = [];
+  for (const line of new Steps(floor).lines) {
+    // the printed count tells how far the one is behind, wherever a wall goes on after a tag
+    const first = floor.steps.slice(line.from, line.to + 1).find((s) => /^\d+$/.test(s.count));
+    const one = first ? first.at - (Number(first.count) - 1) : NaN;
+    if (one > (ones.at(-1) ?? -Infinity)) ones.push(one);
+  }
+  return { first: floor.first, length: floor.length, goesRound: floor.goesRound, stops, eight, ones };
 }
 
 /** A printed count in its number and what is written smaller after it: `3&` in `3` and `&`. */

@@ -13,6 +13,12 @@ export interface ClubAnswer {
   version: string;
 }
 
+export interface ClubNews {
+  dances: string[];
+  tracks: string[];
+  everything: boolean;
+}
+
 export interface CompareAnswer {
   isSame: boolean;
   changes: string[];

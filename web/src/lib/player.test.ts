@@ -381,9 +381,12 @@ describe('clicks', () => {
     player.countIn = true;
     player.play();
     vi.advanceTimersByTime(2200);
-    expect(player.count()).toBe(4);
+    expect(player.count()).toBe(3);
     expect(player.countingIn()).toBe(5);
-    vi.advanceTimersByTime(3000);
+    vi.advanceTimersByTime(1600);
+    expect(player.count()).toBeCloseTo(3.5, 0);
+    expect(player.countingIn()).toBe(8);
+    vi.advanceTimersByTime(1400);
     expect(player.countingIn()).toBe(0);
     expect(player.count()).toBeGreaterThan(6);
     const times = strikes();

@@ -195,8 +195,8 @@ export class Player {
   /** The count now. */
   count(): number {
     if (!this.drive) return this.held;
-    const place = this.drive.place();
-    const count = this.foldedOf(place < this.start ? this.start : place);
+    // in a count-in the dancer waits a count before, so that she lands on the first as on every other
+    const count = this.foldedOf(Math.max(this.drive.place(), this.start - Math.min(1, this.start - this.origin)));
     return Math.min(this.dance.length, Math.max(this.dance.first, count));
   }
 

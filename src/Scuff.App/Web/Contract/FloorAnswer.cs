@@ -6,7 +6,7 @@ internal sealed record FloorAnswer
     /// <summary>Moments for each count.</summary>
     public required int PerCount { get; init; }
 
-    /// <summary>The count of the first moment; a pick-up comes before zero.</summary>
+    /// <summary>The count of the first moment: one before the first action, which is under way for so long.</summary>
     public required double First { get; init; }
 
     /// <summary>Counts danced.</summary>

@@ -26,7 +26,12 @@ internal sealed class LibraryRoutes : IRouteGroup
             StoredDance added = dances.Add(body.Text, "page");
             await Exchange.Answer(context, Body(added), StatusCodes.Status201Created).ConfigureAwait(false);
         });
-        routes.MapGet("/api/dances/{id}", context => Exchange.Answer(context, Body(Get(dances, context))));
+        routes.MapGet("/api/dances/{id}", context =>
+        {
+            StoredDance dance = Get(dances, context);
+            studio.Club.Settings.Set(ClubPlace.LastDanceSetting, dance.Id);
+            return Exchange.Answer(context, Body(dance));
+        });
         routes.MapPut("/api/dances/{id}", async context =>
         {
             DanceSave save = await Exchange.Read<DanceSave>(context).ConfigureAwait(false);
@@ -152,9 +157,13 @@ internal sealed class LibraryRoutes : IRouteGroup
             dances.Search(new DanceQuery { Take = 1, InBin = true }).Total,
             [.. dances.Tags().Select(t => new TagUse(t.Tag, t.Count))],
             [.. dances.Levels()],
-            first.Rows.Count > 0 ? first.Rows[0].Id : null,
+            LastDance(studio.Club) ?? (first.Rows.Count > 0 ? first.Rows[0].Id : null),
             typeof(LibraryRoutes).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "");
     }
+
+    // the one she looked at last, as long as it is there
+    private static string? LastDance(Club club)
+        => club.Settings.Get(ClubPlace.LastDanceSetting) is { } id && club.Dances.Get(id) is { Row.RemovedAt: null } ? id : null;
 
     private static DanceList List(ClubDances dances, IQueryCollection asked)
     {
