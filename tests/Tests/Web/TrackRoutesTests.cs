@@ -34,7 +34,7 @@ public sealed class TrackRoutesTests(StudioFixture studio) : IClassFixture<Studi
         Assert.Equal("The Metronomes", track.GetProperty("track").GetProperty("artist").GetString());
         Assert.InRange(music.GetProperty("beats").GetArrayLength(), 38, 43);
         Assert.Contains("beats a minute", music.GetProperty("tempo").GetProperty("words").GetString(), StringComparison.Ordinal);
-        Assert.Equal(210, music.GetProperty("loudness").GetArrayLength());
+        Assert.InRange(music.GetProperty("loudness").GetArrayLength(), 210, 211);
         JsonElement[] eights = [.. music.GetProperty("eights").EnumerateArray()];
         Assert.Equal(music.GetProperty("beats").GetArrayLength(), eights.Sum(e => e.GetProperty("beats").GetInt32()));
         Assert.Empty(studio.Troubles);
@@ -54,14 +54,14 @@ public sealed class TrackRoutesTests(StudioFixture studio) : IClassFixture<Studi
     }
 
     [Theory]
-    [InlineData("../../../escaped.wav", "escaped.wav")]
-    [InlineData("..\\..\\escaped too.wav", "escaped too.wav")]
-    [InlineData("page.html", "page.html.wav")]
-    [InlineData("\u0000bad\r\nname", "badname.wav")]
-    [InlineData("", "track.wav")]
-    public async Task A_name_is_only_a_name(string given, string kept)
+    [InlineData("../../../escaped.wav", "escaped.wav", 41)]
+    [InlineData("..\\..\\escaped too.wav", "escaped too.wav", 42)]
+    [InlineData("page.html", "page.html.wav", 43)]
+    [InlineData("\u0000bad\r\nname", "badname.wav", 44)]
+    [InlineData("", "track.wav", 45)]
+    public async Task A_name_is_only_a_name(string given, string kept, int seconds)
     {
-        (int status, JsonElement taken) = await Take(given, Wav(23 + kept.Length));
+        (int status, JsonElement taken) = await Take(given, Wav(seconds));
 
         Assert.Equal(200, status);
         Assert.Equal(kept, taken.GetProperty("track").GetProperty("fileName").GetString());
