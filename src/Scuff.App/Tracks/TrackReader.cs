@@ -52,8 +52,8 @@ internal sealed class TrackReader(TrackCache cache, Func<string, string> fullPat
         try
         {
             HeardFile file = AudioFile.Read(path, Hearing.Rate, new Part(progress, 0, PartOfReading), cancel);
-            TrackMap map = TrackListener.Listen(file.Audio, new Part(progress, PartOfReading, 1), cancel)
-                with { Title = file.Tags.Title ?? "", Artist = file.Tags.Artist ?? "" };
+            TrackMap heard = TrackListener.Listen(file.Audio, new Part(progress, PartOfReading, 1), cancel);
+            TrackMap map = heard with { Title = file.Tags.Title ?? "", Artist = file.Tags.Artist ?? "" };
             cache.Keep(key, map, file.Warning);
             return new HeardTrack(name, map, file.Warning, null);
         }

@@ -149,11 +149,12 @@ internal static class TrackPages
 
     private static TrackEstimate Tempo(TrackMap map, bool isSaid)
     {
+        // who wrote the beats by hand may be wrong by half too
+        double[] tempos = map.Tempo.Alternatives.Count > 0 ? [.. map.Tempo.Alternatives.Select(a => a.Value)] : [map.Tempo.Value / 2, map.Tempo.Value * 2];
         IEnumerable<TrackOther> others = map.Beats.Count < 2 ? [] :
         [
-            .. map.Tempo.Alternatives.Select(a => new TrackOther(
-                $"{TrackWords.Tempo(Math.Round(a.Value))}, {(a.Value < map.Tempo.Value ? "half" : "twice")} as fast",
-                new TrackSay("beat") { Is = a.Value < map.Tempo.Value ? "half" : "double" })),
+            .. tempos.Select(t => new TrackOther(
+                $"{TrackWords.Tempo(Math.Round(t))}, {(t < map.Tempo.Value ? "half" : "twice")} as fast", new TrackSay("beat") { Is = t < map.Tempo.Value ? "half" : "double" })),
             new TrackOther("as fast, but halfway between", new TrackSay("beat") { Is = "off-beat" }),
         ];
         return Estimate(map.Tempo, isSaid, map.Beats.Count == 0 ? "no beat" : $"{TrackWords.Tempo(map.Tempo.Value)} beats a minute", others);
