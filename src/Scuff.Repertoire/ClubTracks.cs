@@ -31,7 +31,7 @@ public sealed class ClubTracks
     /// <param name="audio">The file, read to its end from where it stands.</param>
     /// <param name="fileName">The name it came with; only its last part is kept, and its ending says the media type.</param>
     /// <param name="facts">What is known about it already.</param>
-    /// <exception cref="ClubTrouble">It is larger than <see cref="LargestBytes"/>, or could not be written.</exception>
+    /// <exception cref="ClubTrouble">It is larger than <see cref="LargestBytes"/>, breaks off, or could not be written.</exception>
     public TrackAdded Add(Stream audio, string fileName, TrackFacts facts)
     {
         string name = LastPart(fileName);

@@ -47,37 +47,7 @@ internal sealed class ClubStore : IDisposable
         try
         {
             Directory.CreateDirectory(folder);
-            ClubLock held = ClubLock.Shared(folder);
-            try
-            {
-                if (Checked(file, folder) != ClubForm.Present)
-                {
-                    held.Dispose();
-                    using (ClubLock.Alone(folder))
-                    {
-                        // another program may have done it meanwhile
-                        ClubForm form = Checked(file, folder);
-                        if (form == ClubForm.Older)
-                        {
-                            keep(file);
-                        }
-
-                        if (form != ClubForm.Present)
-                        {
-                            ClubSchema.Bring(file);
-                        }
-                    }
-
-                    held = ClubLock.Shared(folder);
-                }
-
-                return new ClubStore(folder, held);
-            }
-            catch
-            {
-                held.Dispose();
-                throw;
-            }
+            return new ClubStore(folder, ClubLock.Wait(folder, () => Held(file, folder, keep)));
         }
         catch (Exception e) when (ClubWords.Knows(e))
         {
@@ -242,6 +212,47 @@ internal sealed class ClubStore : IDisposable
         using SqliteConnection connection = new(Pooled);
         SqliteConnection.ClearPool(connection);
         _lock.Dispose();
+    }
+
+    // The lock of a club in the present form. Null when another program has it open in another form: it may be bringing it to this one.
+    private static ClubLock? Held(string file, string folder, Action<string> keep)
+    {
+        ClubLock held = ClubLock.Shared(folder);
+        try
+        {
+            if (Checked(file, folder) == ClubForm.Present)
+            {
+                return held;
+            }
+        }
+        catch
+        {
+            held.Dispose();
+            throw;
+        }
+
+        held.Dispose();
+        using (ClubLock? alone = ClubLock.TryAlone(folder))
+        {
+            if (alone is null)
+            {
+                return null;
+            }
+
+            // another program may have done it in the moment before
+            ClubForm form = Checked(file, folder);
+            if (form == ClubForm.Older)
+            {
+                keep(file);
+            }
+
+            if (form != ClubForm.Present)
+            {
+                ClubSchema.Bring(file);
+            }
+        }
+
+        return ClubLock.Shared(folder);
     }
 
     private static ClubForm Checked(string file, string folder) => ClubSchema.Look(file) switch

@@ -29,7 +29,7 @@ internal sealed class MusicFolder(string club)
         [".wma"] = "audio/x-ms-wma",
     };
 
-    private int _last;
+    private static int _last;
 
     /// <summary>The folder in the folder of a club.</summary>
     public const string Name = "music";
@@ -68,7 +68,7 @@ internal sealed class MusicFolder(string club)
             using (FileStream file = new(temporary, FileMode.Create, FileAccess.Write, FileShare.None))
             {
                 byte[] buffer = new byte[128 * 1024];
-                for (int read; (read = audio.Read(buffer)) > 0;)
+                for (int read; (read = Next(audio, buffer)) > 0;)
                 {
                     bytes += read;
                     if (bytes > largest)
@@ -106,6 +106,19 @@ internal sealed class MusicFolder(string club)
         foreach (FileInfo file in new DirectoryInfo(Folder).EnumerateFiles("*" + Unfinished).Where(f => now.UtcDateTime - f.LastWriteTimeUtc > TimeSpan.FromDays(1)))
         {
             Delete(file.FullName);
+        }
+    }
+
+    // what fails at the other end is no trouble of the club
+    private static int Next(Stream audio, byte[] buffer)
+    {
+        try
+        {
+            return audio.Read(buffer);
+        }
+        catch (IOException e)
+        {
+            throw new ClubTrouble(ClubTroubleKind.Folder, "The sound file could not be read to its end, so nothing of it was taken. Bring it again.", e);
         }
     }
 

@@ -66,7 +66,9 @@ public sealed class ClubTracksTests : IDisposable
     [Fact]
     public void A_file_that_breaks_off_leaves_nothing()
     {
-        Assert.Throws<ClubTrouble>(() => Tracks.Add(new BreaksOff(200_000), "a.mp3", new TrackFacts()));
+        ClubTrouble trouble = Assert.Throws<ClubTrouble>(() => Tracks.Add(new BreaksOff(200_000), "a.mp3", new TrackFacts()));
+
+        Assert.Equal("The sound file could not be read to its end, so nothing of it was taken. Bring it again.", trouble.Message);
 
         Assert.Empty(FilesOfMusic());
         Assert.Equal(0, Tracks.Search(new TrackQuery()).Total);
