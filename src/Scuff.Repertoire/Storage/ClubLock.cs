@@ -1,8 +1,8 @@
 namespace Scuff.Repertoire.Storage;
 
 /// <summary>
-/// Who has a club open. Every open club shares the lock; who brings the database to a newer form, or puts another in the place of a damaged one, holds
-/// it alone. The system lets go of it when a program ends, however it ends.
+/// Who has a club open. Every open club shares the lock; who brings the database to a newer form, or puts another in the place of a damaged one,
+/// holds it alone. The system lets go of it when a program ends, however it ends.
 /// </summary>
 internal sealed class ClubLock : IDisposable
 {

@@ -55,7 +55,9 @@ internal sealed class ClubStore : IDisposable
         }
     }
 
-    /// <summary>How a database file is reached. Only an open club keeps its connections for later: they would go on with a file that was replaced.</summary>
+    /// <summary>
+    /// How a database file is reached. Only an open club keeps its connections for later: they would go on with a file that was replaced.
+    /// </summary>
     public static string Connection(string file, SqliteOpenMode mode, bool isPooled = false) => new SqliteConnectionStringBuilder
     {
         DataSource = file,
@@ -109,8 +111,8 @@ internal sealed class ClubStore : IDisposable
     }
 
     /// <summary>
-    /// Loads the mapping of the tables in the background, once: asked for when a dance is opened, so that the first save of a person who begins to type
-    /// does not wait for it.
+    /// Loads the mapping of the tables in the background, once: asked for when a dance is opened, so that the first save of a person who begins to
+    /// type does not wait for it.
     /// </summary>
     public void Prepare()
     {
@@ -180,7 +182,9 @@ internal sealed class ClubStore : IDisposable
         command.ExecuteNonQuery();
     }
 
-    /// <summary>Puts the content of another database into the place of this one: for everybody who has the club open, in one step that happens or does not.</summary>
+    /// <summary>
+    /// Puts the content of another database into the place of this one: for everybody who has the club open, in one step that happens or does not.
+    /// </summary>
     /// <exception cref="ClubTrouble">It could not be done; the club is as it was.</exception>
     public void ReplaceBy(string file)
     {
