@@ -323,3 +323,59 @@ async function faultsOf(page) {
     return found.violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`);
   });
 }
+
+test('a track is dropped, heard, set right, and the dance is fitted to it; the plan goes into the text and onto the sheet', async () => {
+  const page = await open('/listen/d1');
+  await page.waitForFunction(() => window.scuff?.work.isOpening === false);
+  await page.getByRole('heading', { name: 'Which track is it to be?' }).waitFor();
+  assert.deepEqual(await faultsOf(page), [], 'listen, empty');
+  const song = await aSong();
+  // dropped onto the room, as from a folder of hers
+  const handed = await page.evaluateHandle(
+    async ([name, bytes]) => {
+      const data = new DataTransfer();
+      data.items.add(new File([Uint8Array.from(atob(bytes), (c) => c.charCodeAt(0))], name, { type: 'audio/wav' }));
+      return data;
+    },
+    [song.name, song.bytes],
+  );
+  await page.dispatchEvent('section.listen', 'drop', { dataTransfer: handed });
+  await page.waitForFunction(() => window.scuff.shelf.track?.music, undefined, { timeout: 120_000 });
+  await page.waitForTimeout(500);
+  await page.screenshot({ path: `${SHOTS}listen-laptop.png` });
+  assert.deepEqual(await faultsOf(page), [], 'listen, heard');
+
+  // the one is a beat later, and back again
+  const ones = () => page.evaluate(() => window.scuff.shelf.track.music.counts.indexOf(1));
+  const before = await ones();
+  await page.getByRole('button', { name: 'One beat later' }).click();
+  await page.waitForFunction((b) => window.scuff.shelf.track.music.counts.indexOf(1) !== b, before);
+  await page.getByRole('button', { name: /^Take back/ }).first().click();
+  await page.waitForFunction((b) => window.scuff.shelf.track.music.counts.indexOf(1) === b, before);
+
+  await page.getByRole('button', { name: 'Fit', exact: true }).click();
+  const put = page.getByRole('button', { name: 'Put this plan into the text' });
+  await put.waitFor({ timeout: 30_000 });
+  await page.waitForTimeout(800);
+  await page.screenshot({ path: `${SHOTS}fit-laptop.png` });
+  assert.deepEqual(await faultsOf(page), [], 'fit');
+  const text = await textOf(page);
+  await put.click();
+  await page.waitForFunction((t) => window.scuff.work.text !== t, text);
+  assert.match(await textOf(page), /track: .*intro/);
+  await page.getByRole('button', { name: 'Print', exact: true }).first().click();
+  await page.frameLocator('iframe').getByRole('heading', { name: 'Music' }).waitFor();
+  await kept(page);
+  await shut(page);
+});
+
+/** A song of the demo club, played by our own band. */
+async function aSong() {
+  const { execFileSync } = await import('node:child_process');
+  const { readdir } = await import('node:fs/promises');
+  const { join } = await import('node:path');
+  const folder = join(studio.home, 'songs');
+  execFileSync('dotnet', [process.env.SCUFF_PROGRAM ?? new URL('../../artifacts/bin/Scuff.App/debug/Scuff.App.dll', import.meta.url).pathname, 'songs', '--output', folder, 'first-tide']);
+  const name = (await readdir(folder)).find((n) => n.endsWith('.wav'));
+  return { name, bytes: (await readFile(join(folder, name))).toString('base64') };
+}

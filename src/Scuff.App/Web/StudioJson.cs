@@ -30,6 +30,7 @@ namespace Scuff.App.Web;
 [JsonSerializable(typeof(FolderBody))]
 [JsonSerializable(typeof(FolderAnswer))]
 [JsonSerializable(typeof(DoneAnswer))]
+[JsonSerializable(typeof(ClubNews))]
 [JsonSerializable(typeof(TrackList))]
 [JsonSerializable(typeof(TrackTaken))]
 [JsonSerializable(typeof(TrackAnswer))]
@@ -45,6 +46,5 @@ namespace Scuff.App.Web;
 [JsonSerializable(typeof(MatchAnswer))]
 [JsonSerializable(typeof(DanceFitQuestion))]
 [JsonSerializable(typeof(DanceFit))]
-[JsonSerializable(typeof(ClubNews))]
 [JsonSerializable(typeof(Refusal))]
 internal sealed partial class StudioJson : JsonSerializerContext;
