@@ -91,8 +91,9 @@ public sealed class CountedMusic
     public double SecondsOf(int count) => _seconds[count];
 
     /// <summary>
-    /// When everything falls for who dances or plays it: counts from the start of the dance with their seconds, both rising, from the first count of the
-    /// music to the end of the last. Where the beat swings and a count is a beat, the middle of each count is there too, late as the band plays it.
+    /// When everything falls for who dances or plays it: counts from the start of the dance with their seconds, both rising, from the first
+    /// count of the music to the end of the last. Where the beat swings and a count is a beat, the middle of each count is there too, late as
+    /// the band plays it.
     /// </summary>
     /// <param name="begins">The count of the music on which the dance begins.</param>
     public ValueList<CountTime> Performed(int begins)

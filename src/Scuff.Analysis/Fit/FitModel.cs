@@ -85,7 +85,9 @@ public sealed record FitModel
         });
     }
 
-    /// <summary>The first count by which the dance has to have begun, because something was decided about it; <see cref="Counts"/> when nothing was.</summary>
+    /// <summary>
+    /// The first count by which the dance has to have begun, because something was decided about it; <see cref="Counts"/> when nothing was.
+    /// </summary>
     public int LatestStart => Pins.Select(p => p switch
     {
         FitPin.Begins begins => begins.At,

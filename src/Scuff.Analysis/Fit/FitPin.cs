@@ -1,6 +1,8 @@
 namespace Scuff.Analysis.Fit;
 
-/// <summary>Something that a person has decided about a plan. Places are counts of the music; the plan is the cheapest of those that keep to it.</summary>
+/// <summary>
+/// Something that a person has decided about a plan. Places are counts of the music; the plan is the cheapest of those that keep to it.
+/// </summary>
 public abstract record FitPin
 {
     private FitPin()

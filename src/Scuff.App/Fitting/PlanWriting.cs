@@ -7,7 +7,9 @@ namespace Scuff.App.Fitting;
 /// <summary>Puts a plan into the text of its dance.</summary>
 internal static class PlanWriting
 {
-    /// <summary>The text with the plan in it, in place of what it says of that track; null, with the sentence, when it would not be danced as planned.</summary>
+    /// <summary>
+    /// The text with the plan in it, in place of what it says of that track; null, with the sentence, when it would not be danced as planned.
+    /// </summary>
     /// <param name="text">The text.</param>
     /// <param name="answer">The answer that the plan belongs to.</param>
     /// <param name="plan">The plan.</param>

@@ -67,9 +67,11 @@ internal static class PriceList
         _ => throw new ArgumentOutOfRangeException(nameof(name)),
     };
 
-    private static PropertyInfo? Find(string name) => Prices().FirstOrDefault(p => string.Equals(NameOf(p), name, StringComparison.OrdinalIgnoreCase));
+    private static PropertyInfo? Find(string name)
+        => Prices().FirstOrDefault(p => string.Equals(NameOf(p), name, StringComparison.OrdinalIgnoreCase));
 
-    private static IEnumerable<PropertyInfo> Prices() => typeof(FitPrices).GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.PropertyType == typeof(int));
+    private static IEnumerable<PropertyInfo> Prices()
+        => typeof(FitPrices).GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.PropertyType == typeof(int));
 
     private static string NameOf(PropertyInfo price) => char.ToLowerInvariant(price.Name[0]) + price.Name[1..];
 }

@@ -6,5 +6,6 @@ namespace Scuff.App.Tracks;
 internal static class DemoSongFile
 {
     /// <summary>The name of its file: by title, since a dance may have two songs.</summary>
-    public static string NameOf(DemoSong song) => string.Concat(song.Recipe.Title.ToLowerInvariant().Select(c => char.IsLetterOrDigit(c) ? c : '-')) + ".wav";
+    public static string NameOf(DemoSong song)
+        => string.Concat(song.Recipe.Title.ToLowerInvariant().Select(c => char.IsLetterOrDigit(c) ? c : '-')) + ".wav";
 }

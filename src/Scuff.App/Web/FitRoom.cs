@@ -53,11 +53,14 @@ internal static class FitRoom
     {
         if (asked.Interruptions is < 0 or > MostInterruptions || asked.Intro is < 0 || asked.Pins.Count > MostPins)
         {
-            throw new RefusalException(StatusCodes.Status400BadRequest, $"A plan has 0 to {MostInterruptions} interruptions, an intro of 0 or more counts, and up to {MostPins} decisions of yours.");
+            throw new RefusalException(
+                StatusCodes.Status400BadRequest,
+                $"A plan has 0 to {MostInterruptions} interruptions, an intro of 0 or more counts, and up to {MostPins} decisions of yours.");
         }
 
         TrackRow row = studio.Tracks.Find(asked.Track);
-        TrackMap map = studio.Tracks.Ready(row) ?? throw new RefusalException(StatusCodes.Status409Conflict, $"{KnownTrack.TitleOf(row)} was not heard yet. Hear it first, then fit.");
+        TrackMap map = studio.Tracks.Ready(row)
+            ?? throw new RefusalException(StatusCodes.Status409Conflict, $"{KnownTrack.TitleOf(row)} was not heard yet. Hear it first, then fit.");
         FitPrices prices = new DanceFitter(analysis.Dance).Prices;
         foreach (string said in asked.Prices)
         {

@@ -338,7 +338,8 @@ export class TrackShelf {
     if (job.sentence) this.say(job.sentence, job.state === 'failed');
     await this.try(() => this.#list());
     if (this.songs.length > 0) await this.loadSongs();
-    const isHers = job.track !== null && (this.track === null || this.track.track.id === job.track);
-    if (job.state === 'done' && isHers && job.track) await this.choose(job.track);
+    // however it ended, the track she looks at stands otherwise now; with none before her, what is done is shown
+    const isHers = job.track !== null && this.track?.track.id === job.track;
+    if (job.track && (isHers || (this.track === null && job.state === 'done'))) await this.choose(job.track);
   }
 }

@@ -78,7 +78,9 @@ internal sealed class FitRoutes : IRouteGroup
     {
         TrackRow track = studio.Tracks.Find(asked.Track);
         TrackMap map = studio.Tracks.Ready(track)
-            ?? throw new RefusalException(StatusCodes.Status409Conflict, $"{KnownTrack.TitleOf(track)} was not heard yet. Hear it first, then look for dances.");
+            ?? throw new RefusalException(
+                StatusCodes.Status409Conflict,
+                $"{KnownTrack.TitleOf(track)} was not heard yet. Hear it first, then look for dances.");
         DancePage all = studio.Club.Dances.Search(new DanceQuery { Take = int.MaxValue });
         DanceRow[] near = [.. all.Rows.OrderBy(r => Away(r.Facts, map.Tempo.Value)).Take(MostDances)];
         Dictionary<string, string> titles = near.ToDictionary(r => r.Id, r => r.Facts.Title);

@@ -74,7 +74,9 @@ internal sealed class TrackRoutes : IRouteGroup
         {
             TrackRow row = studio.Tracks.Find(Id(context));
             string path = tracks.AudioPath(row.Id)
-                ?? throw new RefusalException(StatusCodes.Status404NotFound, $"The club keeps no sound for {KnownTrack.TitleOf(row)}. Drop its file once more to hear it.");
+                ?? throw new RefusalException(
+                    StatusCodes.Status404NotFound,
+                    $"The club keeps no sound for {KnownTrack.TitleOf(row)}. Drop its file once more to hear it.");
             return TrackSounds.Give(context, row, path);
         });
         routes.MapPost("/api/tracks/{id}/said", async context =>
@@ -141,7 +143,9 @@ internal sealed class TrackRoutes : IRouteGroup
         Unlimit(context, ClubTracks.LargestBytes);
         if (context.Request.ContentLength > ClubTracks.LargestBytes)
         {
-            throw new RefusalException(StatusCodes.Status413PayloadTooLarge, $"{shown} is too large: Scuff takes sound files of up to 1 GB. Save it as MP3 or FLAC, or cut out the part you dance to.");
+            throw new RefusalException(
+                StatusCodes.Status413PayloadTooLarge,
+                $"{shown} is too large: Scuff takes sound files of up to 1 GB. Save it as MP3 or FLAC, or cut out the part you dance to.");
         }
 
         FileStream file = new(Path.GetTempFileName(), FileMode.Create, FileAccess.ReadWrite, FileShare.None, 64 * 1024, FileOptions.DeleteOnClose | FileOptions.Asynchronous);
@@ -224,7 +228,9 @@ internal sealed class TrackRoutes : IRouteGroup
         {
             if (body.Track is not { } of)
             {
-                throw new RefusalException(StatusCodes.Status400BadRequest, $"{name} holds corrections. Choose the track that they are about, then drop them on it.");
+                throw new RefusalException(
+                    StatusCodes.Status400BadRequest,
+                    $"{name} holds corrections. Choose the track that they are about, then drop them on it.");
             }
 
             TrackSaying.Replace(studio, of, body.Text, body.Revision);
@@ -287,7 +293,9 @@ internal sealed class TrackRoutes : IRouteGroup
         DemoSong[] songs = [.. DemoSongs.All.Where(s => asked.Titles.Count == 0 || asked.Titles.Contains(s.Recipe.Title))];
         if (songs.Length == 0)
         {
-            throw new RefusalException(StatusCodes.Status404NotFound, $"The demo club has no song of that title. It has {string.Join(", ", DemoSongs.All.Select(s => s.Recipe.Title))}.");
+            throw new RefusalException(
+                StatusCodes.Status404NotFound,
+                $"The demo club has no song of that title. It has {string.Join(", ", DemoSongs.All.Select(s => s.Recipe.Title))}.");
         }
 
         foreach (DemoSong song in songs)

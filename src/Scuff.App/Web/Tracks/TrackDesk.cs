@@ -33,7 +33,9 @@ internal sealed class TrackDesk(Club club, TrackCache cache, Action<string, Exce
     /// <summary>A track of the club.</summary>
     /// <exception cref="RefusalException">There is none of that name.</exception>
     public TrackRow Find(string id) => club.Tracks.Get(id)
-        ?? throw new RefusalException(StatusCodes.Status404NotFound, "This track is not in the club any more. Look for it in the list, or drop its file once more.");
+        ?? throw new RefusalException(
+            StatusCodes.Status404NotFound,
+            "This track is not in the club any more. Look for it in the list, or drop its file once more.");
 
     /// <summary>A track with all that is known of its music.</summary>
     public KnownTrack Known(string id)
@@ -93,7 +95,8 @@ internal sealed class TrackDesk(Club club, TrackCache cache, Action<string, Exce
     public TrackJob Hear(TrackRow row)
     {
         string title = KnownTrack.TitleOf(row);
-        string path = club.Tracks.AudioPath(row.Id) ?? throw new RefusalException(StatusCodes.Status409Conflict, $"The club keeps no sound for {title}, so it cannot be heard.");
+        string path = club.Tracks.AudioPath(row.Id)
+            ?? throw new RefusalException(StatusCodes.Status409Conflict, $"The club keeps no sound for {title}, so it cannot be heard.");
         return Jobs.Add("hear", title, row.Id, (job, stop) => Keep(job, row.Id, new TrackReader(cache, Path.GetFullPath).Hear(path, row.FileName, job, stop)));
     }
 

@@ -5,8 +5,8 @@ using Scuff.Repertoire;
 namespace Scuff.App.Web.Tracks;
 
 /// <summary>
-/// Long work on tracks, one after the other on a thread of its own: however much waits, the page's questions have the other cores. The thread ends when
-/// nothing is left to do.
+/// Long work on tracks, one after the other on a thread of its own: however much waits, the page's questions have the other cores. The thread
+/// ends when nothing is left to do.
 /// </summary>
 /// <param name="tell">Where troubles of the program itself are told.</param>
 internal sealed class TrackJobs(Action<string, Exception> tell) : IDisposable

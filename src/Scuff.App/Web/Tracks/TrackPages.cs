@@ -40,7 +40,8 @@ internal static class TrackPages
         desk.Jobs.Of(row.Id, Job));
 
     /// <summary>Long work.</summary>
-    public static TrackJobItem Job(TrackJob job) => new(job.Id, job.Kind, job.Title, job.Track, job.State.ToString().ToLowerInvariant(), job.Part, job.Sentence);
+    public static TrackJobItem Job(TrackJob job)
+        => new(job.Id, job.Kind, job.Title, job.Track, job.State.ToString().ToLowerInvariant(), job.Part, job.Sentence);
 
     /// <summary>A track with its music.</summary>
     public static TrackAnswer Answer(KnownTrack track, TrackDesk desk) => new()
@@ -121,7 +122,8 @@ internal static class TrackPages
         TrackWords.Sure(section.Confidence),
         section.Confidence);
 
-    private static double SecondsOf(TrackMap map, int beat) => Math.Round(beat < map.Beats.Count ? map.Beats[beat].Seconds : Math.Max(map.Seconds, map.Beats[^1].Seconds), 4);
+    private static double SecondsOf(TrackMap map, int beat)
+        => Math.Round(beat < map.Beats.Count ? map.Beats[beat].Seconds : Math.Max(map.Seconds, map.Beats[^1].Seconds), 4);
 
     private static int[] Loudness(LoudnessCurve curve)
     {

@@ -48,7 +48,9 @@ internal static class TrackSaying
 
         if (said.All.Count > MostSaid)
         {
-            throw new RefusalException(StatusCodes.Status409Conflict, "So much was said of this track already that nobody can follow it. Take some of it back first.");
+            throw new RefusalException(
+                StatusCodes.Status409Conflict,
+                "So much was said of this track already that nobody can follow it. Take some of it back first.");
         }
 
         Keep(studio, id, said, asked.Revision);
