@@ -332,6 +332,21 @@ test('a track is dropped, heard, set right, and the dance is fitted to it; the p
   await page.waitForTimeout(800);
   await page.screenshot({ path: `${SHOTS}fit-laptop.png` });
   assert.deepEqual(await faultsOf(page), [], 'fit');
+  // the chosen plan is danced to the track itself
+  await page.getByRole('button', { name: 'See it danced' }).click();
+  await page.locator('.around').getByRole('button', { name: 'Play', exact: true }).click();
+  await page.waitForFunction(() => window.scuff.player.playing && window.scuff.shelf.sound.currentTime > 0.3 && !window.scuff.shelf.sound.paused);
+  const [counted, due] = await page.evaluate(() => {
+    const { player, shelf } = window.scuff;
+    const { beats } = shelf.track.music;
+    const at = shelf.sound.currentTime;
+    // between which beats the sound is, against which count the playhead shows
+    const beat = beats.findLastIndex((b) => b <= at);
+    return [player.count(), beat - shelf.track.music.startBeat];
+  });
+  assert.ok(Math.abs(counted - due) < 2, `the playhead shows ${counted} where the track is at ${due}`);
+  await page.screenshot({ path: `${SHOTS}fit-danced.png` });
+  await page.locator('.around').getByRole('button', { name: 'Pause', exact: true }).click();
   const text = await textOf(page);
   await put.click();
   await page.waitForFunction((t) => window.scuff.work.text !== t, text);
