@@ -34,11 +34,12 @@ after(async () => {
 });
 
 /** A page whose faults are faults of the test, and whose requests all stay here. */
-async function open(path, { isFirst = false, ...options } = {}) {
+async function open(path, { isFirst = false, isDeaf = false, ...options } = {}) {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
   if (!isFirst) await context.addInitScript(() => location.protocol === 'http:' && localStorage.setItem('scuff.guided', 'yes'));
   const page = await context.newPage();
   page.faults = [];
+  if (isDeaf) await page.route('**/api/news', (route) => route.abort());
   page.on('pageerror', (e) => page.faults.push(e.message));
   page.on('request', (r) => {
     const url = new URL(r.url());
@@ -154,7 +155,9 @@ test('two pages edit one dance: nothing is written over unseen, and both texts s
   await newDance(one);
   await kept(one);
   const id = await idOf(one);
-  const two = await open(`/write/${id}`);
+  // a page that hears nothing of the others, as when the machine slept
+  const two = await open('/write', { isDeaf: true });
+  await two.goto(`${studio.address}/write/${id}`);
   await two.waitForSelector('.cm-content');
   await kept(two);
   await one.locator('.cm-content').click();
@@ -175,6 +178,22 @@ test('two pages edit one dance: nothing is written over unseen, and both texts s
   assert.ok(texts.some((t) => t.text.includes('step R forward')), 'the other text is not among the versions');
   await shut(one);
   await shut(two);
+});
+
+test('an open page hears what another changes, as long as it has nothing of its own', async () => {
+  const page = await open('/book');
+  await newDance(page);
+  await kept(page);
+  const id = await idOf(page);
+  const { revision } = await studio.json(`/api/dances/${id}`);
+  await studio.ask(`/api/dances/${id}`, {
+    method: 'PUT',
+    headers: { 'Content-Type': 'application/json' },
+    body: JSON.stringify({ text: 'From Elsewhere\n', revision, hand: 'another' }),
+  });
+  await page.waitForFunction(() => window.scuff.work.text === 'From Elsewhere\n');
+  await kept(page);
+  await shut(page);
 });
 
 test('a version tells what changed since, in dance terms, and can be gone back to', async () => {
@@ -278,52 +297,6 @@ test('the main job is done with the keyboard alone', async () => {
   await shut(page);
 });
 
-for (const [size, viewport] of Object.entries({
-  laptop: { width: 1440, height: 900 },
-  tablet: { width: 820, height: 1180 },
-  phone: { width: 390, height: 844 },
-})) {
-  for (const scheme of ['light', 'dark']) {
-    test(`every room on a ${size}, ${scheme}: no fault of accessibility, nothing wider than the page`, async () => {
-      for (const room of ['write', 'print', 'book']) {
-        const page = await open(`/${room}/d1`, { viewport, colorScheme: scheme });
-        await page.waitForFunction(() => window.scuff?.work.isOpening === false && window.scuff.work.reading !== null && window.scuff.work.floor !== null);
-        await page.waitForTimeout(400);
-        await page.screenshot({ path: `${SHOTS}${room}-${size}-${scheme}.png` });
-        assert.deepEqual(await faultsOf(page), [], `${room} ${size} ${scheme}`);
-        const around = page.getByRole('group', { name: 'What is in front' }).getByRole('button').nth(1);
-        if (await around.isVisible()) {
-          await around.click();
-          await page.waitForTimeout(300);
-          await page.screenshot({ path: `${SHOTS}${room}-around-${size}-${scheme}.png` });
-          assert.deepEqual(await faultsOf(page), [], `${room} around ${size} ${scheme}`);
-        }
-        const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-        assert.ok(wide <= 0, `${room} is ${wide} pixels wider than a ${size}`);
-        await shut(page);
-      }
-    });
-  }
-}
-
-test('high contrast has no fault of accessibility either', async () => {
-  const page = await open('/write/d1');
-  await page.waitForFunction(() => window.scuff?.work.floor !== null);
-  await page.evaluate(() => (document.documentElement.dataset.theme = 'contrast'));
-  assert.deepEqual(await faultsOf(page), []);
-  await page.screenshot({ path: `${SHOTS}write-contrast.png` });
-  await shut(page);
-});
-
-async function faultsOf(page) {
-  // the policy of the page allows no script that is not its own, so the checker comes by the door of the debugger
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const found = await window.axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'], iframes: false });
-    return found.violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`);
-  });
-}
-
 test('a track is dropped, heard, set right, and the dance is fitted to it; the plan goes into the text and onto the sheet', async () => {
   const page = await open('/listen/d1');
   await page.waitForFunction(() => window.scuff?.work.isOpening === false);
@@ -368,6 +341,60 @@ test('a track is dropped, heard, set right, and the dance is fitted to it; the p
   await kept(page);
   await shut(page);
 });
+
+for (const [size, viewport] of Object.entries({
+  laptop: { width: 1440, height: 900 },
+  tablet: { width: 820, height: 1180 },
+  phone: { width: 390, height: 844 },
+})) {
+  for (const scheme of ['light', 'dark']) {
+    test(`every room on a ${size}, ${scheme}: no fault of accessibility, nothing wider than the page`, async () => {
+      for (const room of ['write', 'listen', 'fit', 'print', 'book']) {
+        const page = await open(`/${room}/d1`, { viewport, colorScheme: scheme });
+        await page.waitForFunction(() => window.scuff?.work.isOpening === false && window.scuff.work.reading !== null && window.scuff.work.floor !== null);
+        if (room === 'listen' || room === 'fit') await chooseTrack(page);
+        await page.waitForTimeout(400);
+        await page.screenshot({ path: `${SHOTS}${room}-${size}-${scheme}.png` });
+        assert.deepEqual(await faultsOf(page), [], `${room} ${size} ${scheme}`);
+        const around = page.getByRole('group', { name: 'What is in front' }).getByRole('button').nth(1);
+        if (await around.isVisible()) {
+          await around.click();
+          await page.waitForTimeout(300);
+          await page.screenshot({ path: `${SHOTS}${room}-around-${size}-${scheme}.png` });
+          assert.deepEqual(await faultsOf(page), [], `${room} around ${size} ${scheme}`);
+        }
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+        assert.ok(wide <= 0, `${room} is ${wide} pixels wider than a ${size}`);
+        await shut(page);
+      }
+    });
+  }
+}
+
+test('high contrast has no fault of accessibility either', async () => {
+  const page = await open('/write/d1');
+  await page.waitForFunction(() => window.scuff?.work.floor !== null);
+  await page.evaluate(() => (document.documentElement.dataset.theme = 'contrast'));
+  assert.deepEqual(await faultsOf(page), []);
+  await page.screenshot({ path: `${SHOTS}write-contrast.png` });
+  await shut(page);
+});
+
+async function faultsOf(page) {
+  // the policy of the page allows no script that is not its own, so the checker comes by the door of the debugger
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const found = await window.axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'], iframes: false });
+    return found.violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`);
+  });
+}
+
+/** The track that was taken in before. */
+async function chooseTrack(page) {
+  await page.waitForFunction(() => window.scuff.shelf.rows.length > 0);
+  await page.evaluate(() => window.scuff.shelf.choose(window.scuff.shelf.rows[0].id));
+  await page.waitForFunction(() => window.scuff.shelf.track?.music);
+}
 
 /** A song of the demo club, played by our own band. */
 async function aSong() {

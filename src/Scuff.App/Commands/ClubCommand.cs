@@ -136,7 +136,8 @@ internal sealed class ClubCommand : IProgramCommand
         List<string> sentences = [$"The club has {Summary.Number(report.Dances, "dance")} and {Summary.Number(report.Tracks, "track")} now."];
         if (report.WithoutAudio > 0)
         {
-            sentences.Add($"{Summary.Number(report.WithoutAudio, "track")} without audio: the backup was made without music. Bring the same sound files to the club again; maps and corrections are there.");
+            sentences.Add($"{Summary.Number(report.WithoutAudio, "track")} without audio: the backup was made without music. "
+                + "Bring the same sound files to the club again; maps and corrections are there.");
         }
 
         if (report.KeptAside is { } kept)
@@ -146,7 +147,8 @@ internal sealed class ClubCommand : IProgramCommand
 
         if (report.Unlinked is { } folder)
         {
-            sentences.Add($"The folder {folder} is not linked any more, since its files may differ from what was restored. Link it again in the library if you want it to follow.");
+            sentences.Add($"The folder {folder} is not linked any more, since its files may differ from what was restored. "
+                + "Link it again in the library if you want it to follow.");
         }
 
         return sentences;

@@ -10,7 +10,8 @@ using Scuff.Repertoire.Storage;
 namespace Scuff.Repertoire.Backups;
 
 /// <summary>
-/// A backup: a zip archive with <c>club.json</c> (what it is), <c>club.db</c> (the database) and, if wished, <c>music/</c>. Nothing else may be in it.
+/// A backup: a zip archive with <c>club.json</c> (what it is), <c>club.db</c> (the database) and, if wished, <c>music/</c>. Nothing else may be in
+/// it.
 /// </summary>
 internal static class BackupFile
 {
@@ -66,8 +67,8 @@ internal static class BackupFile
     }
 
     /// <summary>
-    /// Checks a backup through and through and lays it out in a folder: <c>club.db</c> in the present form, and the audio in <c>music/</c>, each file proved by
-    /// its digest.
+    /// Checks a backup through and through and lays it out in a folder: <c>club.db</c> in the present form, and the audio in <c>music/</c>, each
+    /// file proved by its digest.
     /// </summary>
     /// <param name="file">The backup.</param>
     /// <param name="passing">The folder.</param>
@@ -121,7 +122,8 @@ internal static class BackupFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new ClubTrouble(ClubWords.KindOf(e), FileWords.IsFull(e) ? "The disk is full, so nothing was restored; the club is as it was." : FileWords.NotRead(file, e), e);
+            string sentence = FileWords.IsFull(e) ? "The disk is full, so nothing was restored; the club is as it was." : FileWords.NotRead(file, e);
+            throw new ClubTrouble(ClubWords.KindOf(e), sentence, e);
         }
     }
 
@@ -134,7 +136,9 @@ internal static class BackupFile
     // By names alone, before a byte is unpacked: a name that leads anywhere else is not one of these. Answers with the digest of the database.
     private static string CheckContents(ZipArchive archive, string file, PassingFolder passing)
     {
-        if (archive.Entries.Count > MostEntries || archive.GetEntry(Manifest) is not { Length: <= LargestManifest } manifest || archive.GetEntry(ClubStore.FileName) is null)
+        if (archive.Entries.Count > MostEntries
+            || archive.GetEntry(Manifest) is not { Length: <= LargestManifest } manifest
+            || archive.GetEntry(ClubStore.FileName) is null)
         {
             throw IsNone(file);
         }
@@ -161,7 +165,9 @@ internal static class BackupFile
 
         if (bytes > new DriveInfo(passing.FullPath).AvailableFreeSpace)
         {
-            throw new ClubTrouble(ClubTroubleKind.DiskFull, $"{file} needs {bytes >> 20} MB of room when it is unpacked, and the disk has less. Nothing was changed.");
+            throw new ClubTrouble(
+                ClubTroubleKind.DiskFull,
+                $"{file} needs {bytes >> 20} MB of room when it is unpacked, and the disk has less. Nothing was changed.");
         }
 
         return digest;
@@ -190,7 +196,9 @@ internal static class BackupFile
     }
 
     private static string Word(JsonElement json, string name)
-        => json.ValueKind == JsonValueKind.Object && json.TryGetProperty(name, out JsonElement value) && value.ValueKind == JsonValueKind.String ? value.GetString()! : "";
+        => json.ValueKind == JsonValueKind.Object && json.TryGetProperty(name, out JsonElement value) && value.ValueKind == JsonValueKind.String
+            ? value.GetString()!
+            : "";
 
     private static void CheckDatabase(string database, string file, PassingFolder passing)
     {

@@ -65,7 +65,9 @@ internal static class ClubSchema
 
     /// <summary>The tables, indexes and triggers there are, by kind and name: what tells a club that something else has written to.</summary>
     public static IReadOnlySet<string> Parts(SqliteConnection connection)
-        => Names(connection, "SELECT type || ' ' || name || ' of ' || tbl_name FROM sqlite_master WHERE name NOT LIKE '\\_\\_EF%Lock' ESCAPE '\\'").ToHashSet(StringComparer.Ordinal);
+        => Names(
+            connection,
+            "SELECT type || ' ' || name || ' of ' || tbl_name FROM sqlite_master WHERE name NOT LIKE '\\_\\_EF%Lock' ESCAPE '\\'").ToHashSet(StringComparer.Ordinal);
 
     /// <summary>The one number that a statement asks for.</summary>
     public static long Number(SqliteConnection connection, string sql)

@@ -47,37 +47,7 @@ internal sealed class ClubStore : IDisposable
         try
         {
             Directory.CreateDirectory(folder);
-            ClubLock held = ClubLock.Shared(folder);
-            try
-            {
-                if (Checked(file, folder) != ClubForm.Present)
-                {
-                    held.Dispose();
-                    using (ClubLock.Alone(folder))
-                    {
-                        // another program may have done it meanwhile
-                        ClubForm form = Checked(file, folder);
-                        if (form == ClubForm.Older)
-                        {
-                            keep(file);
-                        }
-
-                        if (form != ClubForm.Present)
-                        {
-                            ClubSchema.Bring(file);
-                        }
-                    }
-
-                    held = ClubLock.Shared(folder);
-                }
-
-                return new ClubStore(folder, held);
-            }
-            catch
-            {
-                held.Dispose();
-                throw;
-            }
+            return new ClubStore(folder, ClubLock.Wait(folder, () => Held(file, folder, keep)));
         }
         catch (Exception e) when (ClubWords.Knows(e))
         {
@@ -85,7 +55,9 @@ internal sealed class ClubStore : IDisposable
         }
     }
 
-    /// <summary>How a database file is reached. Only an open club keeps its connections for later: they would go on with a file that was replaced.</summary>
+    /// <summary>
+    /// How a database file is reached. Only an open club keeps its connections for later: they would go on with a file that was replaced.
+    /// </summary>
     public static string Connection(string file, SqliteOpenMode mode, bool isPooled = false) => new SqliteConnectionStringBuilder
     {
         DataSource = file,
@@ -139,8 +111,8 @@ internal sealed class ClubStore : IDisposable
     }
 
     /// <summary>
-    /// Loads the mapping of the tables in the background, once: asked for when a dance is opened, so that the first save of a person who begins to type
-    /// does not wait for it.
+    /// Loads the mapping of the tables in the background, once: asked for when a dance is opened, so that the first save of a person who begins to
+    /// type does not wait for it.
     /// </summary>
     public void Prepare()
     {
@@ -210,7 +182,9 @@ internal sealed class ClubStore : IDisposable
         command.ExecuteNonQuery();
     }
 
-    /// <summary>Puts the content of another database into the place of this one: for everybody who has the club open, in one step that happens or does not.</summary>
+    /// <summary>
+    /// Puts the content of another database into the place of this one: for everybody who has the club open, in one step that happens or does not.
+    /// </summary>
     /// <exception cref="ClubTrouble">It could not be done; the club is as it was.</exception>
     public void ReplaceBy(string file)
     {
@@ -242,6 +216,47 @@ internal sealed class ClubStore : IDisposable
         using SqliteConnection connection = new(Pooled);
         SqliteConnection.ClearPool(connection);
         _lock.Dispose();
+    }
+
+    // The lock of a club in the present form. Null when another program has it open in another form: it may be bringing it to this one.
+    private static ClubLock? Held(string file, string folder, Action<string> keep)
+    {
+        ClubLock held = ClubLock.Shared(folder);
+        try
+        {
+            if (Checked(file, folder) == ClubForm.Present)
+            {
+                return held;
+            }
+        }
+        catch
+        {
+            held.Dispose();
+            throw;
+        }
+
+        held.Dispose();
+        using (ClubLock? alone = ClubLock.TryAlone(folder))
+        {
+            if (alone is null)
+            {
+                return null;
+            }
+
+            // another program may have done it in the moment before
+            ClubForm form = Checked(file, folder);
+            if (form == ClubForm.Older)
+            {
+                keep(file);
+            }
+
+            if (form != ClubForm.Present)
+            {
+                ClubSchema.Bring(file);
+            }
+        }
+
+        return ClubLock.Shared(folder);
     }
 
     private static ClubForm Checked(string file, string folder) => ClubSchema.Look(file) switch

@@ -83,7 +83,8 @@ internal static class Rows
     public static IEnumerable<T> Page<T>(SqliteConnection connection, string columns, string table, IReadOnlyList<long> keys, Func<SqliteDataReader, T> row)
     {
         // keys are numbers: nothing typed gets into the statement
-        Dictionary<long, T> rows = Ask(connection, $"SELECT {columns} FROM {table} r WHERE r.Key IN ({string.Join(',', keys)})", r => (Key: r.GetInt64(0), Row: row(r)))
+        string sql = $"SELECT {columns} FROM {table} r WHERE r.Key IN ({string.Join(',', keys)})";
+        Dictionary<long, T> rows = Ask(connection, sql, r => (Key: r.GetInt64(0), Row: row(r)))
             .ToDictionary(r => r.Key, r => r.Row);
         return keys.Select(k => rows[k]);
     }

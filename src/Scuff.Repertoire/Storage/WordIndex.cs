@@ -4,8 +4,8 @@ using Microsoft.EntityFrameworkCore;
 namespace Scuff.Repertoire.Storage;
 
 /// <summary>
-/// The indexes of words (SQLite's FTS5): filled here and asked here, so that what is folded on the way in is folded alike on the way out. They are derived, and
-/// made again when their form changes.
+/// The indexes of words (SQLite's FTS5): filled here and asked here, so that what is folded on the way in is folded alike on the way out. They are
+/// derived, and made again when their form changes.
 /// </summary>
 internal static class WordIndex
 {
@@ -75,8 +75,8 @@ internal static class WordIndex
     }
 
     /// <summary>
-    /// The keys of the rows that match, in order. All of them are asked for at once, as numbers: their count is the total, and only the rows of the page
-    /// are read.
+    /// The keys of the rows that match, in order. All of them are asked for at once, as numbers: their count is the total, and only the rows of the
+    /// page are read.
     /// </summary>
     /// <param name="connection">The database.</param>
     /// <param name="table">The table of rows, with a key and the columns that signs are looked for in.</param>

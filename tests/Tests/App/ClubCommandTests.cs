@@ -1,3 +1,7 @@
+using System.Diagnostics;
+using Scuff.App.Clubs;
+using Scuff.Repertoire;
+
 namespace Tests.App;
 
 public sealed class ClubCommandTests : IDisposable
@@ -110,5 +114,49 @@ public sealed class ClubCommandTests : IDisposable
         Assert.Equal(2, _run.Run("club", "export", "out"));
 
         Assert.Equal("scuff: There is no place to keep a club on this machine. Name its folder: scuff club export --club my-club out\n", _run.Error);
+    }
+
+    [Fact]
+    public void A_program_that_is_killed_in_the_middle_leaves_whole_dances_and_the_next_one_finishes()
+    {
+        HashSet<string> texts = [.. Enumerable.Range(0, 600).Select(i => ProgramRun.CleanDance.Replace("Harbour Box", $"Harbour Box {i}", StringComparison.Ordinal))];
+        int n = 0;
+        foreach (string text in texts)
+        {
+            _run.Put($"in/{n++}.dance", text);
+        }
+
+        string club = Path.Combine(_run.Folder, "mine");
+        string log = Path.Combine(club, "club.db-wal");
+        ProcessStartInfo start = new("dotnet", [typeof(DanceFactReader).Assembly.Location, "club", "import", "--club", club, Path.Combine(_run.Folder, "in")])
+        {
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        using (Process program = Process.Start(start)!)
+        using (ManualResetEventSlim never = new())
+        {
+            // killed once the first dances are on their way to the disk; the making of an empty club takes 200 kB of the log
+            while (!program.HasExited && !(File.Exists(log) && new FileInfo(log).Length > 600_000))
+            {
+                never.Wait(1);
+            }
+
+            program.Kill();
+            program.WaitForExit();
+        }
+
+        using (Club left = Club.Open(club, TimeProvider.System, new DanceFactReader()))
+        {
+            DancePage found = left.Dances.Search(new DanceQuery { Take = 1000 });
+            Assert.Equal(found.Total, left.Dances.Search(new DanceQuery { Words = "harbour" }).Total);
+            Assert.All(found.Rows, row => Assert.Contains(left.Dances.Get(row.Id)!.Text, texts));
+        }
+
+        Assert.Equal(0, _run.Run("club", "import", "--club", "mine", "in"));
+        using Club whole = Club.Open(club, TimeProvider.System, new DanceFactReader());
+        DancePage all = whole.Dances.Search(new DanceQuery { Take = 1000 });
+        Assert.Equal(texts.Order(StringComparer.Ordinal), all.Rows.Select(r => whole.Dances.Get(r.Id)!.Text).Order(StringComparer.Ordinal));
     }
 }

@@ -18,7 +18,16 @@ internal sealed class ClubHouse : IDisposable
     public SlowClock Clock { get; } = new();
 
     /// <summary>The club, opened when first asked for.</summary>
-    public Club Club => _club ??= Open();
+    public Club Club
+    {
+        get
+        {
+            lock (_folder)
+            {
+                return _club ??= Open();
+            }
+        }
+    }
 
     /// <summary>A path in the folder.</summary>
     public string In(params string[] parts) => Path.Combine([Root, .. parts]);

@@ -187,6 +187,26 @@ public sealed class ClubTests : IDisposable
     }
 
     [Fact]
+    public async Task Many_programs_may_make_one_club_at_the_same_moment()
+    {
+        List<Club> clubs = [];
+        await Parallel.ForAsync(0, 12, new ParallelOptions { MaxDegreeOfParallelism = 12 }, (i, _) =>
+        {
+            Club club = _house.Open();
+            club.Dances.Add($"Dance {i}", "page");
+            lock (clubs)
+            {
+                clubs.Add(club);
+            }
+
+            return ValueTask.CompletedTask;
+        });
+
+        Assert.Equal(12, clubs[0].Dances.Search(new DanceQuery()).Total);
+        clubs.ForEach(c => c.Dispose());
+    }
+
+    [Fact]
     public void A_program_that_holds_the_club_alone_is_waited_for_and_then_told()
     {
         Directory.CreateDirectory(_house.ClubFolder);

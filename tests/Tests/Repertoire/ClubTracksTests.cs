@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using Scuff.Repertoire;
+using Scuff.Repertoire.Storage;
 
 namespace Tests.Repertoire;
 
@@ -65,7 +66,9 @@ public sealed class ClubTracksTests : IDisposable
     [Fact]
     public void A_file_that_breaks_off_leaves_nothing()
     {
-        Assert.Throws<ClubTrouble>(() => Tracks.Add(new BreaksOff(200_000), "a.mp3", new TrackFacts()));
+        ClubTrouble trouble = Assert.Throws<ClubTrouble>(() => Tracks.Add(new BreaksOff(200_000), "a.mp3", new TrackFacts()));
+
+        Assert.Equal("The sound file could not be read to its end, so nothing of it was taken. Bring it again.", trouble.Message);
 
         Assert.Empty(FilesOfMusic());
         Assert.Equal(0, Tracks.Search(new TrackQuery()).Total);
@@ -74,10 +77,12 @@ public sealed class ClubTracksTests : IDisposable
     [Fact]
     public void A_file_without_end_is_refused_in_words()
     {
-        ClubTrouble trouble = Assert.Throws<ClubTrouble>(() => Tracks.Add(new Endless(), "a.wav", new TrackFacts()));
+        MusicFolder folder = new(_house.ClubFolder);
+
+        ClubTrouble trouble = Assert.Throws<ClubTrouble>(() => folder.Take(new Endless(), largest: 3 << 20));
 
         Assert.Equal(ClubTroubleKind.TooLarge, trouble.Kind);
-        Assert.Equal("The sound file is larger than 1024 MB, so it was not taken. Save it as MP3, M4A or FLAC, or cut it to the song.", trouble.Message);
+        Assert.Equal("The sound file is larger than 3 MB, so it was not taken. Save it as MP3, M4A or FLAC, or cut it to the song.", trouble.Message);
         Assert.Empty(FilesOfMusic());
     }
 
