@@ -1,4 +1,5 @@
 using Scuff.Analysis;
+using Scuff.App.Web.Hall;
 using Scuff.Prose;
 using Scuff.Repertoire;
 
@@ -23,6 +24,7 @@ internal sealed class Studio
         Club = club;
         Clock = clock;
         _tell = tell;
+        Hall = new HallDoor(this);
     }
 
     /// <summary>The club she works in.</summary>
@@ -32,7 +34,7 @@ internal sealed class Studio
     public TimeProvider Clock { get; }
 
     /// <summary>Whether and how the hall may look in.</summary>
-    public HallDoor Hall { get; } = new();
+    public HallDoor Hall { get; }
 
     /// <summary>A text, read and analysed.</summary>
     public DanceAnalysis Analyse(string text)
