@@ -89,7 +89,16 @@ public sealed class HallFixture : IAsyncDisposable
             takes,
             playhead = new
             {
-                at = 0.0, count, playing = true, pace, speed = 1.0, countIn = 0.0, waits = 0.0, loopFrom = (double?)null, loopTo = (double?)null, view = "above",
+                at = 0.0,
+                count,
+                playing = true,
+                pace,
+                speed = 1.0,
+                countIn = 0.0,
+                waits = 0.0,
+                loopFrom = (double?)null,
+                loopTo = (double?)null,
+                view = "above",
             },
         };
 
@@ -97,7 +106,10 @@ public sealed class HallFixture : IAsyncDisposable
     public static object TellDance(string title, string step, string hand = "laptop", bool takes = false)
         => new
         {
-            hand, takes, title, eight = 8,
+            hand,
+            takes,
+            title,
+            eight = 8,
             floor = new { text = $"{title}\n\nsection 1\n1-2   {step}, touch L together\n", track = (string?)null, height = (double?)null, ending = false },
         };
 }

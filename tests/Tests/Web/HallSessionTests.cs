@@ -113,7 +113,8 @@ public sealed class HallSessionTests
         await using HallFixture studio = await HallFixture.Start();
         object tell = new
         {
-            hand = "x", takes = true,
+            hand = "x",
+            takes = true,
             playhead = new { at = 0.0, count = 0.0, playing = true, pace, speed = 1.0, countIn = 0.0, waits = 0.0, loopFrom = (double?)null, loopTo = (double?)null, view },
         };
 
