@@ -27,6 +27,7 @@ internal sealed class HallSession
     private HallNews _news = new(0, null, null);
     private FloorQuestion? _asked;
     private int _eight;
+    private long _dances;
     private byte[] _dance = [];
     private byte[] _smallDance = [];
     private string? _leader;
@@ -110,7 +111,8 @@ internal sealed class HallSession
                 return false;
             }
 
-            HallDance made = new((_news.Dance?.Number ?? 0) + 1, told.Title, told.Eight, floor);
+            // never the number of an earlier one: a screen that was away may have that still
+            HallDance made = new(++_dances, told.Title, told.Eight, floor);
             (_asked, _eight) = (told.Floor, told.Eight);
             _dance = JsonSerializer.SerializeToUtf8Bytes(made, StudioJson.Default.HallDance);
             _smallDance = Compress(_dance);
