@@ -5,7 +5,8 @@ using BenchmarkDotNet.Running;
 // "quick" prints the best of several; "dances FOLDER COUNT" writes different dances for bench/cold.sh;
 // "score CORPUS ESTIMATES" measures estimates against a corpus;
 // "estimate CORPUS OUT" hears a corpus (bench/estimate); "songs FOLDER" writes songs of our own band with their truth;
-// "fit DANCES" times fitting and matching, "planted DANCES SEED COUNT [heard]" counts the planted breaks that are found; anything else chooses among the classes with a [Benchmark] (--filter)
+// "fit DANCES" times fitting and matching, "planted DANCES SEED COUNT [heard]" counts the planted breaks that are found;
+// "hall PROGRAM SCREENS" fills the hall of a built program; anything else chooses among the classes with a [Benchmark] (--filter)
 switch (args)
 {
     case ["quick"]:
@@ -29,6 +30,9 @@ switch (args)
         break;
     case ["planted", string demo, string seed, string many, .. string[] heard]:
         Fits.Planted(Console.Out, demo, seed, int.Parse(many, CultureInfo.InvariantCulture), heard is ["heard"]);
+        break;
+    case ["hall", string program, string screens]:
+        await Hall.Run(Console.Out, program, int.Parse(screens, CultureInfo.InvariantCulture)).ConfigureAwait(false);
         break;
     case ["songs", string folder, .. string[] options]:
         return SongCorpus.Write(Console.Out, folder, options) ? 0 : 2;
