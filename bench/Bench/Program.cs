@@ -6,7 +6,8 @@ using BenchmarkDotNet.Running;
 // "score CORPUS ESTIMATES" measures estimates against a corpus;
 // "estimate CORPUS OUT" hears a corpus (bench/estimate); "songs FOLDER" writes songs of our own band with their truth;
 // "fit DANCES" times fitting and matching, "planted DANCES SEED COUNT [heard]" counts the planted breaks that are found;
-// "library DANCES TRACKS [FOLDER]" times searches in a large club, "library-open FOLDER" the opening of one; anything else chooses among the classes with a [Benchmark] (--filter)
+// "library DANCES TRACKS [FOLDER]" times searches in a large club, "library-open FOLDER" the opening of one;
+// "hall PROGRAM SCREENS" fills the hall of a built program; anything else chooses among the classes with a [Benchmark] (--filter)
 switch (args)
 {
     case ["quick"]:
@@ -30,6 +31,9 @@ switch (args)
         break;
     case ["planted", string demo, string seed, string many, .. string[] heard]:
         Fits.Planted(Console.Out, demo, seed, int.Parse(many, CultureInfo.InvariantCulture), heard is ["heard"]);
+        break;
+    case ["hall", string program, string screens]:
+        await Hall.Run(Console.Out, program, int.Parse(screens, CultureInfo.InvariantCulture)).ConfigureAwait(false);
         break;
     case ["songs", string folder, .. string[] options]:
         return SongCorpus.Write(Console.Out, folder, options) ? 0 : 2;

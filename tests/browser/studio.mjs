@@ -7,8 +7,10 @@ import { join } from 'node:path';
 const PROGRAM = process.env.SCUFF_PROGRAM ?? new URL('../../artifacts/bin/Scuff.App/debug/Scuff.App.dll', import.meta.url).pathname;
 
 export class Studio {
-  static async start() {
+  /** @param options More of the command line. */
+  static async start(options = []) {
     const studio = new Studio();
+    studio.options = options;
     studio.home = await mkdtemp(join(tmpdir(), 'scuff-home-'));
     await studio.run(0);
     return studio;
@@ -16,7 +18,7 @@ export class Studio {
 
   /** Starts the program; on its old port when it ran before, so that open pages find it again. */
   async run(port = Number(new URL(this.address).port)) {
-    this.process = spawn('dotnet', [PROGRAM, 'open', '--no-browser', '--port', String(port)], {
+    this.process = spawn('dotnet', [PROGRAM, 'open', '--no-browser', '--port', String(port), ...this.options], {
       env: { ...process.env, SCUFF_HOME: this.home, SCUFF_CACHE: join(this.home, 'cache') },
       stdio: ['ignore', 'pipe', 'pipe'],
     });

@@ -1,9 +1,11 @@
 using System.CommandLine;
 using System.ComponentModel;
 using System.Diagnostics;
+using System.Net;
 using Scuff.App.Clubs;
 using Scuff.App.Tracks;
 using Scuff.App.Web;
+using Scuff.App.Web.Hall;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Commands;
@@ -30,17 +32,34 @@ internal sealed class OpenCommand : IProgramCommand
         Option<string?> folder = new("--club") { Description = "The folder of your club, made when it is not there; the demo club when not said.", HelpName = "folder" };
         Option<int> port = new("--port") { Description = "The port of its address on this machine; 0 for any that is free.", DefaultValueFactory = _ => UsualPort, HelpName = "number" };
         Option<bool> quiet = new("--no-browser") { Description = "Do not open a browser; say the address." };
-        Command command = new(Name, "Open the studio: write, see, hear, fit and print in a page of your browser.") { folder, port, quiet };
-        command.SetAction((parsed, stop) => Run(parsed.GetValue(folder), parsed.GetValue(port), parsed.GetValue(quiet), terminal, stop));
+        Option<string?> hall = new("--hall")
+        {
+            Description = "The private address, or address:port, at which devices in the hall may ask once you open it to them in the page; found when not said.",
+            HelpName = "address",
+        };
+        Command command = new(Name, "Open the studio: write, see, hear, fit and print in a page of your browser.") { folder, port, quiet, hall };
+        command.SetAction((parsed, stop) => Run(parsed.GetValue(folder), parsed.GetValue(port), parsed.GetValue(quiet), parsed.GetValue(hall), terminal, stop));
         return command;
     }
 
-    private static async Task<int> Run(string? folder, int port, bool isQuiet, Terminal terminal, CancellationToken stop)
+    private static async Task<int> Run(string? folder, int port, bool isQuiet, string? hall, Terminal terminal, CancellationToken stop)
     {
         if (port is < 0 or > 65_535)
         {
             terminal.Tell("--port is a number from 0 to 65535.");
             return ExitCode.Trouble;
+        }
+
+        HallPlace hallPlace = HallPlace.Around;
+        if (hall is not null)
+        {
+            if (!IPEndPoint.TryParse(hall, out IPEndPoint? named) || !HallPlace.IsPrivate(named.Address))
+            {
+                terminal.Tell("--hall is an address of this machine in a private network, such as 192.168.1.20 or 192.168.1.20:7320.");
+                return ExitCode.Trouble;
+            }
+
+            hallPlace = HallPlace.At(named.Port == 0 ? new IPEndPoint(named.Address, HallPlace.UsualPort) : named);
         }
 
         if ((folder is null ? ClubPlace.Demo(terminal.Variable, terminal.Home) : terminal.FullPath(folder)) is not { } place)
@@ -64,13 +83,14 @@ internal sealed class OpenCommand : IProgramCommand
 
         using (club)
         {
-            return await Serve(club, isNew, port, isQuiet, terminal, stop).ConfigureAwait(false);
+            return await Serve(club, isNew, port, isQuiet, hallPlace, terminal, stop).ConfigureAwait(false);
         }
     }
 
-    private static async Task<int> Serve(Club club, bool isNew, int port, bool isQuiet, Terminal terminal, CancellationToken stop)
+    private static async Task<int> Serve(Club club, bool isNew, int port, bool isQuiet, HallPlace hall, Terminal terminal, CancellationToken stop)
     {
         using Studio studio = new(club, TimeProvider.System, terminal.Tell, new TrackCache(TrackCache.UsualFolder(terminal.Variable, terminal.Home)));
+        studio.Hall.Place = hall;
         StudioServer server;
         try
         {

@@ -7,9 +7,8 @@ namespace Scuff.App.Web;
 /// Who may talk with the studio. It listens on this machine only, but every page she has open in her browser can send requests here: those are told
 /// apart by their Origin; and a name on the net that is made to point here is told apart by its Host (DNS rebinding).
 /// </summary>
-/// <param name="port">The port it listens on.</param>
-/// <param name="isHallHost">Whether a host name is that of this machine in the hall's network, while she has opened it there.</param>
-internal sealed class HouseRules(Func<int> port, Func<string, bool> isHallHost)
+/// <param name="isHere">Whether a host is the very address that is listened at: <see cref="IsThisMachine"/>, or that of the hall.</param>
+internal sealed class HouseRules(Func<HostString, bool> isHere)
 {
     private const string NotItsPage = "This studio answers only to its own page.";
 
@@ -18,11 +17,19 @@ internal sealed class HouseRules(Func<int> port, Func<string, bool> isHallHost)
         + "connect-src 'self'; media-src 'self' blob:; worker-src 'self'; manifest-src 'self'; frame-src 'self' blob:; base-uri 'none'; form-action 'none'; "
         + "frame-ancestors 'self'";
 
+    /// <summary>Whether a host is one of the names that this machine has for itself, with the port that is listened at.</summary>
+    public static bool IsThisMachine(HostString host, int port)
+    {
+        string name = host.Host.Trim('[', ']');
+        return (host.Port ?? 80) == port
+            && (string.Equals(name, "localhost", StringComparison.OrdinalIgnoreCase) || (IPAddress.TryParse(name, out IPAddress? address) && IPAddress.IsLoopback(address)));
+    }
+
     /// <summary>Why a request is refused; null when it may go on.</summary>
     public string? Refusal(HttpContext context)
     {
         HostString host = context.Request.Host;
-        if (!IsHere(host))
+        if (!host.HasValue || !isHere(host))
         {
             return "This studio answers only to this machine.";
         }
@@ -51,18 +58,5 @@ internal sealed class HouseRules(Func<int> port, Func<string, bool> isHallHost)
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=(self)";
         headers.CacheControl = "no-store";
-    }
-
-    private bool IsHere(HostString host)
-    {
-        if (!host.HasValue || (host.Port ?? 80) != port())
-        {
-            return false;
-        }
-
-        string name = host.Host.Trim('[', ']');
-        return string.Equals(name, "localhost", StringComparison.OrdinalIgnoreCase)
-            || (IPAddress.TryParse(name, out IPAddress? address) && IPAddress.IsLoopback(address))
-            || isHallHost(name);
     }
 }

@@ -1,5 +1,6 @@
 using Scuff.Analysis;
 using Scuff.App.Tracks;
+using Scuff.App.Web.Hall;
 using Scuff.App.Web.Tracks;
 using Scuff.Prose;
 using Scuff.Repertoire;
@@ -27,6 +28,7 @@ internal sealed class Studio : IDisposable
         Clock = clock;
         _tell = tell;
         Tracks = new TrackDesk(club, heard ?? new TrackCache(null), TellTrouble);
+        Hall = new HallDoor(this);
     }
 
     /// <summary>The club she works in.</summary>
@@ -39,7 +41,7 @@ internal sealed class Studio : IDisposable
     public TimeProvider Clock { get; }
 
     /// <summary>Whether and how the hall may look in.</summary>
-    public HallDoor Hall { get; } = new();
+    public HallDoor Hall { get; }
 
     /// <summary>A text, read and analysed.</summary>
     public DanceAnalysis Analyse(string text)

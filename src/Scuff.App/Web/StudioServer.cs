@@ -4,8 +4,10 @@ using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
+using Scuff.App.Web.Hall;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Web;
@@ -17,8 +19,9 @@ internal sealed class StudioServer : IAsyncDisposable
     public const long LargestQuestion = 4 * 1024 * 1024;
 
     private readonly WebApplication _app;
+    private readonly HallDoor _hall;
 
-    private StudioServer(WebApplication app) => _app = app;
+    private StudioServer(WebApplication app, HallDoor hall) => (_app, _hall) = (app, hall);
 
     /// <summary>Its address, once it runs: <c>http://127.0.0.1:7310</c>.</summary>
     public Uri Address { get; private set; } = new("http://127.0.0.1");
@@ -41,24 +44,35 @@ internal sealed class StudioServer : IAsyncDisposable
         });
         builder.Services.AddRoutingCore();
         WebApplication app = builder.Build();
-        StudioServer server = new(app);
+        StudioServer server = new(app, studio.Hall);
         server.Build(studio);
         await app.StartAsync().ConfigureAwait(false);
         server.Address = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
         return server;
     }
 
+    /// <summary>All that can be asked.</summary>
+    internal IEnumerable<RouteEndpoint> Routes => ((IEndpointRouteBuilder)_app).DataSources.SelectMany(s => s.Endpoints).OfType<RouteEndpoint>();
+
     public async ValueTask DisposeAsync()
     {
+        // first those who only listen: they would be waited for
+        await _hall.DisposeAsync().ConfigureAwait(false);
         await _app.StopAsync().ConfigureAwait(false);
         await _app.DisposeAsync().ConfigureAwait(false);
     }
 
     private void Build(Studio studio)
     {
-        HouseRules rules = new(() => Address.Port, studio.Hall.IsHost);
-        _app.Use(next => context => Guarded(rules, studio, context, next));
+        HouseRules rules = new(host => HouseRules.IsThisMachine(host, Address.Port));
+        _app.Use(next =>
+        {
+            // the hall's door leads to the same routes
+            studio.Hall.Answer = next;
+            return context => Guarded(rules, studio, context, next);
+        });
         _app.UseRouting();
+        _app.Use(next => context => HallGate.Pass(context, next));
         foreach (IRouteGroup group in FindGroups())
         {
             group.Map(_app, studio);
@@ -73,8 +87,8 @@ internal sealed class StudioServer : IAsyncDisposable
         .OrderBy(t => t.FullName, StringComparer.Ordinal)
         .Select(t => (IRouteGroup)Activator.CreateInstance(t)!);
 
-    // One place for all that can go wrong: no answer leaves without its headers, none with the inside of the program.
-    private static async Task Guarded(HouseRules rules, Studio studio, HttpContext context, RequestDelegate next)
+    /// <summary>One place for all that can go wrong: no answer leaves without its headers, none with the inside of the program.</summary>
+    internal static async Task Guarded(HouseRules rules, Studio studio, HttpContext context, RequestDelegate next)
     {
         HouseRules.Mark(context.Response);
         try

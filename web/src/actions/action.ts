@@ -9,6 +9,7 @@ export interface Doing {
   readonly editor: Editor | null;
   openPalette(): void;
   openGuide(): void;
+  openHall(): void;
 }
 
 /** Something she can do from the keyboard and from the list of everything that can be done. One file in this folder each. */

@@ -40,6 +40,13 @@ describe('the steps', () => {
     expect(steps.countsOf(-1)).toEqual([]);
   });
 
+  it('are none beyond the end of a dance that has become shorter', () => {
+    const beyond = floor.steps.length + 5;
+    expect(steps.wordsOf(beyond)).toBe('');
+    expect(steps.countsOf(beyond)).toEqual([]);
+    expect(steps.step(beyond)).toBeNull();
+  });
+
   it('on one count are told together', () => {
     const step = (at: number, count: string, words: string): FloorStep => ({ ...floor.steps[0]!, at, count, words });
     const both = new Steps({

@@ -75,6 +75,8 @@ export class Steps {
   wordsOf(index: number): string {
     const { steps } = this.floor;
     const at = steps[index]?.at;
+    // a dance that has just become shorter: the index is put right in the next frame
+    if (at === undefined) return '';
     let first = index;
     while (first > 0 && steps[first - 1]!.at === at) first--;
     const words: string[] = [];

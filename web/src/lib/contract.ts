@@ -333,6 +333,94 @@ export interface FolderBody {
   path: string;
 }
 
+export interface HallAddressAnswer {
+  address: string;
+  network: string;
+  sign: HallSign;
+}
+
+export interface HallAnswer {
+  isOpen: boolean;
+  guests: string;
+  code: string | null;
+  codeSeconds: number;
+  why: string;
+  addresses: HallAddressAnswer[];
+  tablets: number;
+  screens: number;
+}
+
+export interface HallDance {
+  number: number;
+  title: string;
+  eight: number;
+  floor: FloorAnswer;
+}
+
+export interface HallDanceName {
+  number: number;
+  title: string;
+}
+
+export interface HallMe {
+  circle: string;
+  isOpen: boolean;
+}
+
+export interface HallNews {
+  number: number;
+  dance: HallDanceName | null;
+  playhead: HallPlayhead | null;
+}
+
+export interface HallOpen {
+  guests: string;
+}
+
+export interface HallPair {
+  code: string;
+}
+
+export interface HallPlayhead {
+  at: number;
+  count: number;
+  playing: boolean;
+  pace: number;
+  speed: number;
+  countIn: number;
+  waits: number;
+  loopFrom: number | null;
+  loopTo: number | null;
+  view: string;
+}
+
+export interface HallSign {
+  size: number;
+  path: string;
+}
+
+export interface HallTell {
+  hand: string;
+  takes: boolean;
+  playhead: HallPlayhead;
+}
+
+export interface HallTellDance {
+  hand: string;
+  takes: boolean;
+  title: string;
+  eight: number;
+  floor: FloorQuestion;
+}
+
+export interface HallTime {
+  now: number;
+}
+
+export interface HallTold {
+  leads: boolean;
+}
+
 export interface MatchAnswer {
   rows: MatchedItem[];
   sentence: string;

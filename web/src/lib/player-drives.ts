@@ -14,6 +14,10 @@ export interface Drive {
   stop(): void;
   /** When a place is heard, on the clock of an audio context. */
   heardAt(place: number, context: AudioContext): number;
+  /** Counts a second at a place. */
+  paceAt(place: number): number;
+  /** Seconds until it moves; 0 when it does. */
+  begins(): number;
 }
 
 // Enough for the first click to be put on its time.
@@ -56,6 +60,14 @@ export class PaceDrive implements Drive {
 
   heardAt(place: number): number {
     return this.since + (place - this.from) / this.pace;
+  }
+
+  paceAt(): number {
+    return this.pace;
+  }
+
+  begins(): number {
+    return Math.max(0, this.since - this.heard());
   }
 }
 
@@ -101,6 +113,15 @@ export class TrackDrive implements Drive {
   heardAt(place: number, context: AudioContext): number {
     const ahead = (this.table.secondsAt(place) - this.clock.read()) / this.element.playbackRate;
     return context.currentTime - latencyOf(context) + ahead;
+  }
+
+  paceAt(place: number): number {
+    const { table, element } = this;
+    return element.playbackRate / (table.secondsAt(place + 0.5) - table.secondsAt(place - 0.5));
+  }
+
+  begins(): number {
+    return 0;
   }
 
   /** Puts the track to a place, whether it plays or not. */

@@ -591,3 +591,102 @@ describe('frames', () => {
     expect(left).toBe(0);
   });
 });
+
+describe('two playheads', () => {
+  const silent = () => new Player({ now, createContext: () => null });
+  let hers: Player;
+  let mine: Player;
+
+  beforeEach(() => {
+    hers = silent();
+    mine = silent();
+    for (const one of [hers, mine]) {
+      one.setDance(DANCE);
+      one.setClickOn(false);
+    }
+    hers.setTempo(96);
+  });
+
+  afterEach(() => {
+    hers.close();
+    mine.close();
+  });
+
+  /** What she said some time ago reaches the other now. */
+  function tell(wayMs: number) {
+    const { heading, inSeconds } = hers.heading();
+    const at = now() + inSeconds;
+    vi.advanceTimersByTime(wayMs);
+    mine.join(heading, now() - at);
+  }
+
+  it('go together however long the way from one to the other is', () => {
+    hers.seek(5);
+    hers.play();
+    vi.advanceTimersByTime(700);
+    for (const way of [0, 40, 900, 25_000]) {
+      tell(way);
+      expect(mine.count()).toBeCloseTo(hers.count(), 9);
+      vi.advanceTimersByTime(1234);
+      expect(mine.count()).toBeCloseTo(hers.count(), 9);
+    }
+  });
+
+  it('go round a section together, and stand together', () => {
+    hers.loop = { from: 8, to: 16 };
+    hers.speed = 0.8;
+    hers.play();
+    tell(30);
+    for (let i = 0; i < 40; i++) {
+      vi.advanceTimersByTime(777);
+      expect(mine.count()).toBeCloseTo(hers.count(), 9);
+    }
+    expect(mine.loop).toEqual({ from: 8, to: 16 });
+    hers.pause();
+    tell(30);
+    expect(mine.playing).toBe(false);
+    expect(mine.count()).toBe(hers.count());
+  });
+
+  it('are counted in together', () => {
+    hers.countIn = true;
+    hers.play();
+    vi.advanceTimersByTime(1500);
+    tell(100);
+    expect(hers.countingIn()).toBe(3);
+    for (let i = 0; i < 30; i++) {
+      expect(mine.countingIn()).toBe(hers.countingIn());
+      expect(mine.count()).toBeCloseTo(hers.count(), 9);
+      vi.advanceTimersByTime(313);
+    }
+    expect(mine.countingIn()).toBe(0);
+  });
+
+  it('go together with a track whose pace changes, as often as one tells', () => {
+    const { element, given } = audio();
+    hers.setTrack(given, [
+      [0, 2],
+      [16, 10],
+      [32, 20],
+    ]);
+    hers.play();
+    for (let i = 0; i < 14; i++) {
+      vi.advanceTimersByTime(1000);
+      tell(20);
+      expect(Math.abs(mine.count() - hers.count())).toBeLessThan(0.05);
+    }
+    expect(element.paused).toBe(false);
+    expect(hers.count()).toBeGreaterThan(20);
+  });
+
+  it('begin together although the sound of one needs a moment', () => {
+    hers.close();
+    hers = new Player({ now, createContext: () => context as unknown as AudioContext });
+    hers.setDance(DANCE);
+    hers.setTempo(120);
+    hers.play();
+    tell(10);
+    vi.advanceTimersByTime(600);
+    expect(Math.abs(mine.count() - hers.count())).toBeLessThan(0.02);
+  });
+});

@@ -25,6 +25,20 @@ export interface PlayedDance {
   ones: readonly number[];
 }
 
+/** Where a playhead is and how it goes on: all that another needs to go along with it. */
+export interface Heading {
+  /** The danced count; where it will begin while a count-in is heard. */
+  count: number;
+  playing: boolean;
+  /** Counts a second. */
+  pace: number;
+  /** Counts of the count-in it began with. */
+  countIn: number;
+  /** Counts of that still to be heard. */
+  waits: number;
+  loop: Section | null;
+}
+
 /** What the player needs from the page around it. */
 export interface PlayerSurroundings {
   /** Seconds on a smooth clock that never goes back. */
@@ -207,6 +221,48 @@ export class Player {
     return place < this.start - NEAR ? Math.floor(place - this.origin + NEAR) + 1 : 0;
   }
 
+  /** Where it is, and in how many seconds it is there: the sound needs a moment to begin. */
+  heading(): { heading: Heading; inSeconds: number } {
+    const { drive, section } = this;
+    const place = drive?.place() ?? this.held;
+    const waits = drive ? Math.max(0, this.start - place) : 0;
+    const heading = {
+      count: waits > 0 ? this.start - this.base : this.count(),
+      playing: drive !== null,
+      pace: drive?.paceAt(place) ?? this.pace,
+      countIn: drive ? this.start - this.origin : 0,
+      waits,
+      loop: section,
+    };
+    return { heading, inSeconds: drive?.begins() ?? 0 };
+  }
+
+  /**
+   * Goes along with another playhead, without sound.
+   * @param heading Where that is.
+   * @param secondsAgo When it was there.
+   */
+  join(heading: Heading, secondsAgo: number): void {
+    this.section = heading.loop && heading.loop.to - heading.loop.from > NEAR ? heading.loop : null;
+    if (!heading.playing || !(heading.pace > 0)) {
+      this.halt();
+      this.held = this.within(heading.count);
+      this.tell();
+      return;
+    }
+    const place = heading.count - heading.waits + secondsAgo * heading.pace;
+    const goesAlong = this.drive !== null;
+    this.start = heading.count;
+    this.origin = heading.count - heading.countIn;
+    this.base = 0;
+    this.rate = 1;
+    this.countsPerMinute = heading.pace * 60;
+    this.drive = new PaceDrive(this.around.now, null, heading.pace);
+    this.drive.start(place, false);
+    if (!goesAlong) this.wind();
+    this.tell();
+  }
+
   /** Takes another dance, or the same changed; the playhead stays as near as it can. */
   setDance(dance: PlayedDance): void {
     const at = this.count();
@@ -276,8 +332,7 @@ export class Player {
     else if (this.held >= this.dance.length - NEAR) this.held = this.dance.goesRound ? 0 : this.dance.first;
     if (this.hasClick) this.wakeSound();
     this.startAt(this.held, this.hasCountIn ? this.dance.eight : 0, true);
-    this.timer = setInterval(() => this.tick(), TICK_MS);
-    if (typeof document !== 'undefined') document.addEventListener('visibilitychange', this.cameBack);
+    this.wind();
     this.tell();
   }
 
@@ -442,6 +497,11 @@ export class Player {
     clearInterval(this.timer);
     clearTimeout(this.soundTimer);
     if (typeof document !== 'undefined') document.removeEventListener('visibilitychange', this.cameBack);
+  }
+
+  private wind(): void {
+    this.timer = setInterval(() => this.tick(), TICK_MS);
+    if (typeof document !== 'undefined') document.addEventListener('visibilitychange', this.cameBack);
   }
 
   private keepRound(): void {

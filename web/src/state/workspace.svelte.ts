@@ -1,4 +1,5 @@
 /** What she works on: one dance, what the program says of it, and where she is in it. Components only show. */
+import type { View } from '../floor/views';
 import { get, post, put, remove, Trouble } from '../lib/api';
 import type {
   ClubAnswer,
@@ -16,6 +17,7 @@ import type {
 } from '../lib/contract';
 import { findAnswers, keepAnswers } from './answers';
 import { findDraft, keepDraft } from './drafts';
+import { handName } from './hand';
 import { Keeper, type Standing } from './keeper';
 
 /** The rooms, by what she does in them. */
@@ -33,6 +35,8 @@ export class Workspace {
   floor = $state.raw<FloorAnswer | null>(null);
   floorTrack = $state<string | null>(null);
   place = $state(0);
+  /** From where the floor is seen, here and in the hall. */
+  view = $state<View>('above');
   room = $state<Room>('write');
   standing = $state<Standing>('kept');
   standingWords = $state('');
@@ -338,11 +342,6 @@ export class Workspace {
     this.room = room;
     if (dance && dance !== this.dance?.id) await this.open(dance);
   }
-}
-
-/** A name for this page, the same from its opening to its closing. (`randomUUID` is not there for a tablet that comes over the hall's network.) */
-function handName(): string {
-  return [...crypto.getRandomValues(new Uint8Array(12))].map((b) => b.toString(16).padStart(2, '0')).join('');
 }
 
 /** The room and the dance that an address names. */

@@ -75,7 +75,9 @@ internal sealed class DanceRoutes : IRouteGroup
         }
     }
 
-    private static FloorAnswer Floor(Studio studio, FloorQuestion asked)
+    /// <summary>A text danced.</summary>
+    /// <exception cref="RefusalException">The text is too long, or the dancer no grown person.</exception>
+    internal static FloorAnswer Floor(Studio studio, FloorQuestion asked)
     {
         DanceAnalysis analysis = Analyse(studio, asked.Text);
         if (asked.Height is < 1 or > 2.3)

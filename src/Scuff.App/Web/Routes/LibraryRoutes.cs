@@ -7,6 +7,7 @@ using Microsoft.AspNetCore.Routing;
 using Scuff.App.Clubs;
 using Scuff.App.Complaints;
 using Scuff.App.Web.Contract;
+using Scuff.App.Web.Hall;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Web.Routes;
@@ -74,23 +75,24 @@ internal sealed class LibraryRoutes : IRouteGroup
             return Exchange.Answer(context, new DoneAnswer($"{Summary.Number(gone, "dance")} removed for good."));
         });
         routes.MapGet("/api/duplicates", context => Exchange.Answer(context, Duplicates(dances)));
+        // the disk of this machine is chosen from at this machine
         routes.MapPost("/api/folder", async context =>
         {
             FolderBody body = await Exchange.Read<FolderBody>(context).ConfigureAwait(false);
             await Exchange.Answer(context, Link(studio.Club, body.Path.Trim())).ConfigureAwait(false);
-        });
+        }).For(HallCircle.Here);
         routes.MapPost("/api/folder/look", context => Exchange.Answer(context, new FolderAnswer(FolderWords.Of(studio.Club.Linked.Rescan()))));
         routes.MapPost("/api/folder/import", async context =>
         {
             FolderBody body = await Exchange.Read<FolderBody>(context).ConfigureAwait(false);
             await Exchange.Answer(context, new FolderAnswer(FolderWords.Of(studio.Club.Import(Full(body), SameTitle.AddBeside)))).ConfigureAwait(false);
-        });
+        }).For(HallCircle.Here);
         routes.MapPost("/api/folder/export", async context =>
         {
             FolderBody body = await Exchange.Read<FolderBody>(context).ConfigureAwait(false);
             await Exchange.Answer(context, new FolderAnswer(FolderWords.Of(studio.Club.Export(Full(body))))).ConfigureAwait(false);
-        });
-        routes.MapPost("/api/restore", context => Restore(studio, context));
+        }).For(HallCircle.Here);
+        routes.MapPost("/api/restore", context => Restore(studio, context)).For(HallCircle.Here);
         routes.MapPost("/api/backup", context => Backup(studio, context));
     }
 

@@ -1,0 +1,83 @@
+/** The hall as her page has it: open or shut, who is there, and what it is told. */
+import { get, post, Trouble } from '../lib/api';
+import type { HallAnswer, HallMe } from '../lib/contract';
+import type { Player } from '../lib/player';
+import { handName } from '../state/hand';
+import type { Workspace } from '../state/workspace.svelte';
+import { HallTeller } from './teller';
+
+const HAND = 'scuff.hall.hand';
+
+export class HallDesk {
+  isOpen = $state(false);
+  /** `here`, `tablet` or `floor`; empty until known. */
+  circle = $state('');
+  /** How it stands; only on the machine that the program runs on. */
+  answer = $state.raw<HallAnswer | null>(null);
+
+  readonly teller: HallTeller;
+
+  constructor(
+    private readonly work: Workspace,
+    player: Player,
+  ) {
+    // a page that is loaded anew goes on leading the hall
+    const hand = sessionStorage.getItem(HAND) ?? handName();
+    sessionStorage.setItem(HAND, hand);
+    this.teller = new HallTeller(
+      hand,
+      player,
+      () =>
+        work.floor && {
+          title: work.reading?.title || work.dance?.title || '',
+          eight: work.reading?.beatsPerBar === 3 ? 6 : 8,
+          floor: { text: work.text, track: work.floorTrack, height: null, ending: false },
+        },
+      () => work.view,
+    );
+  }
+
+  /** Looks whether the hall is open; it may have been opened from another page. */
+  async look(): Promise<void> {
+    try {
+      const me = await get<HallMe>('/hall/me');
+      this.circle = me.circle;
+      await this.stands(me.isOpen, false);
+    } catch {
+      // the page says elsewhere that the program is away
+    }
+  }
+
+  /** Asks who is there. */
+  async ask(): Promise<void> {
+    try {
+      this.answer = await get<HallAnswer>('/hall');
+      await this.stands(this.answer.isOpen, false);
+    } catch (e) {
+      if (e instanceof Trouble && e.status === 0) this.answer = null;
+    }
+  }
+
+  /** Opens it, or makes another code. */
+  async open(guests: 'tablet' | 'floor'): Promise<void> {
+    const answer = await this.work.try(() => post<HallAnswer>('/hall/open', { guests }));
+    if (!answer) return;
+    this.answer = answer;
+    await this.stands(true, true);
+  }
+
+  /** Shuts it: every guest is out at once. */
+  async shut(): Promise<void> {
+    const answer = await this.work.try(() => post<HallAnswer>('/hall/shut', {}));
+    if (!answer) return;
+    this.answer = answer;
+    await this.stands(answer.isOpen, false);
+    this.work.say('The hall is shut. Nobody but this machine is answered any more.');
+  }
+
+  private async stands(isOpen: boolean, takes: boolean): Promise<void> {
+    this.isOpen = isOpen;
+    if (!isOpen) this.teller.stop();
+    else if (takes || !this.teller.isTelling) await this.teller.start(takes);
+  }
+}
