@@ -91,6 +91,9 @@ internal sealed class OpenCommand : IProgramCommand
     {
         using Studio studio = new(club, TimeProvider.System, terminal.Tell, new TrackCache(TrackCache.UsualFolder(terminal.Variable, terminal.Home)));
         studio.Hall.Place = hall;
+
+        // two things at once: the server starts, and the first dance is read
+        Task warmed = Task.Run(studio.Warm, stop);
         StudioServer server;
         try
         {
@@ -124,7 +127,7 @@ internal sealed class OpenCommand : IProgramCommand
                 // she has closed it
             }
 
-            await filled.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            await Task.WhenAll(warmed, filled).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         }
 
         return ExitCode.Clean;

@@ -1,4 +1,6 @@
 using Scuff.Analysis;
+using Scuff.Analysis.Floor;
+using Scuff.App.Clubs;
 using Scuff.App.Tracks;
 using Scuff.App.Web.Hall;
 using Scuff.App.Web.Tracks;
@@ -42,6 +44,36 @@ internal sealed class Studio : IDisposable
 
     /// <summary>Whether and how the hall may look in.</summary>
     public HallDoor Hall { get; }
+
+    /// <summary>The dance she looked at last, as long as it is there; else the one that was saved last; null in an empty club.</summary>
+    public StoredDance? LastDance()
+    {
+        if (Club.Settings.Get(ClubPlace.LastDanceSetting) is { } id && Club.Dances.Get(id) is { Row.RemovedAt: null } looked)
+        {
+            return looked;
+        }
+
+        DancePage latest = Club.Dances.Search(new DanceQuery { Take = 1, Order = DanceOrder.LastSaved });
+        return latest.Rows.Count > 0 ? Club.Dances.Get(latest.Rows[0].Id) : null;
+    }
+
+    /// <summary>Reads the dance that the page will ask for first, so that it is ready by then. What goes wrong here goes wrong again when it is asked for.</summary>
+    public void Warm()
+    {
+        try
+        {
+            if (LastDance() is { } dance)
+            {
+                DanceAnalysis analysis = Analyse(dance.Text);
+                _ = Reading.Of(analysis);
+                _ = FloorSampler.Of(analysis, analysis.PlainTimeline, DancerSize.Default);
+            }
+        }
+        catch (ClubTrouble)
+        {
+            // told when the page asks
+        }
+    }
 
     /// <summary>A text, read and analysed.</summary>
     public DanceAnalysis Analyse(string text)

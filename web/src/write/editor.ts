@@ -409,11 +409,13 @@ export class Editor {
   /** Shows what the program says of the text; an answer to an older text is not shown. */
   show(answer: ReadAnswer) {
     const length = this.#view.state.doc.length;
-    this.#view.dispatch({ effects: [answered.of(answer), noted.of(answer.complaints.filter((c) => c.to <= length))] });
+    const found = answer.complaints.filter((c) => c.to <= length);
+    // one change for all, so that the page is drawn once
     this.#view.dispatch(
+      { effects: [answered.of(answer), noted.of(found)] },
       setDiagnostics(
         this.#view.state,
-        answer.complaints.map((c) => toDiagnostic(c, length)).filter((d): d is Diagnostic => d !== null),
+        found.map((c) => toDiagnostic(c, length)).filter((d): d is Diagnostic => d !== null),
       ),
     );
   }

@@ -4,6 +4,22 @@ import { StateEffect, StateField } from '@codemirror/state';
 import type { ReadComplaint } from '../lib/contract';
 import { kindWord } from '../lib/complain';
 
+/** Whether two lists say the same at the same places: then what stands in the margin stays as it is. */
+function areSame(a: readonly ReadComplaint[], b: readonly ReadComplaint[]): boolean {
+  return (
+    a.length === b.length &&
+    a.every((one, i) => {
+      const other = b[i]!;
+      return (
+        one.from === other.from &&
+        one.to === other.to &&
+        one.message === other.message &&
+        JSON.stringify(one.fixes) === JSON.stringify(other.fixes)
+      );
+    })
+  );
+}
+
 /** What stands in the margin now. */
 export const noted = StateEffect.define<readonly ReadComplaint[]>();
 
@@ -11,7 +27,7 @@ export const noted = StateEffect.define<readonly ReadComplaint[]>();
 const notes = StateField.define<readonly ReadComplaint[]>({
   create: () => [],
   update(value, tr) {
-    for (const e of tr.effects) if (e.is(noted)) return e.value;
+    for (const e of tr.effects) if (e.is(noted)) return areSame(value, e.value) ? value : e.value;
     if (!tr.docChanged) return value;
     return value.map((c) => ({ ...c, from: tr.changes.mapPos(c.from), to: tr.changes.mapPos(c.to) }));
   },

@@ -164,13 +164,9 @@ internal sealed class LibraryRoutes : IRouteGroup
             dances.Search(new DanceQuery { Take = 1, InBin = true }).Total,
             [.. dances.Tags().Select(t => new TagUse(t.Tag, t.Count))],
             [.. dances.Levels()],
-            LastDance(studio.Club) ?? (first.Rows.Count > 0 ? first.Rows[0].Id : null),
+            studio.LastDance()?.Id,
             typeof(LibraryRoutes).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "");
     }
-
-    // the one she looked at last, as long as it is there
-    private static string? LastDance(Club club)
-        => club.Settings.Get(ClubPlace.LastDanceSetting) is { } id && club.Dances.Get(id) is { Row.RemovedAt: null } ? id : null;
 
     private static DanceList List(ClubDances dances, IQueryCollection asked)
     {
