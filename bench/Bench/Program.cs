@@ -6,6 +6,7 @@ using BenchmarkDotNet.Running;
 // "score CORPUS ESTIMATES" measures estimates against a corpus;
 // "estimate CORPUS OUT" hears a corpus (bench/estimate); "songs FOLDER" writes songs of our own band with their truth;
 // "fit DANCES" times fitting and matching, "planted DANCES SEED COUNT [heard]" counts the planted breaks that are found;
+// "library DANCES TRACKS [FOLDER]" times searches in a large club, "library-open FOLDER" the opening of one;
 // "hall PROGRAM SCREENS" fills the hall of a built program; anything else chooses among the classes with a [Benchmark] (--filter)
 switch (args)
 {
@@ -36,6 +37,12 @@ switch (args)
         break;
     case ["songs", string folder, .. string[] options]:
         return SongCorpus.Write(Console.Out, folder, options) ? 0 : 2;
+    case ["library", string many, string songs, .. string[] place]:
+        Library.Measure(Console.Out, int.Parse(many, CultureInfo.InvariantCulture), int.Parse(songs, CultureInfo.InvariantCulture), place.Length > 0 ? place[0] : null);
+        break;
+    case ["library-open", string club]:
+        Library.Open(Console.Out, club);
+        break;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         break;

@@ -33,9 +33,10 @@ public static class TrackListener
 
     /// <summary>Listens to a piece of sound at <see cref="Hearing.Rate"/>; silence or sound without a beat gives a map with a remark and no beats.</summary>
     /// <param name="audio">The sound.</param>
+    /// <param name="progress">Is told the part of the work that is done, 0 to 1.</param>
     /// <param name="cancel">Stops the work.</param>
     /// <exception cref="ArgumentException">The sound is at another rate.</exception>
-    public static TrackMap Listen(MonoAudio audio, CancellationToken cancel = default)
+    public static TrackMap Listen(MonoAudio audio, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(audio);
         if (audio.Rate != Hearing.Rate)
@@ -53,7 +54,7 @@ public static class TrackListener
         (double first, double last) = LoudnessMeter.Sounding(loudness);
         Spectrogram spectrum = Hearing.Spectrum(audio);
         cancel.ThrowIfCancellationRequested();
-        Activations heard = Ear.ListenWithAll(spectrum);
+        Activations heard = Ear.ListenWithAll(spectrum, progress, cancel);
         cancel.ThrowIfCancellationRequested();
         BeatRow row = BeatPath.Find(heard.Beat, first, last);
         if (row.Seconds.Length < FewestBeats || CountPath.Near(heard.Beat, row.Seconds).Average() < NoBeat)

@@ -7,14 +7,14 @@ using Scuff.Repertoire.Storage;
 namespace Scuff.Repertoire;
 
 /// <summary>
-/// A club: the dances, tracks and settings of one person or one group, kept in a folder. All members may be called from many threads at once; writing
-/// is one at a time. Two programs may have the same club open: each sees what the other has saved.
+/// A club: the dances, tracks and settings of one person or one group, kept in a folder. All members may be called from many threads at once;
+/// writing is one at a time. Two programs may have the same club open: each sees what the other has saved.
 /// </summary>
 /// <remarks>
 /// The folder holds <c>club.db</c> (SQLite with its two companions while it is open), <c>music/</c> (audio, each file named by the digest of its
-/// content), and <c>kept/</c> (backups made before the database was brought to a newer form or replaced). What a member has returned from is on the disk:
-/// the database is written ahead (WAL) with <c>synchronous=FULL</c>, of which SQLite's documentation says that transactions are durable across a loss of
-/// power (https://sqlite.org/pragma.html#pragma_synchronous).
+/// content), and <c>kept/</c> (backups made before the database was brought to a newer form or replaced). What a member has returned from is on the
+/// disk: the database is written ahead (WAL) with <c>synchronous=FULL</c>, of which SQLite's documentation says that transactions are durable
+/// across a loss of power (https://sqlite.org/pragma.html#pragma_synchronous).
 /// </remarks>
 public sealed class Club : IDisposable
 {
@@ -94,9 +94,9 @@ public sealed class Club : IDisposable
     }
 
     /// <summary>
-    /// Puts a backup in the place of the club in a folder, also where that one is damaged or absent. No program may have the club open if it is damaged.
-    /// Everything about the backup is checked first; the club as it was is kept aside in <c>kept/</c>; whatever fails on the way leaves it as it was.
-    /// Audio that the club has and the backup has not stays.
+    /// Puts a backup in the place of the club in a folder, also where that one is damaged or absent. No program may have the club open if it is
+    /// damaged. Everything about the backup is checked first; the club as it was is kept aside in <c>kept/</c>; whatever fails on the way leaves it
+    /// as it was. Audio that the club has and the backup has not stays.
     /// </summary>
     /// <param name="folder">The folder of the club; made if needed.</param>
     /// <param name="file">The backup.</param>
@@ -136,7 +136,10 @@ public sealed class Club : IDisposable
         });
     }
 
-    /// <summary>The same for the club that is open here, which goes on being open. See <see cref="Restore(string, string, TimeProvider, IDanceFactReader)"/>.</summary>
+    /// <summary>
+    /// The same for the club that is open here, which goes on being open. See <see cref="Restore(string, string, TimeProvider,
+    /// IDanceFactReader)"/>.
+    /// </summary>
     /// <param name="file">The backup.</param>
     /// <exception cref="ClubTrouble">The file is no backup, damaged, or of a newer Scuff.</exception>
     public RestoreReport Restore(string file) => Guarded(Folder, () =>
@@ -214,8 +217,8 @@ public sealed class Club : IDisposable
     }
 
     /// <summary>
-    /// Writes every dance that is not in the bin as a <c>.dance</c> file named after its title. A file that is there with another text is never written
-    /// over: the dance goes beside it under a name with a number. Tags and versions stay behind: a backup carries them.
+    /// Writes every dance that is not in the bin as a <c>.dance</c> file named after its title. A file that is there with another text is never
+    /// written over: the dance goes beside it under a name with a number. Tags and versions stay behind: a backup carries them.
     /// </summary>
     /// <param name="folder">The folder; made if needed.</param>
     /// <exception cref="ClubTrouble">The folder cannot be made or read.</exception>
@@ -251,7 +254,8 @@ public sealed class Club : IDisposable
     {
         ValueList<string> dances =
         [
-            .. keys.Select(Ids.Dance).Concat(report.Added).Concat(report.Edited).Concat(report.Renamed).Concat(report.Binned).Concat(report.Written).Distinct(),
+            .. keys.Select(Ids.Dance)
+                .Concat(report.Added).Concat(report.Edited).Concat(report.Renamed).Concat(report.Binned).Concat(report.Written).Distinct(),
         ];
         bool isFromFolder = report != FolderReport.Nothing;
         if (dances.Count > 0 || isFromFolder)
@@ -279,7 +283,8 @@ public sealed class Club : IDisposable
     private static string FreeName(string folder, string why, string ending, DateTimeOffset now)
     {
         string kept = Directory.CreateDirectory(Path.Combine(folder, Kept)).FullName;
-        return Path.Combine(kept, SafeFileName.Free(string.Create(CultureInfo.InvariantCulture, $"{now:yyyy-MM-dd HHmmss} {why}"), ending, n => Path.Exists(Path.Combine(kept, n))));
+        string stem = string.Create(CultureInfo.InvariantCulture, $"{now:yyyy-MM-dd HHmmss} {why}");
+        return Path.Combine(kept, SafeFileName.Free(stem, ending, n => Path.Exists(Path.Combine(kept, n))));
     }
 
     private static string Keep(string folder, string why, DateTimeOffset now, Action<Stream> fill)
@@ -313,7 +318,9 @@ public sealed class Club : IDisposable
 
     private RestoreReport Restored(string? kept, string? unlinked)
     {
-        (int dances, List<TrackEntry> tracks) = Store.Read(db => (db.Dances.Count(d => d.RemovedAt == null), db.Tracks.AsNoTracking().Where(t => t.RemovedAt == null).ToList()));
+        (int dances, List<TrackEntry> tracks) = Store.Read(db => (
+            db.Dances.Count(d => d.RemovedAt == null),
+            db.Tracks.AsNoTracking().Where(t => t.RemovedAt == null).ToList()));
         int without = tracks.Count(t => t.Digest is not null && !File.Exists(Music.PathOf(t.Digest, t.Ending)));
         return new RestoreReport(dances, tracks.Count, without, kept, unlinked);
     }

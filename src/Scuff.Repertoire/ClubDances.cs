@@ -10,7 +10,8 @@ public sealed class ClubDances
     // so many texts are read and written at once where there are many
     private const int Batch = 100;
 
-    private static readonly string[] SignColumns = [nameof(DanceEntry.Title), nameof(DanceEntry.Choreographer), nameof(DanceEntry.Songs), nameof(DanceEntry.Tags)];
+    private static readonly string[] SignColumns =
+        [nameof(DanceEntry.Title), nameof(DanceEntry.Choreographer), nameof(DanceEntry.Songs), nameof(DanceEntry.Tags)];
 
     private readonly Club _club;
 
@@ -35,20 +36,28 @@ public sealed class ClubDances
 
     /// <summary>A dance, in the bin or not; null when there is none of that id.</summary>
     /// <exception cref="ClubTrouble">The club could not be read.</exception>
-    public StoredDance? Get(string id) => Ids.DanceKey(id) is long key
-        ? _club.Store.Read(db => db.Dances.AsNoTracking().Include(d => d.Body).SingleOrDefault(d => d.Key == key)) is { } entry
-            ? new StoredDance(Rows.Of(entry), entry.Body.Text)
-            : null
-        : null;
+    public StoredDance? Get(string id)
+    {
+        if (Ids.DanceKey(id) is not long key)
+        {
+            return null;
+        }
+
+        _club.Store.Prepare();
+        return _club.Store.Ask(connection => Rows.Ask(
+            connection,
+            $"SELECT {Rows.DanceColumns}, t.Text FROM Dances r JOIN DanceTexts t ON t.Key = r.Key WHERE r.Key = {key.ToString(CultureInfo.InvariantCulture)}",
+            r => new StoredDance(Rows.Dance(r), r.GetString(Rows.DanceWidth)))) is [var dance] ? dance : null;
+    }
 
     /// <summary>
-    /// Saves a text. Someone else's text is never written over unseen: the save must say upon which revision it was written. The very text that is there
-    /// already is a success, so a save whose answer was lost can be sent again. A dance in the bin comes back from it.
+    /// Saves a text. Someone else's text is never written over unseen: the save must say upon which revision it was written. The very text that is
+    /// there already is a success, so a save whose answer was lost can be sent again. A dance in the bin comes back from it.
     /// </summary>
     /// <remarks>
-    /// The text before is kept as a version when it was saved more than <see cref="EditSession"/> ago or by another hand. Versions that nobody named are
-    /// thinned out with age: of the last day all stay, of the seven days before that the last of every hour, of the twelve weeks before that the last of every
-    /// day, and of what is older the last of every week.
+    /// The text before is kept as a version when it was saved more than <see cref="EditSession"/> ago or by another hand. Versions that nobody
+    /// named are thinned out with age: of the last day all stay, of the seven days before that the last of every hour, of the twelve weeks before
+    /// that the last of every day, and of what is older the last of every week.
     /// </remarks>
     /// <param name="id">The dance.</param>
     /// <param name="text">The new text.</param>
@@ -172,13 +181,13 @@ public sealed class ClubDances
             DanceOrder.Counts => "r.Counts IS NULL, r.Counts, r.FoldedTitle, r.Key",
             _ => "r.FoldedTitle, r.Key",
         };
-        return _club.Store.Read(db =>
+        string? rank = query.Order == DanceOrder.BestMatch ? WordIndex.DanceRank : null;
+        return _club.Store.Ask(connection =>
         {
             List<long> keys = WordIndex.Keys(
-                db, "Dances", "DanceWords", query.Words, SignColumns, conditions, order, query.Order == DanceOrder.BestMatch ? WordIndex.DanceRank : null, values);
+                connection, "Dances", "DanceWords", query.Words, SignColumns, conditions, order, rank, values);
             List<long> page = [.. keys.Skip(Math.Max(0, query.Skip)).Take(Math.Max(0, query.Take))];
-            Dictionary<long, DanceEntry> rows = db.Dances.AsNoTracking().Where(d => page.Contains(d.Key)).ToDictionary(d => d.Key);
-            return new DancePage(page.Select(k => Rows.Of(rows[k])).ToValueList(), keys.Count);
+            return new DancePage(Rows.Page(connection, Rows.DanceColumns, "Dances", page, Rows.Dance).ToValueList(), keys.Count);
         });
     }
 
@@ -246,10 +255,14 @@ public sealed class ClubDances
         ? _club.Store.Read(db => db.Versions.Where(v => v.DanceKey == key && v.Number == number).Select(v => v.Text).SingleOrDefault())
         : null;
 
-    /// <summary>Makes a version the present text: a save like another, by <see cref="Hands.Version"/>, so the text before it becomes a version.</summary>
+    /// <summary>
+    /// Makes a version the present text: a save like another, by <see cref="Hands.Version"/>, so the text before it becomes a version.
+    /// </summary>
     /// <exception cref="ClubTrouble">There is no such version, or it could not be written.</exception>
     public SaveOutcome GoBack(string id, int number, int baseRevision)
-        => Save(id, VersionText(id, number) ?? throw new ClubTrouble(ClubTroubleKind.NotFound, "There is no such version any more."), baseRevision, Hands.Version);
+        => VersionText(id, number) is { } text
+            ? Save(id, text, baseRevision, Hands.Version)
+            : throw new ClubTrouble(ClubTroubleKind.NotFound, "There is no such version any more.");
 
     /// <summary>Dances whose facts another version of the program read, and which <see cref="RefreshFacts"/> would read again.</summary>
     /// <exception cref="ClubTrouble">The club could not be read.</exception>

@@ -1,4 +1,4 @@
-using Microsoft.EntityFrameworkCore;
+using Microsoft.Data.Sqlite;
 using Scuff.Repertoire.Storage;
 
 namespace Scuff.Repertoire;
@@ -24,7 +24,16 @@ public sealed class ClubSettings
     public void Set(string name, string? value) => Write(Checked(name), value);
 
     /// <summary>The same for names of the club's own.</summary>
-    internal string? Read(string name) => _club.Store.Read(db => db.Settings.AsNoTracking().Where(s => s.Name == name).Select(s => s.Value).SingleOrDefault());
+    internal string? Read(string name) => Read(_club.Store, name);
+
+    /// <summary>The same before there is a club.</summary>
+    internal static string? Read(ClubStore store, string name) => store.Ask(connection =>
+    {
+        using SqliteCommand command = connection.CreateCommand();
+        command.CommandText = "SELECT Value FROM Settings WHERE Name = $name";
+        command.Parameters.AddWithValue("$name", name);
+        return command.ExecuteScalar() as string;
+    });
 
     /// <summary>The same for names of the club's own.</summary>
     internal void Write(string name, string? value) => _club.Store.Write(db =>

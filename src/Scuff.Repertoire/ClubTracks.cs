@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.IO.Compression;
 using System.Text;
 using Microsoft.EntityFrameworkCore;
@@ -14,7 +15,8 @@ public sealed class ClubTracks
 
     private const int LongestName = 200;
 
-    private static readonly string[] SignColumns = [nameof(TrackEntry.Title), nameof(TrackEntry.Artist), nameof(TrackEntry.FileName), nameof(TrackEntry.Tags)];
+    private static readonly string[] SignColumns =
+        [nameof(TrackEntry.Title), nameof(TrackEntry.Artist), nameof(TrackEntry.FileName), nameof(TrackEntry.Tags)];
 
     private readonly Club _club;
 
@@ -30,7 +32,7 @@ public sealed class ClubTracks
     /// <param name="audio">The file, read to its end from where it stands.</param>
     /// <param name="fileName">The name it came with; only its last part is kept, and its ending says the media type.</param>
     /// <param name="facts">What is known about it already.</param>
-    /// <exception cref="ClubTrouble">It is larger than <see cref="LargestBytes"/>, or could not be written.</exception>
+    /// <exception cref="ClubTrouble">It is larger than <see cref="LargestBytes"/>, breaks off, or could not be written.</exception>
     public TrackAdded Add(Stream audio, string fileName, TrackFacts facts)
     {
         string name = LastPart(fileName);
@@ -121,17 +123,22 @@ public sealed class ClubTracks
 
     /// <summary>The map of a track as it was kept; null when there is none.</summary>
     /// <exception cref="ClubTrouble">The club could not be read.</exception>
-    public string? Map(string id) => Ids.TrackKey(id) is long key && _club.Store.Read(db => db.TrackContents.Where(c => c.Key == key).Select(c => c.Map).SingleOrDefault()) is { } packed
+    public string? Map(string id) => Ids.TrackKey(id) is long key
+        && _club.Store.Read(db => db.TrackContents.Where(c => c.Key == key).Select(c => c.Map).SingleOrDefault()) is { } packed
         ? Unpacked(packed)
         : null;
 
-    /// <summary>What a person said about a track, kept apart from its map so that it outlives another hearing; null when there is no such track.</summary>
+    /// <summary>
+    /// What a person said about a track, kept apart from its map so that it outlives another hearing; null when there is no such track.
+    /// </summary>
     /// <exception cref="ClubTrouble">The club could not be read.</exception>
     public TrackCorrection? Corrections(string id) => Ids.TrackKey(id) is long key
         ? _club.Store.Read(db => db.Tracks.Where(t => t.Key == key).Select(t => new TrackCorrection(t.Body.Corrections, t.CorrectionsRevision)).SingleOrDefault())
         : null;
 
-    /// <summary>Saves what a person said about a track, in a form that only the caller knows. As with dances, never over what someone else said meanwhile.</summary>
+    /// <summary>
+    /// Saves what a person said about a track, in a form that only the caller knows. As with dances, never over what someone else said meanwhile.
+    /// </summary>
     /// <param name="id">The track.</param>
     /// <param name="text">The corrections; empty takes them all back.</param>
     /// <param name="baseRevision">The revision they were made upon; 0 for the first.</param>
@@ -192,18 +199,19 @@ public sealed class ClubTracks
             TrackOrder.Tempo => "r.Tempo IS NULL, r.Tempo, r.FoldedTitle, r.Key",
             _ => "r.FoldedTitle, r.Key",
         };
-        return _club.Store.Read(db =>
+        string? rank = query.Order == TrackOrder.BestMatch ? WordIndex.TrackRank : null;
+        return _club.Store.Ask(connection =>
         {
             List<long> keys = WordIndex.Keys(
-                db, "Tracks", "TrackWords", query.Words, SignColumns, conditions, order, query.Order == TrackOrder.BestMatch ? WordIndex.TrackRank : null, values);
+                connection, "Tracks", "TrackWords", query.Words, SignColumns, conditions, order, rank, values);
             List<long> page = [.. keys.Skip(Math.Max(0, query.Skip)).Take(Math.Max(0, query.Take))];
-            Dictionary<long, TrackEntry> rows = db.Tracks.AsNoTracking().Where(t => page.Contains(t.Key)).ToDictionary(t => t.Key);
-            return new TrackPage(page.Select(k => Rows.Of(rows[k])).ToValueList(), keys.Count);
+            return new TrackPage(Rows.Page(connection, Rows.TrackColumns, "Tracks", page, Rows.Track).Select(Rows.Of).ToValueList(), keys.Count);
         });
     }
 
     /// <summary>
-    /// Tracks outside the bin of the same title and artist that are as long within a second of the next longer one. The same file is never there twice.
+    /// Tracks outside the bin of the same title and artist that are as long within a second of the next longer one. The same file is never there
+    /// twice.
     /// </summary>
     /// <exception cref="ClubTrouble">The club could not be read.</exception>
     public ValueList<DuplicateGroup> Duplicates()
@@ -227,7 +235,8 @@ public sealed class ClubTracks
             }
         }
 
-        return groups.Where(g => g.Count > 1).OrderBy(g => g.Min()).Select(g => new DuplicateGroup(DuplicateReason.SameSong, g.Order().Select(Ids.Track).ToValueList())).ToValueList();
+        return groups.Where(g => g.Count > 1).OrderBy(g => g.Min())
+            .Select(g => new DuplicateGroup(DuplicateReason.SameSong, g.Order().Select(Ids.Track).ToValueList())).ToValueList();
     }
 
     /// <summary>Puts a track into the bin.</summary>
@@ -297,7 +306,8 @@ public sealed class ClubTracks
     {
         string last = name[(name.AsSpan().LastIndexOfAny('/', '\\') + 1)..];
         last = string.Concat(last.EnumerateRunes().Where(r => !System.Text.Rune.IsControl(r))).Trim();
-        return last.Length > LongestName ? SafeFileName.Cut(last[..^Path.GetExtension(last).Length], LongestName - 20) + SafeFileName.Cut(Path.GetExtension(last), 20) : last;
+        string ending = Path.GetExtension(last);
+        return last.Length > LongestName ? SafeFileName.Cut(last[..^ending.Length], LongestName - 20) + SafeFileName.Cut(ending, 20) : last;
     }
 
     private static string NameOf(TrackEntry track) => track.Title.Length > 0 ? $"“{track.Title}”" : track.FileName.Length > 0 ? track.FileName : "this track";
@@ -355,11 +365,17 @@ public sealed class ClubTracks
     private TrackEntry? Known(string digest) => _club.Store.Read(db => db.Tracks.AsNoTracking().SingleOrDefault(t => t.Digest == digest));
 
     private List<long> SameSongs(TrackEntry track) => track is { FoldedTitle.Length: > 0, Seconds: double seconds }
-        ? _club.Store.Read(db => db.Tracks.Where(t => t.Key != track.Key && t.RemovedAt == null && t.FoldedTitle == track.FoldedTitle && t.FoldedArtist == track.FoldedArtist
+        ? _club.Store.Read(db => db.Tracks.Where(t => t.Key != track.Key && t.RemovedAt == null
+            && t.FoldedTitle == track.FoldedTitle && t.FoldedArtist == track.FoldedArtist
             && t.Seconds >= seconds - SameLength && t.Seconds <= seconds + SameLength).OrderBy(t => t.Key).Select(t => t.Key).ToList())
         : [];
 
-    private TrackEntry? Entry(string id) => Ids.TrackKey(id) is long key ? _club.Store.Read(db => db.Tracks.AsNoTracking().SingleOrDefault(t => t.Key == key)) : null;
+    private TrackEntry? Entry(string id) => Ids.TrackKey(id) is long key
+        ? _club.Store.Ask(connection => Rows.Ask(
+            connection,
+            $"SELECT {Rows.TrackColumns} FROM Tracks r WHERE r.Key = {key.ToString(CultureInfo.InvariantCulture)}",
+            Rows.Track)) is [var track] ? track : null
+        : null;
 
     // null, and nothing told, when there is no such track
     private T? Change<T>(string id, Func<ClubDatabase, TrackEntry, T?> change)

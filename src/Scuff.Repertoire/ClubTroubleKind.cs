@@ -1,6 +1,9 @@
 namespace Scuff.Repertoire;
 
-/// <summary>What stands in the way, for callers that answer one trouble otherwise than another. The sentence of a <see cref="ClubTrouble"/> says it to a person.</summary>
+/// <summary>
+/// What stands in the way, for callers that answer one trouble otherwise than another. The sentence of a <see cref="ClubTrouble"/> says it to a
+/// person.
+/// </summary>
 public enum ClubTroubleKind
 {
     /// <summary>There is no such dance, track or version, or it is gone for good.</summary>

@@ -42,7 +42,8 @@ public sealed record DanceFacts
     public int Warnings { get; init; }
 
     /// <summary>
-    /// Equal for two dances whose feet do the same on the same counts, whatever the words; empty when the text has no steps, and then equal to nobody's.
+    /// Equal for two dances whose feet do the same on the same counts, whatever the words; empty when the text has no steps, and then equal to
+    /// nobody's.
     /// </summary>
     public string Fingerprint { get; init; } = "";
 }

@@ -5,8 +5,8 @@ public sealed record DanceQuery
 {
     /// <summary>
     /// Words as she types them: all must be found, each as the beginning of a word of the title, choreographer, songs, tags or text, whatever its
-    /// case and accents. Nothing typed is a command: what is neither letter nor digit only parts words, and what has no letter or digit at all (an emoji)
-    /// is looked for as it is in title, choreographer, songs and tags.
+    /// case and accents. Nothing typed is a command: what is neither letter nor digit only parts words, and what has no letter or digit at all (an
+    /// emoji) is looked for as it is in title, choreographer, songs and tags.
     /// </summary>
     public string Words { get; init; } = "";
 

@@ -2,7 +2,7 @@ namespace Scuff.Repertoire;
 
 /// <summary>
 /// Names of hands that texts come from. A page that writes gives a name of its own (any other string, the same from its opening to its closing); a
-/// text from another hand than the last one's makes the club keep the text before it as a version.
+/// text from another hand than the last one's, and any from one of those here, makes the club keep the text before it as a version.
 /// </summary>
 public static class Hands
 {
@@ -14,4 +14,7 @@ public static class Hands
 
     /// <summary>A file that was imported.</summary>
     public const string Import = "import";
+
+    /// <summary>Whether it is none of those here.</summary>
+    internal static bool IsPage(string hand) => hand is not (Outside or Version or Import);
 }

@@ -7,13 +7,13 @@ using Scuff.Repertoire.Storage;
 namespace Scuff.Repertoire;
 
 /// <summary>
-/// A folder of <c>.dance</c> files that <em>is</em> the library: every file in it (not in folders within) is a dance, every save is written to the file,
-/// and edits made outside are picked up. The club knows for each dance which file it is and what the file held when both last agreed.
+/// A folder of <c>.dance</c> files that <em>is</em> the library: every file in it (not in folders within) is a dance, every save is written to the
+/// file, and edits made outside are picked up. The club knows for each dance which file it is and what the file held when both last agreed.
 /// </summary>
 /// <remarks>
-/// A file that vanishes puts its dance into the bin; a file that is renamed is known again by its content. When file and club have both changed, the text of
-/// the file becomes the dance's and that of the club a named version, and both are told. When all files vanish at once, nothing is concluded: more likely
-/// the drive is away.
+/// A file that vanishes puts its dance into the bin; a file that is renamed is known again by its content. When file and club have both changed,
+/// the text of the file becomes the dance's and that of the club a named version, and both are told. When all files vanish at once, nothing is
+/// concluded: more likely the drive is away.
 /// </remarks>
 public sealed class LinkedFolder
 {
@@ -42,8 +42,8 @@ public sealed class LinkedFolder
     public string? Path => _path;
 
     /// <summary>
-    /// Links a folder. Its files become dances (one whose text the club has already becomes that dance's file); dances of the club that have no file get
-    /// one. Another folder that was linked is let go.
+    /// Links a folder. Its files become dances (one whose text the club has already becomes that dance's file); dances of the club that have no
+    /// file get one. Another folder that was linked is let go.
     /// </summary>
     /// <param name="path">The folder; it must be there, outside the club's own.</param>
     /// <exception cref="ClubTrouble">The folder is not there or cannot be read.</exception>
@@ -55,9 +55,11 @@ public sealed class LinkedFolder
             throw new ClubTrouble(ClubTroubleKind.Folder, $"There is no folder named {path}.");
         }
 
-        if (System.IO.Path.GetRelativePath(_club.Folder, full) is var within && within != ".." && !within.StartsWith(".." + System.IO.Path.DirectorySeparatorChar, StringComparison.Ordinal) && !System.IO.Path.IsPathRooted(within))
+        if (IsWithin(_club.Folder, full))
         {
-            throw new ClubTrouble(ClubTroubleKind.Folder, $"{path} belongs to the club itself. Link a folder of your own, such as one in your documents.");
+            throw new ClubTrouble(
+                ClubTroubleKind.Folder,
+                $"{path} belongs to the club itself. Link a folder of your own, such as one in your documents.");
         }
 
         FolderReport report;
@@ -85,8 +87,8 @@ public sealed class LinkedFolder
     }
 
     /// <summary>
-    /// Looks through the folder and brings both sides together. The club does so by itself at opening and when the system tells of a change; asking is for
-    /// changes it did not tell of (network drives, sleep). A report with nothing in it when no folder is linked.
+    /// Looks through the folder and brings both sides together. The club does so by itself at opening and when the system tells of a change; asking
+    /// is for changes it did not tell of (network drives, sleep). A report with nothing in it when no folder is linked.
     /// </summary>
     /// <exception cref="ClubTrouble">The club could not be read or written.</exception>
     public FolderReport Rescan()
@@ -132,7 +134,8 @@ public sealed class LinkedFolder
     {
         ClubSettings.Put(db, PathSetting, null);
         db.Dances.Where(d => d.FileName != null || d.FileDigest != null)
-            .ExecuteUpdate(d => d.SetProperty(x => x.FileName, (string?)null).SetProperty(x => x.FileDigest, (string?)null).SetProperty(x => x.FileRevision, 0));
+            .ExecuteUpdate(d => d
+                .SetProperty(x => x.FileName, (string?)null).SetProperty(x => x.FileDigest, (string?)null).SetProperty(x => x.FileRevision, 0));
     }
 
     /// <summary>Reads again which folder is linked, after the database was replaced.</summary>
@@ -150,8 +153,8 @@ public sealed class LinkedFolder
     }
 
     /// <summary>
-    /// Makes a change to dances with the folder beside it: edits of the file that were not picked up yet come first, so that the change meets them as it
-    /// would meet another page's; afterwards the files follow. Everything is told at the end.
+    /// Makes a change to dances with the folder beside it: edits of the file that were not picked up yet come first, so that the change meets them
+    /// as it would meet another page's; afterwards the files follow. Everything is told at the end.
     /// </summary>
     /// <param name="before">The dance whose file is looked at first; null for none.</param>
     /// <param name="change">The change.</param>
@@ -186,6 +189,14 @@ public sealed class LinkedFolder
 
         _club.Tell(report, changed);
         return answer(done, report.Troubles is [var first, ..] ? first : null);
+    }
+
+    private static bool IsWithin(string folder, string path)
+    {
+        string way = System.IO.Path.GetRelativePath(folder, path);
+        return way != ".."
+            && !way.StartsWith(".." + System.IO.Path.DirectorySeparatorChar, StringComparison.Ordinal)
+            && !System.IO.Path.IsPathRooted(way);
     }
 
     // ---- within the gate ----
@@ -239,12 +250,15 @@ public sealed class LinkedFolder
         int followed = known.Count(d => d.FileName is not null);
         if (seen.Count == 0 && followed > 1)
         {
-            findings.Troubles.Add($"There is no dance in {folder} any more. If its drive is away, put it back; the club has all {followed} dances. If you took them out on purpose, unlink the folder.");
+            findings.Troubles.Add($"There is no dance in {folder} any more. If its drive is away, put it back; the club has all {followed} dances. "
+                + "If you took them out on purpose, unlink the folder.");
             return findings;
         }
 
         FolderMatch match = FolderMatch.Of(
-            known, [.. seen.Where(f => f.File.Trouble is null)], seen.Where(f => f.File.Trouble is not null).Select(f => f.Name).ToHashSet(StringComparer.Ordinal));
+            known,
+            [.. seen.Where(f => f.File.Trouble is null)],
+            seen.Where(f => f.File.Trouble is not null).Select(f => f.Name).ToHashSet(StringComparer.Ordinal));
         Rename(match, findings);
         Bin(match.Gone, findings);
         foreach ((KnownFile Dance, SeenFile File)[] batch in match.Edited.Concat(match.Returned).Chunk(Batch))
@@ -367,7 +381,8 @@ public sealed class LinkedFolder
             for (int i = 0; i < files.Count; i++)
             {
                 string text = read[i].Text;
-                DanceEntry? dance = db.Dances.Include(d => d.Body).FirstOrDefault(d => d.FileName == null && d.RemovedAt == null && d.Body.Text == text);
+                DanceEntry? dance = db.Dances.Include(d => d.Body).FirstOrDefault(
+                    d => d.FileName == null && d.RemovedAt == null && d.Body.Text == text);
                 if (dance is null)
                 {
                     dance = writing.Add(read[i], Hands.Outside);
@@ -414,7 +429,8 @@ public sealed class LinkedFolder
         HashSet<string>? taken = null;
         foreach (long[] batch in keys.Chunk(Batch))
         {
-            List<DanceEntry> dances = _club.Store.Read(db => db.Dances.AsNoTracking().Include(d => d.Body).Where(d => batch.Contains(d.Key)).OrderBy(d => d.Key).ToList());
+            List<DanceEntry> dances = _club.Store.Read(db => db.Dances.AsNoTracking().Include(d => d.Body)
+                .Where(d => batch.Contains(d.Key)).OrderBy(d => d.Key).ToList());
             List<DanceEntry> done = [];
             foreach (DanceEntry dance in dances)
             {
@@ -429,7 +445,9 @@ public sealed class LinkedFolder
                 foreach (DanceEntry now in done)
                 {
                     db.Dances.Where(d => d.Key == now.Key).ExecuteUpdate(d => d
-                        .SetProperty(x => x.FileName, now.FileName).SetProperty(x => x.FileDigest, now.FileDigest).SetProperty(x => x.FileRevision, now.FileRevision));
+                        .SetProperty(x => x.FileName, now.FileName)
+                        .SetProperty(x => x.FileDigest, now.FileDigest)
+                        .SetProperty(x => x.FileRevision, now.FileRevision));
                 }
 
                 return true;
@@ -459,7 +477,8 @@ public sealed class LinkedFolder
                     return true;
                 }
 
-                findings.Troubles.Add(there.File.Trouble ?? $"{name} was changed outside in this moment, so it was not written; look through the folder again.");
+                findings.Troubles.Add(there.File.Trouble
+                    ?? $"{name} was changed outside in this moment, so it was not written; look through the folder again.");
                 return false;
             }
 
@@ -492,7 +511,8 @@ public sealed class LinkedFolder
     }
 
     // Names are taken whatever their case, and also those of files that are no dances or hidden.
-    private static HashSet<string> Taken(string folder) => new(Directory.EnumerateFileSystemEntries(folder).Select(f => System.IO.Path.GetFileName(f)), StringComparer.OrdinalIgnoreCase);
+    private static HashSet<string> Taken(string folder)
+        => new(Directory.EnumerateFileSystemEntries(folder).Select(f => System.IO.Path.GetFileName(f)), StringComparer.OrdinalIgnoreCase);
 
     // As the file wrote its characters and line ends before, where that is UTF-8.
     private static byte[] BytesOf(string text, TextFile? before)

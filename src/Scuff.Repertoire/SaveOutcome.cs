@@ -10,8 +10,8 @@ public abstract record SaveOutcome
     /// <summary>It is on the disk.</summary>
     /// <param name="Revision">The revision that names the text now.</param>
     /// <param name="FileTrouble">
-    /// Why the file of the linked folder could not be written, as a sentence, or null. The text is in the club all the same, and is written to the file at
-    /// the next rescan that finds it possible.
+    ///  Why the file of the linked folder could not be written, as a sentence, or null. The text is in the club all the same, and is written to the
+    /// file at the next rescan that finds it possible.
     /// </param>
     public sealed record Saved(int Revision, string? FileTrouble = null) : SaveOutcome;
 

@@ -4,7 +4,9 @@ namespace Scuff.Repertoire;
 /// <param name="Id">Its name within the club: short, safe in an address, never given to another track.</param>
 /// <param name="Facts">What is known about it.</param>
 /// <param name="FileName">The name its file came with; for a track without audio, the name it was given.</param>
-/// <param name="MediaType">The media type of its audio by the ending of the file name, <c>application/octet-stream</c> if that is unknown; empty without audio.</param>
+/// <param name="MediaType">
+/// The media type of its audio by the ending of the file name, <c>application/octet-stream</c> if that is unknown; empty without audio.
+/// </param>
 /// <param name="Bytes">The size of its audio; 0 without audio.</param>
 /// <param name="Digest">The SHA-256 digest of its audio in hexadecimal digits; null without audio.</param>
 /// <param name="HeardBy">The program version that made its map, as the caller named it; empty when there is no map.</param>

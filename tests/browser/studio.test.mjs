@@ -34,11 +34,12 @@ after(async () => {
 });
 
 /** A page whose faults are faults of the test, and whose requests all stay here. */
-async function open(path, { isFirst = false, ...options } = {}) {
+async function open(path, { isFirst = false, isDeaf = false, ...options } = {}) {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
   if (!isFirst) await context.addInitScript(() => location.protocol === 'http:' && localStorage.setItem('scuff.guided', 'yes'));
   const page = await context.newPage();
   page.faults = [];
+  if (isDeaf) await page.route('**/api/news', (route) => route.abort());
   page.on('pageerror', (e) => page.faults.push(e.message));
   page.on('request', (r) => {
     const url = new URL(r.url());
@@ -154,7 +155,9 @@ test('two pages edit one dance: nothing is written over unseen, and both texts s
   await newDance(one);
   await kept(one);
   const id = await idOf(one);
-  const two = await open(`/write/${id}`);
+  // a page that hears nothing of the others, as when the machine slept
+  const two = await open('/write', { isDeaf: true });
+  await two.goto(`${studio.address}/write/${id}`);
   await two.waitForSelector('.cm-content');
   await kept(two);
   await one.locator('.cm-content').click();
@@ -175,6 +178,22 @@ test('two pages edit one dance: nothing is written over unseen, and both texts s
   assert.ok(texts.some((t) => t.text.includes('step R forward')), 'the other text is not among the versions');
   await shut(one);
   await shut(two);
+});
+
+test('an open page hears what another changes, as long as it has nothing of its own', async () => {
+  const page = await open('/book');
+  await newDance(page);
+  await kept(page);
+  const id = await idOf(page);
+  const { revision } = await studio.json(`/api/dances/${id}`);
+  await studio.ask(`/api/dances/${id}`, {
+    method: 'PUT',
+    headers: { 'Content-Type': 'application/json' },
+    body: JSON.stringify({ text: 'From Elsewhere\n', revision, hand: 'another' }),
+  });
+  await page.waitForFunction(() => window.scuff.work.text === 'From Elsewhere\n');
+  await kept(page);
+  await shut(page);
 });
 
 test('a version tells what changed since, in dance terms, and can be gone back to', async () => {
@@ -278,6 +297,66 @@ test('the main job is done with the keyboard alone', async () => {
   await shut(page);
 });
 
+test('a track is dropped, heard, set right, and the dance is fitted to it; the plan goes into the text and onto the sheet', async () => {
+  const page = await open('/listen/d1');
+  await page.waitForFunction(() => window.scuff?.work.isOpening === false);
+  await page.getByRole('heading', { name: 'Which track is it to be?' }).waitFor();
+  assert.deepEqual(await faultsOf(page), [], 'listen, empty');
+  const song = await aSong();
+  // dropped onto the room, as from a folder of hers
+  const handed = await page.evaluateHandle(
+    async ([name, bytes]) => {
+      const data = new DataTransfer();
+      data.items.add(new File([Uint8Array.from(atob(bytes), (c) => c.charCodeAt(0))], name, { type: 'audio/wav' }));
+      return data;
+    },
+    [song.name, song.bytes],
+  );
+  await page.dispatchEvent('section.listen', 'drop', { dataTransfer: handed });
+  await page.waitForFunction(() => window.scuff.shelf.track?.music, undefined, { timeout: 120_000 });
+  await page.waitForTimeout(500);
+  await page.screenshot({ path: `${SHOTS}listen-laptop.png` });
+  assert.deepEqual(await faultsOf(page), [], 'listen, heard');
+
+  // the one is a beat later, and back again
+  const ones = () => page.evaluate(() => window.scuff.shelf.track.music.counts.indexOf(1));
+  const before = await ones();
+  await page.getByRole('button', { name: 'One beat later' }).click();
+  await page.waitForFunction((b) => window.scuff.shelf.track.music.counts.indexOf(1) !== b, before);
+  await page.getByRole('button', { name: /^Take back/ }).first().click();
+  await page.waitForFunction((b) => window.scuff.shelf.track.music.counts.indexOf(1) === b, before);
+
+  await page.getByRole('button', { name: 'Fit', exact: true }).click();
+  const put = page.getByRole('button', { name: 'Put this plan into the text' });
+  await put.waitFor({ timeout: 30_000 });
+  await page.waitForTimeout(800);
+  await page.screenshot({ path: `${SHOTS}fit-laptop.png` });
+  assert.deepEqual(await faultsOf(page), [], 'fit');
+  // the chosen plan is danced to the track itself
+  await page.getByRole('button', { name: 'See it danced' }).click();
+  await page.locator('.around').getByRole('button', { name: 'Play', exact: true }).click();
+  await page.waitForFunction(() => window.scuff.player.playing && window.scuff.shelf.sound.currentTime > 0.3 && !window.scuff.shelf.sound.paused);
+  const [counted, due] = await page.evaluate(() => {
+    const { player, shelf } = window.scuff;
+    const { beats } = shelf.track.music;
+    const at = shelf.sound.currentTime;
+    // between which beats the sound is, against which count the playhead shows
+    const beat = beats.findLastIndex((b) => b <= at);
+    return [player.count(), beat - shelf.track.music.startBeat];
+  });
+  assert.ok(Math.abs(counted - due) < 2, `the playhead shows ${counted} where the track is at ${due}`);
+  await page.screenshot({ path: `${SHOTS}fit-danced.png` });
+  await page.locator('.around').getByRole('button', { name: 'Pause', exact: true }).click();
+  const text = await textOf(page);
+  await put.click();
+  await page.waitForFunction((t) => window.scuff.work.text !== t, text);
+  assert.match(await textOf(page), /track: .*intro/);
+  await page.getByRole('button', { name: 'Print', exact: true }).first().click();
+  await page.frameLocator('iframe').getByRole('heading', { name: 'Music' }).waitFor();
+  await kept(page);
+  await shut(page);
+});
+
 for (const [size, viewport] of Object.entries({
   laptop: { width: 1440, height: 900 },
   tablet: { width: 820, height: 1180 },
@@ -285,9 +364,10 @@ for (const [size, viewport] of Object.entries({
 })) {
   for (const scheme of ['light', 'dark']) {
     test(`every room on a ${size}, ${scheme}: no fault of accessibility, nothing wider than the page`, async () => {
-      for (const room of ['write', 'print', 'book']) {
+      for (const room of ['write', 'listen', 'fit', 'print', 'book']) {
         const page = await open(`/${room}/d1`, { viewport, colorScheme: scheme });
         await page.waitForFunction(() => window.scuff?.work.isOpening === false && window.scuff.work.reading !== null && window.scuff.work.floor !== null);
+        if (room === 'listen' || room === 'fit') await chooseTrack(page);
         await page.waitForTimeout(400);
         await page.screenshot({ path: `${SHOTS}${room}-${size}-${scheme}.png` });
         assert.deepEqual(await faultsOf(page), [], `${room} ${size} ${scheme}`);
@@ -322,4 +402,22 @@ async function faultsOf(page) {
     const found = await window.axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'], iframes: false });
     return found.violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`);
   });
+}
+
+/** The track that was taken in before. */
+async function chooseTrack(page) {
+  await page.waitForFunction(() => window.scuff.shelf.rows.length > 0);
+  await page.evaluate(() => window.scuff.shelf.choose(window.scuff.shelf.rows[0].id));
+  await page.waitForFunction(() => window.scuff.shelf.track?.music);
+}
+
+/** A song of the demo club, played by our own band. */
+async function aSong() {
+  const { execFileSync } = await import('node:child_process');
+  const { readdir } = await import('node:fs/promises');
+  const { join } = await import('node:path');
+  const folder = join(studio.home, 'songs');
+  execFileSync('dotnet', [process.env.SCUFF_PROGRAM ?? new URL('../../artifacts/bin/Scuff.App/debug/Scuff.App.dll', import.meta.url).pathname, 'songs', '--output', folder, 'first-tide']);
+  const name = (await readdir(folder)).find((n) => n.endsWith('.wav'));
+  return { name, bytes: (await readFile(join(folder, name))).toString('base64') };
 }

@@ -15,6 +15,8 @@ public sealed class CountedMusic
     // A beginning that was heard with little confidence still counts for so much.
     private const int LeastSection = 60;
 
+    private const double MiddleOfBeat = 0.5;
+
     private readonly double[] _seconds;
     private readonly int[] _strengths;
     private readonly int[] _sections;
@@ -87,6 +89,34 @@ public sealed class CountedMusic
 
     /// <summary>When a count falls, in seconds; that after the last is the end of the last.</summary>
     public double SecondsOf(int count) => _seconds[count];
+
+    /// <summary>
+    /// When everything falls for who dances or plays it: counts from the start of the dance with their seconds, both rising, from the first
+    /// count of the music to the end of the last. Where the beat swings and a count is a beat, the middle of each count is there too, late as
+    /// the band plays it.
+    /// </summary>
+    /// <param name="begins">The count of the music on which the dance begins.</param>
+    public ValueList<CountTime> Performed(int begins)
+    {
+        double share = Map.Swing.Value / (1 + Map.Swing.Value);
+        bool swings = BeatsPerCount == 1 && double.IsFinite(share) && share is > MiddleOfBeat and < 1;
+        List<CountTime> times = [];
+        for (int i = 0; i <= Counts && Counts > 0; i++)
+        {
+            // a last count without length would stand still
+            if (times.Count == 0 || _seconds[i] > times[^1].Seconds)
+            {
+                times.Add(new CountTime(i - begins, _seconds[i]));
+            }
+
+            if (swings && i < Counts && _seconds[i + 1] > _seconds[i])
+            {
+                times.Add(new CountTime(i - begins + 0.5, _seconds[i] + (share * (_seconds[i + 1] - _seconds[i]))));
+            }
+        }
+
+        return times.ToValueList();
+    }
 
     /// <summary>How much of the music begins on a count: 100 for a section, 0 for nothing.</summary>
     public int StrengthOf(int count) => _strengths[count];

@@ -86,7 +86,8 @@ public sealed class DanceFitter
             Plans = [.. solutions.Select(s => PlanOf(music, model, s, like))],
             AsWritten = like is null ? null : WrittenPlan(music, model, like),
         };
-        return solutions.All(s => s.IsProven) ? answer : answer with { Remarks = [.. answer.Remarks, FitRemark.NotProven] };
+        answer = solutions.All(s => s.IsProven) ? answer : answer with { Remarks = [.. answer.Remarks, FitRemark.NotProven] };
+        return solutions.Count > 0 || _options.Pins.Count == 0 ? answer : answer with { Remarks = [.. answer.Remarks, FitRemark.NoPlanKeepsTo] };
     }
 
     /// <summary>
@@ -208,7 +209,10 @@ public sealed class DanceFitter
             NewKind = _prices.AtLevel(_prices.NewKind),
             EndInside = _prices.EndInside,
         };
-        return _acts.Parts.Count > 1 && music.Map.Sections.Count > 0 ? Paired(model, music) : model;
+        model = _acts.Parts.Count > 1 && music.Map.Sections.Count > 0 ? Paired(model, music) : model;
+
+        // which part belongs to which music does not depend on what was decided in one place
+        return _options.Pins.Count == 0 ? model : model with { Pins = _options.Pins };
     }
 
     // What beginning a part costs, count by count. A part no longer than a small phrase may begin with one.
@@ -249,10 +253,11 @@ public sealed class DanceFitter
         int? wanted = _options.Intro ?? (like?.Intro is { IsWhole: true } stated ? stated.Value.Floor : null);
         List<FitStart> starts = [];
         int last = Math.Min(music.Counts - 1, music.Likely + SearchedStart);
+        int? decided = _options.Pins.OfType<FitPin.Begins>().Select(p => (int?)p.At).Min();
         for (int count = 0; count <= last; count++)
         {
             bool isWanted = wanted is { } intro && music.IntroOf(count) == intro;
-            if (isWanted || count == music.Likely || music.StrengthOf(count) > 0)
+            if (isWanted || count == music.Likely || count == decided || music.StrengthOf(count) > 0)
             {
                 int eights = (Math.Abs(count - music.Likely) + 7) / 8;
                 int kind = count == music.Likely ? 0

@@ -39,6 +39,14 @@ internal static class EndingFinder
         return plan.Walls.Reverse().Take(2).Select(w => Made(plan, w, music, acts)).FirstOrDefault(e => e is not null);
     }
 
+    /// <summary>A plan with an ending danced.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="wall">The wall that it ends in; nothing interrupts that one before.</param>
+    /// <param name="counts">After so many counts of it.</param>
+    /// <param name="body">The ending.</param>
+    public static Timeline Danced(FitPlan plan, int wall, int counts, Section body)
+        => Unroller.Unroll(plan.Dance, plan.Plan with { Stretches = [.. plan.Plan.Stretches.Where(s => s.Wall < wall), .. LastStretches(plan, wall, counts, body)] });
+
     private static FitEnding? Made(FitPlan plan, FitWall wall, CountedMusic music, FitActs acts)
     {
         DancedPart? part = acts.Danced.FirstOrDefault(p => string.Equals(p.Part.Name, wall.Part, StringComparison.OrdinalIgnoreCase));
@@ -86,8 +94,7 @@ internal static class EndingFinder
             return null;
         }
 
-        Plan cut = plan.Plan with { Stretches = [.. plan.Plan.Stretches.Where(s => s.Wall < wall.Number), .. LastStretches(plan, wall, counts, body)] };
-        Timeline danced = Unroller.Unroll(plan.Dance, cut);
+        Timeline danced = Danced(plan, wall.Number, counts, body);
         int over = plan.Begins + (int)Math.Ceiling(danced.Length.Value.ToDouble());
         if (over > music.Counts || over < music.Counts - SectionCounts || (danced.FacingAfter != Facing.Front && !ending.SaysFront))
         {
@@ -100,11 +107,15 @@ internal static class EndingFinder
         return new FitEnding(wall.Number, counts, begins, music.SecondsOf(begins), end.Facing, turn, ending, IsHers: true);
     }
 
-    private static IEnumerable<PlanStretch> LastStretches(FitPlan plan, FitWall wall, int counts, Section body)
+    private static IEnumerable<PlanStretch> LastStretches(FitPlan plan, int wall, int counts, Section body)
     {
-        PlanStretch first = plan.Plan.Stretches.First(s => s.Wall == wall.Number && s.StartsWall);
-        yield return first with { Counts = new CountSpan(Counts.Zero, Counts.FromWhole(counts)) };
-        yield return new PlanStretch(StretchKind.Ending, wall.Number, [body], "", new CountSpan(Counts.Zero, body.Length), default, StartsWall: false);
+        if (counts > 0)
+        {
+            PlanStretch first = plan.Plan.Stretches.First(s => s.Wall == wall && s.StartsWall);
+            yield return first with { Counts = new CountSpan(Counts.Zero, Counts.FromWhole(counts)) };
+        }
+
+        yield return new PlanStretch(StretchKind.Ending, wall, [body], "", new CountSpan(Counts.Zero, body.Length), default, StartsWall: false);
     }
 
     // The last step falls on the last count; what is left before it is danced in place. Null when there are too few counts.

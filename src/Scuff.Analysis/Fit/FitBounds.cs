@@ -95,6 +95,11 @@ internal sealed class FitBounds
             }
         }
 
+        if (!_model.MayAct(at, new FitAct(FitActType.Restart, 0, 0, 0, -1, -1)))
+        {
+            return;
+        }
+
         foreach ((int next, int[] prices) in _tables.Restarts)
         {
             Lower(here, prices, _model.Begin[next][at] + before[(at * _rows) + RowOf(next)]);
@@ -104,8 +109,26 @@ internal sealed class FitBounds
     // The next count is danced; at the end of a part there is none.
     private void TakeRun(int[] layer, int at)
     {
+        FitDecided decided = _model.Decided(at);
+        if (decided is FitDecided.Extra or FitDecided.Nothing)
+        {
+            return;
+        }
+
         Span<int> here = layer.AsSpan(at * _rows, _rows);
         ReadOnlySpan<int> next = layer.AsSpan(((at + 1) * _rows) + 1, _rows);
+        if (decided == FitDecided.Begins)
+        {
+            // only the first count of a part; what begins there is paid for at its beginning
+            for (int part = 0; part < _model.Parts.Count; part++)
+            {
+                int row = RowOf(part);
+                here[row] = Math.Min(here[row], next[row]);
+            }
+
+            return;
+        }
+
         Vector<int> phrase = new(_model.Phrase[at]);
         for (int i = 0; i < _rows; i += Vector<int>.Count)
         {

@@ -39,6 +39,9 @@ public sealed record FitModel
     /// <summary>The price of ending inside a section of the dance.</summary>
     public int EndInside { get; init; }
 
+    /// <summary>What was decided about the plan. Decisions beyond the music ask for nothing.</summary>
+    public ValueList<FitPin> Pins { get; init; } = [];
+
     /// <summary>What is the same for all tracks of the dance; null to find it anew.</summary>
     internal FitTables? Tables { get; init; }
 
@@ -48,11 +51,79 @@ public sealed record FitModel
     /// <param name="count">The count of the part. On count 0 what it costs is in <see cref="Begin"/>.</param>
     public int Run(int at, int part, int count) => count == 0 || Parts[part].IsBoundary[count] ? 0 : Phrase[at];
 
+    /// <summary>Whether a count may be danced there: where a part has to begin, only its first one; where extra counts have to, none.</summary>
+    /// <param name="at">The count of the music.</param>
+    /// <param name="count">The count of the part.</param>
+    public bool MayRun(int at, int count) => Decided(at) switch
+    {
+        FitDecided.Begins => count == 0,
+        FitDecided.Extra or FitDecided.Nothing => false,
+        _ => true,
+    };
+
+    /// <summary>Whether an act may happen there: where a part has to begin, nothing may go on over that; the same for extra counts.</summary>
+    /// <param name="at">The count of the music on which it begins.</param>
+    /// <param name="act">The act.</param>
+    public bool MayAct(int at, FitAct act)
+    {
+        if (Pins.Count == 0)
+        {
+            return true;
+        }
+
+        if (Pins.Any(p => p is FitPin.Undisturbed calm && at >= calm.From && at < calm.To))
+        {
+            return false;
+        }
+
+        // extra counts that begin where they have to are what was asked for
+        return !Pins.Any(p => p switch
+        {
+            FitPin.Begins begins => begins.At >= at && begins.At < at + act.Length,
+            FitPin.Extra extra => extra.At > at && extra.At < at + act.Length,
+            _ => false,
+        });
+    }
+
+    /// <summary>
+    /// The first count by which the dance has to have begun, because something was decided about it; <see cref="Counts"/> when nothing was.
+    /// </summary>
+    public int LatestStart => Pins.Select(p => p switch
+    {
+        FitPin.Begins begins => begins.At,
+        FitPin.Extra extra => extra.At - 1,
+        _ => Counts,
+    }).Where(at => at < Counts).Append(Counts).Min();
+
+    /// <summary>What was decided of a count of the music.</summary>
+    internal FitDecided Decided(int at)
+    {
+        if (Pins.Count == 0)
+        {
+            return FitDecided.Free;
+        }
+
+        bool begins = Pins.Any(p => p is FitPin.Begins b && b.At == at);
+        bool extra = Pins.Any(p => p is FitPin.Extra e && e.At == at);
+        return (begins, extra) switch
+        {
+            (true, true) => FitDecided.Nothing,
+            (true, false) => FitDecided.Begins,
+            (false, true) => FitDecided.Extra,
+            _ => FitDecided.Free,
+        };
+    }
+
     /// <summary>What an act costs there, without its kind and without the part that begins after a restart.</summary>
     /// <param name="at">The count of the music on which it begins.</param>
     /// <param name="act">The act.</param>
     public int Act(int at, FitAct act)
     {
+        if (!MayAct(at, act))
+        {
+            return Never;
+        }
+
         int price = act.Price;
         for (int i = at; i < at + act.Length; i++)
         {

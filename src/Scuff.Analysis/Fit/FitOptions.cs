@@ -16,4 +16,9 @@ public sealed record FitOptions
 
     /// <summary>Counts of intro that she wants; null for what is likely.</summary>
     public int? Intro { get; init; }
+
+    /// <summary>
+    /// What she has decided about the plan. Where no plan keeps to all of it, there is none (<see cref="FitRemark.NoPlanKeepsTo"/>).
+    /// </summary>
+    public ValueList<FitPin> Pins { get; init; } = [];
 }

@@ -53,4 +53,7 @@ public sealed record FitPlan
 
     /// <summary>The dance danced by it.</summary>
     public required Timeline Timeline { get; init; }
+
+    /// <summary>The dance danced by it, with its ending where it has one.</summary>
+    public Timeline WithEnding => Ending is { Written.Body: { } body } ending ? EndingFinder.Danced(this, ending.Wall, ending.After, body) : Timeline;
 }

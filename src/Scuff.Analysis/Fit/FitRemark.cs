@@ -35,4 +35,7 @@ public enum FitRemark
 
     /// <summary>The dance is not a whole number of counts long: the rest is left out.</summary>
     PartOfCount,
+
+    /// <summary>No plan keeps to what was decided about it.</summary>
+    NoPlanKeepsTo,
 }

@@ -87,7 +87,7 @@ public sealed class FitSearch : IDisposable
             FitStart start = _model.Starts[s];
             for (int part = 0; part < _model.Parts.Count; part++)
             {
-                if (_model.CanBeFirst[part] && start.Count < _model.Counts)
+                if (_model.CanBeFirst[part] && start.Count < _model.Counts && start.Count <= _model.LatestStart)
                 {
                     int price = start.Price + _model.Begin[part][start.Count] + _bounds.Rest(acts, start.Count, _bounds.RowOf(part));
                     if (price < FitModel.Never)
@@ -103,7 +103,7 @@ public sealed class FitSearch : IDisposable
     private FitSolution? Cheapest(int acts, FitSolution? known)
     {
         (int Start, int Part, int Price)[] roots = [.. Roots(acts)];
-        Round round = new(this, known?.Price ?? int.MaxValue);
+        Round round = new(this, known?.Price ?? FitModel.Never);
 
         // the least bound, walked down, is a plan: most often the cheapest already
         foreach ((int start, int part, _) in roots.Where(r => known is null || r.Price < known.Price).OrderBy(r => r.Price).Take(1))
@@ -308,6 +308,11 @@ public sealed class FitSearch : IDisposable
             FitPart part = _model.Parts[at.Part];
             if (at.Count < part.Length)
             {
+                if (!_model.MayRun(at.At, at.Count))
+                {
+                    yield break;
+                }
+
                 yield return at with { At = at.At + 1, Count = at.Count + 1, Price = at.Price + _model.Run(at.At, at.Part, at.Count) };
                 yield break;
             }

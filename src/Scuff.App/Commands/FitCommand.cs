@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using System.Reflection;
 using Scuff.Analysis;
 using Scuff.Analysis.Fit;
 using Scuff.App.Files;
@@ -163,7 +162,11 @@ internal sealed class FitCommand : IProgramCommand
 
             if (asked.IsWriting)
             {
-                text = Put(text, answer, chosen, terminal) ?? text;
+                text = PlanWriting.Put(text, answer, chosen, out string? trouble) ?? text;
+                if (trouble is not null)
+                {
+                    terminal.Tell(trouble);
+                }
             }
         }
 
@@ -199,28 +202,6 @@ internal sealed class FitCommand : IProgramCommand
         static int Complaints(string text) => DanceAnalysis.Of(DanceReader.Read(text)).Report.Complaints.Count(c => c.Severity > Severity.Hint);
     }
 
-    // The text with the plan in it; null, after telling why, when it would not be danced as planned.
-    private static string? Put(string text, FitAnswer answer, FitPlan plan, Terminal terminal)
-    {
-        Draft draft = DanceReader.Read(text);
-        string made = EditWriter.Apply(text, EditWriter.ToTextEdits(draft, new DanceEdit.WriteTrack(plan.Track, plan.MadeTags)));
-        Dance dance = DanceReader.Read(made).Dance;
-        FitPlan? read = new DanceFitter(dance, new FitOptions { MostInterruptions = 0, BeatsPerCount = answer.BeatsPerCount }).Fit(answer.Music.Map).AsWritten;
-        if (dance.Interruptions.Count > 0)
-        {
-            terminal.Tell("The plan was not written: the text already tells of tags or restarts for every track. Put them under a track first.");
-            return null;
-        }
-
-        if (read is null || !read.Walls.Select(w => (w.Begins, w.Facing)).SequenceEqual(plan.Walls.Select(w => (w.Begins, w.Facing))))
-        {
-            terminal.Tell("The plan was not written: read back, it would not be danced as planned.");
-            return null;
-        }
-
-        return made;
-    }
-
     private static bool Write(DanceInput input, Draft draft, string text, Terminal terminal)
     {
         if (input.IsStandardInput)
@@ -249,33 +230,20 @@ internal sealed class FitCommand : IProgramCommand
         FitPrices prices = new DanceFitter(dance).Prices;
         foreach (string one in said)
         {
-            string[] sides = one.Split('=', 2);
-            PropertyInfo? price = Prices().FirstOrDefault(p => string.Equals(NameOf(p), sides[0].Trim(), StringComparison.OrdinalIgnoreCase));
-            if (price is null)
+            if (PriceList.With(prices, one, out string? trouble) is not { } changed)
             {
-                terminal.Tell($"There is no price {sides[0]}. There are {string.Join(", ", Prices().Select(NameOf))}.");
+                terminal.Tell(trouble!);
                 return null;
             }
 
-            if (sides.Length < 2 || !int.TryParse(sides[1], NumberStyles.None, CultureInfo.InvariantCulture, out int points) || points > 100_000)
-            {
-                terminal.Tell($"The price {NameOf(price)} is a whole number of points from 0 to 100000, for example {NameOf(price)}=300.");
-                return null;
-            }
-
-            prices = prices with { };
-            price.SetValue(prices, points);
+            prices = changed;
         }
 
         return prices;
     }
 
-    private static IEnumerable<PropertyInfo> Prices() => typeof(FitPrices).GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.PropertyType == typeof(int));
-
-    private static string NameOf(PropertyInfo price) => char.ToLowerInvariant(price.Name[0]) + price.Name[1..];
-
-    private static IEnumerable<string> Priced(FitPrices prices) => Prices()
-        .Select(p => string.Create(CultureInfo.InvariantCulture, $"{NameOf(p)}={p.GetValue(prices)}"))
+    private static IEnumerable<string> Priced(FitPrices prices) => PriceList.Names
+        .Select(n => string.Create(CultureInfo.InvariantCulture, $"{n}={PriceList.Of(prices, n)}"))
         .Chunk(4)
         .Select(row => "  " + string.Join("  ", row));
 

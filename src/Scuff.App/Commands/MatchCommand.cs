@@ -1,11 +1,12 @@
 using System.CommandLine;
 using System.Globalization;
-using Scuff.Analysis.Fit;
 using Scuff.App.Complaints;
 using Scuff.App.Files;
+using Scuff.App.Fitting;
 using Scuff.App.Json;
 using Scuff.App.Tracks;
 using Scuff.Dances;
+using Scuff.Music;
 using Scuff.Prose;
 
 namespace Scuff.App.Commands;
@@ -80,14 +81,16 @@ internal sealed class MatchCommand : IProgramCommand
             return ExitCode.Trouble;
         }
 
-        HeardTrack[] tracks = [.. heard.Where(t => t.Map is not null).Select(t => t with { Map = t.Titled })];
+        (string Name, TrackMap Map)[] tracks = [.. heard.Where(t => t.Map is not null).Select(t => (t.Name, t.Titled!))];
         code = tracks.Length < heard.Length ? ExitCode.Trouble : code;
         if (dances.Count == 0 || tracks.Length == 0)
         {
             return ExitCode.Trouble;
         }
 
-        List<MatchRow> rows = dances.Count == 1 ? Tracks(dances[0], tracks, noTags, most) : Dances(dances, tracks, noTags, most);
+        IReadOnlyList<MatchRow> rows = dances.Count == 1
+            ? Matching.Tracks(dances[0], tracks, noTags, most, Environment.ProcessorCount)
+            : Matching.Dances(dances, tracks, noTags, most);
         if (asJson)
         {
             ScuffJson.Write(terminal.Out, rows);
@@ -109,36 +112,7 @@ internal sealed class MatchCommand : IProgramCommand
             || (Directory.Exists(path) && Directory.EnumerateFiles(path, "*" + DanceEnding, SearchOption.AllDirectories).Any());
     }
 
-    private static List<MatchRow> Tracks((string Name, Dance Dance) dance, HeardTrack[] tracks, bool noTags, int most)
-    {
-        TrackMatcher matcher = new(dance.Dance);
-        Dictionary<Music.TrackMap, string> names = new(ReferenceEqualityComparer.Instance);
-        foreach (HeardTrack track in tracks)
-        {
-            names[track.Map!] = track.Name;
-        }
-
-        IEnumerable<TrackMatch> ranked = matcher.Rank([.. tracks.Select(t => t.Map!)], noTags ? tracks.Length : most, Environment.ProcessorCount);
-        return [.. ranked.Where(m => !noTags || m.Interruptions == 0).Take(most).Select((m, i) => MatchRow.Of(i + 1, dance.Name, names[m.Map], m))];
-    }
-
-    private static List<MatchRow> Dances(List<(string Name, Dance Dance)> dances, HeardTrack[] tracks, bool noTags, int most)
-    {
-        List<(string Dance, string Track, TrackMatch Match)> all = [];
-        foreach ((string name, Dance dance) in dances)
-        {
-            TrackMatcher matcher = new(dance);
-            all.AddRange(tracks.Select(t => (name, t.Name, matcher.Of(t.Map!))));
-        }
-
-        return
-        [
-            .. all.Where(m => !noTags || m.Match.Interruptions == 0).OrderBy(m => m.Match.Points).Take(most)
-                .Select((m, i) => MatchRow.Of(i + 1, m.Dance, m.Track, m.Match)),
-        ];
-    }
-
-    private static void Show(List<MatchRow> rows, Func<MatchRow, string> name, Terminal terminal)
+    private static void Show(IReadOnlyList<MatchRow> rows, Func<MatchRow, string> name, Terminal terminal)
     {
         if (rows.Count == 0)
         {

@@ -3,6 +3,7 @@ using System.ComponentModel;
 using System.Diagnostics;
 using System.Net;
 using Scuff.App.Clubs;
+using Scuff.App.Tracks;
 using Scuff.App.Web;
 using Scuff.App.Web.Hall;
 using Scuff.Repertoire;
@@ -88,7 +89,7 @@ internal sealed class OpenCommand : IProgramCommand
 
     private static async Task<int> Serve(Club club, bool isNew, int port, bool isQuiet, HallPlace hall, Terminal terminal, CancellationToken stop)
     {
-        Studio studio = new(club, TimeProvider.System, terminal.Tell);
+        using Studio studio = new(club, TimeProvider.System, terminal.Tell, new TrackCache(TrackCache.UsualFolder(terminal.Variable, terminal.Home)));
         studio.Hall.Place = hall;
         StudioServer server;
         try

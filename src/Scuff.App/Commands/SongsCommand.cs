@@ -64,12 +64,9 @@ internal sealed class SongsCommand : IProgramCommand
         return code;
     }
 
-    // by title: a dance may have two songs
-    private static string FileName(DemoSong song) => string.Concat(song.Recipe.Title.ToLowerInvariant().Select(c => char.IsLetterOrDigit(c) ? c : '-')) + ".wav";
-
     private static bool Written(StereoSound sound, DemoSong song, string folder, Terminal terminal)
     {
-        string shown = Path.Combine(folder, FileName(song));
+        string shown = Path.Combine(folder, DemoSongFile.NameOf(song));
         try
         {
             string path = terminal.FullPath(shown);

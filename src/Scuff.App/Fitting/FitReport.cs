@@ -32,26 +32,13 @@ internal static class FitReport
             return;
         }
 
-        Wrapped(
-            $"Begins after {TrackWords.Counts(plan.Intro)} of intro, at {TrackWords.Time(plan.BeginsSeconds)}, and goes through {Walls(plan)} with {FitWords.Interruptions(plan.Interruptions)}.",
-            terminal);
+        Wrapped(FitWords.Beginning(plan), terminal);
         foreach (FitBreak at in plan.Breaks)
         {
-            Wrapped(Sentence(at, plan, map), terminal);
+            Wrapped(FitWords.Break(at, plan, map), terminal);
         }
 
-        if (plan.Ending is { } ending)
-        {
-            string turn = ending.Turn.Sign == 0 ? "" : $", turning {ending.Turn} to the front";
-            Wrapped(
-                $"Ends in wall {ending.Wall} after {TrackWords.Counts(ending.After)}, at {TrackWords.Time(ending.Seconds)}, facing {FitWords.Facing(ending.Facing)}{turn}.",
-                terminal);
-        }
-
-        else
-        {
-            Wrapped(plan.EndsAtFront ? "The music ends while the floor faces the front." : "No ending was found that turns to the front in time.", terminal);
-        }
+        Wrapped(FitWords.Ending(plan), terminal);
 
         terminal.Out.WriteLine();
         Table.Write(
@@ -67,7 +54,7 @@ internal static class FitReport
         terminal.Out.WriteLine();
         foreach (FitAccent accent in AccentFinder.Find(answer.Music, plan))
         {
-            Wrapped(Accent(accent), terminal);
+            Wrapped(FitWords.Accent(accent), terminal);
         }
 
         Choices(answer, plan, terminal);
@@ -100,35 +87,6 @@ internal static class FitReport
         string items = FitWords.Items(plan);
         return string.Create(CultureInfo.InvariantCulture, $"{plan.Price} points") + (items.Length > 0 ? $" ({items})" : "");
     }
-
-    private static string Walls(FitPlan plan) => plan.Walls.Count == 1 ? "1 wall" : string.Create(CultureInfo.InvariantCulture, $"{plan.Walls.Count} walls");
-
-    private static string Sentence(FitBreak at, FitPlan plan, TrackMap map)
-    {
-        string section = FitWords.Section(map, at.Section);
-        string where = section.Length > 0 ? $", in {section} of the music" : "";
-        FitWall? next = plan.Walls.FirstOrDefault(w => w.Begins >= at.Begins + at.Length && w.Number > at.Wall);
-        bool goesOn = !at.IsAtEnd && !at.Restarts;
-        string then = goesOn || next is null ? "" : $" Wall {next.Number} then begins facing {FitWords.Facing(next.Facing)}.";
-        string change = string.Join("; ", at.Written.Changes.Select(c =>
-            $", with count {string.Join(", ", c.Steps.Select(s => s.Count.Label))} danced as {string.Join(", ", c.Steps.Select(s => Phrasing.Describe(s.Action)))}"));
-        return $"{Capital(FitWords.Wall(at.Wall, at.Part))}, after {TrackWords.Counts(at.After)}, at {TrackWords.Time(at.Seconds)}{where}: "
-            + $"{FitWords.Done(at, plan.Dance)}{change}. The floor faces {FitWords.Facing(at.Facing)}.{then}";
-    }
-
-    private static string Accent(FitAccent accent)
-    {
-        string place = accent.Section > 0
-            ? $"{FitWords.Wall(accent.Wall, accent.Part)}, section {accent.Section}, count {accent.Count}"
-            : $"{FitWords.Wall(accent.Wall, accent.Part)}, in what is put in";
-        string danced = string.Join(", ", accent.Danced.Select(s => Phrasing.Describe(s.Action)));
-        string what = accent.Danced.Count == 0 || accent.Meets ? "nothing moves against it"
-            : accent.Suggested is { } action ? $"{danced} is danced; {Phrasing.Describe(action)} would meet it"
-            : $"{danced} is danced";
-        return $"The music stops for {TrackWords.Counts(accent.Counts)} at {TrackWords.Time(accent.Seconds)} ({place}): {what}.";
-    }
-
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     private static void Wrapped(string words, Terminal terminal, Tone? tone = null)
     {

@@ -3,6 +3,7 @@ using Scuff.Analysis.Fit;
 using Scuff.App.Tracks;
 using Scuff.Dances;
 using Scuff.Music;
+using Scuff.Prose;
 using Scuff.Stance;
 
 namespace Scuff.App.Fitting;
@@ -27,6 +28,7 @@ internal static class FitWords
         FitRemark.MapIsUnsure => answer.Music.Map.Remark,
         FitRemark.NoSections => "The map knows no sections of the music, so phrases are counted from its first eight.",
         FitRemark.NotProven => "There were so many ways that the search was given up: a better plan may exist.",
+        FitRemark.NoPlanKeepsTo => "No way through keeps to all that you have decided. Take one of your decisions back, or move it to the start of an eight.",
         FitRemark.PartOfCount => "The dance is no whole number of counts long; what is over was left out.",
         _ => throw new ArgumentOutOfRangeException(nameof(remark)),
     };
@@ -79,28 +81,75 @@ internal static class FitWords
         _ => "off the music",
     };
 
+    /// <summary>Where a plan begins, how many walls it has, and how often it is interrupted.</summary>
+    public static string Beginning(FitPlan plan)
+        => $"Begins after {TrackWords.Counts(plan.Intro)} of intro, at {TrackWords.Time(plan.BeginsSeconds)}, and goes through {Walls(plan)} with {Interruptions(plan.Interruptions)}.";
+
+    /// <summary>What happens at a break, where that is, and what the floor sees there.</summary>
+    public static string Break(FitBreak at, FitPlan plan, TrackMap map)
+    {
+        string section = Section(map, at.Section);
+        string where = section.Length > 0 ? $", in {section} of the music" : "";
+        FitWall? next = plan.Walls.FirstOrDefault(w => w.Begins >= at.Begins + at.Length && w.Number > at.Wall);
+        bool goesOn = !at.IsAtEnd && !at.Restarts;
+        string then = goesOn || next is null ? "" : $" Wall {next.Number} then begins facing {Facing(next.Facing)}.";
+        string change = string.Join("; ", at.Written.Changes.Select(c =>
+            $", with count {string.Join(", ", c.Steps.Select(s => s.Count.Label))} danced as {string.Join(", ", c.Steps.Select(s => Phrasing.Describe(s.Action)))}"));
+        return $"{Capital(Wall(at.Wall, at.Part))}, after {TrackWords.Counts(at.After)}, at {TrackWords.Time(at.Seconds)}{where}: "
+            + $"{Done(at, plan.Dance)}{change}. The floor faces {Facing(at.Facing)}.{then}";
+    }
+
+    /// <summary>How a plan ends.</summary>
+    public static string Ending(FitPlan plan)
+    {
+        if (plan.Ending is not { } ending)
+        {
+            return plan.EndsAtFront ? "The music ends while the floor faces the front." : "No ending was found that turns to the front in time.";
+        }
+
+        string turn = ending.Turn.Sign == 0 ? "" : $", turning {ending.Turn} to the front";
+        return $"Ends in wall {ending.Wall} after {TrackWords.Counts(ending.After)}, at {TrackWords.Time(ending.Seconds)}, facing {Facing(ending.Facing)}{turn}.";
+    }
+
+    /// <summary>What is danced on a stop of the music.</summary>
+    public static string Accent(FitAccent accent)
+    {
+        string place = accent.Section > 0
+            ? $"{Wall(accent.Wall, accent.Part)}, section {accent.Section}, count {accent.Count}"
+            : $"{Wall(accent.Wall, accent.Part)}, in what is put in";
+        string danced = string.Join(", ", accent.Danced.Select(s => Phrasing.Describe(s.Action)));
+        string what = accent.Danced.Count == 0 || accent.Meets ? "nothing moves against it"
+            : accent.Suggested is { } action ? $"{danced} is danced; {Phrasing.Describe(action)} would meet it"
+            : $"{danced} is danced";
+        return $"The music stops for {TrackWords.Counts(accent.Counts)} at {TrackWords.Time(accent.Seconds)} ({place}): {what}.";
+    }
+
     /// <summary>What a plan pays for, summed up by reason.</summary>
     public static string Items(FitPlan plan)
+        => string.Join(", ", Sums(plan).Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Words} {s.Points}")));
+
+    /// <summary>What a plan pays for, summed up by reason: the reason in words, and the points.</summary>
+    public static IEnumerable<(string Words, int Points)> Sums(FitPlan plan) => plan.Items.GroupBy(i => i.Reason).OrderBy(g => g.Key).Select(g =>
     {
-        IEnumerable<string> parts = plan.Items.GroupBy(i => i.Reason).OrderBy(g => g.Key).Select(g =>
+        int many = g.Count();
+        string words = g.Key switch
         {
-            int many = g.Count();
-            string points = string.Create(CultureInfo.InvariantCulture, $"{g.Sum(i => i.Price)}");
-            return g.Key switch
-            {
-                FitReason.StartsElsewhere => $"starting elsewhere than expected {points}",
-                FitReason.WallOffPhrase => $"{Many(many, "wall begins", "walls begin")} beside a phrase {points}",
-                FitReason.PhraseInside => $"{Many(many, "time the music begins", "times the music begins")} inside a section of the dance {points}",
-                FitReason.PhraseInTag => $"the music begins inside a tag {points}",
-                FitReason.Restart => $"{Many(many, "restart", "restarts")} {points}",
-                FitReason.Tag => $"{Many(many, "tag", "tags")} {points}",
-                FitReason.Hold => $"{Many(many, "hold", "holds")} {points}",
-                FitReason.NewKind => $"{Many(many, "kind", "kinds")} of interruption to learn {points}",
-                _ => $"the music ends inside a section of the dance {points}",
-            };
-        });
-        return string.Join(", ", parts);
-    }
+            FitReason.StartsElsewhere => "starting elsewhere than expected",
+            FitReason.WallOffPhrase => $"{Many(many, "wall begins", "walls begin")} beside a phrase",
+            FitReason.PhraseInside => $"{Many(many, "time the music begins", "times the music begins")} inside a section of the dance",
+            FitReason.PhraseInTag => "the music begins inside a tag",
+            FitReason.Restart => Many(many, "restart", "restarts"),
+            FitReason.Tag => Many(many, "tag", "tags"),
+            FitReason.Hold => Many(many, "hold", "holds"),
+            FitReason.NewKind => $"{Many(many, "kind", "kinds")} of interruption to learn",
+            _ => "the music ends inside a section of the dance",
+        };
+        return (words, g.Sum(i => i.Price));
+    });
+
+    private static string Walls(FitPlan plan) => plan.Walls.Count == 1 ? "1 wall" : string.Create(CultureInfo.InvariantCulture, $"{plan.Walls.Count} walls");
+
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     private static string Many(int count, string one, string more) => string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : more)}");
 

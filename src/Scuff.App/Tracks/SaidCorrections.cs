@@ -8,7 +8,6 @@ namespace Scuff.App.Tracks;
 /// <param name="terminal">Where names start from and troubles are told.</param>
 internal sealed class SaidCorrections(string name, Terminal terminal)
 {
-    private const string Ending = ".corrections.json";
     private const int Largest = 4 * 1024 * 1024;
 
     /// <summary>Whether it is a folder, and so good for any number of tracks.</summary>
@@ -17,7 +16,7 @@ internal sealed class SaidCorrections(string name, Terminal terminal)
     /// <summary>What was said about a track, none if nothing was; null, after telling why, when it cannot be read.</summary>
     public TrackCorrections? For(HeardTrack track)
     {
-        string file = IsFolder ? Path.Combine(name, track.Stem + Ending) : name;
+        string file = IsFolder ? Path.Combine(name, track.Stem + TrackFiles.CorrectionsEnding) : name;
         string path = terminal.FullPath(file);
         if (IsFolder && !File.Exists(path))
         {

@@ -14,6 +14,9 @@ internal sealed class TrackCache(string? folder)
     /// <summary>The environment variable that names another folder.</summary>
     public const string Variable = "SCUFF_CACHE";
 
+    /// <summary>Names the program part that hears, in its version: another analysis has another name.</summary>
+    public static string Ear { get; } = $"ear {typeof(TrackListener).Module.ModuleVersionId:N}"[..16];
+
     // The compiler names every build of a program part after its content, so another analysis is another name.
     private static readonly string Version = $"{typeof(TrackListener).Module.ModuleVersionId:N}{typeof(TrackMap).Module.ModuleVersionId:N}"
         + $"{typeof(TrackCache).Module.ModuleVersionId:N}";

@@ -13,6 +13,9 @@ internal static class TrackFiles
     /// <summary>The ending of a map written by hand.</summary>
     public const string MapEnding = ".track";
 
+    /// <summary>The ending of what a person said about a track.</summary>
+    public const string CorrectionsEnding = ".corrections.json";
+
     // What a folder is searched for; a file that is named is read whatever its ending.
     private static readonly string[] Endings =
     [

@@ -43,7 +43,7 @@ internal sealed class TrackOptions
         string? folder = parsed.GetValue(_noCache) ? null
             : parsed.GetValue(_cache) is { Length: > 0 } named ? named
             : TrackCache.UsualFolder(terminal.Variable, terminal.Home);
-        TrackReader reader = new(new TrackCache(folder is null ? null : terminal.FullPath(folder)), terminal);
+        TrackReader reader = new(new TrackCache(folder is null ? null : terminal.FullPath(folder)), terminal.FullPath);
         return Heard(files, reader, said, terminal);
     }
 

@@ -8,8 +8,8 @@ namespace Scuff.App.Tracks;
 
 /// <summary>From the name of a file to the map of its track: sound is heard, maps by hand and label files are read.</summary>
 /// <param name="cache">What was heard before.</param>
-/// <param name="terminal">Where names start from.</param>
-internal sealed class TrackReader(TrackCache cache, Terminal terminal)
+/// <param name="fullPath">The full path of a name.</param>
+internal sealed class TrackReader(TrackCache cache, Func<string, string> fullPath)
 {
     // A minute of a track by hand is a line; labels of an hour at 400 beats a minute are half a megabyte.
     private const int LargestText = 4 * 1024 * 1024;
@@ -22,10 +22,10 @@ internal sealed class TrackReader(TrackCache cache, Terminal terminal)
     /// <param name="progress">Is told the part of the work that is done, 0 to 1.</param>
     public HeardTrack Read(string name, IProgress<double> progress)
     {
-        string path = terminal.FullPath(name);
+        string path = fullPath(name);
         if (name.EndsWith(TrackFiles.MapEnding, StringComparison.OrdinalIgnoreCase))
         {
-            return ByHand(name, TextOf(path, name, out string? trouble) is { } text ? TrackMapText.Read(text) : null, trouble);
+            return TextOf(path, name, out string? trouble) is { } text ? ByHand(name, TrackMapText.Read(text)) : HeardTrack.Refused(name, trouble!);
         }
 
         if (name.EndsWith(TrackFiles.BeatsEnding, StringComparison.OrdinalIgnoreCase))
@@ -33,6 +33,16 @@ internal sealed class TrackReader(TrackCache cache, Terminal terminal)
             return FromLabels(name, path);
         }
 
+        return Hear(path, name, progress, CancellationToken.None);
+    }
+
+    /// <summary>Hears a sound file, unless it was heard before. Never throws for a trouble of the world.</summary>
+    /// <param name="path">Its full path.</param>
+    /// <param name="name">What it is called.</param>
+    /// <param name="progress">Is told the part of the work that is done, 0 to 1.</param>
+    /// <param name="cancel">Stops the work.</param>
+    public HeardTrack Hear(string path, string name, IProgress<double> progress, CancellationToken cancel)
+    {
         string? key = cache.KeyOf(path);
         if (cache.Find(key) is { } known)
         {
@@ -41,8 +51,9 @@ internal sealed class TrackReader(TrackCache cache, Terminal terminal)
 
         try
         {
-            HeardFile file = AudioFile.Read(path, Hearing.Rate, new Part(progress, PartOfReading));
-            TrackMap map = TrackListener.Listen(file.Audio) with { Title = file.Tags.Title ?? "", Artist = file.Tags.Artist ?? "" };
+            HeardFile file = AudioFile.Read(path, Hearing.Rate, new Part(progress, 0, PartOfReading), cancel);
+            TrackMap heard = TrackListener.Listen(file.Audio, new Part(progress, PartOfReading, 1), cancel);
+            TrackMap map = heard with { Title = file.Tags.Title ?? "", Artist = file.Tags.Artist ?? "" };
             cache.Keep(key, map, file.Warning);
             return new HeardTrack(name, map, file.Warning, null);
         }
@@ -52,12 +63,26 @@ internal sealed class TrackReader(TrackCache cache, Terminal terminal)
         }
     }
 
-    private static HeardTrack ByHand(string name, MapReading? reading, string? trouble) => reading switch
+    /// <summary>The map of a text, by hand or from label files.</summary>
+    /// <param name="name">What it is called.</param>
+    /// <param name="reading">The text as it was read.</param>
+    public static HeardTrack ByHand(string name, MapReading reading) => reading.Map is { } map
+        ? new HeardTrack(name, map, null, null)
+        : HeardTrack.Refused(name, $"{name}, {reading.Troubles[0]}{More(reading.Troubles.Count - 1)}");
+
+    /// <summary>The map that label files make.</summary>
+    /// <param name="name">The name of the file of beats.</param>
+    /// <param name="beats">What it says.</param>
+    /// <param name="sections">What the file of sections says, or null.</param>
+    public static HeardTrack FromLabels(string name, string beats, string? sections)
     {
-        null => HeardTrack.Refused(name, trouble!),
-        { Map: { } map } => new HeardTrack(name, map, null, null),
-        _ => HeardTrack.Refused(name, $"{name}, {reading.Troubles[0]}{More(reading.Troubles.Count - 1)}"),
-    };
+        LabelReading read = sections is null ? new LabelReading([], []) : LabelFile.Read(sections);
+        return read.Troubles.Count > 0
+            ? HeardTrack.Refused(name, $"{SectionsOf(name)}, {read.Troubles[0]}{More(read.Troubles.Count - 1)}")
+            : ByHand(name, TrackLabels.ToMap(LabelFile.Read(beats), read));
+    }
+
+    private static string SectionsOf(string name) => name[..^TrackFiles.BeatsEnding.Length] + TrackFiles.SectionsEnding;
 
     private static string More(int others) => others switch { 0 => "", 1 => " (and one more)", _ => FormattableString.Invariant($" (and {others} more)") };
 
@@ -86,14 +111,14 @@ internal sealed class TrackReader(TrackCache cache, Terminal terminal)
 
     private static HeardTrack FromLabels(string name, string path)
     {
-        string sectionsName = name[..^TrackFiles.BeatsEnding.Length] + TrackFiles.SectionsEnding;
-        string sectionsPath = path[..^TrackFiles.BeatsEnding.Length] + TrackFiles.SectionsEnding;
+        string sectionsName = SectionsOf(name);
+        string sectionsPath = SectionsOf(path);
         if (TextOf(path, name, out string? trouble) is not { } beats)
         {
             return HeardTrack.Refused(name, trouble!);
         }
 
-        LabelReading sections = new([], []);
+        string? sections = null;
         if (File.Exists(sectionsPath))
         {
             if (TextOf(sectionsPath, sectionsName, out trouble) is not { } text)
@@ -101,18 +126,14 @@ internal sealed class TrackReader(TrackCache cache, Terminal terminal)
                 return HeardTrack.Refused(name, trouble!);
             }
 
-            sections = LabelFile.Read(text);
-            if (sections.Troubles.Count > 0)
-            {
-                return HeardTrack.Refused(name, $"{sectionsName}, {sections.Troubles[0]}{More(sections.Troubles.Count - 1)}");
-            }
+            sections = text;
         }
 
-        return ByHand(name, TrackLabels.ToMap(LabelFile.Read(beats), sections), null);
+        return FromLabels(name, beats, sections);
     }
 
-    private sealed class Part(IProgress<double> whole, double part) : IProgress<double>
+    private sealed class Part(IProgress<double> whole, double from, double to) : IProgress<double>
     {
-        public void Report(double value) => whole.Report(value * part);
+        public void Report(double value) => whole.Report(from + (value * (to - from)));
     }
 }

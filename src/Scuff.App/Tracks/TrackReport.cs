@@ -26,7 +26,7 @@ internal static class TrackReport
             Line("swing", $"{TrackWords.Swing(map.Swing.Value)}, {TrackWords.Sure(map.Swing.Confidence)}");
             Line("intro", Intro(map));
             Sections();
-            Line("stops", string.Join("; ", map.Breaks.Select(b => Break(map, b))));
+            Line("stops", string.Join("; ", map.Breaks.Select(b => TrackWords.Break(map, b))));
             foreach (OddEight odd in OddEight.In(map))
             {
                 Line("odd", Odd(map, odd));
@@ -94,13 +94,6 @@ internal static class TrackReport
         return counts == 0
             ? $"none: dance from the first count 1 at {start}{after}, {sure}"
             : $"{TrackWords.Counts(counts)}{after}: dance from {start}, {sure}";
-    }
-
-    private static string Break(TrackMap map, TrackBreak stop)
-    {
-        int counts = TrackWords.BeatsBetween(map, stop.Start, stop.End);
-        string what = stop.IsStop ? "" : " without drums";
-        return $"{TrackWords.Time(stop.Start)} to {TrackWords.Time(stop.End)}, {TrackWords.Counts(counts)}{what}";
     }
 
     private static string Odd(TrackMap map, OddEight odd)

@@ -68,6 +68,26 @@ internal static class TrackWords
     /// <summary>The section that a beat lies in, or null.</summary>
     public static TrackSection? SectionAt(TrackMap map, int beat) => map.Sections.LastOrDefault(s => s.FirstBeat <= beat);
 
+    /// <summary>The number of the section that a beat lies in, an index into those of the map; -1 before the first.</summary>
+    public static int SectionNumberAt(TrackMap map, int beat)
+    {
+        int at = map.Sections.Count - 1;
+        while (at >= 0 && map.Sections[at].FirstBeat > beat)
+        {
+            at--;
+        }
+
+        return at;
+    }
+
+    /// <summary>A place where the music stops or thins out: from when to when, for how many counts.</summary>
+    public static string Break(TrackMap map, TrackBreak stop)
+    {
+        int counts = BeatsBetween(map, stop.Start, stop.End);
+        string what = stop.IsStop ? "" : " without drums";
+        return $"{Time(stop.Start)} to {Time(stop.End)}, {Counts(counts)}{what}";
+    }
+
     /// <summary>How many beats lie from one time to another.</summary>
     public static int BeatsBetween(TrackMap map, double from, double to) => map.Beats.Count(b => b.Seconds >= from - 0.05 && b.Seconds < to - 0.05);
 }

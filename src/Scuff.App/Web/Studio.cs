@@ -1,12 +1,14 @@
 using Scuff.Analysis;
+using Scuff.App.Tracks;
 using Scuff.App.Web.Hall;
+using Scuff.App.Web.Tracks;
 using Scuff.Prose;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Web;
 
 /// <summary>What the routes answer from. Safe to share between threads.</summary>
-internal sealed class Studio
+internal sealed class Studio : IDisposable
 {
     // The page asks about one text in several ways, one after the other: reading it once is enough. A few, for a few open pages.
     private const int Remembered = 8;
@@ -19,16 +21,21 @@ internal sealed class Studio
     /// <param name="club">The club she works in; not disposed with it.</param>
     /// <param name="clock">The time.</param>
     /// <param name="tell">Where troubles that the page cannot mend are told.</param>
-    public Studio(Club club, TimeProvider clock, Action<string> tell)
+    /// <param name="heard">What was heard before; null when nothing is kept but in the club.</param>
+    public Studio(Club club, TimeProvider clock, Action<string> tell, TrackCache? heard = null)
     {
         Club = club;
         Clock = clock;
         _tell = tell;
+        Tracks = new TrackDesk(club, heard ?? new TrackCache(null), TellTrouble);
         Hall = new HallDoor(this);
     }
 
     /// <summary>The club she works in.</summary>
     public Club Club { get; }
+
+    /// <summary>Where its tracks are heard and looked up.</summary>
+    public TrackDesk Tracks { get; }
 
     /// <summary>The time.</summary>
     public TimeProvider Clock { get; }
@@ -64,6 +71,9 @@ internal sealed class Studio
 
         return analysis;
     }
+
+    /// <summary>Stops what is still being heard.</summary>
+    public void Dispose() => Tracks.Dispose();
 
     /// <summary>Tells a trouble that is the program's own.</summary>
     public void TellTrouble(string place, Exception trouble) => _tell($"{place}: {trouble}");

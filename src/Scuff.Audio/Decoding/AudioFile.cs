@@ -90,6 +90,47 @@ public static class AudioFile
         Stream stream, string ffmpeg, int rate = AnalysisRate, IProgress<double>? progress = null, CancellationToken cancel = default)
         => Read(stream, null, rate, progress, ffmpeg, cancel);
 
+    /// <summary>
+    /// Looks what kind of sound a file is and that its sound begins, without reading it all. What follows may still be damaged: that shows when it is heard.
+    /// </summary>
+    /// <param name="stream">The bytes, from where they stand; the stream is left open.</param>
+    /// <param name="cancel">Ends the look early.</param>
+    /// <exception cref="AudioException">It is no sound of a known kind, damaged from the start, or too long.</exception>
+    public static SoundLook Look(Stream stream, CancellationToken cancel = default)
+    {
+        try
+        {
+            ByteSource bytes = new(stream, cancel);
+            TagCollector tags = new();
+            using SoundSource source = SoundKind.Open(bytes, tags, cancel);
+            SoundLimits.CheckHead(source.Format, source.Rate, Math.Min(source.Channels, SoundLimits.MostChannels));
+            if (source.Frames is long announced)
+            {
+                SoundLimits.CheckLength((double)announced / source.Rate);
+            }
+
+            if (source.Read(new float[Block]) == 0)
+            {
+                throw new AudioException(Soundless(source));
+            }
+
+            tags.Offer(source.Tags);
+            return new SoundLook(source.Format, IsDecodedHere: true, tags.Title, tags.Artist);
+        }
+        catch (ForeignSoundException foreign)
+        {
+            return foreign.Name.Length == 0 ? throw new AudioException(NotSound, foreign) : new SoundLook(foreign.Name, IsDecodedHere: false, null, null);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            throw new AudioException("The file could not be read to its end.", trouble);
+        }
+        catch (Exception trouble) when (trouble is not (AudioException or OperationCanceledException))
+        {
+            throw new AudioException("This sound file is damaged in a way that Scuff cannot read past.", trouble);
+        }
+    }
+
     private static HeardFile Read(Stream stream, string? path, int rate, IProgress<double>? progress, string ffmpeg, CancellationToken cancel)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(rate, 1_000);
@@ -144,8 +185,7 @@ public static class AudioFile
             frames += count;
             if (frames > mostFrames)
             {
-                throw new AudioException(FormattableString.Invariant(
-                    $"This track lasts more than {LongestMinutes} minutes; Scuff hears tracks of up to {LongestMinutes} minutes. Cut out the part you dance to."));
+                throw TooLong();
             }
 
             if (bytes?.Length is long length and > 0 && (int)(100 * bytes.Position / length) is int percent && percent != told)
@@ -158,9 +198,7 @@ public static class AudioFile
         store.Add(resampler.Finish());
         if (frames == 0)
         {
-            throw new AudioException(source.CutShort || source.Damaged
-                ? $"This {source.Format} file is damaged: none of its sound could be read."
-                : $"This {source.Format} file has a head but no sound in it.");
+            throw new AudioException(Soundless(source));
         }
 
         progress?.Report(1);
@@ -171,6 +209,13 @@ public static class AudioFile
             new AudioTags(tags.Title, tags.Artist, tags.Album, source.Format, source.Rate, source.Channels, seconds),
             Warn(source, seconds));
     }
+
+    internal static AudioException TooLong() => new(FormattableString.Invariant(
+        $"This track lasts more than {LongestMinutes} minutes; Scuff hears tracks of up to {LongestMinutes} minutes. Cut out the part you dance to."));
+
+    private static string Soundless(SoundSource source) => source.CutShort || source.Damaged
+        ? $"This {source.Format} file is damaged: none of its sound could be read."
+        : $"This {source.Format} file has a head but no sound in it.";
 
     private static string? Warn(SoundSource source, double seconds)
     {
@@ -241,7 +286,7 @@ public static class AudioFile
 
     // Samples that no music has would drown all others.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void Tame(Span<float> samples)
+    internal static void Tame(Span<float> samples)
     {
         for (int i = 0; i < samples.Length; i++)
         {

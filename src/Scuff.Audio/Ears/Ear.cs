@@ -54,9 +54,19 @@ internal sealed class Ear
     /// Listens with every ear that comes with the program and takes the mean of what they say: those that were trained apart
     /// err in different places.
     /// </summary>
-    public static Activations ListenWithAll(Spectrogram spectrum)
+    /// <param name="spectrum">A spectrum of <see cref="Hearing.Spectrum"/>.</param>
+    /// <param name="progress">Is told the part of the work that is done, 0 to 1.</param>
+    /// <param name="cancel">Stops the work.</param>
+    public static Activations ListenWithAll(Spectrogram spectrum, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
-        Activations[] heard = [.. Trained.Value.Select(e => e.Listen(spectrum))];
+        Ear[] ears = Trained.Value;
+        Activations[] heard = new Activations[ears.Length];
+        for (int i = 0; i < ears.Length; i++)
+        {
+            int before = i;
+            heard[i] = ears[i].Listen(spectrum, part => progress?.Report((before + part) / ears.Length), cancel);
+        }
+
         return new Activations(Mean(a => a.Beat), Mean(a => a.One), Mean(a => a.Eight), Mean(a => a.Start), Mean(a => a.Stopped));
 
         float[] Mean(Func<Activations, float[]> head)
@@ -78,7 +88,10 @@ internal sealed class Ear
     public static Ear From(ReadOnlySpan<byte> weights) => new(weights);
 
     /// <summary>Listens to a spectrum of <see cref="Hearing.Spectrum"/>.</summary>
-    public Activations Listen(Spectrogram spectrum)
+    public Activations Listen(Spectrogram spectrum) => Listen(spectrum, _ => { }, CancellationToken.None);
+
+    // The first layers do about half of the work.
+    private Activations Listen(Spectrogram spectrum, Action<double> told, CancellationToken cancel)
     {
         int width = _shape.C;
         int steps = (spectrum.Frames + 1) / 2;
@@ -91,11 +104,15 @@ internal sealed class Ear
         Span<float> sums = ofSums.Floats;
         for (int frame = 0; frame < spectrum.Frames; frame += Chunk)
         {
+            cancel.ThrowIfCancellationRequested();
             Look(spectrum, frame, Math.Min(Chunk, spectrum.Frames - frame), x[(frame / 2 * width)..]);
+            told(0.5 * frame / spectrum.Frames);
         }
 
         for (int layer = 0; layer < _shape.Layers; layer++)
         {
+            cancel.ThrowIfCancellationRequested();
+            told(0.5 + (0.5 * layer / _shape.Layers));
             x.CopyTo(padded[(pad * width)..]);
             Fill(sums, _tensors[$"dil.{layer}.bias"]);
             for (int k = 0; k < Kernel; k++)

@@ -14,7 +14,10 @@ public static class SongRenderer
     private const float Ceiling = 0.94f;
 
     /// <summary>The song as sound.</summary>
-    public static StereoSound Render(Song song)
+    /// <param name="song">The song.</param>
+    /// <param name="progress">Is told the part of the work that is done, 0 to 1.</param>
+    /// <param name="cancel">Stops the work.</param>
+    public static StereoSound Render(Song song, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
         Band band = song.Recipe.Players;
         Dice dice = new Dice(song.Recipe.Seed).Fork("mix");
@@ -25,8 +28,11 @@ public static class SongRenderer
         float[] part = new float[length];
         DrumKit kit = new(dice.Fork("kit"), band.DrumHardness, Rate);
         WaveTables tables = new(Rate);
-        foreach (SongPart chair in Enum.GetValues<SongPart>())
+        SongPart[] chairs = Enum.GetValues<SongPart>();
+        foreach (SongPart chair in chairs)
         {
+            cancel.ThrowIfCancellationRequested();
+            progress?.Report((double)chair / (chairs.Length + 1));
             SongNote[] notes = [.. song.Notes.Where(n => n.Part == chair)];
             if (notes.Length == 0)
             {

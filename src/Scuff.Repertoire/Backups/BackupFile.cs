@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Reflection;
+using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using Microsoft.Data.Sqlite;
@@ -9,7 +10,8 @@ using Scuff.Repertoire.Storage;
 namespace Scuff.Repertoire.Backups;
 
 /// <summary>
-/// A backup: a zip archive with <c>club.json</c> (what it is), <c>club.db</c> (the database) and, if wished, <c>music/</c>. Nothing else may be in it.
+/// A backup: a zip archive with <c>club.json</c> (what it is), <c>club.db</c> (the database) and, if wished, <c>music/</c>. Nothing else may be in
+/// it.
 /// </summary>
 internal static class BackupFile
 {
@@ -43,6 +45,7 @@ internal static class BackupFile
             json.WriteString("madeAt", now);
             json.WriteString("madeBy", typeof(BackupFile).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion);
             json.WriteBoolean("music", music is not null);
+            json.WriteString("database", DigestOf(copy));
             json.WriteEndObject();
         }
 
@@ -64,8 +67,8 @@ internal static class BackupFile
     }
 
     /// <summary>
-    /// Checks a backup through and through and lays it out in a folder: <c>club.db</c> in the present form, and the audio in <c>music/</c>, each file proved by
-    /// its digest.
+    /// Checks a backup through and through and lays it out in a folder: <c>club.db</c> in the present form, and the audio in <c>music/</c>, each
+    /// file proved by its digest.
     /// </summary>
     /// <param name="file">The backup.</param>
     /// <param name="passing">The folder.</param>
@@ -76,12 +79,18 @@ internal static class BackupFile
         {
             using FileStream stream = new(file, FileMode.Open, FileAccess.Read, FileShare.Read);
             using ZipArchive archive = new(stream, ZipArchiveMode.Read, leaveOpen: false, Encoding.UTF8);
-            CheckContents(archive, file, passing);
+            string digest = CheckContents(archive, file, passing);
             string database = passing.File(ClubStore.FileName);
             using (Stream from = archive.GetEntry(ClubStore.FileName)!.Open())
             using (FileStream to = new(database, FileMode.CreateNew, FileAccess.Write))
             {
                 Copy(from, to, LargestDatabase, file);
+            }
+
+            // the archive's own check sums are not looked at by who unpacks it
+            if (DigestOf(database) != digest)
+            {
+                throw IsDamaged(file);
             }
 
             CheckDatabase(database, file, passing);
@@ -113,14 +122,23 @@ internal static class BackupFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new ClubTrouble(ClubWords.KindOf(e), FileWords.IsFull(e) ? "The disk is full, so nothing was restored; the club is as it was." : FileWords.NotRead(file, e), e);
+            string sentence = FileWords.IsFull(e) ? "The disk is full, so nothing was restored; the club is as it was." : FileWords.NotRead(file, e);
+            throw new ClubTrouble(ClubWords.KindOf(e), sentence, e);
         }
     }
 
-    // By names alone, before a byte is unpacked: a name that leads anywhere else is not one of these.
-    private static void CheckContents(ZipArchive archive, string file, PassingFolder passing)
+    private static string DigestOf(string path)
     {
-        if (archive.Entries.Count > MostEntries || archive.GetEntry(Manifest) is not { Length: <= LargestManifest } manifest || archive.GetEntry(ClubStore.FileName) is null)
+        using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0, FileOptions.SequentialScan);
+        return Convert.ToHexStringLower(SHA256.HashData(file));
+    }
+
+    // By names alone, before a byte is unpacked: a name that leads anywhere else is not one of these. Answers with the digest of the database.
+    private static string CheckContents(ZipArchive archive, string file, PassingFolder passing)
+    {
+        if (archive.Entries.Count > MostEntries
+            || archive.GetEntry(Manifest) is not { Length: <= LargestManifest } manifest
+            || archive.GetEntry(ClubStore.FileName) is null)
         {
             throw IsNone(file);
         }
@@ -137,7 +155,7 @@ internal static class BackupFile
             }
         }
 
-        CheckForm(manifest, file);
+        string digest = CheckForm(manifest, file);
         long bytes = 0;
         foreach (ZipArchiveEntry entry in archive.Entries)
         {
@@ -147,11 +165,15 @@ internal static class BackupFile
 
         if (bytes > new DriveInfo(passing.FullPath).AvailableFreeSpace)
         {
-            throw new ClubTrouble(ClubTroubleKind.DiskFull, $"{file} needs {bytes >> 20} MB of room when it is unpacked, and the disk has less. Nothing was changed.");
+            throw new ClubTrouble(
+                ClubTroubleKind.DiskFull,
+                $"{file} needs {bytes >> 20} MB of room when it is unpacked, and the disk has less. Nothing was changed.");
         }
+
+        return digest;
     }
 
-    private static void CheckForm(ZipArchiveEntry manifest, string file)
+    private static string CheckForm(ZipArchiveEntry manifest, string file)
     {
         try
         {
@@ -162,19 +184,21 @@ internal static class BackupFile
             }
 
             using JsonDocument json = JsonDocument.Parse(text.ToArray());
-            string? form = json.RootElement.ValueKind == JsonValueKind.Object && json.RootElement.TryGetProperty("form", out JsonElement named) && named.ValueKind == JsonValueKind.String
-                ? named.GetString()
-                : null;
-            if (form != Form)
-            {
-                throw form?.StartsWith("scuff club backup ", StringComparison.Ordinal) == true ? ClubWords.IsNewer(file) : IsNone(file);
-            }
+            string form = Word(json.RootElement, "form");
+            return form == Form
+                ? Word(json.RootElement, "database")
+                : throw (form.StartsWith("scuff club backup ", StringComparison.Ordinal) ? ClubWords.IsNewer(file) : IsNone(file));
         }
         catch (JsonException e)
         {
             throw IsNone(file, e);
         }
     }
+
+    private static string Word(JsonElement json, string name)
+        => json.ValueKind == JsonValueKind.Object && json.TryGetProperty(name, out JsonElement value) && value.ValueKind == JsonValueKind.String
+            ? value.GetString()!
+            : "";
 
     private static void CheckDatabase(string database, string file, PassingFolder passing)
     {
@@ -203,8 +227,6 @@ internal static class BackupFile
             throw IsDamaged(file);
         }
 
-        SqliteConnection.ClearPool(made);
-        SqliteConnection.ClearPool(found);
     }
 
     private static List<(string Digest, string Ending)> Audio(string database)
@@ -222,7 +244,6 @@ internal static class BackupFile
             }
         }
 
-        SqliteConnection.ClearPool(connection);
         return audio;
     }
 

@@ -37,7 +37,10 @@ internal static class DanceFolder
         try
         {
             Directory.CreateDirectory(folder);
-            there = Directory.EnumerateFileSystemEntries(folder).Select(f => Path.GetFileName(f)).DistinctBy(n => n.ToUpperInvariant()).ToDictionary(n => n, StringComparer.OrdinalIgnoreCase);
+            there = Directory.EnumerateFileSystemEntries(folder)
+                .Select(f => Path.GetFileName(f))
+                .DistinctBy(n => n.ToUpperInvariant())
+                .ToDictionary(n => n, StringComparer.OrdinalIgnoreCase);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -53,7 +56,8 @@ internal static class DanceFolder
             string name = SafeFileName.Free(SafeFileName.StemOf(title), TextFile.DanceEnding, n =>
             {
                 bool isTaken = there.TryGetValue(n, out string? other);
-                isThere = isTaken && TextFile.Read(other!, Path.Combine(folder, other!)) is { Trouble: null } file && DanceWriting.Tidy(file.Text) == text;
+                isThere = isTaken
+                    && TextFile.Read(other!, Path.Combine(folder, other!)) is { Trouble: null } file && DanceWriting.Tidy(file.Text) == text;
                 return isTaken && !isThere;
             });
             if (isThere)

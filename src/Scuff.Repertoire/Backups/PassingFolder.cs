@@ -18,7 +18,8 @@ internal sealed class PassingFolder : IDisposable
     /// <exception cref="IOException">It could not be made.</exception>
     public static PassingFolder In(string club)
     {
-        string path = Path.Combine(club, string.Create(CultureInfo.InvariantCulture, $"{Prefix}{Environment.ProcessId}-{Interlocked.Increment(ref _last)}"));
+        string path = Path.Combine(club, string.Create(
+            CultureInfo.InvariantCulture, $"{Prefix}{Environment.ProcessId}-{Interlocked.Increment(ref _last)}"));
         Delete(path);
         Directory.CreateDirectory(path);
         return new PassingFolder(path);
@@ -27,7 +28,8 @@ internal sealed class PassingFolder : IDisposable
     /// <summary>Takes away those that a killed program left a day or more ago; younger ones another program may be at work in.</summary>
     public static void Sweep(string club, DateTimeOffset now)
     {
-        foreach (DirectoryInfo left in new DirectoryInfo(club).EnumerateDirectories(Prefix + "*").Where(d => now.UtcDateTime - d.LastWriteTimeUtc > TimeSpan.FromDays(1)))
+        foreach (DirectoryInfo left in new DirectoryInfo(club).EnumerateDirectories(Prefix + "*")
+            .Where(d => now.UtcDateTime - d.LastWriteTimeUtc > TimeSpan.FromDays(1)))
         {
             Delete(left.FullName);
         }

@@ -1,4 +1,4 @@
-using Microsoft.EntityFrameworkCore;
+using Microsoft.Data.Sqlite;
 using Scuff.Repertoire.Storage;
 
 namespace Scuff.Repertoire.Backups;
@@ -9,11 +9,10 @@ internal static class Restoring
     /// <summary>Makes the unpacked database ready: no folder is linked in it, since its files may differ from what was restored.</summary>
     public static void Prepare(PassingFolder passing)
     {
-        string connection = ClubStore.Connection(passing.File(ClubStore.FileName), Microsoft.Data.Sqlite.SqliteOpenMode.ReadWrite);
+        string connection = ClubStore.Connection(passing.File(ClubStore.FileName), SqliteOpenMode.ReadWrite);
         using ClubDatabase db = new(ClubStore.Options(connection));
         LinkedFolder.Forget(db);
         db.SaveChanges();
-        Microsoft.Data.Sqlite.SqliteConnection.ClearPool((Microsoft.Data.Sqlite.SqliteConnection)db.Database.GetDbConnection());
     }
 
     /// <summary>Moves the unpacked audio into the club. A file that is there already has the same content.</summary>

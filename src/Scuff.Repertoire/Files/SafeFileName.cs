@@ -4,8 +4,8 @@ using System.Text;
 namespace Scuff.Repertoire.Files;
 
 /// <summary>
-/// Names of files that Windows, macOS and Linux all take, made from titles. The rules are those of Microsoft's page "Naming Files, Paths, and Namespaces",
-/// the strictest of the three; the length leaves room below the 255 bytes of ext4 and APFS.
+/// Names of files that Windows, macOS and Linux all take, made from titles. The rules are those of Microsoft's page "Naming Files, Paths, and
+/// Namespaces", the strictest of the three; the length leaves room below the 255 bytes of ext4 and APFS.
 /// </summary>
 public static class SafeFileName
 {
@@ -21,8 +21,8 @@ public static class SafeFileName
     };
 
     /// <summary>
-    /// The stem of a file name for a title. What a system forbids becomes a blank; what cannot be seen goes; a name that Windows keeps for a device, or
-    /// an empty one, gets the word "dance".
+    /// The stem of a file name for a title. What a system forbids becomes a blank; what cannot be seen goes; a name that Windows keeps for a
+    /// device, or an empty one, gets the word "dance".
     /// </summary>
     public static string StemOf(string title)
     {

@@ -23,8 +23,9 @@ internal sealed class FolderMatch
     public List<SeenFile> New { get; } = [];
 
     /// <summary>
-    /// Matches them. A file is a dance's by name and content, else by content alone where the name is gone or someone else's content lies there (a rename,
-    /// also two names exchanged), else by name alone (an edit). A copy that was made of a file before it was edited stays a file of its own.
+    /// Matches them. A file is a dance's by name and content, else by content alone where the name is gone or someone else's content lies there (a
+    /// rename, also two names exchanged), else by name alone (an edit). A copy that was made of a file before it was edited stays a file of its
+    /// own.
     /// </summary>
     /// <param name="dances">The dances of the club.</param>
     /// <param name="files">The files that could be read.</param>

@@ -4,7 +4,8 @@ using Microsoft.EntityFrameworkCore.Design;
 namespace Scuff.Repertoire.Storage;
 
 /// <summary>
-/// What <c>dotnet ef migrations add Name --project src/Scuff.Repertoire --output-dir Storage/Migrations</c> asks for the tables. The program never uses it.
+/// What <c>dotnet ef migrations add Name --project src/Scuff.Repertoire --output-dir Storage/Migrations</c> asks for the tables. The program never
+/// uses it.
 /// </summary>
 internal sealed class ClubDatabaseForTools : IDesignTimeDbContextFactory<ClubDatabase>
 {

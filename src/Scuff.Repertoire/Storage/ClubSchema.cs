@@ -12,6 +12,9 @@ internal static class ClubSchema
     /// <summary>"Scuf" in the head of the file (https://sqlite.org/pragma.html#pragma_application_id).</summary>
     public const long ApplicationId = 1399026022;
 
+    // SQLITE_CORRUPT, https://sqlite.org/rescode.html#corrupt
+    private const int Corrupt = 11;
+
     private static readonly HashSet<string> Known =
     [
         .. typeof(ClubSchema).Assembly.GetTypes().Select(t => t.GetCustomAttribute<MigrationAttribute>()?.Id).OfType<string>(),
@@ -58,12 +61,13 @@ internal static class ClubSchema
         db.Database.ExecuteSql($"DROP TABLE IF EXISTS __EFMigrationsLock");
         db.Database.ExecuteSql($"PRAGMA journal_mode = WAL");
         db.Database.Migrate();
-        SqliteConnection.ClearPool((SqliteConnection)db.Database.GetDbConnection());
     }
 
     /// <summary>The tables, indexes and triggers there are, by kind and name: what tells a club that something else has written to.</summary>
     public static IReadOnlySet<string> Parts(SqliteConnection connection)
-        => Names(connection, "SELECT type || ' ' || name || ' of ' || tbl_name FROM sqlite_master WHERE name NOT LIKE '\\_\\_EF%Lock' ESCAPE '\\'").ToHashSet(StringComparer.Ordinal);
+        => Names(
+            connection,
+            "SELECT type || ' ' || name || ' of ' || tbl_name FROM sqlite_master WHERE name NOT LIKE '\\_\\_EF%Lock' ESCAPE '\\'").ToHashSet(StringComparer.Ordinal);
 
     /// <summary>The one number that a statement asks for.</summary>
     public static long Number(SqliteConnection connection, string sql)
@@ -81,7 +85,7 @@ internal static class ClubSchema
         List<string> names = [];
         while (reader.Read())
         {
-            names.Add(reader.GetString(0));
+            names.Add(reader.IsDBNull(0) ? throw new SqliteException("A name that SQLite lists is none.", Corrupt) : reader.GetString(0));
         }
 
         return names;

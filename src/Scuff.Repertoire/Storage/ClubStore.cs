@@ -14,15 +14,19 @@ internal sealed class ClubStore : IDisposable
 
     private readonly string _folder;
     private readonly ClubLock _lock;
-    private readonly DbContextOptions<ClubDatabase> _options;
+    private readonly Lazy<DbContextOptions<ClubDatabase>> _options;
     private readonly Lock _writing = new();
+    private readonly Lock _preparing = new();
+
+    private bool _isPrepared;
+    private bool _isClosed;
 
     private ClubStore(string folder, ClubLock held)
     {
         _folder = folder;
         _lock = held;
         File = Path.Combine(folder, FileName);
-        _options = Options(Connection(File, SqliteOpenMode.ReadWrite));
+        _options = new Lazy<DbContextOptions<ClubDatabase>>(() => Options(Pooled));
     }
 
     /// <summary>The name of the database in the folder of a club.</summary>
@@ -30,6 +34,8 @@ internal sealed class ClubStore : IDisposable
 
     /// <summary>Full path of the database.</summary>
     public string File { get; }
+
+    private string Pooled => Connection(File, SqliteOpenMode.ReadWrite, isPooled: true);
 
     /// <summary>Opens the database of a folder, and makes it or brings it to the present form where needed.</summary>
     /// <param name="folder">The folder; made if needed.</param>
@@ -41,37 +47,7 @@ internal sealed class ClubStore : IDisposable
         try
         {
             Directory.CreateDirectory(folder);
-            ClubLock held = ClubLock.Shared(folder);
-            try
-            {
-                if (Checked(file, folder) != ClubForm.Present)
-                {
-                    held.Dispose();
-                    using (ClubLock.Alone(folder))
-                    {
-                        // another program may have done it meanwhile
-                        ClubForm form = Checked(file, folder);
-                        if (form == ClubForm.Older)
-                        {
-                            keep(file);
-                        }
-
-                        if (form != ClubForm.Present)
-                        {
-                            ClubSchema.Bring(file);
-                        }
-                    }
-
-                    held = ClubLock.Shared(folder);
-                }
-
-                return new ClubStore(folder, held);
-            }
-            catch
-            {
-                held.Dispose();
-                throw;
-            }
+            return new ClubStore(folder, ClubLock.Wait(folder, () => Held(file, folder, keep)));
         }
         catch (Exception e) when (ClubWords.Knows(e))
         {
@@ -79,13 +55,16 @@ internal sealed class ClubStore : IDisposable
         }
     }
 
-    /// <summary>How a database file is reached.</summary>
-    public static string Connection(string file, SqliteOpenMode mode) => new SqliteConnectionStringBuilder
+    /// <summary>
+    /// How a database file is reached. Only an open club keeps its connections for later: they would go on with a file that was replaced.
+    /// </summary>
+    public static string Connection(string file, SqliteOpenMode mode, bool isPooled = false) => new SqliteConnectionStringBuilder
     {
         DataSource = file,
         Mode = mode,
         DefaultTimeout = Patience,
         ForeignKeys = true,
+        Pooling = isPooled,
     }.ToString();
 
     /// <summary>The mapping of the tables over a connection, set up for durability.</summary>
@@ -98,7 +77,7 @@ internal sealed class ClubStore : IDisposable
     {
         try
         {
-            using ClubDatabase db = new(_options);
+            using ClubDatabase db = new(_options.Value);
             db.Database.OpenConnection();
             using SqliteTransaction state = ((SqliteConnection)db.Database.GetDbConnection()).BeginTransaction(deferred: true);
             db.Database.UseTransaction(state);
@@ -110,6 +89,50 @@ internal sealed class ClubStore : IDisposable
         }
     }
 
+    /// <summary>
+    /// Reads without the mapping of the tables, from one state of the club: for what is asked at the start of the program and at every key that is
+    /// typed into a search. Loading the mapping takes longer than all the rest of opening a club.
+    /// </summary>
+    /// <exception cref="ClubTrouble">The club could not be read.</exception>
+    public T Ask<T>(Func<SqliteConnection, T> work)
+    {
+        try
+        {
+            using SqliteConnection connection = new(Pooled);
+            connection.Open();
+            Setup.Apply(connection);
+            using SqliteTransaction state = connection.BeginTransaction(deferred: true);
+            return work(connection);
+        }
+        catch (Exception e) when (ClubWords.Knows(e))
+        {
+            throw ClubWords.Of(e, _folder);
+        }
+    }
+
+    /// <summary>
+    /// Loads the mapping of the tables in the background, once: asked for when a dance is opened, so that the first save of a person who begins to
+    /// type does not wait for it.
+    /// </summary>
+    public void Prepare()
+    {
+        if (!Interlocked.Exchange(ref _isPrepared, true))
+        {
+            _ = Task.Run(() =>
+            {
+                lock (_preparing)
+                {
+                    if (!_isClosed)
+                    {
+                        // of no dance; a club that cannot be read is told to whoever asks for something
+                        using ClubDatabase db = new(_options.Value);
+                        ClubDances.Find(db, key: 0);
+                    }
+                }
+            });
+        }
+    }
+
     /// <summary>Writes, all of it or nothing. When it returns, it is on the disk.</summary>
     /// <exception cref="ClubTrouble">It could not be written.</exception>
     public T Write<T>(Func<ClubDatabase, T> work)
@@ -118,7 +141,7 @@ internal sealed class ClubStore : IDisposable
         {
             lock (_writing)
             {
-                using ClubDatabase db = new(_options);
+                using ClubDatabase db = new(_options.Value);
                 // SQLite's BEGIN IMMEDIATE: what is read here is still true when it is written, whoever else has the club open
                 using IDbContextTransaction whole = db.Database.BeginTransaction();
                 T answer = work(db);
@@ -157,10 +180,11 @@ internal sealed class ClubStore : IDisposable
         command.CommandText = "VACUUM INTO $to";
         command.Parameters.AddWithValue("$to", to);
         command.ExecuteNonQuery();
-        SqliteConnection.ClearPool(connection);
     }
 
-    /// <summary>Puts the content of another database into the place of this one: for everybody who has the club open, in one step that happens or does not.</summary>
+    /// <summary>
+    /// Puts the content of another database into the place of this one: for everybody who has the club open, in one step that happens or does not.
+    /// </summary>
     /// <exception cref="ClubTrouble">It could not be done; the club is as it was.</exception>
     public void ReplaceBy(string file)
     {
@@ -174,7 +198,6 @@ internal sealed class ClubStore : IDisposable
                 to.Open();
                 Setup.Apply(to);
                 from.BackupDatabase(to);
-                SqliteConnection.ClearPool(from);
             }
         }
         catch (Exception e) when (ClubWords.Knows(e))
@@ -185,9 +208,55 @@ internal sealed class ClubStore : IDisposable
 
     public void Dispose()
     {
-        using SqliteConnection connection = new(Connection(File, SqliteOpenMode.ReadWrite));
+        lock (_preparing)
+        {
+            _isClosed = true;
+        }
+
+        using SqliteConnection connection = new(Pooled);
         SqliteConnection.ClearPool(connection);
         _lock.Dispose();
+    }
+
+    // The lock of a club in the present form. Null when another program has it open in another form: it may be bringing it to this one.
+    private static ClubLock? Held(string file, string folder, Action<string> keep)
+    {
+        ClubLock held = ClubLock.Shared(folder);
+        try
+        {
+            if (Checked(file, folder) == ClubForm.Present)
+            {
+                return held;
+            }
+        }
+        catch
+        {
+            held.Dispose();
+            throw;
+        }
+
+        held.Dispose();
+        using (ClubLock? alone = ClubLock.TryAlone(folder))
+        {
+            if (alone is null)
+            {
+                return null;
+            }
+
+            // another program may have done it in the moment before
+            ClubForm form = Checked(file, folder);
+            if (form == ClubForm.Older)
+            {
+                keep(file);
+            }
+
+            if (form != ClubForm.Present)
+            {
+                ClubSchema.Bring(file);
+            }
+        }
+
+        return ClubLock.Shared(folder);
     }
 
     private static ClubForm Checked(string file, string folder) => ClubSchema.Look(file) switch

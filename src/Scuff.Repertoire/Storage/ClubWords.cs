@@ -17,18 +17,22 @@ internal static class ClubWords
     private const int CannotOpen = 14;
     private const int NotADatabase = 26;
 
-    /// <summary>Whether an exception is a trouble of the world that there is a sentence for; others are faults of the program and should be loud.</summary>
+    /// <summary>
+    /// Whether an exception is a trouble of the world that there is a sentence for; others are faults of the program and should be loud.
+    /// </summary>
     public static bool Knows(Exception trouble) => Find(trouble, "") is not null;
 
     /// <summary>The trouble behind an exception that <see cref="Knows"/>.</summary>
     /// <param name="trouble">What was thrown.</param>
     /// <param name="folder">The folder of the club.</param>
-    public static ClubTrouble Of(Exception trouble, string folder) => Find(trouble, folder) ?? throw new ArgumentException("There is no sentence for this.", nameof(trouble));
+    public static ClubTrouble Of(Exception trouble, string folder)
+        => Find(trouble, folder) ?? throw new ArgumentException("There is no sentence for this.", nameof(trouble));
 
     /// <summary>The database of the club cannot be read.</summary>
     public static ClubTrouble IsDamaged(string folder, Exception? cause = null) => new(
         ClubTroubleKind.Damaged,
-        $"The file club.db in {folder} is damaged and cannot be read. Restore the latest backup; the damaged file is kept aside. Backups that Scuff made by itself lie in the folder kept there.",
+        $"The file club.db in {folder} is damaged and cannot be read. Restore the latest backup; the damaged file is kept aside. "
+            + "Backups that Scuff made by itself lie in the folder kept there.",
         cause);
 
     /// <summary>Another program does not let go of the club.</summary>
@@ -57,10 +61,19 @@ internal static class ClubWords
         SqliteException sqlite => sqlite.SqliteErrorCode switch
         {
             Busy or Locked => IsHeld(folder, sqlite),
-            ReadOnly => new ClubTrouble(ClubTroubleKind.NotAllowed, $"The club in {folder} may not be written: the folder or its files are read-only.", sqlite),
+            ReadOnly => new ClubTrouble(
+                ClubTroubleKind.NotAllowed,
+                $"The club in {folder} may not be written: the folder or its files are read-only.",
+                sqlite),
             Full => new ClubTrouble(ClubTroubleKind.DiskFull, "The disk is full, so nothing was saved. Make some room and save again.", sqlite),
-            InputOutput => new ClubTrouble(ClubTroubleKind.Folder, $"The disk under {folder} could not be read or written. If it is a drive that was taken out, put it back.", sqlite),
-            CannotOpen => new ClubTrouble(ClubTroubleKind.Folder, $"The club in {folder} could not be opened: the folder is gone, or permission is missing.", sqlite),
+            InputOutput => new ClubTrouble(
+                ClubTroubleKind.Folder,
+                $"The disk under {folder} could not be read or written. If it is a drive that was taken out, put it back.",
+                sqlite),
+            CannotOpen => new ClubTrouble(
+                ClubTroubleKind.Folder,
+                $"The club in {folder} could not be opened: the folder is gone, or permission is missing.",
+                sqlite),
             Corrupt or NotADatabase => IsDamaged(folder, sqlite),
             _ => null,
         },

@@ -4,7 +4,9 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Scuff.Repertoire.Storage;
 
-/// <summary>Writes texts of dances, with everything that hangs on a text: facts, versions, index. Used within <see cref="ClubStore.Write"/>.</summary>
+/// <summary>
+/// Writes texts of dances, with everything that hangs on a text: facts, versions, index. Used within <see cref="ClubStore.Write"/>.
+/// </summary>
 /// <param name="db">The database.</param>
 /// <param name="now">The time.</param>
 internal sealed class DanceWriting(ClubDatabase db, DateTimeOffset now)
@@ -15,7 +17,10 @@ internal sealed class DanceWriting(ClubDatabase db, DateTimeOffset now)
 
     /// <summary>The digest of a text without what does not make it another: white space and case.</summary>
     public static string DigestOf(string text)
-        => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join(' ', text.ToLowerInvariant().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)))));
+    {
+        string bare = string.Join(' ', text.ToLowerInvariant().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(bare)));
+    }
 
     /// <summary>Adds a dance.</summary>
     public DanceEntry Add(ReadDance dance, string hand)
@@ -28,14 +33,16 @@ internal sealed class DanceWriting(ClubDatabase db, DateTimeOffset now)
         return entry;
     }
 
-    /// <summary>Puts a text in the place of the present one, which becomes a version where that is due. The same text changes nothing but the facts.</summary>
+    /// <summary>
+    /// Puts a text in the place of the present one, which becomes a version where that is due. The same text changes nothing but the facts.
+    /// </summary>
     /// <returns>Whether the text changed.</returns>
     public bool Replace(DanceEntry entry, ReadDance dance, string hand)
     {
         bool isOther = entry.Body.Text != dance.Text;
         if (isOther)
         {
-            if (entry.Hand != hand || now - entry.SavedAt > ClubDances.EditSession)
+            if (entry.Hand != hand || !Hands.IsPage(hand) || now - entry.SavedAt > ClubDances.EditSession)
             {
                 KeepPresent(entry);
             }

@@ -5,9 +5,9 @@ using System.Text;
 namespace Scuff.Repertoire.Storage;
 
 /// <summary>
-/// How words are compared when case and accents do not matter: "Søren" is found by "soren". The program runs without the system's language tables, so
-/// the letters stand here: those of Latin and Greek that the Unicode Character Database decomposes into a letter and marks, and a few that people type
-/// without their stroke or as two letters.
+/// How words are compared when case and accents do not matter: "Søren" is found by "soren". The program runs without the system's language tables,
+/// so the letters stand here: those of Latin and Greek that the Unicode Character Database decomposes into a letter and marks, and a few that
+/// people type without their stroke or as two letters.
 /// </summary>
 internal static class Folding
 {
@@ -87,7 +87,8 @@ internal static class Folding
     public static string FoldLine(string text) => string.Join(' ', Fold(text).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     /// <summary>
-    /// What a person typed as words to look for, folded: runs of letters and digits, and apart from them signs (an emoji, an arrow) that no index knows.
+    /// What a person typed as words to look for, folded: runs of letters and digits, and apart from them signs (an emoji, an arrow) that no index
+    /// knows.
     /// </summary>
     public static (IReadOnlyList<string> Words, IReadOnlyList<string> Signs) Words(string typed)
     {
@@ -123,7 +124,8 @@ internal static class Folding
         return (words, signs);
     }
 
-    // Letters, numbers and characters for private use: what SQLite's unicode61 tokenizer takes for parts of a word (https://sqlite.org/fts5.html#unicode61_tokenizer).
+    // Letters, numbers and characters for private use: what SQLite's unicode61 tokenizer takes for parts of a word
+    // (https://sqlite.org/fts5.html#unicode61_tokenizer).
     private static bool IsOfWord(Rune rune) => Rune.GetUnicodeCategory(rune) is UnicodeCategory.UppercaseLetter or UnicodeCategory.LowercaseLetter
         or UnicodeCategory.TitlecaseLetter or UnicodeCategory.ModifierLetter or UnicodeCategory.OtherLetter or UnicodeCategory.DecimalDigitNumber
         or UnicodeCategory.LetterNumber or UnicodeCategory.OtherNumber or UnicodeCategory.PrivateUse;

@@ -2,7 +2,10 @@ using System.Globalization;
 
 namespace Scuff.Repertoire.Storage;
 
-/// <summary>Ids and the keys of the database: "d12" is the dance of key 12. SQLite gives no key twice (AUTOINCREMENT), so an old address never shows another dance.</summary>
+/// <summary>
+/// Ids and the keys of the database: "d12" is the dance of key 12. SQLite gives no key twice (AUTOINCREMENT), so an old address never shows another
+/// dance.
+/// </summary>
 internal static class Ids
 {
     /// <summary>The id of a dance.</summary>

@@ -29,14 +29,16 @@ internal sealed class MusicFolder(string club)
         [".wma"] = "audio/x-ms-wma",
     };
 
-    private int _last;
+    private static int _last;
 
     /// <summary>The folder in the folder of a club.</summary>
     public const string Name = "music";
 
     private string Folder => Path.Combine(club, Name);
 
-    /// <summary>The ending under which a file is kept: its own if it is one of sound, else <c>.sound</c>, so that nothing else can be made of it.</summary>
+    /// <summary>
+    /// The ending under which a file is kept: its own if it is one of sound, else <c>.sound</c>, so that nothing else can be made of it.
+    /// </summary>
     public static string EndingOf(string fileName)
     {
         string ending = Path.GetExtension(fileName).ToLowerInvariant();
@@ -54,13 +56,16 @@ internal sealed class MusicFolder(string club)
     /// <summary>Full path of a file, whether it is there or not.</summary>
     public string PathOf(string digest, string ending) => Path.Combine(Folder, digest + ending);
 
-    /// <summary>Writes a file under a passing name and brings it to the disk; <see cref="TakenAudio.Settle"/> then gives it its own in one move.</summary>
+    /// <summary>
+    /// Writes a file under a passing name and brings it to the disk; <see cref="TakenAudio.Settle"/> then gives it its own in one move.
+    /// </summary>
     /// <exception cref="ClubTrouble">It is too large.</exception>
     /// <exception cref="IOException">It could not be written.</exception>
     public TakenAudio Take(Stream audio, long largest)
     {
         Directory.CreateDirectory(Folder);
-        string temporary = Path.Combine(Folder, string.Create(CultureInfo.InvariantCulture, $".{Environment.ProcessId}-{Interlocked.Increment(ref _last)}{Unfinished}"));
+        string temporary = Path.Combine(Folder, string.Create(
+            CultureInfo.InvariantCulture, $".{Environment.ProcessId}-{Interlocked.Increment(ref _last)}{Unfinished}"));
         try
         {
             using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
@@ -68,12 +73,15 @@ internal sealed class MusicFolder(string club)
             using (FileStream file = new(temporary, FileMode.Create, FileAccess.Write, FileShare.None))
             {
                 byte[] buffer = new byte[128 * 1024];
-                for (int read; (read = audio.Read(buffer)) > 0;)
+                for (int read; (read = Next(audio, buffer)) > 0;)
                 {
                     bytes += read;
                     if (bytes > largest)
                     {
-                        throw new ClubTrouble(ClubTroubleKind.TooLarge, $"The sound file is larger than {largest >> 20} MB, so it was not taken. Save it as MP3, M4A or FLAC, or cut it to the song.");
+                        throw new ClubTrouble(
+                            ClubTroubleKind.TooLarge,
+                            $"The sound file is larger than {largest >> 20} MB, so it was not taken. "
+                            + "Save it as MP3, M4A or FLAC, or cut it to the song.");
                     }
 
                     hash.AppendData(buffer, 0, read);
@@ -103,9 +111,26 @@ internal sealed class MusicFolder(string club)
             return;
         }
 
-        foreach (FileInfo file in new DirectoryInfo(Folder).EnumerateFiles("*" + Unfinished).Where(f => now.UtcDateTime - f.LastWriteTimeUtc > TimeSpan.FromDays(1)))
+        foreach (FileInfo file in new DirectoryInfo(Folder).EnumerateFiles("*" + Unfinished)
+            .Where(f => now.UtcDateTime - f.LastWriteTimeUtc > TimeSpan.FromDays(1)))
         {
             Delete(file.FullName);
+        }
+    }
+
+    // what fails at the other end is no trouble of the club
+    private static int Next(Stream audio, byte[] buffer)
+    {
+        try
+        {
+            return audio.Read(buffer);
+        }
+        catch (IOException e)
+        {
+            throw new ClubTrouble(
+                ClubTroubleKind.Folder,
+                "The sound file could not be read to its end, so nothing of it was taken. Bring it again.",
+                e);
         }
     }
 

@@ -1,9 +1,9 @@
 namespace Scuff.Repertoire.Storage;
 
 /// <summary>
-/// Which versions that nobody named go with age. Of the last day all stay; of the week before, the last of every hour; of the twelve weeks before that, the last
-/// of every day; of what is older, the last of every week. An hour lies in one day and a day in one week, so what once stayed as the last of its week had
-/// stayed as the last of its day and of its hour: nothing depends on how often this is done.
+/// Which versions that nobody named go with age. Of the last day all stay; of the week before, the last of every hour; of the twelve weeks before
+/// that, the last of every day; of what is older, the last of every week. An hour lies in one day and a day in one week, so what once stayed as the
+/// last of its week had stayed as the last of its day and of its hour: nothing depends on how often this is done.
 /// </summary>
 internal static class Thinning
 {

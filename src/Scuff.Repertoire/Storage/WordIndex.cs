@@ -1,12 +1,11 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
-using Microsoft.EntityFrameworkCore.Storage;
 
 namespace Scuff.Repertoire.Storage;
 
 /// <summary>
-/// The indexes of words (SQLite's FTS5): filled here and asked here, so that what is folded on the way in is folded alike on the way out. They are derived, and
-/// made again when their form changes.
+/// The indexes of words (SQLite's FTS5): filled here and asked here, so that what is folded on the way in is folded alike on the way out. They are
+/// derived, and made again when their form changes.
 /// </summary>
 internal static class WordIndex
 {
@@ -45,7 +44,7 @@ internal static class WordIndex
     /// <summary>Makes both indexes again when they are of another form.</summary>
     public static void Refresh(ClubStore store)
     {
-        if (store.Read(db => db.Settings.AsNoTracking().Where(s => s.Name == FormSetting).Select(s => s.Value).SingleOrDefault()) == Form)
+        if (ClubSettings.Read(store, FormSetting) == Form)
         {
             return;
         }
@@ -76,10 +75,10 @@ internal static class WordIndex
     }
 
     /// <summary>
-    /// The keys of the rows that match, in order. All of them are asked for at once, as numbers: their count is the total, and only the rows of the page
-    /// are read.
+    /// The keys of the rows that match, in order. All of them are asked for at once, as numbers: their count is the total, and only the rows of the
+    /// page are read.
     /// </summary>
-    /// <param name="db">The database.</param>
+    /// <param name="connection">The database.</param>
     /// <param name="table">The table of rows, with a key and the columns that signs are looked for in.</param>
     /// <param name="words">The index over it.</param>
     /// <param name="typed">What she typed.</param>
@@ -89,7 +88,7 @@ internal static class WordIndex
     /// <param name="rank">The rank that comes before the order when there are words; null for none.</param>
     /// <param name="values">The values of the conditions, by name.</param>
     public static List<long> Keys(
-        ClubDatabase db,
+        SqliteConnection connection,
         string table,
         string words,
         string typed,
@@ -100,7 +99,6 @@ internal static class WordIndex
         IReadOnlyDictionary<string, object> values)
     {
         (IReadOnlyList<string> parts, IReadOnlyList<string> signs) = Folding.Words(typed);
-        SqliteConnection connection = (SqliteConnection)db.Database.GetDbConnection();
         using SqliteCommand command = connection.CreateCommand();
         List<string> all = [.. conditions];
         for (int i = 0; i < signs.Count; i++)
@@ -125,7 +123,6 @@ internal static class WordIndex
         }
 
         command.CommandText = $"SELECT r.Key FROM {from} WHERE {string.Join(" AND ", all)} ORDER BY {order}";
-        command.Transaction = (SqliteTransaction?)db.Database.CurrentTransaction?.GetDbTransaction();
         using SqliteDataReader reader = command.ExecuteReader();
         List<long> keys = [];
         while (reader.Read())

@@ -16,7 +16,7 @@ public sealed class TrackListenerTests
     {
         // tempo is by definition sixty seconds over the seconds of a beat
         double[] clicks = [.. Enumerable.Range(0, tempo).Select(i => 0.4 + (i * 60.0 / tempo)).Where(t => t < 59.9)];
-        TrackMap map = TrackListener.Listen(MadeSounds.Clicks(clicks, 60.5), TestContext.Current.CancellationToken);
+        TrackMap map = TrackListener.Listen(MadeSounds.Clicks(clicks, 60.5), cancel: TestContext.Current.CancellationToken);
         Assert.InRange(map.Tempo.Value, tempo * 0.999, tempo * 1.001);
         double furthest = map.Beats.Max(b => clicks.Min(c => Math.Abs(c - b.Seconds)));
         double missed = clicks.Max(c => map.Beats.Min(b => Math.Abs(c - b.Seconds)));
@@ -29,7 +29,7 @@ public sealed class TrackListenerTests
     {
         // bare clicks do not say which: people tap either
         double[] clicks = [.. Enumerable.Range(0, 198).Select(i => 0.4 + (i * 0.3))];
-        TrackMap map = TrackListener.Listen(MadeSounds.Clicks(clicks, 60.5), TestContext.Current.CancellationToken);
+        TrackMap map = TrackListener.Listen(MadeSounds.Clicks(clicks, 60.5), cancel: TestContext.Current.CancellationToken);
         double[] tempos = [map.Tempo.Value, .. map.Tempo.Alternatives.Select(a => a.Value)];
         Assert.Contains(tempos, t => Math.Abs(t - 200) < 0.2);
         Assert.Contains(tempos, t => Math.Abs(t - 100) < 0.1);
@@ -41,7 +41,7 @@ public sealed class TrackListenerTests
     public void Counts_run_on_and_sections_fill_the_track()
     {
         double[] clicks = [.. Enumerable.Range(0, 100).Select(i => 0.4 + (i * 0.5))];
-        TrackMap map = TrackListener.Listen(MadeSounds.Clicks(clicks, 51), TestContext.Current.CancellationToken);
+        TrackMap map = TrackListener.Listen(MadeSounds.Clicks(clicks, 51), cancel: TestContext.Current.CancellationToken);
         int cycle = map.Meter.Value.BeatsInEight;
         Assert.All(map.Beats, b => Assert.InRange(b.Count, 1, cycle));
         Assert.All(map.Beats, b => Assert.Equal(((b.Count - 1) % map.Meter.Value.BeatsInBar) + 1, b.BarPosition));
@@ -69,7 +69,7 @@ public sealed class TrackListenerTests
             "a steady tone" => MadeSounds.Tone(30, 440, 0.3),
             _ => MadeSounds.Noise(30, 0.3, 7),
         };
-        TrackMap map = TrackListener.Listen(audio, TestContext.Current.CancellationToken);
+        TrackMap map = TrackListener.Listen(audio, cancel: TestContext.Current.CancellationToken);
         Assert.Empty(map.Beats);
         Assert.EndsWith(".", map.Remark, StringComparison.Ordinal);
         Assert.Equal(0, map.Tempo.Value);
@@ -83,8 +83,8 @@ public sealed class TrackListenerTests
     public void The_same_sound_gives_an_equal_map()
     {
         double[] clicks = [.. Enumerable.Range(0, 40).Select(i => 0.4 + (i * 0.53))];
-        TrackMap first = TrackListener.Listen(MadeSounds.Clicks(clicks, 22), TestContext.Current.CancellationToken);
-        TrackMap second = TrackListener.Listen(MadeSounds.Clicks(clicks, 22), TestContext.Current.CancellationToken);
+        TrackMap first = TrackListener.Listen(MadeSounds.Clicks(clicks, 22), cancel: TestContext.Current.CancellationToken);
+        TrackMap second = TrackListener.Listen(MadeSounds.Clicks(clicks, 22), cancel: TestContext.Current.CancellationToken);
         Assert.Equal(first, second);
         Assert.NotEmpty(first.Beats);
     }
@@ -93,8 +93,8 @@ public sealed class TrackListenerTests
     public void A_quiet_copy_has_the_beats_of_a_loud_one()
     {
         double[] clicks = [.. Enumerable.Range(0, 40).Select(i => 0.4 + (i * 0.53))];
-        TrackMap loud = TrackListener.Listen(MadeSounds.Clicks(clicks, 22), TestContext.Current.CancellationToken);
-        TrackMap quiet = TrackListener.Listen(MadeSounds.Clicks(clicks, 22, 0.005), TestContext.Current.CancellationToken);
+        TrackMap loud = TrackListener.Listen(MadeSounds.Clicks(clicks, 22), cancel: TestContext.Current.CancellationToken);
+        TrackMap quiet = TrackListener.Listen(MadeSounds.Clicks(clicks, 22, 0.005), cancel: TestContext.Current.CancellationToken);
         Assert.Equal(loud.Beats.Count, quiet.Beats.Count);
         Assert.All(loud.Beats.Zip(quiet.Beats), p => Assert.Equal(p.First.Seconds, p.Second.Seconds, 0.005));
     }
@@ -106,7 +106,7 @@ public sealed class TrackListenerTests
     public void Another_rate_is_refused(int rate)
     {
         ArgumentException refused = Assert.Throws<ArgumentException>(
-            () => TrackListener.Listen(new MonoAudio(new float[rate], rate), TestContext.Current.CancellationToken));
+            () => TrackListener.Listen(new MonoAudio(new float[rate], rate), cancel: TestContext.Current.CancellationToken));
         Assert.Contains($"{rate}", refused.Message, StringComparison.Ordinal);
     }
 
@@ -115,6 +115,6 @@ public sealed class TrackListenerTests
     {
         using CancellationTokenSource source = new();
         source.Cancel();
-        Assert.Throws<OperationCanceledException>(() => TrackListener.Listen(MadeSounds.Noise(5, 0.3, 3), source.Token));
+        Assert.Throws<OperationCanceledException>(() => TrackListener.Listen(MadeSounds.Noise(5, 0.3, 3), cancel: source.Token));
     }
 }

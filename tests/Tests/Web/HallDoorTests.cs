@@ -138,7 +138,7 @@ public sealed class HallDoorTests
         }
 
         Assert.Equal(
-            ["GET /api/hall", "POST /api/folder", "POST /api/folder/export", "POST /api/folder/import", "POST /api/hall/open", "POST /api/hall/shut"],
+            ["GET /api/hall", "POST /api/folder", "POST /api/folder/export", "POST /api/folder/import", "POST /api/hall/open", "POST /api/hall/shut", "POST /api/restore"],
             refused.Where(r => !r.EndsWith("/api/hall/pair", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
         Assert.Equal(201, (await HallFixture.Send(tablet, HttpMethod.Post, "/api/dances", new { text = "From The Tablet" })).Status);
         Assert.Equal(1, (await HallFixture.Send(studio.Her, HttpMethod.Get, "/api/dances?words=Tablet")).Body.GetProperty("total").GetInt32());

@@ -12,6 +12,7 @@ public sealed class StudioFixture : IAsyncLifetime
     private readonly string _folder = Path.Combine(Path.GetTempPath(), "scuff-web-" + Path.GetRandomFileName());
     private readonly List<string> _troubles = [];
     private Club? _club;
+    private Studio? _studio;
     private StudioServer? _server;
 
     /// <summary>Its folder.</summary>
@@ -26,7 +27,8 @@ public sealed class StudioFixture : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         _club = Club.Open(_folder, TimeProvider.System, new DanceFactReader());
-        _server = await StudioServer.Start(new Studio(_club, TimeProvider.System, _troubles.Add), 0);
+        _studio = new Studio(_club, TimeProvider.System, _troubles.Add);
+        _server = await StudioServer.Start(_studio, 0);
         Client.BaseAddress = _server.Address;
     }
 
@@ -38,6 +40,7 @@ public sealed class StudioFixture : IAsyncLifetime
             await _server.DisposeAsync();
         }
 
+        _studio?.Dispose();
         _club?.Dispose();
         Directory.Delete(_folder, recursive: true);
     }

@@ -5,7 +5,7 @@ import type { ReadComplaint } from './contract';
 export function kindWord(severity: string): string {
   switch (severity) {
     case 'error':
-      return 'Cannot be danced';
+      return 'Does not come out';
     case 'question':
       return 'Question';
     case 'warning':

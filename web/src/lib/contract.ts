@@ -13,6 +13,12 @@ export interface ClubAnswer {
   version: string;
 }
 
+export interface ClubNews {
+  dances: string[];
+  tracks: string[];
+  everything: boolean;
+}
+
 export interface CompareAnswer {
   isSame: boolean;
   changes: string[];
@@ -53,6 +59,56 @@ export interface DanceClash {
   sentence: string;
   revision: number;
   text: string;
+}
+
+export interface DanceFit {
+  fit: FittedTrackRow;
+  plans: DanceFitPlan[];
+  chosen: number | null;
+  asWritten: DanceFitPlan | null;
+  seconds: number[];
+  table: number[][];
+  text: string | null;
+  trouble: string | null;
+  restartPlaces: number[];
+  prices: DanceFitPrice[];
+  accents: string[];
+}
+
+export interface DanceFitPin {
+  kind: string;
+  at: number;
+  to: number | null;
+}
+
+export interface DanceFitPlan {
+  title: string;
+  begins: number;
+  beginning: string;
+  breaks: string[];
+  ending: string;
+  score: DanceFitSum[];
+}
+
+export interface DanceFitPrice {
+  name: string;
+  words: string;
+  points: number;
+  usual: number;
+}
+
+export interface DanceFitQuestion {
+  text: string;
+  track: string;
+  interruptions: number | null;
+  intro: number | null;
+  pins: DanceFitPin[];
+  prices: string[];
+}
+
+export interface DanceFitSum {
+  words: string;
+  points: number;
 }
 
 export interface DanceItem {
@@ -100,6 +156,111 @@ export interface DuplicateItem {
 
 export interface DuplicateList {
   groups: DuplicateItem[];
+}
+
+export interface FitChartBand {
+  kind: string;
+  from: number;
+  to: number;
+  wall: number;
+  part: string;
+  name: string;
+  facing: string | null;
+  starts: boolean;
+  isCut: boolean;
+}
+
+export interface FitChartLine {
+  from: number;
+  counts: number;
+  seconds: number;
+  section: number;
+  beginsSection: boolean;
+}
+
+export interface FitChartRows {
+  eight: number;
+  ending: number | null;
+  rows: FitChartLine[];
+  spans: FitChartBand[];
+}
+
+export interface FittedAccentRow {
+  wall: number;
+  part: string;
+  section: number;
+  count: string;
+  seconds: number;
+  counts: number;
+  danced: string;
+  meets: boolean;
+  suggested: string | null;
+}
+
+export interface FittedBreakRow {
+  wall: number;
+  part: string;
+  after: number;
+  begins: number;
+  seconds: number;
+  facing: string | null;
+  length: number;
+  done: string;
+  line: string;
+}
+
+export interface FittedEndingRow {
+  wall: number;
+  after: number;
+  begins: number;
+  seconds: number;
+  facing: string | null;
+  line: string;
+}
+
+export interface FittedItemRow {
+  reason: string;
+  points: number;
+  wall: number;
+  count: number;
+  at: number;
+}
+
+export interface FittedPlanRow {
+  interruptions: number;
+  points: number;
+  isProven: boolean;
+  intro: number;
+  beginsSeconds: number;
+  walls: FittedWallRow[];
+  breaks: FittedBreakRow[];
+  ending: FittedEndingRow | null;
+  items: FittedItemRow[];
+  sheet: string;
+}
+
+export interface FittedTrackRow {
+  dance: string;
+  track: string;
+  title: string;
+  beatsPerCount: string;
+  countsPerMinute: number;
+  remarks: string[];
+  kindest: number | null;
+  plans: FittedPlanRow[];
+  asWritten: FittedPlanRow | null;
+  accents: FittedAccentRow[];
+  chart: FitChartRows | null;
+}
+
+export interface FittedWallRow {
+  wall: number;
+  part: string;
+  begins: number;
+  seconds: number;
+  facing: string | null;
+  counts: number;
+  music: string;
 }
 
 export interface FloorAnswer {
@@ -260,6 +421,46 @@ export interface HallTold {
   leads: boolean;
 }
 
+export interface MatchAnswer {
+  rows: MatchedItem[];
+  sentence: string;
+}
+
+export interface MatchDancesQuestion {
+  track: string;
+  noTags: boolean;
+  most: number;
+}
+
+export interface MatchRow {
+  rank: number;
+  dance: string;
+  track: string;
+  title: string;
+  points: number | null;
+  tempo: number;
+  meter: number;
+  feel: number;
+  length: number;
+  phrases: number | null;
+  doubt: number;
+  countsPerMinute: number;
+  interruptions: number | null;
+  why: string;
+}
+
+export interface MatchTracksQuestion {
+  text: string;
+  noTags: boolean;
+  most: number;
+}
+
+export interface MatchedItem {
+  match: MatchRow;
+  track: string;
+  dance: string | null;
+}
+
 export interface ReadAnswer {
   title: string;
   standing: string;
@@ -388,6 +589,22 @@ export interface SheetQuestion {
   since: string | null;
 }
 
+export interface SongItem {
+  title: string;
+  artist: string;
+  dance: string;
+  tempo: number;
+  track: string | null;
+}
+
+export interface SongList {
+  rows: SongItem[];
+}
+
+export interface SongQuestion {
+  titles: string[];
+}
+
 export interface TagUse {
   tag: string;
   count: number;
@@ -399,6 +616,157 @@ export interface TagsBody {
 
 export interface TextBody {
   text: string;
+}
+
+export interface TrackAnswer {
+  track: TrackItem;
+  music: TrackMusic | null;
+  said: TrackSaid[];
+  revision: number;
+  notes: string[];
+}
+
+export interface TrackEight {
+  beat: number;
+  beats: number;
+  start: number;
+  end: number;
+  section: number;
+  beginsSection: boolean;
+  isOdd: boolean;
+}
+
+export interface TrackEstimate {
+  words: string;
+  sure: string;
+  confidence: number;
+  isSaid: boolean;
+  others: TrackOther[];
+}
+
+export interface TrackFactsBody {
+  title: string;
+  artist: string;
+}
+
+export interface TrackGap {
+  start: number;
+  end: number;
+  isStop: boolean;
+  words: string;
+}
+
+export interface TrackItem {
+  id: string;
+  title: string;
+  artist: string;
+  facts: string;
+  seconds: number | null;
+  tempo: number | null;
+  fileName: string;
+  mediaType: string;
+  needsSamples: boolean;
+  isHeard: boolean;
+  isOld: boolean;
+  isByHand: boolean;
+  tags: string[];
+  removedAt: string | null;
+  job: TrackJobItem | null;
+}
+
+export interface TrackJobItem {
+  id: string;
+  kind: string;
+  title: string;
+  track: string | null;
+  state: string;
+  part: number;
+  sentence: string;
+}
+
+export interface TrackJobList {
+  rows: TrackJobItem[];
+}
+
+export interface TrackList {
+  rows: TrackItem[];
+  total: number;
+}
+
+export interface TrackMusic {
+  seconds: number;
+  beats: number[];
+  counts: number[];
+  bars: number[];
+  eight: number;
+  eights: TrackEight[];
+  sections: TrackPart[];
+  breaks: TrackGap[];
+  loudness: number[];
+  loudnessPerSecond: number;
+  tempo: TrackEstimate;
+  meter: TrackEstimate;
+  swing: TrackEstimate;
+  start: TrackEstimate;
+  startBeat: number;
+  and: number;
+}
+
+export interface TrackOther {
+  words: string;
+  say: TrackSay;
+}
+
+export interface TrackPart {
+  beat: number;
+  beats: number;
+  start: number;
+  end: number;
+  label: string;
+  name: string;
+  words: string;
+  sure: string;
+  confidence: number;
+}
+
+export interface TrackSaid {
+  words: string;
+  text: string;
+}
+
+export interface TrackSay {
+  kind: string;
+  seconds: number[] | null;
+  from: number | null;
+  to: number | null;
+  is: string | null;
+  beatsLater: number | null;
+  at: number | null;
+  label: string | null;
+  name: string | null;
+  ratio: number | null;
+}
+
+export interface TrackSayQuestion {
+  revision: number;
+  say: TrackSay | null;
+  again: string | null;
+  takeBack: number | null;
+}
+
+export interface TrackTaken {
+  track: TrackItem;
+  wasNew: boolean;
+  sentence: string;
+  needsSamples: boolean;
+}
+
+export interface TrackTextBody {
+  name: string;
+  text: string;
+  sections: string | null;
+  track: string | null;
+  revision: number;
 }
 
 export interface VersionItem {

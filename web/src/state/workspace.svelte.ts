@@ -3,6 +3,7 @@ import type { View } from '../floor/views';
 import { get, post, put, remove, Trouble } from '../lib/api';
 import type {
   ClubAnswer,
+  ClubNews,
   CompleteAnswer,
   DanceBody,
   DanceClash,
@@ -43,6 +44,8 @@ export class Workspace {
   /** A sentence for her, and whether it is a trouble. */
   said = $state.raw<{ words: string; isTrouble: boolean } | null>(null);
   isOpening = $state(true);
+  /** Counts what was heard to change in the club, so that lists know when to look again. */
+  news = $state(0);
   /** Tells the editor that the text was changed by the program, not by her typing. */
   replaced = $state.raw<{ text: string; isNew: boolean } | null>(null);
   /** How long the last answer took from the letter to the page, in milliseconds. */
@@ -94,6 +97,34 @@ export class Workspace {
   go(room: Room) {
     this.room = room;
     this.#address();
+  }
+
+  /** Hears what others change in the club: another page, a text editor in the linked folder. */
+  listen(): () => void {
+    const news = new EventSource('/api/news');
+    news.onmessage = (event) => void this.#heard(JSON.parse(event.data as string) as ClubNews);
+    return () => news.close();
+  }
+
+  async #heard(news: ClubNews) {
+    this.news++;
+    const id = this.dance?.id;
+    if (!id || !(news.everything || news.dances.includes(id)) || this.clash || !this.#keeper?.isKept) return;
+    try {
+      const body = await get<DanceBody>(`/dances/${encodeURIComponent(id)}`);
+      if (this.dance?.id !== id) return;
+      this.dance = body.item;
+      // what she types meanwhile is hers; the save will find out that both have changed
+      if (!this.#keeper.isKept || body.revision === this.#keeper.revision) return;
+      this.#keeper.learned(body.text, body.revision);
+      if (body.text === this.text) return;
+      this.text = body.text;
+      this.#keeper.changed(body.text);
+      this.replaced = { text: body.text, isNew: false };
+      this.say('This dance was changed elsewhere; here is its text as it is now. Undo shows what it was.');
+    } catch {
+      // it is heard of again
+    }
   }
 
   /** Opens a dance. */

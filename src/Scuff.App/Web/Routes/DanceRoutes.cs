@@ -59,7 +59,9 @@ internal sealed class DanceRoutes : IRouteGroup
         });
     }
 
-    private static DanceAnalysis Analyse(Studio studio, string text)
+    /// <summary>A text, read and analysed.</summary>
+    /// <exception cref="RefusalException">It is too long for a dance.</exception>
+    public static DanceAnalysis Analyse(Studio studio, string text)
     {
         Check(text);
         return studio.Analyse(text);

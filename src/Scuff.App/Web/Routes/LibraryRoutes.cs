@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Reflection;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Routing;
 using Scuff.App.Clubs;
 using Scuff.App.Complaints;
@@ -15,6 +16,9 @@ namespace Scuff.App.Web.Routes;
 internal sealed class LibraryRoutes : IRouteGroup
 {
     private const int MostRows = 200;
+
+    // a club with the music of an evening or two
+    private const long LargestBackup = 8L * 1024 * 1024 * 1024;
 
     public void Map(IEndpointRouteBuilder routes, Studio studio)
     {
@@ -88,6 +92,7 @@ internal sealed class LibraryRoutes : IRouteGroup
             FolderBody body = await Exchange.Read<FolderBody>(context).ConfigureAwait(false);
             await Exchange.Answer(context, new FolderAnswer(FolderWords.Of(studio.Club.Export(Full(body))))).ConfigureAwait(false);
         }).For(HallCircle.Here);
+        routes.MapPost("/api/restore", context => Restore(studio, context)).For(HallCircle.Here);
         routes.MapPost("/api/backup", context => Backup(studio, context));
     }
 
@@ -235,6 +240,33 @@ internal sealed class LibraryRoutes : IRouteGroup
             context.Response.ContentLength = made.Length;
             context.Response.Headers.ContentDisposition = $"attachment; filename=\"scuff-club-{day}.zip\"";
             await made.CopyToAsync(context.Response.Body, context.RequestAborted).ConfigureAwait(false);
+        }
+    }
+
+    private static async Task Restore(Studio studio, HttpContext context)
+    {
+        if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit)
+        {
+            limit.MaxRequestBodySize = LargestBackup;
+        }
+
+        string file = Path.GetTempFileName();
+        try
+        {
+            FileStream taken = new(file, FileMode.Create, FileAccess.Write, FileShare.None);
+            await using (taken.ConfigureAwait(false))
+            {
+                await context.Request.Body.CopyToAsync(taken, context.RequestAborted).ConfigureAwait(false);
+            }
+
+            RestoreReport report = studio.Club.Restore(file);
+            string aside = report.KeptAside is { } kept ? $" The club as it was lies in {kept}." : "";
+            string silent = report.WithoutAudio > 0 ? $" {Summary.Number(report.WithoutAudio, "track")} came without sound, since the backup has none." : "";
+            await Exchange.Answer(context, new DoneAnswer($"{Summary.Number(report.Dances, "dance")} and {Summary.Number(report.Tracks, "track")} are back.{silent}{aside}")).ConfigureAwait(false);
+        }
+        finally
+        {
+            File.Delete(file);
         }
     }
 

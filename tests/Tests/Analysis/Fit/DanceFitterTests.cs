@@ -72,6 +72,69 @@ public sealed class DanceFitterTests
     }
 
     [Fact]
+    public void A_wall_begins_where_she_has_put_it()
+    {
+        TrackMap map = Maps.Of("intro 16, A 64, B 64, A 64, A 64");
+        FitPlan free = new DanceFitter(Read("customs-house")).Fit(map).Kindest!;
+        DanceFitter fitter = new(Read("customs-house"), new FitOptions { Pins = [new FitPin.Begins(96)] });
+
+        FitPlan plan = fitter.Fit(map).Kindest!;
+
+        Assert.DoesNotContain(96, free.Walls.Select(w => w.Begins));
+        Assert.Contains(96, plan.Walls.Select(w => w.Begins));
+        Assert.True(plan.IsProven && plan.Price > free.Price);
+        Assert.Equal(plan.Price, plan.Items.Sum(i => i.Price));
+    }
+
+    [Fact]
+    public void Extra_counts_begin_where_she_has_put_them_and_nothing_interrupts_where_she_forbids_it()
+    {
+        TrackMap map = Maps.Of("intro 16, A 64, B 36, A 64, B 64, A 64");
+        Dance dance = Read("customs-house");
+        FitBreak free = Assert.Single(new DanceFitter(dance).Fit(map).Kindest!.Breaks);
+
+        FitPlan moved = new DanceFitter(dance, new FitOptions { Pins = [new FitPin.Extra(free.Begins - 16)] }).Fit(map).Kindest!;
+        FitPlan calm = new DanceFitter(dance, new FitOptions { Pins = [new FitPin.Undisturbed(free.Begins - 32, free.Begins + 8)] }).Fit(map).Kindest!;
+
+        Assert.Contains(moved.Breaks, b => b.Begins == free.Begins - 16 && b.Length > 0);
+        Assert.DoesNotContain(calm.Breaks, b => b.Begins >= free.Begins - 32 && b.Begins < free.Begins + 8);
+    }
+
+    [Fact]
+    public void What_cannot_be_is_said_and_not_bent()
+    {
+        FitAnswer answer = new DanceFitter(Read("customs-house"), new FitOptions { Pins = [new FitPin.Begins(40), new FitPin.Extra(40)] })
+            .Fit(Maps.Of("intro 16, A 64, B 64"));
+
+        Assert.Empty(answer.Plans);
+        Assert.Contains(FitRemark.NoPlanKeepsTo, answer.Remarks);
+    }
+
+    [Fact]
+    public void A_dance_on_swung_music_has_its_ands_late()
+    {
+        TrackMap map = Maps.Of("intro 16, A 64, B 64") with { Swing = Estimate<double>.Said(2) };
+        CountedMusic music = CountedMusic.Of(map, 1);
+
+        ValueList<CountTime> times = music.Performed(16);
+
+        Assert.Equal(-16, times[0].Count);
+        Assert.Equal((2 * music.Counts) + 1, times.Count);
+        CountTime and = times.Single(t => t.Count == 3.5);
+        Assert.Equal(music.SecondsOf(19) + ((music.SecondsOf(20) - music.SecondsOf(19)) * 2 / 3), and.Seconds, 6);
+        Assert.All(times.Zip(times.Skip(1)), pair => Assert.True(pair.First.Seconds < pair.Second.Seconds && pair.First.Count < pair.Second.Count));
+    }
+
+    [Fact]
+    public void A_plan_with_an_ending_is_danced_to_the_front()
+    {
+        FitPlan plan = Fit("customs-house", "intro 16, A 64, B 64, A 64, A 40").Kindest!;
+
+        Assert.NotNull(plan.Ending);
+        Assert.Equal(Facing.Front, plan.WithEnding.FacingAfter);
+    }
+
+    [Fact]
     public void A_stop_of_the_whole_band_can_be_stood_through()
     {
         TrackMap map = Maps.Of("intro 16, A 64, B 36, A 64, B 64, A 64");

@@ -36,17 +36,22 @@ internal static class SmallFits
             {
                 if (model.CanBeFirst[part])
                 {
-                    Try(start.Count, part, 0, acts, start.Price + model.Begin[part][start.Count], []);
+                    Try(start.Count, part, 0, acts, start.Price + model.Begin[part][start.Count], [], [new FitEvent(start.Count, part, 0, -1)]);
                 }
             }
         }
 
         return least;
 
-        void Try(int at, int part, int count, int left, int paid, ValueList<int> kinds)
+        void Try(int at, int part, int count, int left, int paid, ValueList<int> kinds, ValueList<FitEvent> events)
         {
             if (at == model.Counts)
             {
+                if (!Keeps(model, events))
+                {
+                    return;
+                }
+
                 int ends = model.Parts[part].IsBoundary[count] ? 0 : model.EndInside;
                 least = Math.Min(least, paid + ends + (kinds.Distinct().Count() * model.NewKind));
                 return;
@@ -55,7 +60,7 @@ internal static class SmallFits
             if (count < model.Parts[part].Length)
             {
                 int phrase = count > 0 && !model.Parts[part].IsBoundary[count] ? model.Phrase[at] : 0;
-                Try(at + 1, part, count + 1, left, paid + phrase, kinds);
+                Try(at + 1, part, count + 1, left, paid + phrase, kinds, events);
             }
             else
             {
@@ -63,25 +68,49 @@ internal static class SmallFits
                 {
                     if (model.Parts[part].CanFollow[next])
                     {
-                        Try(at, next, 0, left, paid + model.Begin[next][at], kinds);
+                        Try(at, next, 0, left, paid + model.Begin[next][at], kinds, [.. events, new FitEvent(at, next, 0, -1)]);
                     }
                 }
             }
 
-            foreach (FitAct act in model.Parts[part].Acts[count].Where(a => left > 0 && at + a.Length <= model.Counts))
+            ValueList<FitAct> acts = model.Parts[part].Acts[count];
+            for (int i = 0; i < acts.Count; i++)
             {
+                FitAct act = acts[i];
+                if (left == 0 || at + act.Length > model.Counts)
+                {
+                    continue;
+                }
+
                 ValueList<int> learnt = [.. kinds, act.Kind];
+                ValueList<FitEvent> happened = [.. events, new FitEvent(at, part, count, i)];
                 if (act.Type == FitActType.Restart)
                 {
-                    Try(at, act.Next, 0, left - 1, paid + act.Price + model.Begin[act.Next][at], learnt);
+                    Try(at, act.Next, 0, left - 1, paid + act.Price + model.Begin[act.Next][at], learnt, [.. happened, new FitEvent(at, act.Next, 0, -1)]);
                     continue;
                 }
 
                 int stay = act.Price + Enumerable.Range(at + 1, act.Length - 1).Sum(i => model.Phrase[i])
                     + (act.Type == FitActType.Hold ? Enumerable.Range(at, act.Length).Sum(i => model.Stand[i]) : 0);
-                Try(at + act.Length, part, count, left - 1, paid + stay, learnt);
+                Try(at + act.Length, part, count, left - 1, paid + stay, learnt, happened);
             }
         }
+    }
+
+    /// <summary>Whether a plan keeps to all that was decided: read off its events, one decision after the other.</summary>
+    public static bool Keeps(FitModel model, IReadOnlyList<FitEvent> events) => model.Pins.All(pin => pin switch
+    {
+        FitPin.Begins begins => begins.At >= model.Counts || events.Any(e => e.IsBegin && e.At == begins.At),
+        FitPin.Extra extra => extra.At >= model.Counts || events.Any(e => IsStay(model, e) && e.At == extra.At),
+        FitPin.Undisturbed calm => !events.Any(e => !e.IsBegin && e.At >= calm.From && e.At < calm.To),
+        _ => throw new ArgumentOutOfRangeException(nameof(model)),
+    });
+
+    /// <summary>A problem with one to three decisions made by chance.</summary>
+    public static FitModel Pinned(Random dice)
+    {
+        FitModel model = Make(dice);
+        return model with { Pins = [.. Enumerable.Range(0, dice.Next(1, 4)).Select(_ => PinOf(dice, model.Counts))] };
     }
 
     /// <summary>What a solution pays, added up from its events.</summary>
@@ -126,6 +155,19 @@ internal static class SmallFits
 
             return price;
         }
+    }
+
+    private static bool IsStay(FitModel model, FitEvent at) => !at.IsBegin && model.Parts[at.Part].Acts[at.Count][at.Act].Type != FitActType.Restart;
+
+    private static FitPin PinOf(Random dice, int counts)
+    {
+        int at = dice.Next(0, counts + 2);
+        return dice.Next(3) switch
+        {
+            0 => new FitPin.Begins(at),
+            1 => new FitPin.Extra(at),
+            _ => new FitPin.Undisturbed(at, at + dice.Next(1, 5)),
+        };
     }
 
     private static ValueList<int> Prices(Random dice, int counts, int most)

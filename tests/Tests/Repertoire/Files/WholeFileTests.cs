@@ -1,6 +1,6 @@
 using Scuff.Repertoire.Files;
 
-namespace Tests.App;
+namespace Tests.Repertoire.Files;
 
 public sealed class WholeFileTests : IDisposable
 {
