@@ -42,7 +42,10 @@ internal static partial class Hall
             Row(output, "  nobody in the hall again", after);
             Row(output, "a change reaches the one screen there is", one);
             Row(output, Say($"a change reaches each of {screens} screens"), told);
-            await output.WriteLineAsync(Say($"reading with screens to without: p50 {At(read, 0.5) / At(alone, 0.5):F2}, p95 {At(read, 0.95) / At(alone, 0.95):F2}")).ConfigureAwait(false);
+
+            // of the two rounds without screens the quieter: what else the machine did is not to be praised as our own
+            double[] quiet = At(alone, 0.95) < At(after, 0.95) ? alone : after;
+            await output.WriteLineAsync(Say($"reading with screens to without: p50 {At(read, 0.5) / At(quiet, 0.5):F2}, p95 {At(read, 0.95) / At(quiet, 0.95):F2}")).ConfigureAwait(false);
             await output.WriteLineAsync(Say($"{screens} screens to one: p50 {At(told, 0.5) / At(one, 0.5):F2}, p95 {At(told, 0.95) / At(one, 0.95):F2}")).ConfigureAwait(false);
         }
         finally
