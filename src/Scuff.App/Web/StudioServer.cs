@@ -18,10 +18,13 @@ internal sealed class StudioServer : IAsyncDisposable
     /// <summary>Most bytes of a question: a text of a thousand dances. Files have a limit of their own.</summary>
     public const long LargestQuestion = 4 * 1024 * 1024;
 
-    private readonly WebApplication _app;
-    private readonly HallDoor _hall;
+    // What is being kept gets through; open pages listen to news without end, and Ctrl+C is not to wait for them.
+    private static readonly TimeSpan Grace = TimeSpan.FromSeconds(0.5);
 
-    private StudioServer(WebApplication app, HallDoor hall) => (_app, _hall) = (app, hall);
+    private readonly WebApplication _app;
+    private readonly Studio _studio;
+
+    private StudioServer(WebApplication app, Studio studio) => (_app, _studio) = (app, studio);
 
     /// <summary>Its address, once it runs: <c>http://127.0.0.1:7310</c>.</summary>
     public Uri Address { get; private set; } = new("http://127.0.0.1");
@@ -44,7 +47,7 @@ internal sealed class StudioServer : IAsyncDisposable
         });
         builder.Services.AddRoutingCore();
         WebApplication app = builder.Build();
-        StudioServer server = new(app, studio.Hall);
+        StudioServer server = new(app, studio);
         server.Build(studio);
         await app.StartAsync().ConfigureAwait(false);
         server.Address = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
@@ -57,8 +60,12 @@ internal sealed class StudioServer : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         // first those who only listen: they would be waited for
-        await _hall.DisposeAsync().ConfigureAwait(false);
-        await _app.StopAsync().ConfigureAwait(false);
+        await _studio.Hall.DisposeAsync().ConfigureAwait(false);
+        using (CancellationTokenSource late = new(Grace, _studio.Clock))
+        {
+            await _app.StopAsync(late.Token).ConfigureAwait(false);
+        }
+
         await _app.DisposeAsync().ConfigureAwait(false);
     }
 

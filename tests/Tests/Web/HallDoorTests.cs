@@ -248,6 +248,28 @@ public sealed class HallDoorTests
     }
 
     [Fact]
+    public async Task Shutting_ends_what_a_tablet_listens_to_without_end()
+    {
+        await using HallFixture studio = await HallFixture.Start();
+        using HttpClient tablet = await studio.Paired("tablet");
+        await using Stream news = await tablet.GetStreamAsync(new Uri("/api/news", UriKind.Relative), Stop);
+
+        await HallFixture.Send(studio.Her, HttpMethod.Post, "/api/hall/shut", new { });
+
+        // cut off in the middle or at its end, but over
+        byte[] rest = new byte[4096];
+        await Assert.ThrowsAnyAsync<IOException>(async () =>
+        {
+            while (await news.ReadAsync(rest, Stop) > 0)
+            {
+            }
+
+            throw new EndOfStreamException();
+        });
+        Assert.Empty(studio.Troubles);
+    }
+
+    [Fact]
     public async Task Who_was_in_before_is_a_stranger_after_it_was_opened_again()
     {
         await using HallFixture studio = await HallFixture.Start();

@@ -19,7 +19,7 @@ internal sealed class HallListener : IAsyncDisposable
     private const int PortsTried = 10;
 
     // what a tablet is just keeping gets through before the door is shut
-    private static readonly TimeSpan Grace = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan Grace = TimeSpan.FromSeconds(0.5);
 
     private readonly WebApplication _app;
     private readonly TimeProvider _clock;
