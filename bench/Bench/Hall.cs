@@ -8,8 +8,8 @@ using System.Text.RegularExpressions;
 namespace Bench;
 
 /// <summary>
-/// A hall full of screens: how soon each knows of a change, and what that costs the page meanwhile. The program runs as a process of its own, and so do
-/// the screens, all of them in this one.
+/// A hall full of screens: how soon each knows of a change, and what that costs the page meanwhile. The program runs as a process of its own;
+/// all the screens are in this one.
 /// </summary>
 internal static partial class Hall
 {
@@ -45,8 +45,8 @@ internal static partial class Hall
 
             // of the two rounds without screens the quieter: what else the machine did is not to be praised as our own
             double[] quiet = At(alone, 0.95) < At(after, 0.95) ? alone : after;
-            await output.WriteLineAsync(Say($"reading with screens to without: p50 {At(read, 0.5) / At(quiet, 0.5):F2}, p95 {At(read, 0.95) / At(quiet, 0.95):F2}")).ConfigureAwait(false);
-            await output.WriteLineAsync(Say($"{screens} screens to one: p50 {At(told, 0.5) / At(one, 0.5):F2}, p95 {At(told, 0.95) / At(one, 0.95):F2}")).ConfigureAwait(false);
+            Ratio(output, "reading with screens to without", read, quiet);
+            Ratio(output, Say($"{screens} screens to one"), told, one);
         }
         finally
         {
@@ -58,7 +58,11 @@ internal static partial class Hall
 
     private static Process Start(string program, string home)
     {
-        ProcessStartInfo start = new("dotnet", [program, "open", "--no-browser", "--port", "0", "--hall", "127.0.0.1:7650"]) { RedirectStandardOutput = true, UseShellExecute = false };
+        ProcessStartInfo start = new("dotnet", [program, "open", "--no-browser", "--port", "0", "--hall", "127.0.0.1:7650"])
+        {
+            RedirectStandardOutput = true,
+            UseShellExecute = false,
+        };
         start.Environment["SCUFF_HOME"] = home;
         return Process.Start(start)!;
     }
@@ -82,7 +86,8 @@ internal static partial class Hall
         Uri address = new(opened.GetProperty("addresses")[0].GetProperty("address").GetString()!);
         string code = opened.GetProperty("code").GetString()!;
         long[] sent = new long[Changes + 1];
-        HttpClient[] devices = [.. Enumerable.Range(0, screens).Select(_ => new HttpClient { BaseAddress = new Uri(address.GetLeftPart(UriPartial.Authority)) })];
+        Uri root = new(address.GetLeftPart(UriPartial.Authority));
+        HttpClient[] devices = [.. Enumerable.Range(0, screens).Select(_ => new HttpClient { BaseAddress = root })];
         using CancellationTokenSource done = new();
         List<Task<double[]>> heard = [];
         foreach (HttpClient device in devices)
@@ -100,7 +105,19 @@ internal static partial class Hall
             {
                 hand = "bench",
                 takes = true,
-                playhead = new { at = 0.0, count = (double)i, playing = true, pace = 2.0, speed = 1.0, countIn = 0.0, waits = 0.0, loopFrom = (double?)null, loopTo = (double?)null, view = "above" },
+                playhead = new
+                {
+                    at = 0.0,
+                    count = (double)i,
+                    playing = true,
+                    pace = 2.0,
+                    speed = 1.0,
+                    countIn = 0.0,
+                    waits = 0.0,
+                    loopFrom = (double?)null,
+                    loopTo = (double?)null,
+                    view = "above",
+                },
             }).ConfigureAwait(false);
             await Task.Delay(Pause).ConfigureAwait(false);
         }
@@ -185,6 +202,9 @@ internal static partial class Hall
 
     private static void Row(TextWriter output, string what, double[] values)
         => output.WriteLine(Say($"{what,-46} {At(values, 0.5),8:F2} {At(values, 0.95),8:F2} {values.Max(),9:F2}"));
+
+    private static void Ratio(TextWriter output, string what, double[] values, double[] reference)
+        => output.WriteLine(Say($"{what}: p50 {At(values, 0.5) / At(reference, 0.5):F2}, p95 {At(values, 0.95) / At(reference, 0.95):F2}"));
 
     private static double At(double[] values, double part)
     {

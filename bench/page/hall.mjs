@@ -1,5 +1,5 @@
-// Measures by how much screens in the hall are apart from her page: the count that each shows, taken at the same moment of one machine's clock, while a
-// dance plays with the click. Prints a table; docs/performance.md says what it was and where.
+// Measures by how much screens in the hall are apart from her page: the count that each shows, taken at the same moment of one machine's clock,
+// while a dance plays with the click. Prints a table; docs/performance.md says what it was and where.
 //   node bench/page/hall.mjs [SCREENS]            (after ./test has been run once; CHROME names the browser)
 import { chromium } from '../../tests/browser/node_modules/playwright-core/index.mjs';
 import { Studio } from '../../tests/browser/studio.mjs';
@@ -22,7 +22,7 @@ const open = async (address) => {
 /** The count a page shows, and when: the clocks of all pages are that of the machine. */
 const shown = (page, player) => page.evaluate((name) => {
   const one = name === 'hers' ? window.scuff.player : window.scuffHall.player;
-  return { at: performance.timeOrigin + performance.now(), count: one.count(), length: one.length, way: name === 'hers' ? 0 : window.scuffHall.hall.clock.error };
+  return { at: performance.timeOrigin + performance.now(), count: one.count(), length: one.length };
 }, player);
 
 try {

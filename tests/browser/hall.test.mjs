@@ -91,7 +91,10 @@ async function openHall(page, guests) {
   const first = dialog.getByRole('button', { name: guests === 'tablet' ? 'Open for my tablet' : 'Open for screens that watch' });
   const again = dialog.getByRole('button', { name: guests === 'tablet' ? 'New code for a tablet' : 'New code for screens' });
   await first.or(again).click();
-  await page.waitForFunction((g) => window.scuff.hall.answer?.isOpen && window.scuff.hall.answer.guests === g && window.scuff.hall.answer.code, guests);
+  await page.waitForFunction((g) => {
+    const { answer } = window.scuff.hall;
+    return answer?.isOpen && answer.guests === g && answer.code;
+  }, guests);
   const [address, code] = await page.evaluate(() => [window.scuff.hall.answer.addresses[0].address, window.scuff.hall.answer.code]);
   assert.equal((await dialog.locator('.code').innerText()).replace(/\s/g, ''), code);
   assert.match(await dialog.locator('.address').first().innerText(), new RegExp(address.replaceAll('.', '\\.')));
@@ -150,7 +153,8 @@ test('a screen is paired, sees each step as she dances it, and is out when she s
   await screen.waitForFunction(() => window.scuffHall.player.playing && document.querySelector('.words .stretch').textContent.includes('80 % speed'));
   await page.getByRole('button', { name: 'Pause', exact: true }).click();
   await screen.waitForFunction(() => !window.scuffHall.player.playing);
-  assert.ok(Math.abs((await screen.evaluate(() => window.scuffHall.player.count())) - (await page.evaluate(() => window.scuff.player.count()))) < 1e-6);
+  const stood = await page.evaluate(() => window.scuff.player.count());
+  await screen.waitForFunction((c) => Math.abs(window.scuffHall.player.count() - c) < 1e-6, stood);
 
   // what she writes is danced there
   await page.locator('.cm-content').click();

@@ -34,11 +34,12 @@ internal sealed class OpenCommand : IProgramCommand
         Option<bool> quiet = new("--no-browser") { Description = "Do not open a browser; say the address." };
         Option<string?> hall = new("--hall")
         {
-            Description = "The private address, or address:port, at which devices in the hall may ask once you open it to them in the page; found when not said.",
+            Description = "The private address, or address:port, at which devices in the hall may ask once you open it in the page; found when not said.",
             HelpName = "address",
         };
         Command command = new(Name, "Open the studio: write, see, hear, fit and print in a page of your browser.") { folder, port, quiet, hall };
-        command.SetAction((parsed, stop) => Run(parsed.GetValue(folder), parsed.GetValue(port), parsed.GetValue(quiet), parsed.GetValue(hall), terminal, stop));
+        command.SetAction((parsed, stop) =>
+            Run(parsed.GetValue(folder), parsed.GetValue(port), parsed.GetValue(quiet), parsed.GetValue(hall), terminal, stop));
         return command;
     }
 

@@ -3,6 +3,7 @@ using System.Net.Sockets;
 using System.Text;
 using System.Text.Json;
 using Microsoft.AspNetCore.Routing;
+using Microsoft.AspNetCore.Routing.Patterns;
 using Scuff.App.Web.Hall;
 
 namespace Tests.Web;
@@ -138,7 +139,15 @@ public sealed class HallDoorTests
         }
 
         Assert.Equal(
-            ["GET /api/hall", "POST /api/folder", "POST /api/folder/export", "POST /api/folder/import", "POST /api/hall/open", "POST /api/hall/shut", "POST /api/restore"],
+            [
+                "GET /api/hall",
+                "POST /api/folder",
+                "POST /api/folder/export",
+                "POST /api/folder/import",
+                "POST /api/hall/open",
+                "POST /api/hall/shut",
+                "POST /api/restore",
+            ],
             refused.Where(r => !r.EndsWith("/api/hall/pair", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
         Assert.Equal(201, (await HallFixture.Send(tablet, HttpMethod.Post, "/api/dances", new { text = "From The Tablet" })).Status);
         Assert.Equal(1, (await HallFixture.Send(studio.Her, HttpMethod.Get, "/api/dances?words=Tablet")).Body.GetProperty("total").GetInt32());
@@ -220,7 +229,8 @@ public sealed class HallDoorTests
     {
         await using HallFixture studio = await HallFixture.Start();
         using HttpClient tablet = await studio.Paired("tablet");
-        using HttpRequestMessage request = new(HttpMethod.Post, "/api/dances") { Content = new StringContent("""{"text":"Planted"}""", Encoding.UTF8, "application/json") };
+        using StringContent content = new("""{"text":"Planted"}""", Encoding.UTF8, "application/json");
+        using HttpRequestMessage request = new(HttpMethod.Post, "/api/dances") { Content = content };
         request.Headers.Add(header, value);
         using HttpResponseMessage answer = await tablet.SendAsync(request, Stop);
 
@@ -294,7 +304,8 @@ public sealed class HallDoorTests
 
         Assert.Equal(1, standing.GetProperty("tablets").GetInt32());
         Assert.Equal(2, standing.GetProperty("screens").GetInt32());
-        Assert.Matches("^(M[0-9]+ [0-9]+h[0-9]+v1h-[0-9]+z)+$", standing.GetProperty("addresses")[0].GetProperty("sign").GetProperty("path").GetString());
+        JsonElement sign = standing.GetProperty("addresses")[0].GetProperty("sign");
+        Assert.Matches("^(M[0-9]+ [0-9]+h[0-9]+v1h-[0-9]+z)+$", sign.GetProperty("path").GetString());
     }
 
     [Fact]
@@ -336,7 +347,9 @@ public sealed class HallDoorTests
 
     // any number is a value of any part of a path
     private static string Filled(RouteEndpoint route)
-        => "/" + string.Join('/', route.RoutePattern.PathSegments.Select(s => string.Concat(s.Parts.Select(p => p is Microsoft.AspNetCore.Routing.Patterns.RoutePatternLiteralPart literal ? literal.Content : "1"))));
+        => "/" + string.Join('/', route.RoutePattern.PathSegments.Select(Filled));
+
+    private static string Filled(RoutePatternPathSegment segment) => string.Concat(segment.Parts.Select(p => (p as RoutePatternLiteralPart)?.Content ?? "1"));
 
     // the question is empty: whether it is taken is all that is asked
     private static async Task<int> Answered(HttpClient device, HttpMethod method, string path)

@@ -59,7 +59,10 @@ public sealed class HallFixture : IAsyncDisposable
     }
 
     /// <summary>A device in the hall that has typed no code.</summary>
-    public static HttpClient Device(Uri address) => new(new SocketsHttpHandler { AllowAutoRedirect = false, ResponseDrainTimeout = TimeSpan.Zero }) { BaseAddress = new Uri(address.GetLeftPart(UriPartial.Authority)) };
+    public static HttpClient Device(Uri address) => new(new SocketsHttpHandler { AllowAutoRedirect = false, ResponseDrainTimeout = TimeSpan.Zero })
+    {
+        BaseAddress = new Uri(address.GetLeftPart(UriPartial.Authority)),
+    };
 
     /// <summary>A device in the hall that was let in.</summary>
     public async Task<HttpClient> Paired(string guests)
@@ -78,11 +81,12 @@ public sealed class HallFixture : IAsyncDisposable
         using HttpRequestMessage request = new(method, path) { Content = body is null ? null : JsonContent.Create(body) };
         using HttpResponseMessage answer = await client.SendAsync(request);
         string text = await answer.Content.ReadAsStringAsync();
-        return ((int)answer.StatusCode, answer.Content.Headers.ContentType?.MediaType == "application/json" ? JsonDocument.Parse(text).RootElement.Clone() : default);
+        bool isJson = answer.Content.Headers.ContentType?.MediaType == "application/json";
+        return ((int)answer.StatusCode, isJson ? JsonDocument.Parse(text).RootElement.Clone() : default);
     }
 
     /// <summary>A playhead as a page tells it.</summary>
-    public static object Tell(double count, string hand = "laptop", bool takes = false, double pace = 2)
+    public static object Tell(double count, string hand = "laptop", bool takes = false, double pace = 2, string view = "above")
         => new
         {
             hand,
@@ -98,7 +102,7 @@ public sealed class HallFixture : IAsyncDisposable
                 waits = 0.0,
                 loopFrom = (double?)null,
                 loopTo = (double?)null,
-                view = "above",
+                view,
             },
         };
 
@@ -110,6 +114,12 @@ public sealed class HallFixture : IAsyncDisposable
             takes,
             title,
             eight = 8,
-            floor = new { text = $"{title}\n\nsection 1\n1-2   {step}, touch L together\n", track = (string?)null, height = (double?)null, ending = false },
+            floor = new
+            {
+                text = $"{title}\n\nsection 1\n1-2   {step}, touch L together\n",
+                track = (string?)null,
+                height = (double?)null,
+                ending = false,
+            },
         };
 }

@@ -24,7 +24,9 @@ public sealed class HallSessionTests
         Assert.Equal("Late Lantern", first.GetProperty("dance").GetProperty("title").GetString());
         Assert.Equal(12.5, first.GetProperty("playhead").GetProperty("count").GetDouble());
         Assert.Equal(first.GetProperty("dance").GetProperty("number").GetInt64(), dance.GetProperty("number").GetInt64());
-        Assert.Contains(dance.GetProperty("floor").GetProperty("steps").EnumerateArray(), s => s.GetProperty("words").GetString()!.Contains("step R forward", StringComparison.Ordinal));
+        Assert.Contains(
+            dance.GetProperty("floor").GetProperty("steps").EnumerateArray(),
+            s => s.GetProperty("words").GetString()!.Contains("step R forward", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -111,12 +113,7 @@ public sealed class HallSessionTests
     public async Task A_playhead_that_cannot_be_is_refused(double pace, string view)
     {
         await using HallFixture studio = await HallFixture.Start();
-        object tell = new
-        {
-            hand = "x",
-            takes = true,
-            playhead = new { at = 0.0, count = 0.0, playing = true, pace, speed = 1.0, countIn = 0.0, waits = 0.0, loopFrom = (double?)null, loopTo = (double?)null, view },
-        };
+        object tell = HallFixture.Tell(0, pace: pace, view: view);
 
         Assert.Equal(400, (await HallFixture.Send(studio.Her, HttpMethod.Post, "/api/hall/playhead", tell)).Status);
     }
@@ -142,7 +139,9 @@ public sealed class HallSessionTests
         HttpClient[] clients = [.. Enumerable.Range(0, Clients).Select(_ => HallFixture.Device(address))];
         try
         {
-            await Task.WhenAll(clients.Select(async c => Assert.Equal(200, (await HallFixture.Send(c, HttpMethod.Post, "/api/hall/pair", new { code })).Status)));
+            (int Status, JsonElement)[] paired = await Task.WhenAll(
+                clients.Select(c => HallFixture.Send(c, HttpMethod.Post, "/api/hall/pair", new { code })));
+            Assert.All(paired, p => Assert.Equal(200, p.Status));
             HallStream[] streams = await Task.WhenAll(clients.Select(c => HallStream.Of(c, Stop)));
             Task<long[]>[] heard = [.. streams.Select(s => Numbers(s, Changes))];
 

@@ -32,7 +32,8 @@ internal sealed class HallDoor(Studio studio) : IAsyncDisposable
             if (_opening is not { } opening)
             {
                 opening = new HallOpening(studio.Clock);
-                opening.Listener = await HallListener.Start(studio, opening, Place, Answer ?? throw new InvalidOperationException("The server has not started.")).ConfigureAwait(false);
+                RequestDelegate answer = Answer ?? throw new InvalidOperationException("The server has not started.");
+                opening.Listener = await HallListener.Start(studio, opening, Place, answer).ConfigureAwait(false);
                 _opening = opening;
             }
 

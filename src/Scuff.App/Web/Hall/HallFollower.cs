@@ -8,7 +8,8 @@ internal sealed class HallFollower
     // Who is that far behind has lost the network: it is let go, and gets the latest when it comes back.
     private const int MostWaiting = 256;
 
-    private readonly Channel<ReadOnlyMemory<byte>> _waiting = Channel.CreateBounded<ReadOnlyMemory<byte>>(new BoundedChannelOptions(MostWaiting) { SingleReader = true });
+    private readonly Channel<ReadOnlyMemory<byte>> _waiting =
+        Channel.CreateBounded<ReadOnlyMemory<byte>>(new BoundedChannelOptions(MostWaiting) { SingleReader = true });
 
     /// <summary>What it has still to be told; ends when it is let go.</summary>
     public ChannelReader<ReadOnlyMemory<byte>> Waiting => _waiting.Reader;

@@ -44,7 +44,8 @@ internal static class HallGate
     private static Task TurnAway(HttpContext context, HallCircle circle)
     {
         string path = context.Request.Path.Value ?? "/";
-        if (!HttpMethods.IsGet(context.Request.Method) || path.StartsWith("/api", StringComparison.Ordinal) || path.Contains('.', StringComparison.Ordinal))
+        bool isQuestion = !HttpMethods.IsGet(context.Request.Method) || path.StartsWith("/api", StringComparison.Ordinal);
+        if (isQuestion || path.Contains('.', StringComparison.Ordinal))
         {
             return Refuse(context, circle);
         }
@@ -55,8 +56,14 @@ internal static class HallGate
 
     private static Task Refuse(HttpContext context, HallCircle circle) => circle switch
     {
-        HallCircle.Stranger => Exchange.Refuse(context, StatusCodes.Status401Unauthorized, "Open the page of the hall and type the code that stands on her page."),
-        HallCircle.Floor => Exchange.Refuse(context, StatusCodes.Status403Forbidden, "This screen watches; it changes nothing. Pair it with a code for her tablet to do more."),
+        HallCircle.Stranger => Exchange.Refuse(
+            context,
+            StatusCodes.Status401Unauthorized,
+            "Open the page of the hall and type the code that stands on her page."),
+        HallCircle.Floor => Exchange.Refuse(
+            context,
+            StatusCodes.Status403Forbidden,
+            "This screen watches; it changes nothing. Pair it with a code for her tablet to do more."),
         _ => Exchange.Refuse(context, StatusCodes.Status403Forbidden, "This is done only on the machine that Scuff runs on."),
     };
 }

@@ -51,7 +51,8 @@ internal sealed class HallListener : IAsyncDisposable
         {
             throw new RefusalException(
                 StatusCodes.Status409Conflict,
-                "This machine is in no private network right now. Join the hall's Wi-Fi, or let this machine or a phone make one, and open the hall again.");
+                "This machine is in no private network right now. Join the hall's Wi-Fi, or let this machine or a phone make one, "
+                    + "and open the hall again.");
         }
 
         int[] ports = place.Port == 0 ? [0] : [.. Enumerable.Range(place.Port, PortsTried)];
@@ -82,9 +83,15 @@ internal sealed class HallListener : IAsyncDisposable
         await _app.DisposeAsync().ConfigureAwait(false);
     }
 
-    private static async Task<HallListener> Start(Studio studio, HallOpening opening, IReadOnlyList<HallAddress> addresses, int port, RequestDelegate answer)
+    private static async Task<HallListener> Start(
+        Studio studio,
+        HallOpening opening,
+        IReadOnlyList<HallAddress> addresses,
+        int port,
+        RequestDelegate answer)
     {
-        WebApplicationBuilder builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { ApplicationName = "Scuff.App", ContentRootPath = AppContext.BaseDirectory });
+        WebApplicationBuilder builder = WebApplication.CreateEmptyBuilder(
+            new WebApplicationOptions { ApplicationName = "Scuff.App", ContentRootPath = AppContext.BaseDirectory });
         builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
@@ -100,7 +107,9 @@ internal sealed class HallListener : IAsyncDisposable
         });
         WebApplication app = builder.Build();
         int bound = port;
-        HouseRules rules = new(host => host.Port == bound && IPAddress.TryParse(host.Host, out IPAddress? named) && addresses.Any(a => a.Address.Equals(named)));
+        HouseRules rules = new(host => host.Port == bound
+            && IPAddress.TryParse(host.Host, out IPAddress? named)
+            && addresses.Any(a => a.Address.Equals(named)));
         app.Run(context => StudioServer.Guarded(rules, studio, context, guarded => Pass(opening, guarded, answer)));
         try
         {

@@ -138,7 +138,8 @@ internal sealed class HallPairing(TimeProvider clock)
             if (++_wrong >= MostWrongInAll)
             {
                 _digits = null;
-                _why = "Too many wrong codes were typed, so this one lets nobody in any more. Make a new one if you know who typed them; else shut the hall.";
+                _why = "Too many wrong codes were typed, so this one lets nobody in any more. "
+                    + "Make a new one if you know who typed them; else shut the hall.";
             }
 
             return Refused(wait, "This is not the code.");

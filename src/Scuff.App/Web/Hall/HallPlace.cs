@@ -13,7 +13,8 @@ internal sealed record HallPlace(Func<IReadOnlyList<HallAddress>> Addresses, int
     public const int UsualPort = 7320;
 
     // Networks within this machine, for programs and machines that it plays itself; no tablet is in them.
-    private static readonly string[] Inner = ["docker", "br-", "veth", "virbr", "vmnet", "vboxnet", "cni", "podman", "vEthernet", "utun", "tun", "tap", "wg"];
+    private static readonly string[] Inner =
+        ["docker", "br-", "veth", "virbr", "vmnet", "vboxnet", "cni", "podman", "vEthernet", "utun", "tun", "tap", "wg"];
 
     /// <summary>The private networks that this machine is in.</summary>
     public static HallPlace Around { get; } = new(Find, UsualPort);

@@ -5,7 +5,7 @@ using Scuff.App.Web.Contract;
 namespace Scuff.App.Web.Hall;
 
 /// <summary>
-/// What is danced in the hall, shared by all who look: one page leads, any number follow. Each change goes out as it is, whole, to everybody in the same
+/// What is danced in the hall, shared by all who look: one page leads, any number follow. Each change goes out whole, to everybody in the same
 /// order. Safe to share between threads.
 /// </summary>
 internal sealed class HallSession

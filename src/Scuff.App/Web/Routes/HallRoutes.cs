@@ -29,7 +29,11 @@ internal sealed class HallRoutes : IRouteGroup
         }).For(HallCircle.Here);
 
         routes.MapPost("/api/hall/pair", Pair).For(HallCircle.Stranger);
-        routes.MapGet("/api/hall/me", context => Exchange.Answer(context, new HallMe(Name(HallGate.CircleOf(context)), hall.Opening is not null))).For(HallCircle.Floor);
+        routes.MapGet("/api/hall/me", context =>
+        {
+            HallMe me = new(Name(HallGate.CircleOf(context)), hall.Opening is not null);
+            return Exchange.Answer(context, me);
+        }).For(HallCircle.Floor);
         routes.MapGet("/api/hall/time", context => Exchange.Answer(context, new HallTime(hall.Session.Now))).For(HallCircle.Floor);
         routes.MapGet("/api/hall/follow", context => Follow(hall.Session, context)).For(HallCircle.Floor);
         routes.MapGet("/api/hall/dance", context => Dance(hall.Session, context)).For(HallCircle.Floor);
@@ -45,7 +49,9 @@ internal sealed class HallRoutes : IRouteGroup
             HallTellDance told = await Exchange.Read<HallTellDance>(context).ConfigureAwait(false);
             if (told.Eight is < 1 or > 64 || told.Title.Length > 500)
             {
-                throw new RefusalException(StatusCodes.Status400BadRequest, "This dance cannot be shown in the hall: its title is too long, or its eights are none.");
+                throw new RefusalException(
+                    StatusCodes.Status400BadRequest,
+                    "This dance cannot be shown in the hall: its title is too long, or its eights are none.");
             }
 
             await Exchange.Answer(context, new HallTold(hall.Session.Tell(told, () => DanceRoutes.Floor(studio, told.Floor)))).ConfigureAwait(false);
@@ -111,7 +117,8 @@ internal sealed class HallRoutes : IRouteGroup
 
         string secret = visitor.Opening.Guests.Add(circle)
             ?? throw new RefusalException(StatusCodes.Status503ServiceUnavailable, "The hall is full. Shut it and open it again to begin anew.");
-        context.Response.Cookies.Append(HallListener.Cookie, secret, new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/" });
+        CookieOptions options = new() { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/" };
+        context.Response.Cookies.Append(HallListener.Cookie, secret, options);
         await Exchange.Answer(context, new HallMe(Name(circle), true)).ConfigureAwait(false);
     }
 
