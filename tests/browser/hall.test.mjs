@@ -3,8 +3,7 @@ import assert from 'node:assert/strict';
 import { mkdir, readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { after, before, test } from 'node:test';
-import { chromium } from 'playwright-core';
-import { Studio } from './studio.mjs';
+import { openBrowser, Studio } from './studio.mjs';
 
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const SHOTS = new URL('../../artifacts/browser/shots/', import.meta.url).pathname;
@@ -16,17 +15,7 @@ before(async () => {
   await mkdir(SHOTS, { recursive: true });
   // this machine alone: a test opens no door to the network it runs in
   studio = await Studio.start(['--hall', '127.0.0.1:7640']);
-  browser = await chromium.launch({
-    executablePath: process.env.CHROME,
-    args: [
-      '--no-sandbox',
-      '--disable-quic',
-      '--use-gl=angle',
-      '--use-angle=swiftshader',
-      '--enable-unsafe-swiftshader',
-      '--autoplay-policy=no-user-gesture-required',
-    ],
-  });
+  browser = await openBrowser();
 });
 
 after(async () => {

@@ -3,8 +3,24 @@ import { spawn } from 'node:child_process';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { chromium } from 'playwright-core';
 
 const PROGRAM = process.env.SCUFF_PROGRAM ?? new URL('../../artifacts/bin/Scuff.App/debug/Scuff.App.dll', import.meta.url).pathname;
+
+/** The browser that CHROME names: without a sandbox, since a build server often runs as root, and with a drawing board that needs no graphics card. */
+export function openBrowser() {
+  return chromium.launch({
+    executablePath: process.env.CHROME,
+    args: [
+      '--no-sandbox',
+      '--disable-quic',
+      '--use-gl=angle',
+      '--use-angle=swiftshader',
+      '--enable-unsafe-swiftshader',
+      '--autoplay-policy=no-user-gesture-required',
+    ],
+  });
+}
 
 export class Studio {
   /** @param options More of the command line. */

@@ -3,8 +3,7 @@ import assert from 'node:assert/strict';
 import { mkdir, readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { after, before, test } from 'node:test';
-import { chromium } from 'playwright-core';
-import { Studio } from './studio.mjs';
+import { openBrowser, Studio } from './studio.mjs';
 
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const SHOTS = new URL('../../artifacts/browser/shots/', import.meta.url).pathname;
@@ -15,17 +14,7 @@ let browser;
 before(async () => {
   await mkdir(SHOTS, { recursive: true });
   studio = await Studio.start();
-  browser = await chromium.launch({
-    executablePath: process.env.CHROME,
-    args: [
-      '--no-sandbox',
-      '--disable-quic',
-      '--use-gl=angle',
-      '--use-angle=swiftshader',
-      '--enable-unsafe-swiftshader',
-      '--autoplay-policy=no-user-gesture-required',
-    ],
-  });
+  browser = await openBrowser();
 });
 
 after(async () => {

@@ -244,10 +244,10 @@ public sealed class TrackRoutesTests(StudioFixture studio) : IClassFixture<Studi
         JsonElement[] songs = [.. work.GetProperty("rows").EnumerateArray().Where(j => j.GetProperty("kind").GetString() == "play")];
         Assert.Equal(2, songs.Length);
 
-        (int second, _) = await studio.Send(HttpMethod.Delete, $"/api/work/{songs[1].GetProperty("id").GetString()}", null);
-        (int first, _) = await studio.Send(HttpMethod.Delete, $"/api/work/{songs[0].GetProperty("id").GetString()}", null);
-        (int again, JsonElement why) = await studio.Send(HttpMethod.Delete, $"/api/work/{songs[0].GetProperty("id").GetString()}", null);
-        (_, JsonElement after) = await studio.Send(HttpMethod.Get, "/api/work", null);
+        (int second, _) = await studio.Send(HttpMethod.Delete, $"/api/jobs/{songs[1].GetProperty("id").GetString()}", null);
+        (int first, _) = await studio.Send(HttpMethod.Delete, $"/api/jobs/{songs[0].GetProperty("id").GetString()}", null);
+        (int again, JsonElement why) = await studio.Send(HttpMethod.Delete, $"/api/jobs/{songs[0].GetProperty("id").GetString()}", null);
+        (_, JsonElement after) = await studio.Send(HttpMethod.Get, "/api/jobs", null);
         (int unknown, JsonElement which) = await studio.Send(HttpMethod.Post, "/api/tracks/songs", new { titles = new[] { "Nobody Plays This" } });
 
         Assert.Equal((200, 200, 404), (second, first, again));

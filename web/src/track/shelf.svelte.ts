@@ -262,7 +262,7 @@ export class TrackShelf {
   /** Stops work. */
   async stop(job: string): Promise<void> {
     await this.try(async () => {
-      await remove<DoneAnswer>(`/work/${encodeURIComponent(job)}`);
+      await remove<DoneAnswer>(`/jobs/${encodeURIComponent(job)}`);
       await this.#look();
     });
   }
@@ -315,7 +315,7 @@ export class TrackShelf {
   }
 
   async #look(): Promise<void> {
-    this.#got(await get<TrackJobList>('/work'));
+    this.#got(await get<TrackJobList>('/jobs'));
   }
 
   #got(list: TrackJobList): void {

@@ -99,8 +99,8 @@ internal sealed class TrackRoutes : IRouteGroup
             MonoAudio audio = await Samples(context).ConfigureAwait(false);
             await Exchange.Answer(context, TrackPages.Job(studio.Tracks.Hear(row, audio)), StatusCodes.Status202Accepted).ConfigureAwait(false);
         });
-        routes.MapGet("/api/work", context => Exchange.Answer(context, new TrackJobList(studio.Tracks.Jobs.All(TrackPages.Job))));
-        routes.MapDelete("/api/work/{id}", context => studio.Tracks.Jobs.Stop(Id(context))
+        routes.MapGet("/api/jobs", context => Exchange.Answer(context, new TrackJobList(studio.Tracks.Jobs.All(TrackPages.Job))));
+        routes.MapDelete("/api/jobs/{id}", context => studio.Tracks.Jobs.Stop(Id(context))
             ? Exchange.Answer(context, new DoneAnswer("Stopped."))
             : throw new RefusalException(StatusCodes.Status404NotFound, "This is over already."));
     }
