@@ -113,9 +113,11 @@ export class Workspace {
     try {
       const body = await get<DanceBody>(`/dances/${encodeURIComponent(id)}`);
       if (this.dance?.id !== id) return;
-      this.dance = body.item;
       // what she types meanwhile is hers; the save will find out that both have changed
-      if (!this.#keeper.isKept || body.revision === this.#keeper.revision) return;
+      if (!this.#keeper.isKept) return;
+      // an answer that was overtaken by a save of this page speaks of an older text
+      if (body.revision <= this.#keeper.revision) return;
+      this.dance = body.item;
       this.#keeper.learned(body.text, body.revision);
       if (body.text === this.text) return;
       this.text = body.text;
