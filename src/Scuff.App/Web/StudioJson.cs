@@ -9,6 +9,8 @@ namespace Scuff.App.Web;
 [JsonSerializable(typeof(ReadAnswer))]
 [JsonSerializable(typeof(FloorQuestion))]
 [JsonSerializable(typeof(FloorAnswer))]
+[JsonSerializable(typeof(CallQuestion))]
+[JsonSerializable(typeof(CallAnswer))]
 [JsonSerializable(typeof(CompleteQuestion))]
 [JsonSerializable(typeof(CompleteAnswer))]
 [JsonSerializable(typeof(SheetQuestion))]

@@ -1,5 +1,33 @@
 // Written by tests/Tests/Web/ContractTests.cs from the records in src/Scuff.App/Web/Contract (SCUFF_UPDATE=1); not by hand.
 
+export interface CallAnswer {
+  calls: CalledWords[];
+  countIn: number;
+}
+
+export interface CallQuestion {
+  text: string;
+  track: string | null;
+  ending: boolean;
+  countsPerMinute: number | null;
+  table: number[][] | null;
+  speed: number;
+  help: string[] | null;
+}
+
+export interface CalledWords {
+  kind: string;
+  words: string;
+  at: number;
+  until: number;
+  for: number;
+  wall: number;
+  seconds: number;
+  due: number;
+  from: number;
+  to: number;
+}
+
 export interface ClubAnswer {
   name: string;
   folder: string;
