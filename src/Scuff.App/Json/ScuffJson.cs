@@ -16,6 +16,7 @@ namespace Scuff.App.Json;
 [JsonSerializable(typeof(IReadOnlyList<HeardTrackRow>))]
 [JsonSerializable(typeof(IReadOnlyList<FittedTrackRow>))]
 [JsonSerializable(typeof(IReadOnlyList<MatchRow>))]
+[JsonSerializable(typeof(CallsRow))]
 internal sealed partial class ScuffJson : JsonSerializerContext
 {
     // Counts such as 3& stay readable; the answer is no part of a web page.
@@ -53,6 +54,9 @@ internal sealed partial class ScuffJson : JsonSerializerContext
 
     /// <summary>Writes what compare found.</summary>
     public static void Write(TextWriter writer, ComparedFiles files) => Write(writer, files, Readable.ComparedFiles);
+
+    /// <summary>The calls of a dance as text, with a line end.</summary>
+    public static string Text(CallsRow calls) => JsonSerializer.Serialize(calls, Readable.CallsRow) + "\n";
 
     private static void Write<T>(TextWriter writer, T value, JsonTypeInfo<T> type)
     {

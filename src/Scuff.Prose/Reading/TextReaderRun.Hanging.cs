@@ -23,6 +23,11 @@ internal sealed partial class TextReaderRun
             }
         }
 
+        if (_section is not null && StartsWithWord(words, "call") && ReadCall(line))
+        {
+            return true;
+        }
+
         if (StartsWithWord(words, "option") || StartsWithWord(words, "options") || StartsWithWord(words, "opt")
             || (words.IndexOf("option", StringComparison.OrdinalIgnoreCase) is > 0 and < 16 && words.IndexOf(':') > 0))
         {
@@ -47,6 +52,56 @@ internal sealed partial class TextReaderRun
         {
             _notes.Add(note);
         }
+    }
+
+    // A label's places in the section's own counting, however the section is numbered.
+    private static List<LabelPlace> PlacesOf(CountLabel label, SectionBuilder section)
+    {
+        int offset = section.Offset ?? 0;
+        return label.Places.Select(p =>
+            p with
+            {
+                Number = p.Number - offset,
+                Place = p.Place - Counts.FromWhole(offset),
+                Label = CountGrid.LabelOf(p.Place - Counts.FromWhole(offset))
+            }).ToList();
+    }
+
+    // call: box and shuffles          under a heading, for the section; under a line, for its first move
+    // call 3&4: shuffle               for the moves that begin on these counts
+    // call 7: nothing
+    private bool ReadCall(TextLine line)
+    {
+        int colon = _text.IndexOf(':', line.Start, line.End - line.Start);
+        if (colon < 0)
+        {
+            return false;
+        }
+
+        string said = _text[(colon + 1)..line.End].Trim().Trim('"', '“', '”').Trim();
+        string words = said.ToUpperInvariant() is "NOTHING" or "NONE" or "SILENT" or "-" ? "" : said;
+        int head = line.Start + "call".Length;
+        if (string.IsNullOrWhiteSpace(_text[head..colon]))
+        {
+            // the counts of a line begin a little before it where it has a pick-up; that move is its first one
+            CountSpan? counts = _section!.Lines is [.., var last] ? new CountSpan(last.Counts.Start, last.Counts.End) : null;
+            _section.Calls.Add(new WrittenCall(counts, words, line.Span, line.Number));
+            return true;
+        }
+
+        if (CountLabel.Read(_text, head, colon + 1) is not { Places.Count: > 0 } label)
+        {
+            return false;
+        }
+
+        List<LabelPlace> places = PlacesOf(label, _section!);
+        Counts first = places.Min(p => p.Place);
+        Counts end = Counts.FromWhole(places.Max(p => p.Place).Value.Floor + 1);
+        _section!.Calls.Add(new WrittenCall(new CountSpan(first, end), words, line.Span, line.Number)
+        {
+            Label = _text.Substring(label.Span.Start, label.Span.Length),
+        });
+        return true;
     }
 
     private bool ReadOption(TextLine line)
@@ -87,14 +142,7 @@ internal sealed partial class TextReaderRun
         int start;
         if (label is not null)
         {
-            int offset = _section.Offset ?? 0;
-            places = label.Places.Select(p =>
-                p with
-                {
-                    Number = p.Number - offset,
-                    Place = p.Place - Counts.FromWhole(offset),
-                    Label = CountGrid.LabelOf(p.Place - Counts.FromWhole(offset))
-                }).ToList();
+            places = PlacesOf(label, _section);
             printed = _text.Substring(label.Span.Start, label.Span.Length);
             start = colon >= 0 ? colon + 1 : label.End;
         }

@@ -52,6 +52,7 @@ internal sealed partial class TextReaderRun
             Length = _section.Length,
             Lines = _section.Lines.ToValueList(),
             Notes = _section.Notes.ToValueList(),
+            Calls = _section.Calls.ToValueList(),
             Span = _section.Span,
             LineNumber = _section.Line,
         };

@@ -65,6 +65,8 @@ internal sealed partial class TextReaderRun
 
         public List<Note> Notes { get; } = [];
 
+        public List<WrittenCall> Calls { get; } = [];
+
         /// <summary>What running numbers (9-16) are lessened by.</summary>
         public int? Offset { get; set; }
 

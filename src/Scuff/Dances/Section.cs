@@ -24,6 +24,9 @@ public sealed record Section
     /// <summary>Notes that belong to the whole section.</summary>
     public ValueList<Note> Notes { get; init; }
 
+    /// <summary>What she wants called for it and in it.</summary>
+    public ValueList<WrittenCall> Calls { get; init; }
+
     /// <summary>Its heading in the text.</summary>
     public required TextSpan Span { get; init; }
 

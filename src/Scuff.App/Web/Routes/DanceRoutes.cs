@@ -86,14 +86,20 @@ internal sealed class DanceRoutes : IRouteGroup
         }
 
         DancerSize size = asked.Height is { } height ? new DancerSize(height) : DancerSize.Default;
-        TimelineChoice choice = TimelineChoice.Of(analysis, asked.Track) ?? TimelineChoice.Of(analysis, TimelineChoice.Plain)!;
-        Timeline timeline = choice.Timeline;
-        if (asked.Ending && analysis.Dance.Ending is not null)
-        {
-            timeline = analysis.WithEnding(analysis.Dance.Tracks.FirstOrDefault(t => t.Title == choice.TrackTitle));
-        }
+        return FloorSampler.Of(analysis, Danced(analysis, asked.Track, asked.Ending).Timeline, size);
+    }
 
-        return FloorSampler.Of(analysis, timeline, size);
+    /// <summary>A dance as danced on a track, with the title of that.</summary>
+    /// <param name="analysis">The dance.</param>
+    /// <param name="track">The track whose tags and restarts are danced; null as the sheet has it; <c>none</c> for plain repetitions.</param>
+    /// <param name="withEnding">Whether the ending is danced.</param>
+    internal static (Timeline Timeline, string TrackTitle) Danced(DanceAnalysis analysis, string? track, bool withEnding)
+    {
+        TimelineChoice choice = TimelineChoice.Of(analysis, track) ?? TimelineChoice.Of(analysis, TimelineChoice.Plain)!;
+        Timeline timeline = withEnding && analysis.Dance.Ending is not null
+            ? analysis.WithEnding(analysis.Dance.Tracks.FirstOrDefault(t => t.Title == choice.TrackTitle))
+            : choice.Timeline;
+        return (timeline, choice.TrackTitle);
     }
 
     private static async Task Sheet(Studio studio, SheetQuestion asked, HttpContext context)
