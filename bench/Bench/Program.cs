@@ -7,6 +7,7 @@ using BenchmarkDotNet.Running;
 // "estimate CORPUS OUT" hears a corpus (bench/estimate); "songs FOLDER" writes songs of our own band with their truth;
 // "fit DANCES" times fitting and matching, "planted DANCES SEED COUNT [heard]" counts the planted breaks that are found;
 // "library DANCES TRACKS [FOLDER]" times searches in a large club, "library-open FOLDER" the opening of one;
+// "calls DANCES" times the calls of a whole track;
 // "hall PROGRAM SCREENS" fills the hall of a built program; anything else chooses among the classes with a [Benchmark] (--filter)
 switch (args)
 {
@@ -31,6 +32,9 @@ switch (args)
         break;
     case ["planted", string demo, string seed, string many, .. string[] heard]:
         Fits.Planted(Console.Out, demo, seed, int.Parse(many, CultureInfo.InvariantCulture), heard is ["heard"]);
+        break;
+    case ["calls", string called]:
+        Calls.Speed(Console.Out, called);
         break;
     case ["hall", string program, string screens]:
         await Hall.Run(Console.Out, program, int.Parse(screens, CultureInfo.InvariantCulture)).ConfigureAwait(false);

@@ -167,7 +167,7 @@ internal sealed class CallItems
         int stretch = -1;
         Section? section = null;
         Counts? last = null;
-        HashSet<(int Wall, Section Section)> seen = [];
+        HashSet<Section> seen = new(ReferenceEqualityComparer.Instance);
         Dictionary<WrittenCall, int> saidIn = new(ReferenceEqualityComparer.Instance);
         foreach (TimedStep step in _timeline.Steps)
         {
@@ -185,7 +185,7 @@ internal sealed class CallItems
             bool whole = ReferenceEquals(step.Written, move!.Steps[0]);
             bool head = newSection && whole && step.Written.Count.Place <= Counts.Zero;
             WrittenCall? hers = plan.Kind == StretchKind.Ending ? null : HersFor(step.Section, step.Written.Count.Place);
-            bool isNew = head && seen.Add((0, step.Section));
+            bool isNew = head && seen.Add(step.Section);
             if (hers is not null)
             {
                 // said once each time it is danced, for the first of its moves

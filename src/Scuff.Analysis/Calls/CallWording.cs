@@ -33,7 +33,20 @@ internal sealed class CallWording(CallWords words)
             found.Add(string.Join(", ", move.Steps.Select(s => Bare(s.Action))));
         }
 
-        return [.. found.Where(w => w.Length > 0).Distinct(StringComparer.Ordinal)];
+        return [.. found.Where(w => w.Length > 0).Select(InOneBreath).Distinct(StringComparer.Ordinal)];
+    }
+
+    // "cross and heel and cross and heel" begins well enough with "cross and heel"
+    private static string InOneBreath(string call)
+    {
+        if (SpokenLength.WordsIn(call) <= SpokenLength.MostWords)
+        {
+            return call;
+        }
+
+        string[] words = call.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        int half = words.Length / 2;
+        return string.Join(' ', words[..(words[half] == "and" ? half : Math.Min(half, SpokenLength.MostWords))]).TrimEnd(',');
     }
 
     /// <summary>One action in as few words as dancers need: "side", "touch", "quarter left".</summary>

@@ -37,7 +37,7 @@ public static class SpokenLength
     {
         if (char.IsAsciiDigit(word[0]))
         {
-            return word is "7" ? 2 : word.Length;
+            return word.Length; // a caller says "sev'n" in the time of one
         }
 
         int count = 0;

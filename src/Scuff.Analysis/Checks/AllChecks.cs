@@ -11,6 +11,8 @@ public static class AllChecks
     public static IReadOnlyList<ICheck> Ordered { get; } =
     [
         new KneeLoad(),
+        new CallNowhere(),
+        new CallTooLong(),
         new AndTwice(),
         new DoubledCounts(),
         new MissingCounts(),

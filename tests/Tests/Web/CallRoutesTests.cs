@@ -1,0 +1,54 @@
+using System.Text.Json;
+using Scuff.Analysis;
+using Scuff.Analysis.Calls;
+using Scuff.Prose;
+using Tests.House;
+
+namespace Tests.Web;
+
+public sealed class CallRoutesTests(StudioFixture studio) : IClassFixture<StudioFixture>
+{
+    private static readonly string Lantern = Repository.Read("demo/dances/tin-lantern.dance");
+
+    [Fact]
+    public async Task The_page_is_told_the_calls_of_the_front_door()
+    {
+        (int status, JsonElement answer) = await studio.Send(HttpMethod.Post, "/api/calls", Question(countsPerMinute: 96, help: ["every-step"]));
+        DanceAnalysis analysis = DanceAnalysis.Of(DanceReader.Read(Lantern));
+        CallScript expected = CallWriter.Write(
+            analysis.Dance, analysis.TrackTimelines[0].Timeline, CountClock.Even(96), new CallOptions { HelpByWall = [CallHelp.EveryStep] });
+
+        Assert.Equal(200, status);
+        Assert.Equal(8, answer.GetProperty("countIn").GetInt32());
+        Assert.Equal(
+            expected.Calls.Select(c => (c.Words, Math.Round(c.At, 4), c.For.Value.ToDouble())),
+            answer.GetProperty("calls").EnumerateArray()
+                .Select(c => (c.GetProperty("words").GetString()!, c.GetProperty("at").GetDouble(), c.GetProperty("for").GetDouble())));
+    }
+
+    [Fact]
+    public async Task A_track_gives_the_seconds()
+    {
+        double[][] table = [[-8, 2], [0, 6], [400, 206]];
+        JsonElement answer = (await studio.Send(HttpMethod.Post, "/api/calls", Question(table: table, speed: 0.8))).Body;
+
+        JsonElement eight = answer.GetProperty("calls").EnumerateArray().First(c => c.GetProperty("words").GetString() == "8");
+        Assert.Equal(5.5 / 0.8, eight.GetProperty("seconds").GetDouble(), 3);
+        Assert.Equal(-1, eight.GetProperty("at").GetDouble(), 3);
+    }
+
+    [Fact]
+    public async Task What_cannot_be_called_gets_a_sentence()
+    {
+        Assert.Equal(400, (await studio.Send(HttpMethod.Post, "/api/calls", Question(countsPerMinute: 4000))).Status);
+        Assert.Equal(400, (await studio.Send(HttpMethod.Post, "/api/calls", Question(speed: 0))).Status);
+        Assert.Equal(400, (await studio.Send(HttpMethod.Post, "/api/calls", Question(table: [[0, 1]]))).Status);
+        Assert.Equal(400, (await studio.Send(HttpMethod.Post, "/api/calls", Question(table: [[0, 2], [1, 1]]))).Status);
+        (int status, JsonElement body) = await studio.Send(HttpMethod.Post, "/api/calls", Question(help: ["loud"]));
+        Assert.Equal(400, status);
+        Assert.Contains("no help named loud", body.ToString(), StringComparison.Ordinal);
+    }
+
+    private static object Question(double? countsPerMinute = null, double[][]? table = null, double speed = 1, string[]? help = null)
+        => new { text = Lantern, track = (string?)null, ending = false, countsPerMinute, table, speed, help };
+}
