@@ -41,10 +41,11 @@ public static class EasierDance
             if (!isIn)
             {
                 isIn = true;
+                // an option holds where the others step between two counts; a text of its own leaves that out
                 int at = moves.FindIndex(move => move.Steps.Count > 0 && move.Steps[0].Count.Place > way.Counts.Start);
-                moves.InsertRange(at < 0 ? moves.Count : at, way.Moves);
+                moves.InsertRange(at < 0 ? moves.Count : at, way.Moves.Where(move => move.Steps[0].Count.Place >= Counts.Zero));
                 places.InsertRange(places.FindIndex(place => place.Place > way.Counts.Start) is >= 0 and var next ? next : places.Count,
-                    way.Places.Select(place => new WrittenCount(CountGrid.LabelOf(place), place)));
+                    way.Places.Where(place => place >= Counts.Zero).Select(place => new WrittenCount(CountGrid.LabelOf(place), place)));
             }
 
             if (moves.Count == 0)

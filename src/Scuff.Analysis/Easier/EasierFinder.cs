@@ -120,7 +120,7 @@ public sealed class EasierFinder
         MoveDemand before = MoveDemand.Of(window.Moves, window.Before);
         Level most = _question.Aim == EasierAim.Level ? _question.Level : (Level)Math.Min((int)before.Level, (int)Level.Beginner);
         Dancer start = FloorSimulator.Before(_timeline, DancerSize.Default, window.First);
-        if (Original(window, start.Copy()) is not { } original)
+        if (Original(window, start.Copy()) is not { } original || (_question.Aim == EasierAim.Turns && LeastTurn(original[^1].Turned) >= before.Turn))
         {
             yield break;
         }
@@ -148,6 +148,9 @@ public sealed class EasierFinder
             }
         }
     }
+
+    // who has to end at another wall has to turn: the shorter way round
+    private static int LeastTurn(int eighths) => Math.Min(eighths, 8 - eighths);
 
     private static bool IsSame(ValueList<WrittenMove> one, ValueList<WrittenMove> other)
         => one.SelectMany(move => move.Steps).Select(step => (step.Count.Place, step.Action with { Contact = Contact.Air }))

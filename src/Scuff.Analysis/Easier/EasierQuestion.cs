@@ -18,7 +18,7 @@ public sealed record EasierQuestion
     /// <summary>The section in its part, from 1; null for all.</summary>
     public int? Section { get; init; }
 
-    /// <summary>The counts of the section, from zero; null for all. Every move in them is then worth making easier.</summary>
+    /// <summary>The counts of the section, from zero; null for all.</summary>
     public CountSpan? Counts { get; init; }
 
     /// <summary>Lines of the text, from 1, first and last; null for all.</summary>

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Scuff.Analysis.Checks.Walks;
 using Scuff.Analysis.Levels;
 using Scuff.Dances;
 using Scuff.Stance;

@@ -1,5 +1,4 @@
 using Scuff.Analysis.Floor;
-using Scuff.Dances;
 using Scuff.Stance;
 using Scuff.Steps;
 using Scuff.Timing;

@@ -2,6 +2,7 @@ using Scuff.Analysis.Levels;
 using Scuff.Analysis.Loads;
 using Scuff.Dances;
 using Scuff.Stance;
+using Scuff.Steps;
 using Scuff.Timelines;
 using Scuff.Timing;
 
@@ -69,8 +70,9 @@ public sealed record MoveDemand
         foreach (TimedStep step in timeline.Steps)
         {
             Ratio place = step.Written.Count.Place.Value;
-            between += place.IsWhole ? 0 : 1;
-            quarters += (place * 2).IsWhole ? 0 : 1;
+            bool isDanced = step.Action.Kind != ActionKind.Hold;
+            between += !isDanced || place.IsWhole ? 0 : 1;
+            quarters += !isDanced || (place * 2).IsWhole ? 0 : 1;
             changes += step.WeightAfter == step.WeightBefore ? 0 : 1;
         }
 
