@@ -19,7 +19,7 @@ internal static class OptionWriter
         CountSpan counts = new(option.Places[0], option.Places[^1] + Counts.One);
         List<WrittenLine> lines = [.. option.Section.Lines.Where(line => line.LabelSpan.Length > 0
             && line.Places.Any(place => counts.Contains(place.Place)))];
-        if (lines.Count == 0 || WordsOf(draft, option) is not { } words)
+        if (lines.Count == 0 || WordsOf(draft, option, OffsetOf(draft.Text, lines[0])) is not var (label, words))
         {
             return default;
         }
@@ -28,36 +28,47 @@ internal static class OptionWriter
         int end = last.Notes.Select(note => note.Span.End).Concat(last.Options.Select(o => o.Span.End)).Append(last.Span.End).Max();
         int stop = draft.Text.AsSpan(end).IndexOfAny('\r', '\n') is >= 0 and var rest ? end + rest : draft.Text.Length;
         string lineBreak = draft.Text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
-        string label = CountWriter.Label([.. option.Places.Select(place => place + OffsetOf(draft.Text, lines[0]))]);
         string name = option.Name.Length > 0 ? $" \"{option.Name}\"" : "";
         return [new TextEdit(new TextSpan(stop, 0), $"{lineBreak}{Indent}option {label}{name}: {words}")];
     }
 
-    /// <summary>Words for moves on their places that are read back as those moves: by the figures' names, or else action by action; null for none.</summary>
-    /// <param name="draft">The text that they are for: its own moves and its rhythm have a say.</param>
-    /// <param name="moves">The moves.</param>
-    /// <param name="places">The places of their counts.</param>
-    /// <param name="before">Where the weight is before them.</param>
-    public static string? WordsOf(Draft draft, ValueList<WrittenMove> moves, ValueList<Counts> places, Weight before)
+    // By the figures' names or else action by action, on a range of counts or else count by count: the first that is read as what is meant.
+    private static (string Label, string Words)? WordsOf(Draft draft, DanceEdit.AddOption option, Counts offset)
     {
         Lexicon lexicon = Lexicon.Default.With(draft.Dance.OwnMoves);
-        bool isWaltz = draft.Dance.BeatsPerBar == 3;
-        foreach (bool byName in (ReadOnlySpan<bool>)[true, false])
+        Weight before = WeightBefore(draft.Dance, option);
+        foreach (bool inRange in (ReadOnlySpan<bool>)[true, false])
         {
-            string words = string.Join(", ", moves.Select(move => byName ? Phrasing.Describe(move) : Phrasing.Describe(move with { Definition = null })));
-            if (ReadsAs(words, moves, places, before, lexicon, isWaltz))
+            foreach (bool byName in (ReadOnlySpan<bool>)[true, false])
             {
-                return words;
+                string words = string.Join(", ", option.Moves.Select(move => Phrasing.Describe(byName ? move : move with { Definition = null })));
+                ReaderState state = new(Label(option.Places, Counts.Zero, inRange) + " " + words, lexicon) { Weight = before, IsWaltz = draft.Dance.BeatsPerBar == 3 };
+                if (ReadsAs(state, option))
+                {
+                    return (Label(option.Places, offset, inRange), words);
+                }
             }
         }
 
         return null;
     }
 
-    private static string? WordsOf(Draft draft, DanceEdit.AddOption option)
+    private static string Label(ValueList<Counts> places, Counts offset, bool inRange)
     {
-        Weight before = draft.Dance.Start;
-        foreach (Section section in SectionsUpTo(draft.Dance, option.Section))
+        string label = CountWriter.Label([.. places.Select(place => place + offset)]);
+        return inRange || !label.Contains('-', StringComparison.Ordinal)
+            ? label
+            : string.Concat(places.Select((place, i) =>
+            {
+                string one = CountWriter.Label([place + offset]);
+                return i > 0 && place.IsWhole && places[i - 1].IsWhole ? "," + one : one;
+            }));
+    }
+
+    private static Weight WeightBefore(Dance dance, DanceEdit.AddOption option)
+    {
+        Weight before = dance.Start;
+        foreach (Section section in SectionsUpTo(dance, option.Section))
         {
             bool isLast = ReferenceEquals(section, option.Section);
             foreach (WrittenStep step in section.Steps)
@@ -71,7 +82,7 @@ internal static class OptionWriter
             }
         }
 
-        return WordsOf(draft, option.Moves, option.Places, before);
+        return before;
     }
 
     // a tag is read on its own, after whatever wall it follows
@@ -87,19 +98,15 @@ internal static class OptionWriter
         }
     }
 
-    private static bool ReadsAs(string words, ValueList<WrittenMove> moves, ValueList<Counts> places, Weight before, Lexicon lexicon, bool isWaltz)
+    private static bool ReadsAs(ReaderState state, DanceEdit.AddOption option)
     {
-        ReaderState state = new(words, lexicon) { Weight = before, IsWaltz = isWaltz };
-        LabelPlace[] labels =
-        [
-            .. places.Select((place, i) => new LabelPlace(
-                CountGrid.LabelOf(place),
-                place.Value.Floor + 1,
-                place,
-                i > 0 && place.IsWhole && places[i - 1].IsWhole && places[i - 1] + Counts.One == place)),
-        ];
-        LineContent content = new LineReader(state).Read(labels, 0, words.Length, 1, "");
-        List<WrittenStep> meant = [.. moves.SelectMany(move => move.Steps)];
+        if (CountLabel.Read(state.Text, 0, state.Text.Length) is not { } label || !label.Places.Select(place => place.Place).SequenceEqual(option.Places))
+        {
+            return false;
+        }
+
+        LineContent content = new LineReader(state).Read(label.Places, label.End, state.Text.Length, 1, "");
+        List<WrittenStep> meant = [.. option.Moves.SelectMany(move => move.Steps)];
         List<WrittenStep> read = [.. content.Moves.SelectMany(move => move.Steps)];
         if (meant.Count != read.Count || state.Complaints.Exists(complaint => complaint.Severity >= Severity.Question))
         {
