@@ -8,9 +8,9 @@ public static class LineRewriter
 {
     /// <summary>
     /// The replacements that turn the count lines of a text into those of a changed dance. Lines belong together by their number; a line
-    /// that the changed dance lacks goes, and so does an option.
+    /// that the changed dance lacks goes, and so does an option. Where several count lines share a line of the text, it stays.
     /// </summary>
-    /// <param name="draft">The text, with every count line in a line of its own, as tidying leaves it.</param>
+    /// <param name="draft">The text.</param>
     /// <param name="changed">The dance as it is to be.</param>
     /// <param name="spelled">Numbers of lines whose new moves are to be told action by action, where the names of figures are read otherwise.</param>
     public static ValueList<TextEdit> Edits(Draft draft, Dance changed, IReadOnlySet<int> spelled)
@@ -22,12 +22,15 @@ public static class LineRewriter
             after.TryAdd(line.Number, line);
         }
 
-        foreach (WrittenLine line in LinesOf(draft.Dance))
+        foreach (IGrouping<int, WrittenLine> lines in LinesOf(draft.Dance).Where(line => line.LabelSpan.Length > 0).GroupBy(line => line.Number))
         {
-            if (line.LabelSpan.Length == 0)
+            // several count lines in one line of the text: she alone knows where one ends
+            if (lines.Skip(1).Any())
             {
                 continue;
             }
+
+            WrittenLine line = lines.First();
 
             WrittenLine? now = after.GetValueOrDefault(line.Number);
             if (now is null)

@@ -129,25 +129,22 @@ public static partial class MirrorWriter
     // Numbers of count lines that are danced otherwise than they should be.
     private static HashSet<int> Wrong(Dance written, Dance mirror)
     {
+        ILookup<int, WrittenLine> lines = LineRewriter.LinesOf(written).ToLookup(line => line.Number);
         HashSet<int> wrong = [];
-        Dictionary<int, WrittenLine> lines = [];
-        foreach (WrittenLine line in LineRewriter.LinesOf(written))
+        foreach (IGrouping<int, WrittenLine> meant in LineRewriter.LinesOf(mirror).GroupBy(line => line.Number))
         {
-            lines.TryAdd(line.Number, line);
-        }
-
-        foreach (WrittenLine line in LineRewriter.LinesOf(mirror))
-        {
-            if (!lines.TryGetValue(line.Number, out WrittenLine? found) || !IsAlike(found.Steps, line.Steps)
-                || !found.Claims.Select(claim => (claim.Facing, claim.At)).SequenceEqual(line.Claims.Select(claim => (claim.Facing, claim.At)))
-                || !IsAlike(found.Options.SelectMany(o => o.Steps), line.Options.SelectMany(o => o.Steps)))
+            if (lines[meant.Key].Count() != meant.Count() || lines[meant.Key].Zip(meant).Any(pair => !IsAlike(pair.First, pair.Second)))
             {
-                wrong.Add(line.Number);
+                wrong.Add(meant.Key);
             }
         }
 
         return wrong;
     }
+
+    private static bool IsAlike(WrittenLine one, WrittenLine other) => IsAlike(one.Steps, other.Steps)
+        && one.Claims.Select(claim => (claim.Facing, claim.At)).SequenceEqual(other.Claims.Select(claim => (claim.Facing, claim.At)))
+        && IsAlike(one.Options.SelectMany(o => o.Steps), other.Options.SelectMany(o => o.Steps));
 
     private static bool IsAlike(IEnumerable<WrittenStep> one, IEnumerable<WrittenStep> other) => one.Select(Bare).SequenceEqual(other.Select(Bare));
 

@@ -27,6 +27,7 @@ public sealed class EasierFinder
     private readonly DanceAnalysis _analysis;
     private readonly EasierQuestion _question;
     private readonly Timeline _timeline;
+    private readonly Lazy<FloorPath> _path;
     private readonly Dictionary<WrittenStep, int> _indexes = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>A finder for one question about a dance.</summary>
@@ -35,6 +36,7 @@ public sealed class EasierFinder
         _analysis = analysis;
         _question = question;
         _timeline = analysis.OnceTimeline;
+        _path = new Lazy<FloorPath>(() => FloorSimulator.Simulate(_timeline, DancerSize.Default));
         for (int i = 0; i < _timeline.Steps.Count; i++)
         {
             _indexes.TryAdd(_timeline.Steps[i].Written, i);
@@ -132,7 +134,7 @@ public sealed class EasierFinder
             MoveDemand after = MoveDemand.Of(moves, window.Before);
             if (IsEasier(before, after) && after.Turn <= before.Turn && !IsSame(window.Moves, moves))
             {
-                yield return new EasierWay
+                EasierWay way = new()
                 {
                     Section = window.Section,
                     Counts = window.Counts,
@@ -145,8 +147,40 @@ public sealed class EasierFinder
                     IsWider = isWider,
                     Points = points,
                 };
+
+                // the search knows neither what comes after nor how the whole wall begins: what counts is the dance with it
+                way = way with { Away = AwayOf(way) };
+                if (way.Away <= MostAway)
+                {
+                    yield return way;
+                }
             }
         }
+    }
+
+    private double AwayOf(EasierWay way)
+    {
+        Dance dance = EasierDance.Take(_analysis.Dance, [way]);
+        Timeline timeline = DanceAnalysis.Of(_analysis.Draft with { Dance = dance }).OnceTimeline;
+        return (Way(timeline, FloorSimulator.Simulate(timeline, DancerSize.Default), way.Moves) - Way(_timeline, _path.Value, way.Replaces)).Length;
+    }
+
+    // From where she stood before the moves to where she stands after them.
+    private static FloorPoint Way(Timeline timeline, FloorPath path, ValueList<WrittenMove> moves)
+    {
+        HashSet<WrittenStep> steps = new(moves.SelectMany(move => move.Steps), ReferenceEqualityComparer.Instance);
+        int first = -1;
+        int last = -1;
+        for (int i = 0; i < timeline.Steps.Count; i++)
+        {
+            if (steps.Contains(timeline.Steps[i].Written))
+            {
+                first = first < 0 ? i : first;
+                last = i;
+            }
+        }
+
+        return path.Keys[last].Body - (first == 0 ? path.Start : path.Keys[first - 1]).Body;
     }
 
     // who has to end at another wall has to turn: the shorter way round

@@ -25,8 +25,8 @@ internal static class EasierWords
     /// <summary>What is said where nothing is found.</summary>
     public static string None(EasierAim aim) => aim switch
     {
-        EasierAim.Turns => "no way with less turn ends on the same foot and wall",
-        _ => "no easier way found that ends on the same foot and wall",
+        EasierAim.Turns => "Nothing with less turn ends on the same foot and wall.",
+        _ => "Nothing easier was found that ends on the same foot and wall.",
     };
 
     /// <summary>What a move asks: <c>advanced</c>.</summary>
