@@ -21,7 +21,8 @@ const actions: readonly Action[] = [
   {
     name: 'Make an easier version of the dance for beginners',
     can: ({ work }) => work.dance !== null,
-    perform: ({ work }) => void version(work, '/easier/version', { for: 'level', level: 'beginner', from: null, to: null }),
+    perform: ({ work }) =>
+      void version(work, '/easier/version', { for: 'level', level: 'beginner', from: null, to: null }),
   },
   {
     name: 'Mirror the dance: the same in the other foot',
