@@ -57,10 +57,10 @@ public sealed class EasierCommandTests
     public void Written_as_options_the_dance_is_clean_and_written_again_nothing_is_added()
     {
         using ProgramRun run = new();
-        string path = run.Put("cock.dance", Turning.ReplaceLineEndings("\r\n"));
+        run.Put("cock.dance", Turning.ReplaceLineEndings("\r\n"));
 
         Assert.Equal(0, run.Run("easier", "--write", "cock.dance"));
-        string written = File.ReadAllText(path);
+        string written = run.Get("cock.dance");
         DanceAnalysis analysis = DanceAnalysis.Of(DanceReader.Read(written));
 
         Assert.Equal(2, analysis.Dance.Sections.SelectMany(s => s.Lines).Sum(line => line.Options.Count));
@@ -68,14 +68,14 @@ public sealed class EasierCommandTests
         Assert.Equal(written, written.ReplaceLineEndings("\r\n"));
 
         Assert.Equal(0, run.Run("easier", "--write", "cock.dance"));
-        Assert.Equal(written, File.ReadAllText(path));
+        Assert.Equal(written, run.Get("cock.dance"));
     }
 
     [Fact]
     public void An_option_is_counted_as_its_section_is()
     {
         using ProgramRun run = new();
-        string path = run.Put("on.dance", """
+        run.Put("on.dance", """
             Counting On
 
             section 1
@@ -89,8 +89,8 @@ public sealed class EasierCommandTests
 
         Assert.Equal(0, run.Run("easier", "--write", "on.dance"));
 
-        Assert.Contains("option 9-11 \"easier\": vine right", File.ReadAllText(path), StringComparison.Ordinal);
-        StepOption option = Assert.Single(DanceReader.Read(File.ReadAllText(path)).Dance.Sections.ElementAt(1).Lines[0].Options);
+        Assert.Contains("option 9-11 \"easier\": vine right", run.Get("on.dance"), StringComparison.Ordinal);
+        StepOption option = Assert.Single(DanceReader.Read(run.Get("on.dance")).Dance.Sections.ElementAt(1).Lines[0].Options);
         Assert.Equal(new CountSpan(Counts.Zero, Counts.FromWhole(3)), option.Replaces);
     }
 
