@@ -3,12 +3,12 @@ using Scuff.Diagnostics;
 
 namespace Scuff.Prose;
 
-/// <summary>Writes changed count lines over those of a text. What hangs under a line that goes stays, save its options.</summary>
+/// <summary>Writes changed count lines over those of a text. What hangs under a line that goes stays, save its options and calls.</summary>
 public static class LineRewriter
 {
     /// <summary>
     /// The replacements that turn the count lines of a text into those of a changed dance. Lines belong together by their number; a line
-    /// that the changed dance lacks goes, and so does an option. Where several count lines share a line of the text, it stays.
+    /// that the changed dance lacks goes, and so does an option or a call. Where several count lines share a line of the text, it stays.
     /// </summary>
     /// <param name="draft">The text.</param>
     /// <param name="changed">The dance as it is to be.</param>
@@ -56,11 +56,16 @@ public static class LineRewriter
             }
         }
 
+        HashSet<WrittenCall> calls = new(SectionsOf(changed).SelectMany(section => section.Calls), ReferenceEqualityComparer.Instance);
+        edits.AddRange(SectionsOf(draft.Dance).SelectMany(section => section.Calls).Where(call => !calls.Contains(call))
+            .Select(call => WholeLine(draft.Text, call.Span.Start)));
         return edits.ToValueList();
     }
 
     /// <summary>All count lines of a dance: of its sections, then of its tags.</summary>
-    public static IEnumerable<WrittenLine> LinesOf(Dance dance) => dance.Sections.Concat(dance.Tags.Select(tag => tag.Body)).SelectMany(section => section.Lines);
+    public static IEnumerable<WrittenLine> LinesOf(Dance dance) => SectionsOf(dance).SelectMany(section => section.Lines);
+
+    private static IEnumerable<Section> SectionsOf(Dance dance) => dance.Sections.Concat(dance.Tags.Select(tag => tag.Body));
 
     private static int EndOfLine(string text, int at)
     {

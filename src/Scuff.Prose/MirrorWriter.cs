@@ -8,8 +8,8 @@ using Scuff.Timing;
 namespace Scuff.Prose;
 
 /// <summary>
-/// Writes a dance in the other foot into the author's own words: left and right exchanged, feet, turns and clock times with them. Her notes,
-/// names and tracks stay. Mirrored twice, a text is danced as it was.
+/// Writes a dance in the other foot into the author's own words: left and right exchanged, feet, turns, clock times and calls with them. Her
+/// notes, names and tracks stay. Mirrored twice, a text is danced as it was.
 /// </summary>
 public static partial class MirrorWriter
 {
@@ -90,11 +90,14 @@ public static partial class MirrorWriter
     {
         List<TextSpan> kept = [draft.Dance.TitleSpan, .. notes.Select(note => note.Span), .. draft.Dance.Tracks.Select(track => track.Span)];
         kept.AddRange(draft.Dance.Header.Where(field => field.Key is not ("start" or "ending")).Select(field => field.Span));
+
+        // what is called names the steps, in quotation marks or not
+        List<TextSpan> called = [.. draft.Dance.Sections.Concat(draft.Dance.Tags.Select(tag => tag.Body)).SelectMany(section => section.Calls).Select(call => call.Span)];
         StringBuilder text = new(draft.Text.Length);
         int last = 0;
         foreach (Match word in Token().Matches(draft.Text))
         {
-            if (Other(word.Value) is { } other && !kept.Exists(span => word.Index >= span.Start && word.Index < span.End) && !IsQuoted(draft.Text, word.Index))
+            if (Other(word.Value) is { } other && !Holds(kept, word) && (!IsQuoted(draft.Text, word.Index) || Holds(called, word)))
             {
                 text.Append(draft.Text, last, word.Index - last).Append(other);
                 last = word.Index + word.Length;
@@ -103,6 +106,8 @@ public static partial class MirrorWriter
 
         return text.Append(draft.Text, last, draft.Text.Length - last).ToString();
     }
+
+    private static bool Holds(List<TextSpan> spans, Match word) => spans.Exists(span => word.Index >= span.Start && word.Index < span.End);
 
     private static bool IsQuoted(string text, int at)
     {

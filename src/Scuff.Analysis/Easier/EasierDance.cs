@@ -8,7 +8,7 @@ public static class EasierDance
 {
     /// <summary>
     /// The dance with the ways taken. A facing that is printed in the middle of replaced counts is left out, for the dancer may face
-    /// elsewhere there; options for replaced counts are left out too, for they are options for something else.
+    /// elsewhere there; options and her own calls for replaced counts are left out too, for they are for something else.
     /// </summary>
     /// <param name="dance">The dance.</param>
     /// <param name="ways">Ways found for it, which do not overlap.</param>
@@ -62,7 +62,11 @@ public static class EasierDance
             });
         }
 
-        return section with { Lines = lines.ToValueList() };
+        return section with
+        {
+            Lines = lines.ToValueList(),
+            Calls = section.Calls.Where(call => call.Counts is not { } counts || !counts.Overlaps(way.Counts)).ToValueList(),
+        };
     }
 
     // a claim stands at the action after which it is true

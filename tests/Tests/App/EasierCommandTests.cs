@@ -119,6 +119,18 @@ public sealed class EasierCommandTests
     }
 
     [Fact]
+    public void What_is_called_for_a_move_goes_with_it()
+    {
+        using ProgramRun run = new();
+        run.Put("cock.dance", Turning.Replace("5-8  ", "     call: roll it\n5-8  ", StringComparison.Ordinal) + "\n     call 8: tap\n");
+
+        Assert.Equal(0, run.Run("easier", "--output", "easy.dance", "cock.dance"));
+
+        Assert.DoesNotContain("roll it", run.Get("easy.dance"), StringComparison.Ordinal);
+        Assert.Contains("call 8: tap", run.Get("easy.dance"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Nothing_is_written_over()
     {
         using ProgramRun run = new();

@@ -76,6 +76,7 @@ public sealed class MirrorWriterTests
             1-4  vine right turning 1/4 right, touch L together   [3:00]
                  option 1-4 "right for knees": step R to side turning 1/4 right, step L together, step R to side, touch L together
                  style: look over the left shoulder
+                 call: "vine to the right"
             5-8  vine left, touch R together
 
             section 2
@@ -99,6 +100,7 @@ public sealed class MirrorWriterTests
         Assert.Contains("section 1: vine left\n1-4  vine left turning 1/4 left, touch R together   [9:00]", mirrored.Text, StringComparison.Ordinal);
         Assert.Contains("option 1-4 \"right for knees\": step L to side turning 1/4 left", mirrored.Text, StringComparison.Ordinal);
         Assert.Contains("style: look over the left shoulder", mirrored.Text, StringComparison.Ordinal);
+        Assert.Contains("call: \"vine to the left\"", mirrored.Text, StringComparison.Ordinal);
         Assert.Contains("3-4  Walk Left, RIGHT", mirrored.Text, StringComparison.Ordinal);
         Assert.Contains("tag \"Right Bank\" 2 counts\n1-2  sway L, sway R", mirrored.Text, StringComparison.Ordinal);
         Assert.Contains("track: \"Turn Right at 9:00\"", mirrored.Text, StringComparison.Ordinal);
