@@ -25,6 +25,7 @@ public static class EditWriter
         DanceEdit.ChangeLastCount change =>
             [new TextEdit(new TextSpan(change.At.Span.End, 0), ", with count " + change.Label + ": " + Phrasing.Describe(change.New))],
         DanceEdit.WriteTrack track => TrackWriter.ToTextEdits(draft, track),
+        DanceEdit.AddOption option => OptionWriter.ToTextEdits(draft, option),
         DanceEdit.SetIntroSeconds intro => SetIntroSeconds(draft.Text, intro),
         _ => throw new ArgumentException("This mend has no words: " + remedy.GetType().Name, nameof(remedy)),
     };

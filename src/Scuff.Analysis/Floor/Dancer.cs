@@ -43,7 +43,24 @@ internal sealed class Dancer
         RememberHome();
     }
 
+    private Dancer(Dancer other)
+    {
+        _size = other._size;
+        other._feet.CopyTo(_feet, 0);
+        other._homes.CopyTo(_homes, 0);
+        other._motions.CopyTo(_motions, 0);
+        other._isGesture.CopyTo(_isGesture, 0);
+        other._hasActed.CopyTo(_hasActed, 0);
+        _weight = other._weight;
+        _facing = other._facing;
+        _isCertain = other._isCertain;
+        _opening = other._opening;
+    }
+
     private static ReadOnlySpan<Foot> Both => [Foot.Left, Foot.Right];
+
+    /// <summary>The same dancer once more, to try something else from here.</summary>
+    public Dancer Copy() => new(this);
 
     /// <summary>The dancer as a key.</summary>
     public FloorKey ToKey(double at, double arrives, Turn bodyAngle) => new(

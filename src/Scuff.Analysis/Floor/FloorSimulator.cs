@@ -37,13 +37,33 @@ public static class FloorSimulator
         return new FloorPath(size, start, keys.ToValueList());
     }
 
+    /// <summary>The dancer as <see cref="Simulate"/> has her just before an action.</summary>
+    internal static Dancer Before(Timeline timeline, DancerSize size, int index)
+    {
+        Dancer dancer = Settled(timeline, size, timeline.Stretches.Count == 0 ? Weight.Left : timeline.Stretches[0].Weight);
+        for (int i = 0; i <= index && i < timeline.Steps.Count; i++)
+        {
+            if (BeginsWall(timeline, i))
+            {
+                dancer.RememberHome();
+            }
+
+            if (i < index)
+            {
+                Dance(dancer, timeline, i);
+            }
+        }
+
+        return dancer;
+    }
+
     private static bool BeginsWall(Timeline timeline, int index)
     {
         int stretch = timeline.Steps[index].Stretch;
         return timeline.Stretches[stretch].Plan.StartsWall && (index == 0 || timeline.Steps[index - 1].Stretch != stretch);
     }
 
-    private static void Dance(Dancer dancer, Timeline timeline, int index)
+    internal static void Dance(Dancer dancer, Timeline timeline, int index)
     {
         TimedStep step = timeline.Steps[index];
         Opening opening = Opens(timeline, index)

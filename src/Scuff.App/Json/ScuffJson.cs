@@ -12,6 +12,7 @@ namespace Scuff.App.Json;
 [JsonSerializable(typeof(IReadOnlyList<CatalogueStep>))]
 [JsonSerializable(typeof(IReadOnlyList<LanguageRow>))]
 [JsonSerializable(typeof(IReadOnlyList<LevelledFile>))]
+[JsonSerializable(typeof(IReadOnlyList<EasedFile>))]
 [JsonSerializable(typeof(ComparedFiles))]
 [JsonSerializable(typeof(IReadOnlyList<HeardTrackRow>))]
 [JsonSerializable(typeof(IReadOnlyList<FittedTrackRow>))]
@@ -36,6 +37,9 @@ internal sealed partial class ScuffJson : JsonSerializerContext
 
     /// <summary>Writes what level found.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<LevelledFile> files) => Write(writer, files, Readable.IReadOnlyListLevelledFile);
+
+    /// <summary>Writes easier ways.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<EasedFile> files) => Write(writer, files, Readable.IReadOnlyListEasedFile);
 
     /// <summary>Writes entries of the catalogue.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<CatalogueStep> steps) => Write(writer, steps, Readable.IReadOnlyListCatalogueStep);

@@ -161,16 +161,19 @@ internal sealed partial class TextReaderRun
 
         Weight kept = _state.Weight;
         Facing? facing = _state.Facing;
-        Counts from = Counts.FromWhole(places[0].Place.Value.Floor);
+
+        // what leads in on an & is replaced from there on, and the count before it stays
+        Counts from = places[0].Place;
         _state.Weight = WeightBefore(_section.Lines, from) ?? kept;
         LineContent content = new LineReader(_state).Read(places, start, line.End, line.Number, printed);
         _state.Weight = kept;
         _state.Facing = facing;
         Counts end = Counts.FromWhole(places.Max(p => p.Place).Value.Floor + 1);
-        StepOption option = new(name, new CountSpan(places[0].Place < from ? places[0].Place : from, end), content.Moves, line.Span,
+        StepOption option = new(name, new CountSpan(from, end), content.Moves, line.Span,
             line.Number)
         { Label = printed };
-        int owner = _section.Lines.FindLastIndex(l => l.Counts.Start <= from && l.Counts.End > from);
+        Counts first = Counts.Max(Counts.Zero, Counts.FromWhole(from.Value.Floor));
+        int owner = _section.Lines.FindLastIndex(l => l.Counts.Start <= first && l.Counts.End > first);
         owner = owner < 0 ? _section.Lines.Count - 1 : owner;
         _section.Lines[owner] = _section.Lines[owner] with { Options = [.. _section.Lines[owner].Options, option] };
         return true;

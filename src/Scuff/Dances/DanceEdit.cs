@@ -53,4 +53,11 @@ public abstract record DanceEdit : Remedy
     /// <param name="Track">The track.</param>
     /// <param name="Tags">Tags that it needs and the dance does not have yet.</param>
     public sealed record WriteTrack(Track Track, ValueList<Tag> Tags) : DanceEdit;
+
+    /// <summary>Write an option under the lines whose counts it replaces.</summary>
+    /// <param name="Section">The section, or the body of a tag.</param>
+    /// <param name="Name">Its name: <c>easier</c>.</param>
+    /// <param name="Places">The places of its counts in the section, in order.</param>
+    /// <param name="Moves">What is danced instead, by the section's counting.</param>
+    public sealed record AddOption(Section Section, string Name, ValueList<Timing.Counts> Places, ValueList<WrittenMove> Moves) : DanceEdit;
 }

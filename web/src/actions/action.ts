@@ -10,6 +10,7 @@ export interface Doing {
   openPalette(): void;
   openGuide(): void;
   openHall(): void;
+  openEasier(): void;
 }
 
 /** Something she can do from the keyboard and from the list of everything that can be done. One file in this folder each. */

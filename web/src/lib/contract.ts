@@ -186,6 +186,36 @@ export interface DuplicateList {
   groups: DuplicateItem[];
 }
 
+export interface EaseAnswer {
+  sought: string;
+  moves: EasedMove[];
+}
+
+export interface EaseQuestion {
+  text: string;
+  for: string;
+  level: string;
+  from: number | null;
+  to: number | null;
+}
+
+export interface EasedMove {
+  place: string;
+  from: number;
+  to: number;
+  words: string;
+  level: string;
+  offers: EasedOffer[];
+  none: string;
+}
+
+export interface EasedOffer {
+  counts: string;
+  words: string;
+  reasons: string[];
+  take: ReadFix;
+}
+
 export interface FitChartBand {
   kind: string;
   from: number;
@@ -795,6 +825,11 @@ export interface TrackTextBody {
   sections: string | null;
   track: string | null;
   revision: number;
+}
+
+export interface VersionAnswer {
+  text: string;
+  remarks: string[];
 }
 
 export interface VersionItem {

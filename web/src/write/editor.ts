@@ -378,6 +378,12 @@ export class Editor {
     return this.#view.state.selection.main.head;
   }
 
+  /** What is selected; the cursor alone where nothing is. */
+  get selection(): { from: number; to: number } {
+    const { from, to } = this.#view.state.selection.main;
+    return { from, to };
+  }
+
   /** Another dance: what was undone in the last one cannot be undone in this. */
   open(text: string) {
     this.#isPutting = true;
