@@ -142,7 +142,7 @@ internal static class LevelComputer
             Dictionary<string, (Level Level, string Name)> figures = [];
             foreach (WrittenMove move in _dance.Sections.Concat(_dance.Tags.Select(tag => tag.Body)).SelectMany(s => s.Lines).SelectMany(l => l.Moves))
             {
-                if (move.Definition is { Rows.Count: > 1 } figure && Met(figure.Level) is { } level && level > Level.AbsoluteBeginner)
+                if (move.Definition is { Rows.Count: > 1 } figure && LevelPhrases.Find(figure.Level) is { } level && level > Level.AbsoluteBeginner)
                 {
                     figures.TryAdd(figure.Id, (level, figure.Name));
                 }
@@ -163,16 +163,6 @@ internal static class LevelComputer
         private static string Names(string[] figures) => figures.Length <= MostNames
             ? LevelPhrases.Join(figures)
             : LevelPhrases.Join([.. figures.Take(MostNames), "others"]);
-
-        private static Level? Met(string words) => words switch
-        {
-            "absolute beginner" => Level.AbsoluteBeginner,
-            "beginner" => Level.Beginner,
-            "improver" => Level.Improver,
-            "intermediate" => Level.Intermediate,
-            "advanced" => Level.Advanced,
-            _ => null,
-        };
 
         private static int Sequenced(ValueList<SequenceItem> sequence) => sequence.Count(item => item.IsTag);
 

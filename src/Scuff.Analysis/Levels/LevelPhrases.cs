@@ -18,6 +18,17 @@ public static class LevelPhrases
         _ => throw new ArgumentOutOfRangeException(nameof(level)),
     };
 
+    /// <summary>The level of a name, or null when there is none.</summary>
+    public static Level? Find(string name) => name switch
+    {
+        "absolute beginner" => Level.AbsoluteBeginner,
+        "beginner" => Level.Beginner,
+        "improver" => Level.Improver,
+        "intermediate" => Level.Intermediate,
+        "advanced" => Level.Advanced,
+        _ => null,
+    };
+
     /// <summary><c>a, b and c</c>.</summary>
     public static string Join(IReadOnlyList<string> words) => words.Count switch
     {
