@@ -41,6 +41,9 @@ public sealed record LessonPlan
     /// <summary>In which order.</summary>
     public required LessonOrder Order { get; init; }
 
+    /// <summary>Whether that order was asked for.</summary>
+    public required bool IsOrderAsked { get; init; }
+
     /// <summary>Points a count in the last quarter of the dance, to a tenth: why the order is what it is.</summary>
     public required Ratio EndingPoints { get; init; }
 
@@ -64,6 +67,9 @@ public sealed record LessonPlan
 
     /// <summary>Numbers of the chunks to practise at home: the hardest.</summary>
     public required ValueList<int> Practise { get; init; }
+
+    /// <summary>How many walls the dance has; null when that is unknown or has no meaning.</summary>
+    public int? Walls { get; init; }
 
     /// <summary>Where the second wall starts; null when it is the front or unknown.</summary>
     public Facing? SecondWall { get; init; }
