@@ -147,10 +147,12 @@ public sealed class LessonWords
         }
     }
 
-    /// <summary>The steps to leave out when the class runs late, the first to go first, each with what it saves.</summary>
+    /// <summary>
+    /// The steps to leave out when the class runs late, the first to go first, each with what it saves; those at the very beginning are done by then.
+    /// </summary>
     public ValueList<SheetBreak> WhenLate =>
     [
-        .. _plan.Steps.Where(s => s.LeaveOut is not null)
+        .. _plan.Steps.Where(s => s is { LeaveOut: not null, Kind: not (LessonStepKind.WarmUp or LessonStepKind.Listen) })
             .OrderBy(s => s.LeaveOut)
             .Select(s => new SheetBreak(Step(s), _words.Say("lesson.save", ("minutes", Minutes(s.Seconds))))),
     ];
@@ -190,7 +192,7 @@ public sealed class LessonWords
                 ("taught", Digits(_plan.Taught)),
                 ("all", Digits(_plan.Chunks.Count)))
             : _words.Say("lesson.note.too-short-open", ("number", _words.Decimal(note.Number))),
-        LessonNoteKind.Shorter => _words.Say("lesson.note.shorter", ("number", _words.Decimal(note.Number))),
+        LessonNoteKind.Shorter => _words.Say(_plan.LeftOut.Count > 0 ? "lesson.note.shorter-left-out" : "lesson.note.shorter", ("number", _words.Decimal(note.Number))),
         LessonNoteKind.LeftOver => _words.Say("lesson.note.left-over", ("number", _words.Decimal(note.Number))),
         LessonNoteKind.ManyNew => _words.Say("lesson.note.many-new", ("number", _words.Decimal(note.Number))),
         LessonNoteKind.AboveClass => _words.Say("lesson.note.above-class", ("level", LevelOf(_plan.Class + note.Number.Floor))),

@@ -27,9 +27,9 @@ public sealed class LessonCommandTests
         run.Put("lantern.dance", Lantern);
         run.Put("customs.dance", Repository.Read("demo/dances/customs-house.dance"));
 
-        Assert.Equal(0, run.Run("lesson", "--class", "improver", "--knows", "customs.dance", "--format", "json", "lantern.dance"));
+        Assert.Equal(0, run.Run("lesson", "--class", "beginner", "--knows", "customs.dance", "--format", "json", "lantern.dance"));
         string[] some = Figures(run.Out);
-        Assert.Equal(0, run.Run("lesson", "--class", "improver", "--knows", "customs.dance", "--knows", "lantern.dance", "--format", "json", "lantern.dance"));
+        Assert.Equal(0, run.Run("lesson", "--class", "beginner", "--knows", "customs.dance", "--knows", "lantern.dance", "--format", "json", "lantern.dance"));
 
         Assert.NotEmpty(some);
         Assert.Empty(Figures(run.Out));

@@ -15,7 +15,7 @@ public sealed class LessonSheetTests
     [Fact]
     public void Whole_plans_look_as_they_were_last_read_and_approved()
     {
-        SheetModel sheet = Build(LessonSamples.Club("tin-lantern.dance"), new LessonOptions { Minutes = 30, Class = Level.Beginner, ForKnees = true, ForBeginners = true });
+        SheetModel sheet = Build(LessonSamples.Club("tin-lantern"), new LessonOptions { Minutes = 30, Class = Level.Beginner, ForKnees = true, ForBeginners = true });
 
         foreach (ISheetFormat format in SheetFormats.All.Where(f => f.IsText))
         {
@@ -26,7 +26,7 @@ public sealed class LessonSheetTests
     [Fact]
     public void A_plan_that_is_too_short_says_what_is_left()
     {
-        SheetModel sheet = Build(LessonSamples.Club("lighthouse-keeper.dance"), new LessonOptions { Minutes = 12 });
+        SheetModel sheet = Build(LessonSamples.Club("lighthouse-keeper"), new LessonOptions { Minutes = 12 });
 
         GoldenFile.Matches("lighthouse-keeper-lesson-short.txt", SheetSamples.Draw(sheet, "text"));
     }
@@ -95,7 +95,7 @@ public sealed class LessonSheetTests
     [Fact]
     public void A_plan_defers_to_local_rules_and_says_when_to_stop()
     {
-        SheetModel sheet = Build(LessonSamples.Club("first-tide.dance"), LessonOptions.Usual);
+        SheetModel sheet = Build(LessonSamples.Club("first-tide"), LessonOptions.Usual);
 
         Assert.Contains(sheet.Cautions, c => c.Contains("rules of your place", StringComparison.Ordinal) && c.Contains("chest pain", StringComparison.Ordinal));
     }
@@ -103,7 +103,7 @@ public sealed class LessonSheetTests
     [Fact]
     public void Other_languages_tell_the_plan_in_English_until_they_have_words_for_it()
     {
-        DanceAnalysis analysis = LessonSamples.Club("tin-lantern.dance");
+        DanceAnalysis analysis = LessonSamples.Club("tin-lantern");
         LessonPlan plan = analysis.Lesson();
 
         Assert.Equal(

@@ -45,8 +45,8 @@ public sealed class LessonRoutesTests(StudioFixture studio) : IClassFixture<Stud
         JsonElement kept = (await studio.Send(HttpMethod.Post, "/api/dances", new { text = Lantern })).Body;
         string id = kept.GetProperty("item").GetProperty("id").GetString()!;
 
-        JsonElement strangers = (await studio.Send(HttpMethod.Post, "/api/lesson", Ask(null, knows: []))).Body;
-        JsonElement friends = (await studio.Send(HttpMethod.Post, "/api/lesson", Ask(null, knows: [id, "gone"]))).Body;
+        JsonElement strangers = (await studio.Send(HttpMethod.Post, "/api/lesson", Ask(null, "beginner", knows: []))).Body;
+        JsonElement friends = (await studio.Send(HttpMethod.Post, "/api/lesson", Ask(null, "beginner", knows: [id, "gone"]))).Body;
 
         Assert.Contains(strangers.GetProperty("steps").EnumerateArray(), s => s.GetProperty("kind").GetString() == "figure");
         Assert.DoesNotContain(friends.GetProperty("steps").EnumerateArray(), s => s.GetProperty("kind").GetString() == "figure");

@@ -49,8 +49,8 @@ public sealed class LessonChunkTests
     [Fact]
     public void Easy_eights_are_joined_for_those_who_can_and_hard_ones_split_for_those_who_cannot()
     {
-        DanceAnalysis easy = LessonSamples.Club("net-loft.dance");
-        DanceAnalysis hard = LessonSamples.Club("shrimp-boat-samba.dance");
+        DanceAnalysis easy = LessonSamples.Club("net-loft");
+        DanceAnalysis hard = LessonSamples.Club("shrimp-boat-samba");
 
         Assert.True(easy.Lesson(new LessonOptions { Class = Level.Advanced }).Chunks.Count < easy.Lesson(new LessonOptions { Class = Level.AbsoluteBeginner }).Chunks.Count);
         Assert.True(hard.Lesson(new LessonOptions { Class = Level.Advanced }).Chunks.Count < hard.Lesson(new LessonOptions { Class = Level.AbsoluteBeginner }).Chunks.Count);

@@ -54,9 +54,9 @@ public sealed class LessonHardInputTests
     public void The_same_question_has_the_same_plan()
     {
         LessonOptions options = new() { Minutes = 25, ForKnees = true };
-        LessonPlan plan = LessonSamples.Club("gull-on-the-rail.dance").Lesson(options);
+        LessonPlan plan = LessonSamples.Club("gull-on-the-rail").Lesson(options);
 
-        Assert.Equal(plan.Steps, LessonSamples.Club("gull-on-the-rail.dance").Lesson(options).Steps);
+        Assert.Equal(plan.Steps, LessonSamples.Club("gull-on-the-rail").Lesson(options).Steps);
     }
 
     private static void Judge(DanceAnalysis analysis)

@@ -53,13 +53,13 @@ public sealed class LessonOrderTests
         Assert.All(LessonSamples.AllOfClub, a => Assert.Equal(
             a.Dance.IsPhrased ? a.Lesson().SecondWall is not null : a.Walls > 1,
             a.Lesson().Steps.Any(s => s.Kind == LessonStepKind.SecondWall)));
-        Assert.Equal(Facing.FromEighths(6), LessonSamples.Club("tin-lantern.dance").Lesson().SecondWall);
+        Assert.Equal(Facing.FromEighths(6), LessonSamples.Club("tin-lantern").Lesson().SecondWall);
     }
 
     [Fact]
     public void Tags_and_restarts_are_walked_on_their_own_wall()
     {
-        LessonPlan plan = LessonSamples.Club("tin-lantern.dance").Lesson();
+        LessonPlan plan = LessonSamples.Club("tin-lantern").Lesson();
 
         Assert.Equal(
             [(LessonBreakKind.Tag, 2, 32), (LessonBreakKind.Restart, 4, 16), (LessonBreakKind.Bridge, 5, 8), (LessonBreakKind.Tag, 7, 24)],
@@ -75,7 +75,7 @@ public sealed class LessonOrderTests
     [Fact]
     public void One_break_on_several_walls_is_walked_once_and_names_them()
     {
-        LessonPlan plan = LessonSamples.Club("lantern-twist.dance").Lesson();
+        LessonPlan plan = LessonSamples.Club("lantern-twist").Lesson();
 
         Assert.Equal([1, 2, 4], plan.Breaks.Single(b => b.Walls.Count > 1).Walls);
         Assert.Equal(plan.Breaks.Count, plan.Steps.Count(s => s.Kind == LessonStepKind.Break));
@@ -84,7 +84,7 @@ public sealed class LessonOrderTests
     [Fact]
     public void Another_track_has_its_own_breaks()
     {
-        DanceAnalysis dance = LessonSamples.Club("lighthouse-keeper.dance");
+        DanceAnalysis dance = LessonSamples.Club("lighthouse-keeper");
 
         Assert.Equal([LessonBreakKind.Tag, LessonBreakKind.Bridge], dance.Lesson(new LessonOptions { Track = "every nine seconds" }).Breaks.Select(b => b.Kind));
         Assert.Empty(dance.Lesson(new LessonOptions { Track = "Salt on the Glass" }).Breaks);
@@ -133,7 +133,7 @@ public sealed class LessonOrderTests
     [Fact]
     public void What_the_class_knows_is_not_new()
     {
-        DanceAnalysis dance = LessonSamples.Club("lighthouse-keeper.dance");
+        DanceAnalysis dance = LessonSamples.Club("lighthouse-keeper");
         LessonPlan strangers = dance.Lesson(new LessonOptions { Class = Level.Beginner });
         LessonPlan friends = dance.Lesson(new LessonOptions { Class = Level.Beginner, Known = LessonOptions.FiguresOf([dance]) });
 
@@ -147,8 +147,8 @@ public sealed class LessonOrderTests
     [Fact]
     public void Who_has_danced_one_dance_only_knows_its_figures_and_those_of_the_levels_below()
     {
-        DanceAnalysis dance = LessonSamples.Club("tin-lantern.dance");
-        DanceAnalysis other = LessonSamples.Club("customs-house.dance");
+        DanceAnalysis dance = LessonSamples.Club("tin-lantern");
+        DanceAnalysis other = LessonSamples.Club("customs-house");
         LessonPlan plan = dance.Lesson(new LessonOptions { Class = Level.Beginner, Known = LessonOptions.FiguresOf([other]) });
         ValueList<string> known = LessonOptions.FiguresOf([other]);
 
@@ -162,7 +162,7 @@ public sealed class LessonOrderTests
     [InlineData(115, 0, LessonNoteKind.NotSlower)]
     public void Practice_music_is_a_rung_of_its_own(int tempo, int percent, LessonNoteKind? note)
     {
-        LessonPlan plan = LessonSamples.Club("tin-lantern.dance").Lesson(new LessonOptions { PracticeTempo = tempo });
+        LessonPlan plan = LessonSamples.Club("tin-lantern").Lesson(new LessonOptions { PracticeTempo = tempo });
         LessonStep? rung = plan.Steps.FirstOrDefault(s => s.IsOtherMusic);
 
         Assert.Equal(percent, rung?.Percent ?? 0);
@@ -172,13 +172,13 @@ public sealed class LessonOrderTests
     [Fact]
     public void Knees_and_beginners_are_offered_what_the_dance_has_first()
     {
-        LessonPlan plan = LessonSamples.Club("capstan-stomp.dance").Lesson(new LessonOptions { ForKnees = true });
+        LessonPlan plan = LessonSamples.Club("capstan-stomp").Lesson(new LessonOptions { ForKnees = true });
 
         Assert.Contains(plan.Offers, o => o is { Kind: LessonOfferKind.Own, ForKnees: true, Option.Name: "no jump" });
         Assert.Contains(plan.Offers, o => o.Kind is LessonOfferKind.SmallSwivel or LessonOfferKind.StepForJump or LessonOfferKind.SoftStomp);
-        Assert.Empty(LessonSamples.Club("capstan-stomp.dance").Lesson().Offers);
+        Assert.Empty(LessonSamples.Club("capstan-stomp").Lesson().Offers);
         Assert.Contains(
-            LessonSamples.Club("lighthouse-keeper.dance").Lesson(new LessonOptions { ForBeginners = true }).Offers,
+            LessonSamples.Club("lighthouse-keeper").Lesson(new LessonOptions { ForBeginners = true }).Offers,
             o => o.Option?.Name == "no turn");
         Assert.Contains(plan.Cautions, c => c.Kind == CautionKind.Jumps);
     }

@@ -127,7 +127,7 @@ public sealed class LessonTimeTests
     [Fact]
     public void Ten_hours_are_filled_and_what_is_left_over_is_said()
     {
-        LessonPlan plan = LessonSamples.Club("tin-lantern.dance").Lesson(new LessonOptions { Minutes = 600 });
+        LessonPlan plan = LessonSamples.Club("tin-lantern").Lesson(new LessonOptions { Minutes = 600 });
 
         Assert.Contains(plan.Notes, n => n.Kind == LessonNoteKind.LeftOver && n.Number > 500);
         Assert.Equal(LessonStepKind.Spare, plan.Steps.Single(s => s.LeaveOut == 1).Kind);
@@ -137,7 +137,7 @@ public sealed class LessonTimeTests
     [Fact]
     public void One_minute_names_the_dance_and_no_more()
     {
-        LessonPlan plan = LessonSamples.Club("lighthouse-keeper.dance").Lesson(new LessonOptions { Minutes = 1 });
+        LessonPlan plan = LessonSamples.Club("lighthouse-keeper").Lesson(new LessonOptions { Minutes = 1 });
 
         Assert.Equal(0, plan.Taught);
         Assert.Contains(plan.Steps, s => s.Kind == LessonStepKind.Name);
