@@ -42,8 +42,8 @@ public sealed class LessonWords
     public ValueList<string> Cautions =>
     [
         _words[_plan.Steps.Any(s => s.Kind == LessonStepKind.WarmUp) ? "lesson.warm-up" : "lesson.no-warm-up"],
-        .. CautionWords.Of(_plan.Cautions, _words),
         _words["lesson.stop"],
+        .. _plan.Cautions.Count > 0 ? CautionWords.Of(_plan.Cautions, _words) : [_words.Language.Cautions.Deference],
     ];
 
     /// <summary>A length in minutes, to a quarter: <c>1½ min</c>.</summary>
@@ -192,7 +192,7 @@ public sealed class LessonWords
                 ("taught", Digits(_plan.Taught)),
                 ("all", Digits(_plan.Chunks.Count)))
             : _words.Say("lesson.note.too-short-open", ("number", _words.Decimal(note.Number))),
-        LessonNoteKind.Shorter => _words.Say(_plan.LeftOut.Count > 0 ? "lesson.note.shorter-left-out" : "lesson.note.shorter", ("number", _words.Decimal(note.Number))),
+        LessonNoteKind.Shorter => _words[_plan.LeftOut.Count > 0 ? "lesson.note.shorter-left-out" : "lesson.note.shorter"],
         LessonNoteKind.LeftOver => _words.Say("lesson.note.left-over", ("number", _words.Decimal(note.Number))),
         LessonNoteKind.ManyNew => _words.Say("lesson.note.many-new", ("number", _words.Decimal(note.Number))),
         LessonNoteKind.AboveClass => _words.Say("lesson.note.above-class", ("level", LevelOf(_plan.Class + note.Number.Floor))),

@@ -97,7 +97,8 @@ public sealed class LessonSheetTests
     {
         SheetModel sheet = Build(LessonSamples.Club("first-tide"), LessonOptions.Usual);
 
-        Assert.Contains(sheet.Cautions, c => c.Contains("rules of your place", StringComparison.Ordinal) && c.Contains("chest pain", StringComparison.Ordinal));
+        Assert.Contains(sheet.Cautions, c => c.Contains("chest pain", StringComparison.Ordinal));
+        Assert.Equal(SheetLanguage.English.Cautions.Deference, sheet.Cautions[sheet.Cautions.Count - 1]);
     }
 
     [Fact]

@@ -413,7 +413,10 @@ internal sealed class SheetComposer
         }
 
         SetLine word = TypeSetter.One(facing, _body, isBold: turns);
-        yield return new PageBox.Type(row.Add("TD"), _turn++, x + ClockSize + (0.35 * _body), 0, word);
+
+        // what is no clock word stands under the end of its heading
+        double left = Degrees(facing) is null ? width - word.Width : x + ClockSize + (0.35 * _body);
+        yield return new PageBox.Type(row.Add("TD"), _turn++, left, 0, word);
     }
 
     private static double? Degrees(string facing)
