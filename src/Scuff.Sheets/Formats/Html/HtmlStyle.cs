@@ -43,7 +43,6 @@ internal static class HtmlStyle
         td.turns { color: var(--ink); font-weight: bold; }
         td.facing svg { width: 2.25rem; height: 1.25rem; vertical-align: -0.25rem; margin-inline-end: 0.375rem; }
         td p { margin: 0; } .one { white-space: nowrap; }
-        .box { display: inline-block; width: 0.875em; height: 0.875em; border: 1.5px solid currentColor; border-radius: 2px; margin-inline-end: 0.5em; vertical-align: -0.0625em; }
         .away { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
         ul { margin: 0.375rem 0; padding: 0; list-style: none; }
         li { margin: 0.25rem 0; }
@@ -71,8 +70,16 @@ internal static class HtmlStyle
         }
         """;
 
+    // Only what is worked off has boxes to tick.
+    private const string Box = """
+
+        .box { display: inline-block; width: 0.875em; height: 0.875em; border: 1.5px solid currentColor; border-radius: 2px;
+          margin-inline-end: 0.5em; vertical-align: -0.0625em; }
+        """;
+
     /// <summary>The style of a sheet's page.</summary>
-    public static string Of(SheetModel sheet) => Screen + Print(sheet);
+    public static string Of(SheetModel sheet)
+        => Screen + (sheet.Parts.Any(p => p.Sections.Any(s => s.Lines.Any(l => l.HasBox))) ? Box : "") + Print(sheet);
 
     private static string Print(SheetModel sheet) => $$"""
 
