@@ -2,6 +2,7 @@ using Scuff.Analysis.Cautions;
 using Scuff.Analysis.Checks;
 using Scuff.Analysis.Fit;
 using Scuff.Analysis.Floor;
+using Scuff.Analysis.Lessons;
 using Scuff.Analysis.Levels;
 using Scuff.Analysis.Loads;
 using Scuff.Dances;
@@ -127,6 +128,10 @@ public sealed class DanceAnalysis
     /// <param name="map">The track.</param>
     /// <param name="options">What is asked; null for the usual.</param>
     public FitAnswer Fit(TrackMap map, FitOptions? options = null) => new DanceFitter(Dance, options).Fit(map);
+
+    /// <summary>How the dance is taught.</summary>
+    /// <param name="options">What is asked of the lesson; null for the usual.</param>
+    public LessonPlan Lesson(LessonOptions? options = null) => LessonPlanner.Plan(this, options ?? LessonOptions.Usual);
 
     /// <summary>
     /// How many walls a dance has whose repetition turns so much: none 1, a half 2, a quarter 4, an eighth 8; null for other amounts.

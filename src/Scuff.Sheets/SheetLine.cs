@@ -6,6 +6,9 @@ public sealed record SheetLine
     /// <summary>The counts as printed (<c>3&amp;4</c>).</summary>
     public required string Counts { get; init; }
 
+    /// <summary>Whether a box to tick stands before it, as in a plan that is worked off.</summary>
+    public bool HasBox { get; init; }
+
     /// <summary>What is danced.</summary>
     public required string Words { get; init; }
 

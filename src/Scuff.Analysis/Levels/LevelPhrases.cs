@@ -18,7 +18,7 @@ public static class LevelPhrases
         _ => throw new ArgumentOutOfRangeException(nameof(level)),
     };
 
-    /// <summary>The level of a name, or null.</summary>
+    /// <summary>The level of a name, or null when there is none.</summary>
     public static Level? Find(string name) => name switch
     {
         "absolute beginner" => Level.AbsoluteBeginner,

@@ -18,6 +18,7 @@ namespace Scuff.App.Json;
 [JsonSerializable(typeof(IReadOnlyList<FittedTrackRow>))]
 [JsonSerializable(typeof(IReadOnlyList<MatchRow>))]
 [JsonSerializable(typeof(CallsRow))]
+[JsonSerializable(typeof(LessonFile))]
 internal sealed partial class ScuffJson : JsonSerializerContext
 {
     // Counts such as 3& stay readable; the answer is no part of a web page.
@@ -55,6 +56,9 @@ internal sealed partial class ScuffJson : JsonSerializerContext
 
     /// <summary>Writes what match found.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<MatchRow> matches) => Write(writer, matches, Readable.IReadOnlyListMatchRow);
+
+    /// <summary>Writes how a dance is taught.</summary>
+    public static void Write(TextWriter writer, LessonFile lesson) => Write(writer, lesson, Readable.LessonFile);
 
     /// <summary>Writes what compare found.</summary>
     public static void Write(TextWriter writer, ComparedFiles files) => Write(writer, files, Readable.ComparedFiles);

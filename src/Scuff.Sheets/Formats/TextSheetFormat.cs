@@ -186,10 +186,10 @@ public sealed class TextSheetFormat : ISheetFormat
             }
 
             Heading(section.Heading, '-');
-            int counts = Math.Clamp(section.Lines.Select(l => Length(l.Counts)).DefaultIfEmpty(0).Max() + 2, LeastCountsWidth, MostCountsWidth);
+            int counts = Math.Clamp(section.Lines.Select(l => Length(LabelOf(l))).DefaultIfEmpty(0).Max() + 2, LeastCountsWidth, MostCountsWidth);
             foreach (SheetLine line in section.Lines)
             {
-                Draw(line, counts);
+                Draw(line, counts, Math.Max(FacingWidth, section.Lines.Max(l => Length(l.Facing ?? "")) + 1));
             }
 
             foreach (SheetNote note in section.Notes)
@@ -207,11 +207,13 @@ public sealed class TextSheetFormat : ISheetFormat
                 2);
         }
 
-        private void Draw(SheetLine line, int counts)
+        private static string LabelOf(SheetLine line) => line.HasBox ? "[ ] " + line.Counts : line.Counts;
+
+        private void Draw(SheetLine line, int counts, int facingWidth)
         {
-            int room = Width - counts - FacingWidth;
+            int room = Width - counts - facingWidth;
             List<string> words = [.. Wrap(line.Words, room)];
-            string label = line.Counts;
+            string label = LabelOf(line);
             if (Length(label) > counts - 1)
             {
                 // counts too many for their column have a line of their own

@@ -40,6 +40,9 @@ internal static class LanguageKeys
             "ordinal" => !words[1].StartsWith("ends-", StringComparison.Ordinal),
             "figure" => words.Length == 1,
             "article" => false,
+
+            // lesson plans are English until somebody who teaches in the language puts them into it
+            "lesson" => false,
             _ => true,
         };
     }

@@ -479,6 +479,63 @@ export interface HallTold {
   leads: boolean;
 }
 
+export interface LessonAnswer {
+  title: string;
+  facts: string[];
+  notes: string[];
+  cautions: string[];
+  more: LessonTold[];
+  class: string;
+  seconds: number;
+  usualSeconds: number;
+  leastSeconds: number;
+  isWhole: boolean;
+  steps: LessonStepItem[];
+}
+
+export interface LessonQuestion {
+  text: string;
+  minutes: number | null;
+  class: string | null;
+  knows: string[] | null;
+  track: string | null;
+  practiceTempo: number | null;
+  order: string | null;
+  knees: boolean;
+  beginners: boolean;
+  warmUp: boolean;
+}
+
+export interface LessonSheetQuestion {
+  lesson: LessonQuestion;
+  format: string;
+  paper: string;
+  large: boolean;
+}
+
+export interface LessonStepItem {
+  id: string;
+  kind: string;
+  phase: string;
+  words: string;
+  details: LessonTold[];
+  start: number;
+  seconds: number;
+  times: number;
+  leaveOut: number | null;
+  fromCount: number | null;
+  toCount: number | null;
+  wall: number;
+  percent: number;
+  pace: number | null;
+  help: string | null;
+}
+
+export interface LessonTold {
+  lead: string;
+  words: string;
+}
+
 export interface MatchAnswer {
   rows: MatchedItem[];
   sentence: string;

@@ -294,7 +294,8 @@ internal sealed class DocxBody
         Cell(widths[0]);
 
         // what does not fit breaks after a comma
-        Paragraph("Count", line.Counts.Length > 8 ? line.Counts.Replace(",", ", ", StringComparison.Ordinal) : line.Counts, keepsNext);
+        string counts = line.Counts.Length > 8 ? line.Counts.Replace(",", ", ", StringComparison.Ordinal) : line.Counts;
+        Paragraph("Count", line.HasBox ? "☐ " + counts : counts, keepsNext);
         _xml.Close();
         Cell(widths[1]);
         Paragraph("Steps", line.Words, keepsNext);

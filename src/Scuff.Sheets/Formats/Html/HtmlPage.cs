@@ -149,7 +149,8 @@ internal sealed class HtmlPage
         Line("<tbody>");
         foreach (SheetLine line in section.Lines)
         {
-            _writer.Write($"<tr><th scope=\"row\">{Counts(line.Counts)}</th><td dir=\"auto\">{Safe(line.Words)}");
+            string box = line.HasBox ? "<span class=\"box\" aria-hidden=\"true\"></span>" : "";
+            _writer.Write($"<tr><th scope=\"row\">{box}{Counts(line.Counts)}</th><td dir=\"auto\">{Safe(line.Words)}");
             Notes(line.Notes);
             foreach (SheetOption option in line.Options)
             {

@@ -70,8 +70,16 @@ internal static class HtmlStyle
         }
         """;
 
+    // Only what is worked off has boxes to tick.
+    private const string Box = """
+
+        .box { display: inline-block; width: 0.875em; height: 0.875em; border: 1.5px solid currentColor; border-radius: 2px;
+          margin-inline-end: 0.5em; vertical-align: -0.0625em; }
+        """;
+
     /// <summary>The style of a sheet's page.</summary>
-    public static string Of(SheetModel sheet) => Screen + Print(sheet);
+    public static string Of(SheetModel sheet)
+        => Screen + (sheet.Parts.Any(p => p.Sections.Any(s => s.Lines.Any(l => l.HasBox))) ? Box : "") + Print(sheet);
 
     private static string Print(SheetModel sheet) => $$"""
 

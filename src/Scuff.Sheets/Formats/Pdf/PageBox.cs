@@ -23,6 +23,10 @@ internal abstract record PageBox(Tag? Owner, int Turn, double X, double Y, doubl
     public sealed record Clock(int Turn, double X, double Y, double Size, double Degrees, bool IsStrong)
         : PageBox(null, Turn, X, Y, Size, Size);
 
+    /// <summary>A box to tick with a pen.</summary>
+    public sealed record Tick(int Turn, double X, double Y, double Size)
+        : PageBox(null, Turn, X, Y, Size, Size);
+
     /// <summary>A row of dots that leads the eye from the words to where they face.</summary>
     public sealed record Leader(int Turn, double X, double Y, double Width)
         : PageBox(null, Turn, X, Y, Width, 1);

@@ -150,6 +150,9 @@ internal sealed class PdfPen : IDisposable
             case PageBox.Clock clock:
                 Draw(clock);
                 break;
+            case PageBox.Tick tick:
+                _page.DrawRectangle(new XPen(XColors.Black, 0.8), tick.X + 0.4, tick.Y + 0.4, tick.Size - 0.8, tick.Size - 0.8);
+                break;
             case PageBox.Leader leader:
                 _page.DrawLine(
                     new XPen(XColors.Black, 0.5) { DashStyle = XDashStyle.Custom, DashPattern = [1, 6] },

@@ -19,6 +19,7 @@ internal sealed class SheetComposer
     private readonly double _air;
     private readonly bool _isBeside;
     private readonly double _counts;
+    private readonly double _box;
     private readonly double _facing;
     private int _turn;
     private bool _lacksLetters;
@@ -33,8 +34,10 @@ internal sealed class SheetComposer
         _air = size.Body * size.Air;
         _isBeside = size.IsBeside;
         double widest = AllSections().SelectMany(s => s.Lines).Select(l => TypeSetter.One(l.Counts, _body, isBold: true).Width).DefaultIfEmpty(0).Max();
-        _counts = Math.Clamp(widest + _body, 3.6 * _body, 7 * _body);
-        _facing = ClockSize + (0.35 * _body) + TypeSetter.One("10:30", _body, isBold: true).Width;
+        _box = AllSections().SelectMany(s => s.Lines).Any(l => l.HasBox) ? 1.5 * _body : 0;
+        _counts = _box + Math.Clamp(widest + _body, 3.6 * _body, 7 * _body);
+        double facing = AllSections().SelectMany(s => s.Lines).Select(l => l.Facing).OfType<string>().Append("10:30").Max(f => TypeSetter.One(f, _body, isBold: true).Width);
+        _facing = ClockSize + (0.35 * _body) + facing;
     }
 
     /// <summary>The root of the tags.</summary>
@@ -320,7 +323,7 @@ internal sealed class SheetComposer
         double room = width - _counts - (hasFacing ? _facing + _body : 0);
         double gap = 0.32 * _air;
         List<SetLine> labels = Label(line.Counts);
-        if (labels.Exists(l => l.Width > _counts - (0.4 * _body)))
+        if (labels.Exists(l => l.Width > _counts - _box - (0.4 * _body)))
         {
             // counts too many for their column have lines of their own
             slices.AddRange(Lines(counts, [new Wording(line.Counts, IsBold: true)], _body, 0, width, gap, keepsNext: true));
@@ -328,12 +331,18 @@ internal sealed class SheetComposer
             gap = 0;
         }
 
-        List<PageBox> beside = [.. labels.Where(l => l.Runs.Count > 0).Select(l => new PageBox.Type(counts, _turn++, 0, 0, l))];
+        List<PageBox> beside = [.. labels.Where(l => l.Runs.Count > 0).Select(l => new PageBox.Type(counts, _turn++, _box, 0, l))];
         Tag told = line.Notes.Count + line.Options.Count > 0 ? words.Add("P") : words;
         List<Slice> said = Lines(told, [new Wording(line.Words)], _body, _counts, room, gap, atCommas: true);
         if (said.Count == 0)
         {
             said.Add(new Slice(gap, _body * TypeSetter.Height, false, []));
+        }
+
+        if (line.HasBox)
+        {
+            double size = 0.9 * _body;
+            said[0] = said[0] with { Boxes = [new PageBox.Tick(_turn, 0, ((TypeSetter.Rise - 0.34) * _body) - (size / 2), size), .. said[0].Boxes] };
         }
 
         int last = said.Count - 1;
@@ -384,7 +393,7 @@ internal sealed class SheetComposer
     private List<SetLine> Label(string counts)
     {
         SetLine whole = TypeSetter.One(counts, _body, isBold: true);
-        double room = _counts - (0.4 * _body);
+        double room = _counts - _box - (0.4 * _body);
         return whole.Width <= room || !counts.Contains(',', StringComparison.Ordinal)
             ? [whole]
             : TypeSetter.Set([new Wording(counts.Replace(",", ", ", StringComparison.Ordinal), IsBold: true)], _body, room);
@@ -404,7 +413,10 @@ internal sealed class SheetComposer
         }
 
         SetLine word = TypeSetter.One(facing, _body, isBold: turns);
-        yield return new PageBox.Type(row.Add("TD"), _turn++, x + ClockSize + (0.35 * _body), 0, word);
+
+        // what is no clock word stands under the end of its heading
+        double left = Degrees(facing) is null ? width - word.Width : x + ClockSize + (0.35 * _body);
+        yield return new PageBox.Type(row.Add("TD"), _turn++, left, 0, word);
     }
 
     private static double? Degrees(string facing)

@@ -1,6 +1,10 @@
+using Scuff.Analysis;
+using Scuff.Analysis.Lessons;
+using Scuff.Prose;
 using Scuff.Sheets;
 using Scuff.Sheets.Formats.Pdf;
 using Scuff.Sheets.Languages;
+using Tests.Prose;
 
 namespace Tests.Sheets.Pdf;
 
@@ -28,6 +32,18 @@ public sealed class SheetLayoutTests
         foreach (SheetChoices way in PdfSamples.Ways)
         {
             Judge(SheetLayout.Of(sheet with { Paper = way.Paper, IsLarge = way.IsLarge, IsCard = way.IsCard }), $"{name}, {way.Paper}, large {way.IsLarge}, card {way.IsCard}");
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Demo))]
+    public void Everything_of_a_lesson_plan_stands_within_the_margins_and_on_nothing_else(string name)
+    {
+        DanceAnalysis analysis = DanceAnalysis.Of(DanceReader.Read(SeedTexts.Demo.Single(d => d.Name == name).Text));
+        foreach (SheetChoices way in PdfSamples.Ways.Where(w => !w.IsCard))
+        {
+            LessonPlan plan = analysis.Lesson(new LessonOptions { Minutes = 30, ForKnees = true, ForBeginners = true });
+            Judge(SheetLayout.Of(LessonSheet.Of(analysis, plan, true, way)), $"the plan of {name}, {way.Paper}, large {way.IsLarge}");
         }
     }
 
