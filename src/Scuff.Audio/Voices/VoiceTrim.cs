@@ -10,11 +10,14 @@ internal static class VoiceTrim
 
     private const double BlockSeconds = 0.002;
 
-    // the quietest sound of a word against its loudest, in power; softer ones ("f", "h") are lost beside music anyway
-    private const double Quietest = 6e-4;
+    // the quietest sound of a word ("f", "th", "h") against its loudest, in power
+    private const double Quietest = 6e-5;
 
     // sound is this much above what hisses in the pauses, in power
     private const double AboveHiss = 10;
+
+    // in a recording full of hiss, softer sounds of the words than this cannot be told from it
+    private const double InHiss = 0.01;
 
     // a click of the microphone is shorter than this many blocks
     private const int Lasting = 4;
@@ -40,7 +43,7 @@ internal static class VoiceTrim
         }
 
         double[] sorted = [.. power.Order()];
-        double least = Math.Max(Quietest * loudest, Math.Min(AboveHiss * sorted[sorted.Length / 10], 0.03 * loudest));
+        double least = Math.Max(Quietest * loudest, Math.Min(AboveHiss * sorted[sorted.Length / 10], InHiss * loudest));
         int first = Array.FindIndex(power, p => p > least);
         for (int b = first; b < power.Length; b++)
         {
