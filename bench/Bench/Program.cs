@@ -8,6 +8,7 @@ using BenchmarkDotNet.Running;
 // "fit DANCES" times fitting and matching, "planted DANCES SEED COUNT [heard]" counts the planted breaks that are found;
 // "library DANCES TRACKS [FOLDER]" times searches in a large club, "library-open FOLDER" the opening of one;
 // "calls DANCES" times the calls of a whole track;
+// "voice FOLDER FILE" renders the clips of the calling voice (bench/voice/README.md); "calltrack" times the call track of a song of four minutes;
 // "hall PROGRAM SCREENS" fills the hall of a built program; anything else chooses among the classes with a [Benchmark] (--filter)
 switch (args)
 {
@@ -35,6 +36,12 @@ switch (args)
         break;
     case ["calls", string called]:
         Calls.Speed(Console.Out, called);
+        break;
+    case ["voice", string words, string pack]:
+        VoiceClips.Write(Console.Out, words, pack);
+        break;
+    case ["calltrack"]:
+        CallTracks.Measure(Console.Out);
         break;
     case ["hall", string program, string screens]:
         await Hall.Run(Console.Out, program, int.Parse(screens, CultureInfo.InvariantCulture)).ConfigureAwait(false);

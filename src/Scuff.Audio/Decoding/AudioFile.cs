@@ -1,5 +1,7 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.ExceptionServices;
 using Scuff.Audio.Signals;
+using Scuff.Audio.Songs;
 
 namespace Scuff.Audio.Decoding;
 
@@ -48,23 +50,45 @@ public static class AudioFile
     public static HeardFile Read(
         string path, string ffmpeg, int rate = AnalysisRate, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
-        FileStream file;
-        try
-        {
-            file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0, FileOptions.SequentialScan);
-        }
-        catch (Exception trouble) when (trouble is FileNotFoundException or DirectoryNotFoundException)
-        {
-            throw new AudioException("There is no such file.", trouble);
-        }
-        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException or NotSupportedException)
-        {
-            throw new AudioException(Directory.Exists(path) ? "This is a folder, not a sound file." : "The file could not be opened.", trouble);
-        }
+        using FileStream file = Open(path);
+        return Read(file, path, rate, progress, ffmpeg, cancel);
+    }
 
-        using (file)
+    /// <summary>
+    /// Reads a sound file with both its channels, for hearing and not for analysis. A file of one channel, or of more than two, gives the mean twice.
+    /// </summary>
+    /// <param name="path">The file.</param>
+    /// <param name="ffmpeg">The program ffmpeg: a name on the path, or a path; of no length when none may be asked.</param>
+    /// <param name="rate">Samples a second wanted, 1,000 to 768,000.</param>
+    /// <param name="cancel">Ends the reading early.</param>
+    /// <returns>Both channels, what the file says about itself, and a warning when only part of it could be read.</returns>
+    /// <exception cref="AudioException">The file cannot be read, is no sound, is damaged from the start, or is too long.</exception>
+    public static HeardSides ReadSides(string path, string ffmpeg = "ffmpeg", int rate = SongRenderer.Rate, CancellationToken cancel = default)
+    {
+        // each channel is decoded by itself, side by side: no decoder has to hold two
+        HeardFile? left = null;
+        HeardFile? right = null;
+        ExceptionDispatchInfo? trouble = null;
+        Parallel.Invoke(() => left = Try(SoundSide.Left), () => right = Try(SoundSide.Right));
+        trouble?.Throw();
+        int most = Math.Min(left!.Audio.Samples.Length, right!.Audio.Samples.Length);
+        return new HeardSides(
+            new StereoSound(Cut(left.Audio.Samples), Cut(right.Audio.Samples), rate), left.Tags, left.Warning ?? right.Warning);
+
+        float[] Cut(float[] samples) => samples.Length == most ? samples : samples[..most];
+
+        HeardFile? Try(SoundSide side)
         {
-            return Read(file, path, rate, progress, ffmpeg, cancel);
+            try
+            {
+                using FileStream file = Open(path);
+                return Read(file, path, rate, null, ffmpeg, cancel, side);
+            }
+            catch (Exception e) when (e is AudioException or OperationCanceledException)
+            {
+                trouble = ExceptionDispatchInfo.Capture(e);
+                return null;
+            }
         }
     }
 
@@ -131,7 +155,24 @@ public static class AudioFile
         }
     }
 
-    private static HeardFile Read(Stream stream, string? path, int rate, IProgress<double>? progress, string ffmpeg, CancellationToken cancel)
+    private static FileStream Open(string path)
+    {
+        try
+        {
+            return new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0, FileOptions.SequentialScan);
+        }
+        catch (Exception trouble) when (trouble is FileNotFoundException or DirectoryNotFoundException)
+        {
+            throw new AudioException("There is no such file.", trouble);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException or NotSupportedException)
+        {
+            throw new AudioException(Directory.Exists(path) ? "This is a folder, not a sound file." : "The file could not be opened.", trouble);
+        }
+    }
+
+    private static HeardFile Read(
+        Stream stream, string? path, int rate, IProgress<double>? progress, string ffmpeg, CancellationToken cancel, SoundSide side = SoundSide.Both)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(rate, 1_000);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(rate, SoundLimits.FastestRate);
@@ -143,11 +184,13 @@ public static class AudioFile
             {
                 TagCollector tags = new();
                 using SoundSource source = SoundKind.Open(bytes, tags, cancel);
+                source.Side = side;
                 return Pump(source, tags, bytes, rate, progress, cancel);
             }
             catch (ForeignSoundException foreign)
             {
                 using SoundSource source = AskFfmpeg(foreign, stream, origin, path, ffmpeg, cancel);
+                source.Side = side;
                 return Pump(source, new TagCollector(), null, rate, progress, cancel);
             }
         }

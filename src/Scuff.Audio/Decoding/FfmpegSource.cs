@@ -40,6 +40,12 @@ internal sealed class FfmpegSource : SoundSource
 
     public override int Channels => _inner.Channels;
 
+    public override SoundSide Side
+    {
+        get => _inner.Side;
+        set => _inner.Side = value;
+    }
+
     /// <summary>Starts the program on a file.</summary>
     /// <param name="program">The program: a name on the path, or a path.</param>
     /// <param name="file">The file; its name is not looked at.</param>

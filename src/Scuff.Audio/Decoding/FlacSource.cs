@@ -518,6 +518,16 @@ internal sealed class FlacSource : SoundSource
         {
             long[] a = _samples[0];
             long[] b = _samples[^1];
+            if (Side != SoundSide.Both && _channels == 2)
+            {
+                for (int i = 0; i < head.Size; i++)
+                {
+                    _mono[i] = (float)(2 * scale * SideOf(head.Assignment, a[i], b[i]));
+                }
+
+                return;
+            }
+
             for (int i = 0; i < head.Size; i++)
             {
                 long sum = head.Assignment switch
@@ -537,6 +547,19 @@ internal sealed class FlacSource : SoundSource
                 _mono[i] = (float)(sum * scale);
             }
         }
+    }
+
+    // Section 9.1.3 again, for one channel of two: of left and difference, difference and right, mean and difference, or both as they are.
+    private long SideOf(int assignment, long a, long b)
+    {
+        bool isLeft = Side == SoundSide.Left;
+        return assignment switch
+        {
+            8 => isLeft ? a : a - b,
+            9 => isLeft ? a + b : b,
+            10 => (((2 * a) | (b & 1)) + (isLeft ? b : -b)) >> 1,
+            _ => isLeft ? a : b,
+        };
     }
 
     private long SumOf(int i)

@@ -33,6 +33,9 @@ internal sealed class Mp3Decoder
     private readonly bool[] _shared = new bool[8];
     private readonly Granule[] _granules = [new(), new(), new(), new()];
 
+    /// <summary>Which channels are decoded. A frame of shared intensity always gives the mean.</summary>
+    public SoundSide Side { get; set; }
+
     /// <summary>Decodes one frame. What cannot be decoded is silence.</summary>
     /// <param name="head">Its first four bytes, understood.</param>
     /// <param name="frame">All its bytes.</param>
@@ -168,7 +171,7 @@ internal sealed class Mp3Decoder
         Granule left = _granules[number * head.Channels];
         Granule right = _granules[(number * head.Channels) + head.Channels - 1];
         bool alike = left.Kind == right.Kind && left.Mixed == right.Mixed;
-        bool onlySum = head.Channels == 1 || (head.MiddleSide && !head.Intensity && alike);
+        bool onlySum = head.Channels == 1 || (head.MiddleSide && !head.Intensity && alike && Side == SoundSide.Both);
         for (int c = 0; c < head.Channels; c++)
         {
             Granule g = _granules[(number * head.Channels) + c];
@@ -196,6 +199,10 @@ internal sealed class Mp3Decoder
         if (onlySum)
         {
             Sound(head, left, _lines[0]);
+        }
+        else if (Side != SoundSide.Both && !head.Intensity)
+        {
+            OneSide(head, left, right);
         }
         else if (alike)
         {
@@ -229,6 +236,24 @@ internal sealed class Mp3Decoder
         }
 
         return true;
+    }
+
+    // One channel of two, through the transform of its own blocks.
+    private void OneSide(Mp3Header head, Granule left, Granule right)
+    {
+        float[] a = _lines[0];
+        float[] b = _lines[1];
+        bool isLeft = Side == SoundSide.Left;
+        if (head.MiddleSide)
+        {
+            left.Filled = right.Filled = Math.Max(left.Filled, right.Filled);
+            for (int i = 0; i < Lines; i++)
+            {
+                (a[i], b[i]) = ((a[i] + b[i]) * 0.70710678f, (a[i] - b[i]) * 0.70710678f);
+            }
+        }
+
+        Sound(head, isLeft ? left : right, isLeft ? a : b);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]

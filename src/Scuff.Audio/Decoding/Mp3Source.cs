@@ -67,6 +67,12 @@ internal sealed class Mp3Source : SoundSource
 
     public override int Channels => _first.Channels;
 
+    public override SoundSide Side
+    {
+        get => _decoder.Side;
+        set => _decoder.Side = value;
+    }
+
     // A tag may claim anything: only as many frames are believed as there are bytes for, 24 the least frame.
     public override long? Frames => _announced is long all && (_bytes.Left is not long left || all / _first.Samples <= left / 24)
         ? Math.Max(0, Math.Min(all, _endCutFrom) - _startCut)

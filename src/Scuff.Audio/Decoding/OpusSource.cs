@@ -172,6 +172,15 @@ internal sealed class OpusSource : SoundSource
             count = length;
             _mono.AsSpan(0, count).Clear();
         }
+        else if (Side != SoundSide.Both && channels == 2)
+        {
+            int side = Side == SoundSide.Left ? 0 : 1;
+            for (int i = 0; i < count; i++)
+            {
+                // the scale is that of a mean
+                _mono[i] = _sides[(2 * i) + side] * 2 * _head.Scale;
+            }
+        }
         else
         {
             for (int i = 0; i < count; i++)

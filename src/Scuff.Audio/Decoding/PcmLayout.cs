@@ -25,9 +25,21 @@ internal sealed record PcmLayout(PcmKind Kind, int Bytes, bool BigEndian, int Ch
     /// <summary>Turns whole frames into the mean of their channels.</summary>
     /// <param name="bytes">Whole frames, as many as <paramref name="mono"/> is long.</param>
     /// <param name="mono">Takes the means, -1 to 1.</param>
+    /// <param name="side">Which channels are taken.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void ToMono(ReadOnlySpan<byte> bytes, Span<float> mono)
+    public void ToMono(ReadOnlySpan<byte> bytes, Span<float> mono, SoundSide side = SoundSide.Both)
     {
+        if (side != SoundSide.Both && Channels == 2)
+        {
+            int from = side == SoundSide.Left ? 0 : Bytes;
+            for (int i = 0; i < mono.Length; i++)
+            {
+                mono[i] = (float)Sample(bytes.Slice((i * FrameBytes) + from, Bytes));
+            }
+
+            return;
+        }
+
         // The two layouts that nearly every file has.
         if (Kind == PcmKind.Signed && Bytes == 2 && !BigEndian && BitConverter.IsLittleEndian && Channels <= 2)
         {

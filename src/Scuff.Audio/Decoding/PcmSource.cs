@@ -49,7 +49,7 @@ internal sealed class PcmSource(string format, ByteSource bytes, PcmLayout layou
             return 0;
         }
 
-        layout.ToMono(next[..(got * layout.FrameBytes)], mono[..got]);
+        layout.ToMono(next[..(got * layout.FrameBytes)], mono[..got], Side);
         bytes.Take(got * layout.FrameBytes);
         _left -= got * layout.FrameBytes;
         return got;

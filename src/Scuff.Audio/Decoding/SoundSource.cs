@@ -15,6 +15,9 @@ internal abstract class SoundSource : IDisposable
     /// <summary>Samples a channel that the head announces; null where it does not, or cannot be believed.</summary>
     public virtual long? Frames => null;
 
+    /// <summary>Which channels are read; may be set before the first sample is.</summary>
+    public virtual SoundSide Side { get; set; }
+
     /// <summary>Title, artist, album; complete after the last sample.</summary>
     public TagCollector Tags { get; } = new();
 
@@ -24,7 +27,7 @@ internal abstract class SoundSource : IDisposable
     /// <summary>True when the file ended before its own end.</summary>
     public bool CutShort { get; protected set; }
 
-    /// <summary>The next samples as the mean of all channels, at the file's own rate; 0 at the end.</summary>
+    /// <summary>The next samples as the mean of all channels, or as <see cref="Side"/> says, at the file's own rate; 0 at the end.</summary>
     public abstract int Read(Span<float> mono);
 
     /// <summary>Lets go of what the source holds besides the stream.</summary>

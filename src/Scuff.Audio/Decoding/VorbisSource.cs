@@ -59,6 +59,17 @@ internal sealed class VorbisSource : SoundSource
 
             got = (int)Math.Min(got, Math.Max(0, _packets.End - _given));
             _given += got;
+            if (got > 0 && Side != SoundSide.Both && channels == 2)
+            {
+                int side = Side == SoundSide.Left ? 0 : 1;
+                for (int i = 0; i < got; i++)
+                {
+                    mono[i] = _sides[(2 * i) + side];
+                }
+
+                return got;
+            }
+
             if (got > 0)
             {
                 for (int i = 0; i < got; i++)
