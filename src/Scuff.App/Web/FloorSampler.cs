@@ -2,8 +2,10 @@ using Scuff.Analysis;
 using Scuff.Analysis.Floor;
 using Scuff.App.Explaining;
 using Scuff.App.Web.Contract;
+using Scuff.Dances;
 using Scuff.Stance;
 using Scuff.Timelines;
+using Scuff.Timing;
 
 namespace Scuff.App.Web;
 
@@ -66,6 +68,8 @@ internal static class FloorSampler
             Body = new FloorBody(x, y, hips, facing, turned, new string(weight)),
             Stretches = [.. timeline.Stretches.Select(Stretch)],
             Steps = [.. timeline.Steps.Select(Step)],
+            Sections = [.. timeline.Stretches.SelectMany(Sections)],
+            HasEasier = EasierDance.IsOffered(analysis.Draft.Dance),
         };
     }
 
@@ -73,19 +77,53 @@ internal static class FloorSampler
         stretch.Span.Start.Value.ToDouble(),
         stretch.Span.Length.Value.ToDouble(),
         stretch.Plan.Wall,
-        stretch.Plan.Kind switch
-        {
-            StretchKind.Wall => "wall",
-            StretchKind.Tag => "tag",
-            StretchKind.Quote => "quote",
-            StretchKind.Wait => "wait",
-            StretchKind.Ending => "ending",
-            _ => throw new ArgumentOutOfRangeException(nameof(stretch)),
-        },
+        Kind(stretch.Plan),
         stretch.Plan.Name,
         stretch.Facing?.ToString(),
         DancedPlace.Of(stretch),
         stretch.Plan.StartsWall);
+
+    private static string Kind(PlanStretch stretch) => stretch.Kind switch
+    {
+        StretchKind.Wall => "wall",
+        StretchKind.Tag => "tag",
+        StretchKind.Quote => "quote",
+        StretchKind.Wait => "wait",
+        StretchKind.Ending => "ending",
+        _ => throw new ArgumentOutOfRangeException(nameof(stretch)),
+    };
+
+    private static IEnumerable<FloorSection> Sections(TimedStretch stretch)
+    {
+        PlanStretch plan = stretch.Plan;
+        Counts start = Counts.Zero;
+        foreach (Section section in plan.Sections)
+        {
+            if (Danced(start, section.Length) is { } danced)
+            {
+                List<FloorLine> lines = [];
+                foreach (WrittenLine line in section.Lines)
+                {
+                    if (Danced(start + line.Counts.Start, line.Counts.Length) is { } part)
+                    {
+                        lines.Add(new FloorLine(part.At, part.Counts, line.Label, line.Span.Start, line.Span.End));
+                    }
+                }
+
+                yield return new FloorSection(danced.At, danced.Counts, plan.Wall, Kind(plan), DancedPlace.NameOf(plan, section), section.Title, lines);
+            }
+
+            start += section.Length;
+        }
+
+        // what of some counts of the stretch's sections is danced; null for nothing
+        (double At, double Counts)? Danced(Counts from, Counts length)
+        {
+            Counts begin = Counts.Max(from, plan.Counts.Start);
+            Counts end = Counts.Min(from + length, plan.Counts.End);
+            return begin >= end ? null : ((begin - plan.Counts.Start + stretch.Span.Start).Value.ToDouble(), (end - begin).Value.ToDouble());
+        }
+    }
 
     private static FloorStep Step(TimedStep step) => new(
         step.At.Value.ToDouble(),

@@ -58,5 +58,7 @@ namespace Scuff.App.Web;
 [JsonSerializable(typeof(MatchAnswer))]
 [JsonSerializable(typeof(DanceFitQuestion))]
 [JsonSerializable(typeof(DanceFit))]
+[JsonSerializable(typeof(PlayedQuestion))]
+[JsonSerializable(typeof(PlayedAnswer))]
 [JsonSerializable(typeof(Refusal))]
 internal sealed partial class StudioJson : JsonSerializerContext;

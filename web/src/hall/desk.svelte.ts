@@ -4,7 +4,7 @@ import type { HallAnswer, HallMe } from '../lib/contract';
 import type { Player } from '../lib/player';
 import { handName } from '../state/hand';
 import type { Workspace } from '../state/workspace.svelte';
-import { HallTeller } from './teller';
+import { HallTeller, type Shown } from './teller';
 
 const HAND = 'scuff.hall.hand';
 
@@ -14,6 +14,9 @@ export class HallDesk {
   circle = $state('');
   /** How it stands; only on the machine that the program runs on. */
   answer = $state.raw<HallAnswer | null>(null);
+
+  /** What the room Teach dances and calls; null elsewhere. */
+  practised: Omit<Shown, 'title' | 'eight'> | null = null;
 
   readonly teller: HallTeller;
 
@@ -31,7 +34,14 @@ export class HallDesk {
         work.floor && {
           title: work.reading?.title || work.dance?.title || '',
           eight: work.reading?.beatsPerBar === 3 ? 6 : 8,
-          floor: { text: work.text, track: work.floorTrack, height: null, ending: false },
+          floor: this.practised?.floor ?? {
+            text: work.text,
+            track: work.floorTrack,
+            height: null,
+            ending: false,
+            easier: false,
+          },
+          calls: this.practised?.calls ?? null,
         },
       () => work.view,
     );

@@ -13,6 +13,7 @@ export interface CallQuestion {
   table: number[][] | null;
   speed: number;
   help: string[] | null;
+  easier: boolean;
 }
 
 export interface CalledWords {
@@ -304,6 +305,8 @@ export interface FloorAnswer {
   body: FloorBody;
   stretches: FloorStretch[];
   steps: FloorStep[];
+  sections: FloorSection[];
+  hasEasier: boolean;
 }
 
 export interface FloorBody {
@@ -323,11 +326,30 @@ export interface FloorFoot {
   contact: string;
 }
 
+export interface FloorLine {
+  at: number;
+  counts: number;
+  label: string;
+  from: number;
+  to: number;
+}
+
 export interface FloorQuestion {
   text: string;
   track: string | null;
   height: number | null;
   ending: boolean;
+  easier: boolean;
+}
+
+export interface FloorSection {
+  at: number;
+  counts: number;
+  wall: number;
+  kind: string;
+  name: string;
+  title: string;
+  lines: FloorLine[];
 }
 
 export interface FloorStep {
@@ -383,6 +405,8 @@ export interface HallDance {
   title: string;
   eight: number;
   floor: FloorAnswer;
+  calls: CalledWords[];
+  help: string;
 }
 
 export interface HallDanceName {
@@ -439,6 +463,7 @@ export interface HallTellDance {
   title: string;
   eight: number;
   floor: FloorQuestion;
+  calls: CallQuestion | null;
 }
 
 export interface HallTime {
@@ -487,6 +512,26 @@ export interface MatchedItem {
   match: MatchRow;
   track: string;
   dance: string | null;
+}
+
+export interface PlayedAnswer {
+  tracks: PlayedTrack[];
+  track: string | null;
+  title: string;
+  floor: FloorAnswer | null;
+  table: number[][];
+  sentence: string;
+}
+
+export interface PlayedQuestion {
+  text: string;
+  track: string | null;
+  easier: boolean;
+}
+
+export interface PlayedTrack {
+  id: string;
+  title: string;
 }
 
 export interface ReadAnswer {

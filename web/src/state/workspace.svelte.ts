@@ -21,7 +21,7 @@ import { handName } from './hand';
 import { Keeper, type Standing } from './keeper';
 
 /** The rooms, by what she does in them. */
-export const ROOMS = ['write', 'listen', 'fit', 'print', 'book'] as const;
+export const ROOMS = ['write', 'listen', 'fit', 'teach', 'print', 'book'] as const;
 export type Room = (typeof ROOMS)[number];
 
 /** Waits so long after a letter before the feet are danced anew: the words come first. */
@@ -233,7 +233,7 @@ export class Workspace {
     try {
       this.floor = await post<FloorAnswer>(
         '/floor',
-        { text: this.text, track: this.floorTrack, height: null, ending: false },
+        { text: this.text, track: this.floorTrack, height: null, ending: false, easier: false },
         stop.signal,
       );
     } catch (e) {

@@ -26,4 +26,13 @@ internal sealed record CalledWords(string Kind, string Words, double At, double 
 /// <param name="Table">Counts and seconds of a track, both rising, as the fit answers them; null for the click.</param>
 /// <param name="Speed">Practice speed: 1 as it is.</param>
 /// <param name="Help">How much is said in each wall: every-step, headings, warnings or silent; the last goes on. Null for thinning out as usual.</param>
-internal sealed record CallQuestion(string Text, string? Track, bool Ending, double? CountsPerMinute, double[][]? Table, double Speed, string[]? Help);
+/// <param name="Easier">Whether the easier options of the text are danced.</param>
+internal sealed record CallQuestion(
+    string Text,
+    string? Track,
+    bool Ending,
+    double? CountsPerMinute,
+    double[][]? Table,
+    double Speed,
+    string[]? Help,
+    bool Easier = false);

@@ -46,7 +46,8 @@ internal sealed record HallTell(string Hand, bool Takes, HallPlayhead Playhead);
 /// <param name="Title">Its title.</param>
 /// <param name="Eight">Counts after which the ones come again.</param>
 /// <param name="Floor">What the page asked to see danced.</param>
-internal sealed record HallTellDance(string Hand, bool Takes, string Title, int Eight, FloorQuestion Floor);
+/// <param name="Calls">What it asked to have called; null where nothing is.</param>
+internal sealed record HallTellDance(string Hand, bool Takes, string Title, int Eight, FloorQuestion Floor, CallQuestion? Calls = null);
 
 /// <summary>Whether the hall follows the page that told.</summary>
 /// <param name="Leads">It does; when not, another page leads.</param>
@@ -57,4 +58,6 @@ internal sealed record HallTold(bool Leads);
 /// <param name="Title">Its title.</param>
 /// <param name="Eight">Counts after which the ones come again.</param>
 /// <param name="Floor">Its feet.</param>
-internal sealed record HallDance(long Number, string Title, int Eight, FloorAnswer Floor);
+/// <param name="Calls">What is called; empty where nothing is.</param>
+/// <param name="Help">How much is called in the first wall: every-step, headings, warnings or silent; empty for thinning out, and where nothing is.</param>
+internal sealed record HallDance(long Number, string Title, int Eight, FloorAnswer Floor, IReadOnlyList<CalledWords> Calls, string Help);

@@ -79,7 +79,7 @@ internal sealed class DanceRoutes : IRouteGroup
     /// <exception cref="RefusalException">The text is too long, or the dancer no grown person.</exception>
     internal static FloorAnswer Floor(Studio studio, FloorQuestion asked)
     {
-        DanceAnalysis analysis = Analyse(studio, asked.Text);
+        DanceAnalysis analysis = asked.Easier ? Analyse(studio, asked.Text).Easier : Analyse(studio, asked.Text);
         if (asked.Height is < 1 or > 2.3)
         {
             throw new RefusalException(StatusCodes.Status400BadRequest, "The dancer's height is a number of metres from 1 to 2.3.");

@@ -54,7 +54,7 @@ internal sealed class HallRoutes : IRouteGroup
                     "This dance cannot be shown in the hall: its title is too long, or its eights are none.");
             }
 
-            await Exchange.Answer(context, new HallTold(hall.Session.Tell(told, () => DanceRoutes.Floor(studio, told.Floor)))).ConfigureAwait(false);
+            await Exchange.Answer(context, new HallTold(hall.Session.Tell(told, () => (DanceRoutes.Floor(studio, told.Floor), [])))).ConfigureAwait(false);
         }).For(HallCircle.Tablet);
     }
 

@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import type { CalledWords } from '../lib/contract';
+import { CallBook } from './calling';
+
+const call = (words: string, at: number, due: number, kind = 'move'): CalledWords => ({
+  kind,
+  words,
+  at,
+  until: due,
+  for: due,
+  wall: 1,
+  seconds: at / 2,
+  due: due / 2,
+  from: 0,
+  to: 0,
+});
+
+const BOOK = new CallBook([
+  call('five', -4, -4, 'count-in'),
+  call('box right', -2, 0),
+  call('shuffle', 1, 2),
+  call('box left', 2.5, 4),
+  call('tag coming', 4, 12, 'tag'),
+  call('rock back', 6, 8),
+]);
+
+describe('calls', () => {
+  it('are seen before they are due, and the count-in is no call', () => {
+    const before = BOOK.about(-4, null);
+    expect([before.now, before.next?.words, before.inCounts, before.isSaid]).toEqual([null, 'box right', 4, false]);
+    const said = BOOK.about(-1.5, null);
+    expect([said.next?.words, said.isSaid]).toEqual(['box right', true]);
+    const danced = BOOK.about(0.5, null);
+    expect([danced.now?.words, danced.next?.words, danced.inCounts, danced.isSaid]).toEqual([
+      'box right',
+      'shuffle',
+      1.5,
+      false,
+    ]);
+  });
+
+  it('come in the order of what they name', () => {
+    expect(BOOK.about(5, null).next?.words).toBe('rock back');
+    expect(BOOK.about(9, null).next?.words).toBe('tag coming');
+    const after = BOOK.about(13, null);
+    expect([after.now?.words, after.next]).toEqual(['tag coming', null]);
+  });
+
+  it('go round with a section, said as long before as ever', () => {
+    const round = { from: 0, to: 8 };
+    const last = BOOK.about(5, round);
+    expect([last.now?.words, last.next?.words, last.inCounts, last.isSaid]).toEqual([
+      'box left',
+      'box right',
+      3,
+      false,
+    ]);
+    expect(BOOK.about(6.5, round).isSaid).toBe(true);
+  });
+
+  it('warn of what breaks the pattern some counts before, inside a section only of what it holds', () => {
+    expect(BOOK.warning(0, null, 16)?.inCounts).toBe(12);
+    expect(BOOK.warning(0, null, 8)).toBeNull();
+    expect(BOOK.warning(0, { from: 0, to: 8 }, 16)).toBeNull();
+    expect(BOOK.warning(12, null, 16)).toBeNull();
+  });
+});

@@ -1,0 +1,60 @@
+/** Which call is said now and which comes next, also where a section is danced again and again. */
+import type { CalledWords } from '../lib/contract';
+import type { Section } from '../lib/player';
+
+const NEAR = 1e-6;
+
+/** What is called about a moment. */
+export interface Calling {
+  /** The call that names what is danced now; null before the first. */
+  now: CalledWords | null;
+  /** The call that comes next; null when none does. */
+  next: CalledWords | null;
+  /** Counts until begins what it names. */
+  inCounts: number;
+  /** Whether its words are being said. */
+  isSaid: boolean;
+}
+
+/** Calls that break the pattern: they are seen before they are said. */
+const WARNINGS = new Set(['tag', 'restart', 'last-one', 'ending', 'wait']);
+
+/** Whether a call warns of something that breaks the pattern. */
+export function isWarning(call: Pick<CalledWords, 'kind'>): boolean {
+  return WARNINGS.has(call.kind);
+}
+
+/** The calls of a dance, in the order in which begins what they name. */
+export class CallBook {
+  private readonly calls: readonly CalledWords[];
+
+  /** @param calls What the program answered; the numbers of its count-in are left to the playhead, which counts in itself. */
+  constructor(calls: readonly CalledWords[]) {
+    this.calls = calls.filter((c) => c.kind !== 'count-in').sort((a, b) => a.for - b.for || a.at - b.at);
+  }
+
+  /**
+   * What is called about a place.
+   * @param place The danced count; below the beginning while it is counted in.
+   * @param round What is danced again and again; null where nothing is.
+   */
+  about(place: number, round: Section | null): Calling {
+    const { calls } = this;
+    const inside = round ? calls.filter((c) => c.for >= round.from - NEAR && c.for < round.to - NEAR) : calls;
+    const at = inside.findIndex((c) => c.for > place + NEAR);
+    const now = inside[at < 0 ? inside.length - 1 : at - 1] ?? null;
+    const next = at >= 0 ? inside[at]! : round ? (inside[0] ?? null) : null;
+    const inCounts = !next ? Infinity : at >= 0 ? next.for - place : round!.to - place + (next.for - round!.from);
+    // the words of the next round's first call lie before the section: they are said as long before as ever
+    const isSaid = next !== null && inCounts <= next.for - next.at + NEAR;
+    return { now: now && now.for <= place + NEAR ? now : null, next, inCounts, isSaid };
+  }
+
+  /** The next that breaks the pattern, with the counts until it does; null when none comes within so many counts. */
+  warning(place: number, round: Section | null, within: number): { call: CalledWords; inCounts: number } | null {
+    const call = this.calls.find(
+      (c) => isWarning(c) && c.for > place + NEAR && c.for - place <= within && (!round || c.for < round.to - NEAR),
+    );
+    return call ? { call, inCounts: call.for - place } : null;
+  }
+}
