@@ -19,13 +19,14 @@ internal static class FloorSampler
     /// <param name="analysis">The dance.</param>
     /// <param name="timeline">How it is danced.</param>
     /// <param name="size">The dancer.</param>
-    public static FloorAnswer Of(DanceAnalysis analysis, Timeline timeline, DancerSize size)
+    /// <param name="perCount">Moments for each count; as usual those of the studio.</param>
+    public static FloorAnswer Of(DanceAnalysis analysis, Timeline timeline, DancerSize size, int perCount = PerCount)
     {
         FloorPath path = DanceAnalysis.FloorPathOf(timeline, size);
         // a foot is under way for a count before it lands, and so the first step is seen danced, not only done
         double first = Math.Min(0, timeline.Steps.Count > 0 ? Math.Floor(timeline.Steps[0].At.Value.ToDouble()) : 0) - 1;
         double length = timeline.Length.Value.ToDouble();
-        int moments = (int)Math.Round((length - first) * PerCount) + 1;
+        int moments = (int)Math.Round((length - first) * perCount) + 1;
         Feet left = new(moments);
         Feet right = new(moments);
         int[] x = new int[moments];
@@ -37,7 +38,7 @@ internal static class FloorSampler
         int key = -1;
         for (int i = 0; i < moments; i++)
         {
-            double count = first + ((double)i / PerCount);
+            double count = first + ((double)i / perCount);
             left.Put(i, path.At(Foot.Left, count));
             right.Put(i, path.At(Foot.Right, count));
             BodyPose body = path.BodyAt(count);
@@ -56,7 +57,7 @@ internal static class FloorSampler
 
         return new FloorAnswer
         {
-            PerCount = PerCount,
+            PerCount = perCount,
             First = first,
             Length = length,
             GoesRound = timeline.FacingAfter is { } end && end == Facing.Front && timeline.WeightAfter == analysis.Dance.Start,

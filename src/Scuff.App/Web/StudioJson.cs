@@ -60,5 +60,6 @@ namespace Scuff.App.Web;
 [JsonSerializable(typeof(DanceFit))]
 [JsonSerializable(typeof(PlayedQuestion))]
 [JsonSerializable(typeof(PlayedAnswer))]
+[JsonSerializable(typeof(StudentPage))]
 [JsonSerializable(typeof(Refusal))]
 internal sealed partial class StudioJson : JsonSerializerContext;

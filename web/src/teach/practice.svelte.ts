@@ -178,6 +178,8 @@ export class Practice {
   private apply(isNew: boolean): void {
     const { player, section } = this;
     if (isNew) this.danced = 0;
+    // what follows is no round that was danced to its end
+    this.before = NaN;
     const has = player.loop;
     const isSame = has?.from === section?.from && has?.to === section?.to;
     if (isSame && !isNew) return;
