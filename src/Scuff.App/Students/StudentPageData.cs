@@ -1,6 +1,7 @@
 using Scuff.Analysis;
 using Scuff.Analysis.Calls;
 using Scuff.Analysis.Floor;
+using Scuff.App.Calling;
 using Scuff.App.Explaining;
 using Scuff.App.Web;
 using Scuff.App.Web.Contract;
@@ -67,7 +68,7 @@ internal static class StudentPageData
                     h.Word,
                     [
                         .. CallWriter.Write(analysis.Dance, timeline, clock, new CallOptions { HelpByWall = [h.Help], WithCountIn = false }).Calls
-                            .Select(c => new StudentCall(CallRoom.KindOf(c.Kind), c.Words, Math.Round(c.At, 3), c.For.Value.ToDouble(), c.Wall)),
+                            .Select(c => new StudentCall(HelpWords.Of(c.Kind), c.Words, Math.Round(c.At, 3), c.For.Value.ToDouble(), c.Wall)),
                     ])),
             ]);
     }

@@ -40,6 +40,7 @@ namespace Scuff.App.Web;
 [JsonSerializable(typeof(HallTell))]
 [JsonSerializable(typeof(HallTellDance))]
 [JsonSerializable(typeof(HallTold))]
+[JsonSerializable(typeof(HallAsk))]
 [JsonSerializable(typeof(HallDance))]
 [JsonSerializable(typeof(DoneAnswer))]
 [JsonSerializable(typeof(ClubNews))]

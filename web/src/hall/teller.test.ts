@@ -36,7 +36,7 @@ beforeEach(() => {
   shown = {
     title: 'Shown',
     eight: 8,
-    floor: { text: 'Shown', track: null, height: null, ending: false, easier: false },
+    floor: { text: 'Shown', track: null, height: null, ending: false, easier: false, plays: null },
     calls: null,
   };
   teller = new HallTeller(

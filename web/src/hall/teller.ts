@@ -48,6 +48,11 @@ export class HallTeller {
     this.clock = new HallClock(async () => (await get<HallTime>('/hall/time')).now);
   }
 
+  /** Whether the hall follows this page. */
+  get isLeading(): boolean {
+    return this.isTelling && this.leads;
+  }
+
   /** Whether it tells. */
   get isTelling(): boolean {
     return this.ends.length > 0;

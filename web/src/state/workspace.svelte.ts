@@ -233,7 +233,7 @@ export class Workspace {
     try {
       this.floor = await post<FloorAnswer>(
         '/floor',
-        { text: this.text, track: this.floorTrack, height: null, ending: false, easier: false },
+        { text: this.text, track: this.floorTrack, height: null, ending: false, easier: false, plays: null },
         stop.signal,
       );
     } catch (e) {

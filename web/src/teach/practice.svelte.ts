@@ -30,6 +30,8 @@ export class Practice {
   isSpoken = $state(false);
   /** The wall she works on, as a place in `walls`. */
   wall = $state(0);
+  /** The wall she began on last. */
+  begun = $state(0);
   going = $state.raw<Going>({ kind: 'all' });
   rounds = $state<number>(2);
   /** How often the link was danced. */
@@ -82,6 +84,7 @@ export class Practice {
   /** Begins on another wall. */
   startOn(wall: number): void {
     this.wall = wall;
+    this.begun = wall;
     this.apply(true);
     const { now } = this;
     if (now && !this.section) this.player.seek(now.from);

@@ -110,4 +110,5 @@ internal sealed record FloorStep(double At, string Count, string Foot, string Wo
 /// <param name="Height">Height of the dancer in metres; null for the usual.</param>
 /// <param name="Ending">Whether the ending is danced.</param>
 /// <param name="Easier">Whether the easier options of the text are danced.</param>
-internal sealed record FloorQuestion(string Text, string? Track, double? Height, bool Ending, bool Easier = false);
+/// <param name="Plays">A track of the club that it is danced to by the plan in the text, in place of track, height and ending; null for none.</param>
+internal sealed record FloorQuestion(string Text, string? Track, double? Height, bool Ending, bool Easier = false, string? Plays = null);

@@ -124,6 +124,19 @@ internal sealed class HallSession
         }
     }
 
+    /// <summary>Tells everybody what a remote asks; the page that leads does it.</summary>
+    public void Ask(HallAsk ask)
+    {
+        using MemoryStream message = new(128);
+        message.Write("event: ask\ndata: "u8);
+        JsonSerializer.Serialize(message, ask, StudioJson.Default.HallAsk);
+        message.Write("\n\n"u8);
+        lock (_lock)
+        {
+            TellAll(message.ToArray());
+        }
+    }
+
     /// <summary>Begins to follow; the latest is told at once.</summary>
     /// <returns>The follower; null when there are too many.</returns>
     public HallFollower? Follow()
@@ -179,7 +192,7 @@ internal sealed class HallSession
         }
     }
 
-    private static string HelpOf(CallQuestion? calls) => calls?.Help is [var first, ..] ? first : "";
+    private static string HelpOf(CallQuestion? calls) => calls is null ? "" : calls.Help is [var first, ..] ? first : "thinning";
 
     private static byte[] Compress(byte[] plain)
     {
