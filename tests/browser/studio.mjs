@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 
-const PROGRAM = process.env.SCUFF_PROGRAM ?? new URL('../../artifacts/bin/Scuff.App/debug/Scuff.App.dll', import.meta.url).pathname;
+export const PROGRAM = process.env.SCUFF_PROGRAM ?? new URL('../../artifacts/bin/Scuff.App/debug/Scuff.App.dll', import.meta.url).pathname;
 
 /** The browser that CHROME names: without a sandbox, since a build server often runs as root, and with a drawing board that needs no graphics card. */
 export function openBrowser() {

@@ -46,7 +46,7 @@ export class HallDesk {
             height: null,
             ending: false,
             easier: false,
-            plays: null,
+            plays: work.floorSound,
           },
           calls: this.practised?.calls ?? null,
         },

@@ -14,6 +14,8 @@ export interface CallQuestion {
   speed: number;
   help: string[] | null;
   easier: boolean;
+  plays: string | null;
+  firstWall: number;
 }
 
 export interface CalledWords {
@@ -340,6 +342,7 @@ export interface FloorQuestion {
   height: number | null;
   ending: boolean;
   easier: boolean;
+  plays: string | null;
 }
 
 export interface FloorSection {
@@ -398,6 +401,13 @@ export interface HallAnswer {
   addresses: HallAddressAnswer[];
   tablets: number;
   screens: number;
+}
+
+export interface HallAsk {
+  kind: string;
+  number: number | null;
+  to: number | null;
+  word: string | null;
 }
 
 export interface HallDance {
@@ -676,6 +686,59 @@ export interface SongList {
 
 export interface SongQuestion {
   titles: string[];
+}
+
+export interface StudentCall {
+  kind: string;
+  words: string;
+  at: number;
+  for: number;
+  wall: number;
+}
+
+export interface StudentCalls {
+  help: string;
+  calls: StudentCall[];
+}
+
+export interface StudentDance {
+  floor: FloorAnswer;
+  calls: StudentCalls[];
+}
+
+export interface StudentLine {
+  number: number;
+  counts: string;
+  words: string;
+  facing: string;
+  notes: StudentWords[];
+}
+
+export interface StudentPage {
+  title: string;
+  by: string;
+  edition: string;
+  facts: string[];
+  cautions: string[];
+  address: string;
+  eight: number;
+  countsPerMinute: number;
+  sections: StudentSection[];
+  breaks: StudentWords[];
+  tracks: string[];
+  plain: StudentDance;
+  easier: StudentDance | null;
+}
+
+export interface StudentSection {
+  heading: string;
+  lines: StudentLine[];
+  notes: StudentWords[];
+}
+
+export interface StudentWords {
+  lead: string;
+  words: string;
 }
 
 export interface TagUse {
