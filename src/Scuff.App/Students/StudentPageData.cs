@@ -57,12 +57,14 @@ internal static class StudentPageData
         return new StudentDance(
             floor with
             {
+                Steps = [],
                 Left = Short(floor.Left),
                 Right = Short(floor.Right),
 
                 // from above nobody sees how high the hips are
                 Body = floor.Body with { X = Steps(floor.Body.X), Y = Steps(floor.Body.Y), Hips = [], Facing = Steps(floor.Body.Facing), Turned = Steps(floor.Body.Turned) },
             },
+            new StudentSteps([.. floor.Steps.Select(s => s.At)], [.. floor.Steps.Select(s => s.Count)], [.. floor.Steps.Select(s => s.Facing ?? "")]),
             [
                 .. Helps.Select(h => new StudentCalls(
                     h.Word,

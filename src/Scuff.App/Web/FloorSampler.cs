@@ -107,7 +107,7 @@ internal static class FloorSampler
                 {
                     if (Danced(start + line.Counts.Start, line.Counts.Length) is { } part)
                     {
-                        lines.Add(new FloorLine(part.At, part.Counts, line.Label, line.Span.Start, line.Span.End));
+                        lines.Add(new FloorLine(part.At, part.Counts, line.Label, line.Span.Start, line.Span.End, line.Number));
                     }
                 }
 

@@ -27,7 +27,15 @@ it('dances what the studio dances', () => {
     right: foot(floor.right),
     body: { ...b, x: short(b.x), y: short(b.y), hips: [], facing: short(b.facing), turned: short(b.turned) },
   };
-  const [given, whole] = [new Motion(unfoldFloor(folded)), new Motion(floor)];
+  const steps = {
+    at: floor.steps.map((s) => s.at),
+    count: floor.steps.map((s) => s.count),
+    facing: floor.steps.map((s) => s.facing ?? ''),
+  };
+  expect(unfoldFloor(folded, steps).steps.map((s) => [s.at, s.count, s.facing])).toEqual(
+    floor.steps.map((s) => [s.at, s.count, s.facing]),
+  );
+  const [given, whole] = [new Motion(unfoldFloor(folded, steps)), new Motion(floor)];
   const [a, z] = [newMoment(), newMoment()];
   for (let count = 0; count < floor.length; count += 0.37) {
     given.at(count, a);

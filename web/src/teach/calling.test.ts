@@ -64,4 +64,39 @@ describe('calls', () => {
     expect(BOOK.warning(0, { from: 0, to: 8 }, 16)).toBeNull();
     expect(BOOK.warning(12, null, 16)).toBeNull();
   });
+
+  it('are said in the order in which their words begin', () => {
+    const said = { now: new Set<CalledWords>(), next: new Set<CalledWords>() };
+    const order: string[] = [];
+    for (let i = 0; i < 5; i++) {
+      const next = BOOK.toSay(-3, null, true, said)!;
+      order.push(next.call.words);
+      said.now.add(next.call);
+    }
+    expect(order).toEqual(['box right', 'shuffle', 'box left', 'tag coming', 'rock back']);
+    expect(BOOK.toSay(-3, null, true, said)).toBeNull();
+    expect(BOOK.toSay(5, null, true, { now: new Set(), next: new Set() })).toMatchObject({
+      call: { words: 'tag coming' },
+      inCounts: 7,
+      wished: -1,
+    });
+  });
+
+  it('of the next round are said at the end of this one, unless it is counted in', () => {
+    const round = { from: 0, to: 8 };
+    const said = { now: new Set<CalledWords>(), next: new Set<CalledWords>() };
+    expect(BOOK.toSay(5, round, true, said)).toMatchObject({
+      call: { words: 'box right' },
+      isAhead: true,
+      inCounts: 3,
+      wished: 1,
+    });
+    expect(BOOK.toSay(5, round, false, said)).toBeNull();
+  });
+
+  it('for the same count follow each other as their words begin', () => {
+    const book = new CallBook([call('tag coming', 4, 12, 'tag'), call('tag', 10, 12, 'tag')]);
+    expect(book.about(5, null).next?.words).toBe('tag coming');
+    expect(book.about(10.5, null).next?.words).toBe('tag');
+  });
 });

@@ -16,6 +16,30 @@ export interface Calling {
   isSaid: boolean;
 }
 
+/** Calls that were said, of the round that is danced and of the one after it. */
+export interface Said {
+  now: Set<CalledWords>;
+  next: Set<CalledWords>;
+}
+
+/** A call that is to be said. */
+export interface ToSay {
+  call: CalledWords;
+  /** Whether it is of the next round. */
+  isAhead: boolean;
+  /** Counts until begins what it names. */
+  inCounts: number;
+  /** Counts until its words should begin; below zero when they should have. */
+  wished: number;
+}
+
+/** Of calls for the same count the last whose words have begun; the first before any has. */
+function latest(calls: readonly CalledWords[], first: number, place: number): number {
+  let at = first;
+  while (at >= 0 && calls[at + 1]?.for === calls[first]?.for && calls[at + 1]!.at <= place + NEAR) at++;
+  return at;
+}
+
 /** Calls that break the pattern: they are seen before they are said. */
 const WARNINGS = new Set(['tag', 'restart', 'last-one', 'ending', 'wait']);
 
@@ -41,13 +65,40 @@ export class CallBook {
   about(place: number, round: Section | null): Calling {
     const { calls } = this;
     const inside = round ? calls.filter((c) => c.for >= round.from - NEAR && c.for < round.to - NEAR) : calls;
-    const at = inside.findIndex((c) => c.for > place + NEAR);
+    const at = latest(
+      inside,
+      inside.findIndex((c) => c.for > place + NEAR),
+      place,
+    );
     const now = inside[at < 0 ? inside.length - 1 : at - 1] ?? null;
-    const next = at >= 0 ? inside[at]! : round ? (inside[0] ?? null) : null;
+    const next =
+      at >= 0 ? inside[at]! : round ? (inside[latest(inside, 0, place - round.to + round.from)] ?? null) : null;
     const inCounts = !next ? Infinity : at >= 0 ? next.for - place : round!.to - place + (next.for - round!.from);
     // the words of the next round's first call lie before the section: they are said as long before as ever
     const isSaid = next !== null && inCounts <= next.for - next.at + NEAR;
     return { now: now && now.for <= place + NEAR ? now : null, next, inCounts, isSaid };
+  }
+
+  /**
+   * What is to be said next, in the order in which the words begin: a warning comes long before what it names.
+   * @param place The danced count.
+   * @param round What is danced again and again; null where nothing is.
+   * @param goesOn Whether the next round follows without a count-in, so that its first calls are said in this one.
+   * @param said Those that were said in this round, and those of the next.
+   */
+  toSay(place: number, round: Section | null, goesOn: boolean, said: Said): ToSay | null {
+    let best: ToSay | null = null;
+    const length = round ? round.to - round.from : 0;
+    for (const isAhead of round && goesOn ? [false, true] : [false]) {
+      const shift = isAhead ? length : 0;
+      for (const call of this.calls) {
+        if (round && !(call.for >= round.from - NEAR && call.for < round.to - NEAR)) continue;
+        if (call.for + shift <= place + NEAR || (isAhead ? said.next : said.now).has(call)) continue;
+        const wished = call.at + shift - place;
+        if (!best || wished < best.wished) best = { call, isAhead, inCounts: call.for + shift - place, wished };
+      }
+    }
+    return best;
   }
 
   /** The next that breaks the pattern, with the counts until it does; null when none comes within so many counts. */

@@ -2,7 +2,7 @@
 import type { CalledWords, FloorAnswer } from '../lib/contract';
 import type { Player, Section } from '../lib/player';
 import { playedOf } from '../floor/steps';
-import { CallBook, type Calling } from './calling';
+import { CallBook, type Calling, type Said } from './calling';
 import { chainOf, type ChainWay, type HelpChoice, spanOf, type Wall, wallAt, wallsOf } from './pieces';
 import type { Voice } from './voice';
 
@@ -58,7 +58,7 @@ export class Practice {
   readonly links = $derived(this.now?.sections.length ?? 0);
 
   private before = NaN;
-  private spoken: CalledWords | null = null;
+  private said: Said = { now: new Set(), next: new Set() };
 
   /**
    * @param player The playhead.
@@ -147,30 +147,27 @@ export class Practice {
     if (counted !== this.countingIn) this.countingIn = counted;
     const whole = Math.floor(count + NEAR);
     if (whole !== this.count) this.count = whole;
-    this.speak(calling);
+    this.speak(place, round);
   }
 
   /** Silences the voice: it stands, or somebody leaves. */
   hush(): void {
-    this.spoken = null;
+    this.said = { now: new Set(), next: new Set() };
     this.voice?.hush();
   }
 
-  private speak(calling: Calling): void {
-    const { player, voice } = this;
-    if (!voice || !this.isSpoken || !player.playing || !calling.next) {
-      if (this.spoken && !player.playing) this.hush();
-      return;
-    }
-    if (calling.next === this.spoken) return;
+  private speak(place: number, round: Section | null): void {
+    const { player, voice, said } = this;
+    if (!voice || !this.isSpoken || !player.playing) return;
     const { pace } = player.heading().heading;
     if (!(pace > 0)) return;
-    const wished = (calling.inCounts - (calling.next.for - calling.next.at)) / pace;
-    if (voice.offer(calling.next.words, calling.inCounts / pace, wished)) this.spoken = calling.next;
+    const goesOn = !(player.loop && player.countIn && player.countInEach);
+    const next = this.book.toSay(place, round, goesOn, said);
+    if (next && voice.offer(next.call.words, next.inCounts / pace, next.wished / pace))
+      (next.isAhead ? said.next : said.now).add(next.call);
   }
 
   private wentRound(): void {
-    this.spoken = null;
     this.danced++;
     const { going } = this;
     if (going.kind !== 'chain' || this.rounds === 0 || this.danced < this.rounds || going.link >= this.links - 1)
@@ -183,6 +180,7 @@ export class Practice {
     if (isNew) this.danced = 0;
     // what follows is no round that was danced to its end
     this.before = NaN;
+    this.said = { now: new Set(), next: new Set() };
     const has = player.loop;
     const isSame = has?.from === section?.from && has?.to === section?.to;
     if (isSame && !isNew) return;

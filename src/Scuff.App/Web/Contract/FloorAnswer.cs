@@ -90,7 +90,8 @@ internal sealed record FloorSection(double At, double Counts, int Wall, string K
 /// <param name="Label">Its counts as printed.</param>
 /// <param name="From">Where it starts in the text.</param>
 /// <param name="To">Where it ends.</param>
-internal sealed record FloorLine(double At, double Counts, string Label, int From, int To);
+/// <param name="Number">Its number in the text, from 1.</param>
+internal sealed record FloorLine(double At, double Counts, string Label, int From, int To, int Number);
 
 /// <summary>An action as danced.</summary>
 /// <param name="At">Danced count.</param>

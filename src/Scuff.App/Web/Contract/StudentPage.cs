@@ -31,8 +31,15 @@ internal sealed record StudentPage(
 
 /// <summary>A way to dance it.</summary>
 /// <param name="Floor">The feet: as the studio has them, but each list of numbers as its first number and then the differences, which are short.</param>
+/// <param name="Steps">Its actions, which the floor leaves out.</param>
 /// <param name="Calls">What is called, for each amount of help.</param>
-internal sealed record StudentDance(FloorAnswer Floor, IReadOnlyList<StudentCalls> Calls);
+internal sealed record StudentDance(FloorAnswer Floor, StudentSteps Steps, IReadOnlyList<StudentCalls> Calls);
+
+/// <summary>The actions of a dance in danced order, each list of the same length: what the page needs to know of them.</summary>
+/// <param name="At">Danced counts.</param>
+/// <param name="Count">Printed counts.</param>
+/// <param name="Facing">Facing after each, or empty.</param>
+internal sealed record StudentSteps(double[] At, string[] Count, string[] Facing);
 
 /// <summary>What is called with so much help.</summary>
 /// <param name="Help">every-step, headings or warnings.</param>
@@ -54,7 +61,7 @@ internal sealed record StudentCall(string Kind, string Words, double At, double 
 internal sealed record StudentSection(string Heading, IReadOnlyList<StudentLine> Lines, IReadOnlyList<StudentWords> Notes);
 
 /// <summary>A line of the sheet.</summary>
-/// <param name="Number">Its line in the text, from 1: actions carry the same number.</param>
+/// <param name="Number">Its line in the text, from 1: the lines of the floor carry the same number.</param>
 /// <param name="Counts">Its counts as printed.</param>
 /// <param name="Words">What is danced.</param>
 /// <param name="Facing">Where the dance faces after it, or empty.</param>
