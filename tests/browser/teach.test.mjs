@@ -93,7 +93,7 @@ test('the next call stands there in large words before it is due, and the sheet 
   assert.deepEqual(await page.evaluate(() => window.seen.late), []);
   const [shown, called] = await page.evaluate(() => [document.querySelector('.call').textContent.trim(), window.scuff.hall.practice.calling.next.words]);
   assert.equal(shown, called);
-  await page.locator('.cm-content .cm-lit, .cm-content [class*=lit]').first().waitFor();
+  await page.locator('.cm-content .t-now').waitFor();
   await page.screenshot({ path: `${SHOTS}teach-playing.png` });
   await page.getByRole('button', { name: 'Stop', exact: true }).click();
   await shut(page);
@@ -362,7 +362,9 @@ test('a class sees the calls from the back row, and her telephone leads them', a
   await her.waitForFunction(() => window.scuff.work.view === 'mirror');
 
   // the tag after wall 2 is warned of before it comes
-  await her.evaluate(() => window.scuff.player.seek(56));
+  await phone.getByRole('combobox', { name: 'Called' }).selectOption('every-step');
+  await screen.waitForFunction(() => window.scuffHall.hall.dance.help === 'every-step');
+  await her.evaluate(() => window.scuff.player.seek(52));
   await screen.waitForFunction(() => /tag/i.test(document.querySelector('.warned').textContent));
   await screen.screenshot({ path: `${SHOTS}hall-calls-warned.png` });
   assert.deepEqual(await violations(screen), []);

@@ -103,7 +103,7 @@ public sealed partial class StudentCommandTests
 
         Assert.All(danced, l => Assert.Contains(l.Number, lines));
         Assert.All(page.Plain.Steps.At, at => Assert.Contains(danced, l => l.At <= at && at < l.At + l.Counts));
-        Assert.Equal("rock R back, recover", page.Sections[1].Lines[0].Words);
+        Assert.StartsWith("rock R back, recover", page.Sections[1].Lines[0].Words, StringComparison.Ordinal);
     }
 
     [Theory]

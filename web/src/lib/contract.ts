@@ -334,6 +334,7 @@ export interface FloorLine {
   label: string;
   from: number;
   to: number;
+  number: number;
 }
 
 export interface FloorQuestion {
@@ -703,6 +704,7 @@ export interface StudentCalls {
 
 export interface StudentDance {
   floor: FloorAnswer;
+  steps: StudentSteps;
   calls: StudentCalls[];
 }
 
@@ -734,6 +736,12 @@ export interface StudentSection {
   heading: string;
   lines: StudentLine[];
   notes: StudentWords[];
+}
+
+export interface StudentSteps {
+  at: number[];
+  count: string[];
+  facing: string[];
 }
 
 export interface StudentWords {

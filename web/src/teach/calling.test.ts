@@ -39,6 +39,12 @@ describe('calls', () => {
     ]);
   });
 
+  it('are none where nothing is called', () => {
+    const empty = new CallBook([]);
+    expect(empty.about(3, { from: 0, to: 8 })).toEqual({ now: null, next: null, inCounts: Infinity, isSaid: false });
+    expect(empty.about(3, null).next).toBeNull();
+  });
+
   it('come in the order of what they name', () => {
     expect(BOOK.about(5, null).next?.words).toBe('rock back');
     expect(BOOK.about(9, null).next?.words).toBe('tag coming');

@@ -36,8 +36,11 @@ export interface ToSay {
 /** Of calls for the same count the last whose words have begun; the first before any has. */
 function latest(calls: readonly CalledWords[], first: number, place: number): number {
   let at = first;
-  while (at >= 0 && calls[at + 1]?.for === calls[first]?.for && calls[at + 1]!.at <= place + NEAR) at++;
-  return at;
+  for (;;) {
+    const after = calls[at + 1];
+    if (at < 0 || !after || after.for !== calls[first]?.for || after.at > place + NEAR) return at;
+    at++;
+  }
 }
 
 /** Calls that break the pattern: they are seen before they are said. */
