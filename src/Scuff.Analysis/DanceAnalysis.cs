@@ -33,11 +33,13 @@ public sealed class DanceAnalysis
     private readonly Lazy<ValueList<Caution>> _cautions;
     private readonly Lazy<Report> _report;
     private readonly Lazy<ValueList<TrackFit>> _fits;
+    private readonly Lazy<DanceAnalysis> _easier;
 
     private DanceAnalysis(Draft draft, ValueList<Namesake> namesakes, ValueList<TrackMap> maps)
     {
         Maps = maps;
         _fits = new Lazy<ValueList<TrackFit>>(FindFits);
+        _easier = new Lazy<DanceAnalysis>(FindEasier);
         Draft = draft;
         Namesakes = namesakes;
         _wall = new Lazy<Timeline>(() => Unroller.Unroll(Dance, PlanBuilder.OneWall(Dance)));
@@ -64,6 +66,9 @@ public sealed class DanceAnalysis
 
     /// <summary>The dance as its text has it on each of its tracks whose map the caller has.</summary>
     public ValueList<TrackFit> Fits => _fits.Value;
+
+    /// <summary>The same dance with the easier options of its text danced; itself where the text offers none.</summary>
+    public DanceAnalysis Easier => _easier.Value;
 
     /// <summary>The dance as written.</summary>
     public Dance Dance => Draft.Dance;
@@ -148,6 +153,9 @@ public sealed class DanceAnalysis
             _ => 8,
         };
     }
+
+    private DanceAnalysis FindEasier()
+        => EasierDance.IsOffered(Dance) ? new DanceAnalysis(Draft with { Dance = EasierDance.Of(Dance) }, Namesakes, Maps) : this;
 
     private ValueList<TrackFit> FindFits()
     {

@@ -15,6 +15,7 @@ internal static class CardBuilder
         Cautions = [],
         Changes = [],
         DiagramKey = [],
+        PageSign = null,
         Parts = sheet.Parts.Select(p => p with { Sections = p.Sections.Select(Of).ToValueList() }).ToValueList(),
         Tags = sheet.Tags.Select(Of).ToValueList(),
         Tracks = sheet.Tracks.Select(t => t with { Notes = [] }).ToValueList(),

@@ -43,6 +43,7 @@ public static class SheetBuilder
             Facts = facts.Of(analysis).ToValueList(),
             Particulars = facts.ParticularsOf(dance).ToValueList(),
             Edition = facts.EditionOf(dance),
+            PageSign = facts.AddressOf(dance),
             Key = KeyWords(dance, parts, tags, words),
             Changes = choices.Earlier is { } earlier ? ChangeWords.ForSheet(DanceComparison.Of(earlier, analysis), language) : default,
             Cautions = CautionWords.Of(analysis.Cautions, words),

@@ -1,5 +1,7 @@
 using Scuff.Analysis;
 using Scuff.Dances;
+using Scuff.Prose;
+using Scuff.Sheets.Drawings;
 using Scuff.Sheets.Languages;
 using Scuff.Stance;
 using Scuff.Steps;
@@ -14,7 +16,16 @@ internal sealed class SheetFacts(Wording words)
 {
     // What the sentences already say, or what is told further down; all else in the heading is printed as written.
     private static readonly string[] Told =
-        ["by", "author", "choreographer", "title", "level", "counts", "walls", "rhythm", "start", "ending", "restarts", "tags", "counted", "sequence", "place", "version", "date"];
+        ["by", "author", "choreographer", "title", "level", "counts", "walls", "rhythm", "start", "ending", "restarts", "tags", "counted", "sequence", "place", "version", "date", "page"];
+
+    /// <summary>Where students find the page of the dance; null where the heading says none that a telephone can go to.</summary>
+    public SheetAddress? AddressOf(Dance dance)
+    {
+        string address = Field(dance, "page");
+        return HeadingWords.IsAddress(address)
+            ? new SheetAddress(words["label.page"], address, AddressPicture.Of(address, words["label.page"] + ": " + address))
+            : null;
+    }
 
     /// <summary>The name of who made it, or empty.</summary>
     public static string AuthorOf(Dance dance)

@@ -60,6 +60,9 @@ public sealed record SheetLabels
     /// <summary>Heading of the explanation of the foot diagrams.</summary>
     public string DiagramKey { get; init; } = "";
 
+    /// <summary>What the address of the page for students is for.</summary>
+    public string Page { get; init; } = "";
+
     /// <summary>The words in pictures.</summary>
     public DrawingLabels Drawings { get; init; } = new();
 

@@ -45,6 +45,9 @@ public sealed record SheetModel
     /// <summary>Where the walls go, as a picture; null when that is unknown.</summary>
     public Drawing? WallPicture { get; init; }
 
+    /// <summary>Where students find its page; null when the heading says none, and on a caller's card.</summary>
+    public SheetAddress? PageSign { get; init; }
+
     /// <summary>The signs of the foot diagrams that stand on this sheet; empty when it has none.</summary>
     public ValueList<SheetSign> DiagramKey { get; init; }
 

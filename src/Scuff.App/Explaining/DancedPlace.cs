@@ -1,4 +1,5 @@
 using Scuff.App.Json;
+using Scuff.Dances;
 using Scuff.Timelines;
 
 namespace Scuff.App.Explaining;
@@ -19,6 +20,15 @@ internal static class DancedPlace
             _ => new SectionName(step.Section.Number, null),
         };
     }
+
+    /// <summary>What a section is called where a stretch dances it: <c>section 2</c>, <c>part A section 1</c>, <c>tag</c>.</summary>
+    public static string NameOf(PlanStretch stretch, Section section) => stretch.Kind switch
+    {
+        StretchKind.Tag => stretch.Name.Length > 0 ? $"tag “{stretch.Name}”" : "tag",
+        StretchKind.Wait => "wait",
+        StretchKind.Ending => "ending",
+        _ => stretch.Name.Length > 0 ? $"part {stretch.Name} section {section.Number}" : $"section {section.Number}",
+    };
 
     /// <summary>What a stretch is, in words: <c>Wall 2, starts at 9:00</c>.</summary>
     public static string Of(TimedStretch stretch)

@@ -2,8 +2,10 @@ using Scuff.Analysis;
 using Scuff.Analysis.Floor;
 using Scuff.App.Explaining;
 using Scuff.App.Web.Contract;
+using Scuff.Dances;
 using Scuff.Stance;
 using Scuff.Timelines;
+using Scuff.Timing;
 
 namespace Scuff.App.Web;
 
@@ -17,13 +19,14 @@ internal static class FloorSampler
     /// <param name="analysis">The dance.</param>
     /// <param name="timeline">How it is danced.</param>
     /// <param name="size">The dancer.</param>
-    public static FloorAnswer Of(DanceAnalysis analysis, Timeline timeline, DancerSize size)
+    /// <param name="perCount">Moments for each count; as usual those of the studio.</param>
+    public static FloorAnswer Of(DanceAnalysis analysis, Timeline timeline, DancerSize size, int perCount = PerCount)
     {
         FloorPath path = DanceAnalysis.FloorPathOf(timeline, size);
         // a foot is under way for a count before it lands, and so the first step is seen danced, not only done
         double first = Math.Min(0, timeline.Steps.Count > 0 ? Math.Floor(timeline.Steps[0].At.Value.ToDouble()) : 0) - 1;
         double length = timeline.Length.Value.ToDouble();
-        int moments = (int)Math.Round((length - first) * PerCount) + 1;
+        int moments = (int)Math.Round((length - first) * perCount) + 1;
         Feet left = new(moments);
         Feet right = new(moments);
         int[] x = new int[moments];
@@ -35,7 +38,7 @@ internal static class FloorSampler
         int key = -1;
         for (int i = 0; i < moments; i++)
         {
-            double count = first + ((double)i / PerCount);
+            double count = first + ((double)i / perCount);
             left.Put(i, path.At(Foot.Left, count));
             right.Put(i, path.At(Foot.Right, count));
             BodyPose body = path.BodyAt(count);
@@ -54,7 +57,7 @@ internal static class FloorSampler
 
         return new FloorAnswer
         {
-            PerCount = PerCount,
+            PerCount = perCount,
             First = first,
             Length = length,
             GoesRound = timeline.FacingAfter is { } end && end == Facing.Front && timeline.WeightAfter == analysis.Dance.Start,
@@ -66,6 +69,8 @@ internal static class FloorSampler
             Body = new FloorBody(x, y, hips, facing, turned, new string(weight)),
             Stretches = [.. timeline.Stretches.Select(Stretch)],
             Steps = [.. timeline.Steps.Select(Step)],
+            Sections = [.. timeline.Stretches.SelectMany(Sections)],
+            HasEasier = EasierDance.IsOffered(analysis.Draft.Dance),
         };
     }
 
@@ -73,19 +78,53 @@ internal static class FloorSampler
         stretch.Span.Start.Value.ToDouble(),
         stretch.Span.Length.Value.ToDouble(),
         stretch.Plan.Wall,
-        stretch.Plan.Kind switch
-        {
-            StretchKind.Wall => "wall",
-            StretchKind.Tag => "tag",
-            StretchKind.Quote => "quote",
-            StretchKind.Wait => "wait",
-            StretchKind.Ending => "ending",
-            _ => throw new ArgumentOutOfRangeException(nameof(stretch)),
-        },
+        Kind(stretch.Plan),
         stretch.Plan.Name,
         stretch.Facing?.ToString(),
         DancedPlace.Of(stretch),
         stretch.Plan.StartsWall);
+
+    private static string Kind(PlanStretch stretch) => stretch.Kind switch
+    {
+        StretchKind.Wall => "wall",
+        StretchKind.Tag => "tag",
+        StretchKind.Quote => "quote",
+        StretchKind.Wait => "wait",
+        StretchKind.Ending => "ending",
+        _ => throw new ArgumentOutOfRangeException(nameof(stretch)),
+    };
+
+    private static IEnumerable<FloorSection> Sections(TimedStretch stretch)
+    {
+        PlanStretch plan = stretch.Plan;
+        Counts start = Counts.Zero;
+        foreach (Section section in plan.Sections)
+        {
+            if (Danced(start, section.Length) is { } danced)
+            {
+                List<FloorLine> lines = [];
+                foreach (WrittenLine line in section.Lines)
+                {
+                    if (Danced(start + line.Counts.Start, line.Counts.Length) is { } part)
+                    {
+                        lines.Add(new FloorLine(part.At, part.Counts, line.Label, line.Span.Start, line.Span.End, line.Number));
+                    }
+                }
+
+                yield return new FloorSection(danced.At, danced.Counts, plan.Wall, Kind(plan), DancedPlace.NameOf(plan, section), section.Title, lines);
+            }
+
+            start += section.Length;
+        }
+
+        // what of some counts of the stretch's sections is danced; null for nothing
+        (double At, double Counts)? Danced(Counts from, Counts length)
+        {
+            Counts begin = Counts.Max(from, plan.Counts.Start);
+            Counts end = Counts.Min(from + length, plan.Counts.End);
+            return begin >= end ? null : ((begin - plan.Counts.Start + stretch.Span.Start).Value.ToDouble(), (end - begin).Value.ToDouble());
+        }
+    }
 
     private static FloorStep Step(TimedStep step) => new(
         step.At.Value.ToDouble(),

@@ -46,6 +46,7 @@ namespace Scuff.App.Web;
 [JsonSerializable(typeof(HallTell))]
 [JsonSerializable(typeof(HallTellDance))]
 [JsonSerializable(typeof(HallTold))]
+[JsonSerializable(typeof(HallAsk))]
 [JsonSerializable(typeof(HallDance))]
 [JsonSerializable(typeof(DoneAnswer))]
 [JsonSerializable(typeof(ClubNews))]
@@ -64,5 +65,8 @@ namespace Scuff.App.Web;
 [JsonSerializable(typeof(MatchAnswer))]
 [JsonSerializable(typeof(DanceFitQuestion))]
 [JsonSerializable(typeof(DanceFit))]
+[JsonSerializable(typeof(PlayedQuestion))]
+[JsonSerializable(typeof(PlayedAnswer))]
+[JsonSerializable(typeof(StudentPage))]
 [JsonSerializable(typeof(Refusal))]
 internal sealed partial class StudioJson : JsonSerializerContext;

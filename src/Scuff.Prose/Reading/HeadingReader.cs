@@ -62,6 +62,8 @@ internal sealed class HeadingReader(ReaderState state)
         ["for"] = "description",
         ["source"] = "description",
         ["type"] = "type",
+        ["page"] = "page",
+        ["student page"] = "page",
     };
 
     private readonly List<HeaderField> _fields = [];
@@ -282,6 +284,13 @@ internal sealed class HeadingReader(ReaderState state)
                 break;
             case "start":
                 ReadStart(field);
+                break;
+            case "page" when !HeadingWords.IsAddress(field.Value):
+                state.Add(ReadingRules.HeaderValue.At(
+                    field.Span,
+                    ("key", "page"),
+                    ("wanted", $"an address that begins with https:// or http:// and has at most {HeadingWords.LongestAddress} letters"),
+                    ("value", field.Value)));
                 break;
         }
 

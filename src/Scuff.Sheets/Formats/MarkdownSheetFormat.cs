@@ -33,6 +33,7 @@ public sealed class MarkdownSheetFormat : ISheetFormat
 
             Paragraph(Text(string.Join(' ', sheet.Facts)));
             List("", sheet.Particulars.Select(p => Lead(SheetWords.Capital(p.Kind), p.Words)));
+            List("", sheet.PageSign is { } sign ? [Lead(sign.Lead, sign.Address)] : []);
             Paragraph(Text(sheet.Key));
             if (sheet.WallPicture is { } walls)
             {

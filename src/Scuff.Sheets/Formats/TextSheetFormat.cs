@@ -48,6 +48,11 @@ public sealed class TextSheetFormat : ISheetFormat
                 Paragraph(labels.LeadOf(particular) + " " + particular.Words, 0);
             }
 
+            if (sheet.PageSign is { } sign)
+            {
+                Paragraph(labels.LeadOf(sign.Lead) + " " + sign.Address, 0);
+            }
+
             if (sheet.Changes.Count > 0)
             {
                 Line("");

@@ -68,6 +68,80 @@ public sealed class DanceRoutesTests(StudioFixture studio) : IClassFixture<Studi
     }
 
     [Fact]
+    public async Task The_floor_says_what_is_learned_as_one_piece_wall_by_wall()
+    {
+        JsonElement floor = (await studio.Send(HttpMethod.Post, "/api/floor", new { text = Lantern, track = "none", height = (double?)null, ending = false })).Body;
+        JsonElement[] sections = [.. floor.GetProperty("sections").EnumerateArray()];
+
+        Assert.Equal(16, sections.Length);
+        Assert.Equal(Enumerable.Range(0, 16).Select(i => 8.0 * i), sections.Select(s => s.GetProperty("at").GetDouble()));
+        Assert.Equal(["section 1", "section 2", "section 3", "section 4"], sections.Take(4).Select(s => s.GetProperty("name").GetString()!));
+        Assert.Equal("box with shuffles", sections[0].GetProperty("title").GetString());
+        Assert.Equal([1, 1, 1, 1, 2], sections.Take(5).Select(s => s.GetProperty("wall").GetInt32()));
+        JsonElement line = sections[5].GetProperty("lines")[1];
+        Assert.Equal(42, line.GetProperty("at").GetDouble());
+        Assert.Equal(2, line.GetProperty("counts").GetDouble());
+        Assert.StartsWith("3-4   step R forward", Lantern[line.GetProperty("from").GetInt32()..], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Pieces_of_every_demo_dance_follow_each_other_from_the_first_count_to_the_last()
+    {
+        foreach (string file in Directory.GetFiles(Path.Combine(Repository.Root, "demo/dances")))
+        {
+            JsonElement floor = (await studio.Send(HttpMethod.Post, "/api/floor", new { text = File.ReadAllText(file), track = (string?)null, height = (double?)null, ending = true })).Body;
+            double at = 0;
+            foreach (JsonElement section in floor.GetProperty("sections").EnumerateArray())
+            {
+                Assert.Equal(at, section.GetProperty("at").GetDouble(), 6);
+                at += section.GetProperty("counts").GetDouble();
+            }
+
+            Assert.Equal(floor.GetProperty("length").GetDouble(), at, 6);
+        }
+    }
+
+    [Fact]
+    public async Task Easier_options_are_danced_and_called_when_asked_for()
+    {
+        JsonElement plain = (await studio.Send(HttpMethod.Post, "/api/floor", new { text = Lantern, track = "none", height = (double?)null, ending = false })).Body;
+        JsonElement easier = (await studio.Send(HttpMethod.Post, "/api/floor", new { text = Lantern, track = "none", height = (double?)null, ending = false, easier = true })).Body;
+                string called = (await studio.Send(HttpMethod.Post, "/api/calls", Calls(false))).Body.GetRawText();
+        string calledEasier = (await studio.Send(HttpMethod.Post, "/api/calls", Calls(true))).Body.GetRawText();
+
+        Assert.True(plain.GetProperty("hasEasier").GetBoolean());
+        Assert.DoesNotContain("cross", Words(easier, 14), StringComparison.Ordinal);
+        Assert.NotEqual(called, calledEasier);
+        Assert.Equal(plain.GetProperty("length").GetDouble(), easier.GetProperty("length").GetDouble());
+
+        static object Calls(bool isEasier) => new
+        {
+            text = Lantern,
+            track = "none",
+            ending = false,
+            countsPerMinute = 110.0,
+            table = (double[][]?)null,
+            speed = 1.0,
+            help = new[] { "every-step" },
+            easier = isEasier,
+        };
+
+        // what is danced on the counts from a count of the first wall to the next eight
+        static string Words(JsonElement floor, double from) => string.Join(' ', floor.GetProperty("steps").EnumerateArray()
+            .Where(s => s.GetProperty("at").GetDouble() >= from && s.GetProperty("at").GetDouble() < 16)
+            .Select(s => s.GetProperty("words").GetString()));
+    }
+
+    [Fact]
+    public async Task The_page_for_students_is_kept_and_not_shown()
+    {
+        using HttpResponseMessage answer = await studio.Client.PostAsync("/api/student", System.Net.Http.Json.JsonContent.Create(new { text = Lantern }), TestContext.Current.CancellationToken);
+
+        Assert.Equal("attachment", answer.Content.Headers.ContentDisposition!.DispositionType);
+        Assert.Contains("Tin Lantern", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task The_floor_has_the_feet_where_the_simulator_has_them()
     {
         JsonElement floor = (await studio.Send(HttpMethod.Post, "/api/floor", new { text = Lantern, track = "none", height = 1.68, ending = false })).Body;

@@ -63,6 +63,55 @@ public sealed class FitRoutesTests(StudioFixture studio) : IClassFixture<StudioF
     }
 
     [Fact]
+    public async Task The_plan_of_the_text_is_danced_and_called_on_its_track()
+    {
+        string track = await Track("played.track", Map.Replace("Quay Road", "Played", StringComparison.Ordinal));
+        JsonElement fit = await Fit(Asked(Dance, track));
+        string text = fit.GetProperty("text").GetString()!;
+        JsonElement danced = (await studio.Send(HttpMethod.Post, "/api/fit/floor", Asked(Dance, track))).Body;
+
+        (int status, JsonElement floor) = await studio.Send(HttpMethod.Post, "/api/floor", new { text, ending = false, track = (string?)null, height = (double?)null, plays = track });
+        (int called, JsonElement calls) = await studio.Send(HttpMethod.Post, "/api/calls", Calls(text));
+        (int refused, JsonElement why) = await studio.Send(HttpMethod.Post, "/api/calls", Calls(Dance));
+
+        Assert.Equal((200, 200, 422), (status, called, refused));
+        Assert.Equal(danced.GetProperty("length").GetDouble(), floor.GetProperty("length").GetDouble());
+        Assert.Equal(Stretches(danced), Stretches(floor));
+        double[][] table = [.. fit.GetProperty("table").EnumerateArray().Select(t => t.EnumerateArray().Select(n => n.GetDouble()).ToArray())];
+        JsonElement one = calls.GetProperty("calls").EnumerateArray().First(c => c.GetProperty("for").GetDouble() == 0);
+        Assert.Equal(table.First(t => t[0] == 0)[1], one.GetProperty("due").GetDouble(), 2);
+        Assert.Contains("Choose one in the room Fit", why.GetProperty("sentence").GetString(), StringComparison.Ordinal);
+
+        object Calls(string of) => new
+        {
+            text = of,
+            track = (string?)null,
+            ending = false,
+            countsPerMinute = (double?)null,
+            table = (double[][]?)null,
+            speed = 1.0,
+            help = new[] { "every-step" },
+            plays = track,
+        };
+
+        static IEnumerable<(double, string?)> Stretches(JsonElement floor)
+            => floor.GetProperty("stretches").EnumerateArray().Select(s => (s.GetProperty("at").GetDouble(), s.GetProperty("facing").GetString()));
+    }
+
+    [Fact]
+    public async Task Without_a_track_that_can_be_played_the_page_is_told_what_to_do()
+    {
+        JsonElement none = (await studio.Send(HttpMethod.Post, "/api/played", Played("Bare\n\nsection 1\n1-2 step R forward, touch L together\n"))).Body;
+        JsonElement unheard = (await studio.Send(HttpMethod.Post, "/api/played", Played(Dance))).Body;
+
+        Assert.Equal(JsonValueKind.Null, none.GetProperty("floor").ValueKind);
+        Assert.Contains("names no track", none.GetProperty("sentence").GetString(), StringComparison.Ordinal);
+        Assert.NotEqual("", unheard.GetProperty("sentence").GetString());
+
+        static object Played(string text) => new { text, track = (string?)null, easier = false };
+    }
+
+    [Fact]
     public async Task She_decides_where_a_wall_begins_and_what_things_cost()
     {
         string track = await Track("decided.track", Map.Replace("Quay Road", "Decided", StringComparison.Ordinal));

@@ -50,6 +50,73 @@ public sealed class HallSessionTests
     }
 
     [Fact]
+    public async Task Calls_come_with_the_dance_and_a_change_of_help_is_another_dance()
+    {
+        await using HallFixture studio = await HallFixture.Start();
+        using HttpClient screen = await studio.Paired("floor");
+        Assert.True(await Told(studio.Her, "/api/hall/dance", Practised("every-step")));
+        JsonElement every = (await HallFixture.Send(screen, HttpMethod.Get, "/api/hall/dance")).Body;
+        Assert.True(await Told(studio.Her, "/api/hall/dance", Practised("every-step")));
+        JsonElement same = (await HallFixture.Send(screen, HttpMethod.Get, "/api/hall/dance")).Body;
+        Assert.True(await Told(studio.Her, "/api/hall/dance", Practised("silent")));
+        JsonElement silent = (await HallFixture.Send(screen, HttpMethod.Get, "/api/hall/dance")).Body;
+
+        Assert.Contains(every.GetProperty("calls").EnumerateArray(), c => c.GetProperty("kind").GetString() == "move");
+        Assert.Equal("every-step", every.GetProperty("help").GetString());
+        Assert.Equal(every.GetProperty("number").GetInt64(), same.GetProperty("number").GetInt64());
+        Assert.True(silent.GetProperty("number").GetInt64() > every.GetProperty("number").GetInt64());
+        Assert.DoesNotContain(silent.GetProperty("calls").EnumerateArray(), c => c.GetProperty("kind").GetString() == "move");
+    }
+
+    [Fact]
+    public async Task What_a_remote_asks_is_told_and_a_screen_may_ask_nothing()
+    {
+        await using HallFixture studio = await HallFixture.Start();
+        using HttpClient tablet = await studio.Paired("tablet");
+        using HttpClient screen = await studio.Paired("floor");
+        using HallStream stream = await HallStream.Of(studio.Her, Stop);
+        await stream.Next(Stop);
+
+        Assert.Equal(200, (await HallFixture.Send(tablet, HttpMethod.Post, "/api/hall/ask", Ask("speed", 0.8))).Status);
+        (string name, string content) = await stream.Event(Stop);
+
+        Assert.Equal("ask", name);
+        Assert.Equal(0.8, JsonDocument.Parse(content).RootElement.GetProperty("number").GetDouble());
+        Assert.Equal(403, (await HallFixture.Send(screen, HttpMethod.Post, "/api/hall/ask", Ask("stop", null))).Status);
+    }
+
+    [Theory]
+    [InlineData("speed", 9.0, null)]
+    [InlineData("speed", null, null)]
+    [InlineData("wall", 0.0, null)]
+    [InlineData("help", null, "shouting")]
+    [InlineData("view", null, "below")]
+    [InlineData("delete", null, null)]
+    public async Task A_remote_that_asks_nonsense_is_told_so(string kind, double? number, string? word)
+    {
+        await using HallFixture studio = await HallFixture.Start();
+        using HttpClient tablet = await studio.Paired("tablet");
+
+        Assert.Equal(400, (await HallFixture.Send(tablet, HttpMethod.Post, "/api/hall/ask", Ask(kind, number, word))).Status);
+    }
+
+    private static object Ask(string kind, double? number, string? word = null) => new { kind, number, to = (double?)null, word };
+
+    private static object Practised(string help)
+    {
+        const string Text = "Called\n\nsection 1\n1-2   step R forward, touch L together\n";
+        return new
+        {
+            hand = "laptop",
+            takes = false,
+            title = "Called",
+            eight = 8,
+            floor = new { text = Text, track = (string?)null, height = (double?)null, ending = false, easier = false },
+            calls = new { text = Text, track = (string?)null, ending = false, countsPerMinute = 110.0, table = (double[][]?)null, speed = 1.0, help = new[] { help } },
+        };
+    }
+
+    [Fact]
     public async Task A_follower_that_leaves_is_forgotten()
     {
         await using HallFixture studio = await HallFixture.Start();

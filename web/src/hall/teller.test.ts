@@ -33,7 +33,12 @@ beforeEach(() => {
   player.setDance({ first: 0, length: 32, goesRound: true, stops: [], eight: 8, ones: [0] });
   player.setTempo(120);
   player.setClickOn(false);
-  shown = { title: 'Shown', eight: 8, floor: { text: 'Shown', track: null, height: null, ending: false } };
+  shown = {
+    title: 'Shown',
+    eight: 8,
+    floor: { text: 'Shown', track: null, height: null, ending: false, easier: false, plays: null },
+    calls: null,
+  };
   teller = new HallTeller(
     'hand',
     player,

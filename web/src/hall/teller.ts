@@ -1,6 +1,6 @@
 /** Tells the hall what is danced on this page, and where the playhead is. */
 import { get, post, Trouble } from '../lib/api';
-import type { FloorQuestion, HallPlayhead, HallTime, HallTold } from '../lib/contract';
+import type { CallQuestion, FloorQuestion, HallPlayhead, HallTime, HallTold } from '../lib/contract';
 import type { Player } from '../lib/player';
 import type { View } from '../floor/views';
 import { HallClock } from './clock';
@@ -10,6 +10,8 @@ export interface Shown {
   title: string;
   eight: number;
   floor: FloorQuestion;
+  /** What is called; null where nothing is. */
+  calls: CallQuestion | null;
 }
 
 // Sound clocks and page clocks part by a few hundredths of a second in minutes; a track goes on at a pace of its own.
@@ -44,6 +46,11 @@ export class HallTeller {
     private readonly view: () => View,
   ) {
     this.clock = new HallClock(async () => (await get<HallTime>('/hall/time')).now);
+  }
+
+  /** Whether the hall follows this page. */
+  get isLeading(): boolean {
+    return this.isTelling && this.leads;
   }
 
   /** Whether it tells. */

@@ -13,6 +13,9 @@ export interface CallQuestion {
   table: number[][] | null;
   speed: number;
   help: string[] | null;
+  easier: boolean;
+  plays: string | null;
+  firstWall: number;
 }
 
 export interface CalledWords {
@@ -334,6 +337,8 @@ export interface FloorAnswer {
   body: FloorBody;
   stretches: FloorStretch[];
   steps: FloorStep[];
+  sections: FloorSection[];
+  hasEasier: boolean;
 }
 
 export interface FloorBody {
@@ -353,11 +358,32 @@ export interface FloorFoot {
   contact: string;
 }
 
+export interface FloorLine {
+  at: number;
+  counts: number;
+  label: string;
+  from: number;
+  to: number;
+  number: number;
+}
+
 export interface FloorQuestion {
   text: string;
   track: string | null;
   height: number | null;
   ending: boolean;
+  easier: boolean;
+  plays: string | null;
+}
+
+export interface FloorSection {
+  at: number;
+  counts: number;
+  wall: number;
+  kind: string;
+  name: string;
+  title: string;
+  lines: FloorLine[];
 }
 
 export interface FloorStep {
@@ -408,11 +434,20 @@ export interface HallAnswer {
   screens: number;
 }
 
+export interface HallAsk {
+  kind: string;
+  number: number | null;
+  to: number | null;
+  word: string | null;
+}
+
 export interface HallDance {
   number: number;
   title: string;
   eight: number;
   floor: FloorAnswer;
+  calls: CalledWords[];
+  help: string;
 }
 
 export interface HallDanceName {
@@ -469,6 +504,7 @@ export interface HallTellDance {
   title: string;
   eight: number;
   floor: FloorQuestion;
+  calls: CallQuestion | null;
 }
 
 export interface HallTime {
@@ -574,6 +610,26 @@ export interface MatchedItem {
   match: MatchRow;
   track: string;
   dance: string | null;
+}
+
+export interface PlayedAnswer {
+  tracks: PlayedTrack[];
+  track: string | null;
+  title: string;
+  floor: FloorAnswer | null;
+  table: number[][];
+  sentence: string;
+}
+
+export interface PlayedQuestion {
+  text: string;
+  track: string | null;
+  easier: boolean;
+}
+
+export interface PlayedTrack {
+  id: string;
+  title: string;
 }
 
 export interface ReadAnswer {
@@ -718,6 +774,66 @@ export interface SongList {
 
 export interface SongQuestion {
   titles: string[];
+}
+
+export interface StudentCall {
+  kind: string;
+  words: string;
+  at: number;
+  for: number;
+  wall: number;
+}
+
+export interface StudentCalls {
+  help: string;
+  calls: StudentCall[];
+}
+
+export interface StudentDance {
+  floor: FloorAnswer;
+  steps: StudentSteps;
+  calls: StudentCalls[];
+}
+
+export interface StudentLine {
+  number: number;
+  counts: string;
+  words: string;
+  facing: string;
+  notes: StudentWords[];
+}
+
+export interface StudentPage {
+  title: string;
+  by: string;
+  edition: string;
+  facts: string[];
+  cautions: string[];
+  address: string;
+  eight: number;
+  countsPerMinute: number;
+  sections: StudentSection[];
+  breaks: StudentWords[];
+  tracks: string[];
+  plain: StudentDance;
+  easier: StudentDance | null;
+}
+
+export interface StudentSection {
+  heading: string;
+  lines: StudentLine[];
+  notes: StudentWords[];
+}
+
+export interface StudentSteps {
+  at: number[];
+  count: string[];
+  facing: string[];
+}
+
+export interface StudentWords {
+  lead: string;
+  words: string;
 }
 
 export interface TagUse {

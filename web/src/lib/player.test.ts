@@ -393,6 +393,25 @@ describe('clicks', () => {
     for (let i = 1; i < times.length; i++) expect(times[i]!.time - times[i - 1]!.time).toBeCloseTo(0.5, 6);
   });
 
+  it('count in before every round of a section when asked', () => {
+    const player = make();
+    player.countIn = true;
+    player.countInEach = true;
+    player.loop = { from: 8, to: 12 };
+    player.play();
+    // 60 ms until the sound begins, eight counts in, four danced
+    vi.advanceTimersByTime(60 + 100 + 4000 + 1000);
+    expect(player.countingIn()).toBe(0);
+    expect(player.count()).toBeCloseTo(10, 0);
+    vi.advanceTimersByTime(1000 + 250);
+    expect(player.countingIn()).toBe(1);
+    expect(player.count()).toBe(7);
+    vi.advanceTimersByTime(4000);
+    expect(player.countingIn()).toBe(0);
+    expect(player.count()).toBeGreaterThan(8);
+    expect(player.count()).toBeLessThan(9.5);
+  });
+
   it('are not made up for after the page slept', () => {
     const player = make();
     player.play();

@@ -102,6 +102,7 @@ export class Player {
   private countsPerMinute = 110;
   private hasClick = true;
   private hasCountIn = false;
+  private countsInEach = false;
   private said: string | null = null;
 
   private context: AudioContext | null | undefined;
@@ -193,6 +194,17 @@ export class Player {
 
   set countIn(value: boolean) {
     this.hasCountIn = value;
+    this.tell();
+  }
+
+  /** Whether the count-in comes before every round of a section, so that a class can find its places again. */
+  get countInEach(): boolean {
+    return this.countsInEach;
+  }
+
+  set countInEach(value: boolean) {
+    this.countsInEach = value;
+    this.restart();
     this.tell();
   }
 
@@ -434,9 +446,15 @@ export class Player {
     return this.section && this.start - this.base < this.section.to - NEAR ? this.section : null;
   }
 
+  // Whether each round of a section has a count-in of its own.
+  private get isLed(): boolean {
+    return this.hasCountIn && this.countsInEach;
+  }
+
   private foldedOf(place: number): number {
     const count = place - this.base;
     const { loops, dance } = this;
+    if (loops && this.isLed) return Math.min(count, loops.to - NEAR);
     if (loops) return count < loops.to ? count : loops.from + ((count - loops.from) % (loops.to - loops.from));
     return dance.goesRound && count >= dance.length ? count % dance.length : count;
   }
@@ -526,8 +544,11 @@ export class Player {
     const place = this.drive.place();
     const { loops } = this;
     if (loops) {
-      // a track has to be put back; the click's clock goes on and is folded
-      if (this.track && place - this.base >= loops.to) this.restartAt(loops.from);
+      // a track has to be put back, and so has who is counted in; else the click's clock goes on and is folded
+      if ((this.track || this.isLed) && place - this.base >= loops.to) {
+        this.restartAt(loops.from, this.isLed ? this.dance.eight : 0);
+        if (this.isLed) this.tell();
+      }
     } else if (!this.dance.goesRound && place - this.base >= this.dance.length - NEAR) {
       this.halt();
       this.held = this.dance.length;
@@ -600,7 +621,7 @@ export class Player {
     const next = Math.floor(count) + 1;
     const end = loops ? loops.to : dance.length;
     if (next < end - NEAR) return past + (next - count);
-    if ((loops && this.track) || !(loops || dance.goesRound)) return Infinity;
+    if ((loops && (this.track || this.isLed)) || !(loops || dance.goesRound)) return Infinity;
     const begin = loops ? loops.from : 0;
     return past + (end - count) + (Math.ceil(begin - NEAR) - begin);
   }

@@ -11,6 +11,7 @@ import type {
   DanceVersions,
   DoneAnswer,
   FloorAnswer,
+  PlayedAnswer,
   ReadAnswer,
   TagsBody,
   TextBody,
@@ -21,7 +22,7 @@ import { handName } from './hand';
 import { Keeper, type Standing } from './keeper';
 
 /** The rooms, by what she does in them. */
-export const ROOMS = ['write', 'listen', 'fit', 'print', 'book'] as const;
+export const ROOMS = ['write', 'listen', 'fit', 'teach', 'print', 'book'] as const;
 export type Room = (typeof ROOMS)[number];
 
 /** Waits so long after a letter before the feet are danced anew: the words come first. */
@@ -34,6 +35,10 @@ export class Workspace {
   reading = $state.raw<ReadAnswer | null>(null);
   floor = $state.raw<FloorAnswer | null>(null);
   floorTrack = $state<string | null>(null);
+  /** The track of the club that the floor dances to by the plan in the text; null for the click. */
+  floorSound = $state<string | null>(null);
+  /** That plan. */
+  played = $state.raw<PlayedAnswer | null>(null);
   place = $state(0);
   /** From where the floor is seen, here and in the hall. */
   view = $state<View>('above');
@@ -161,6 +166,8 @@ export class Workspace {
     this.text = text;
     this.replaced = { text, isNew: true };
     this.floorTrack = null;
+    this.floorSound = null;
+    this.played = null;
     this.reading = null;
     this.floor = null;
     this.#address();
@@ -231,9 +238,21 @@ export class Workspace {
     this.#dancing?.abort();
     const stop = (this.#dancing = new AbortController());
     try {
+      if (this.floorSound) {
+        const asked = { text: this.text, track: this.floorSound, easier: false };
+        const played = await post<PlayedAnswer>('/played', asked, stop.signal);
+        this.played = played;
+        if (played.floor) {
+          this.floor = played.floor;
+          return;
+        }
+        this.floorSound = null;
+        this.say(played.sentence, true);
+      }
+      this.played = null;
       this.floor = await post<FloorAnswer>(
         '/floor',
-        { text: this.text, track: this.floorTrack, height: null, ending: false },
+        { text: this.text, track: this.floorTrack, height: null, ending: false, easier: false, plays: null },
         stop.signal,
       );
     } catch (e) {
@@ -244,6 +263,13 @@ export class Workspace {
   /** Which track's tags and restarts the floor dances; null as the sheet has it. */
   danceTo(track: string | null) {
     this.floorTrack = track;
+    void this.danceAnew();
+  }
+
+  /** Which track of the club the floor dances to; null for the click. */
+  soundOf(track: string | null) {
+    if (track === this.floorSound) return;
+    this.floorSound = track;
     void this.danceAnew();
   }
 

@@ -26,4 +26,17 @@ internal sealed record CalledWords(string Kind, string Words, double At, double 
 /// <param name="Table">Counts and seconds of a track, both rising, as the fit answers them; null for the click.</param>
 /// <param name="Speed">Practice speed: 1 as it is.</param>
 /// <param name="Help">How much is said in each wall: every-step, headings, warnings or silent; the last goes on. Null for thinning out as usual.</param>
-internal sealed record CallQuestion(string Text, string? Track, bool Ending, double? CountsPerMinute, double[][]? Table, double Speed, string[]? Help);
+/// <param name="Easier">Whether the easier options of the text are danced.</param>
+/// <param name="Plays">A track of the club that it is danced to by the plan in the text, in place of track, ending, pace and table; null for none.</param>
+/// <param name="FirstWall">The wall at which the help begins, from 1: who starts in the middle is told as at the start.</param>
+internal sealed record CallQuestion(
+    string Text,
+    string? Track,
+    bool Ending,
+    double? CountsPerMinute,
+    double[][]? Table,
+    double Speed,
+    string[]? Help,
+    bool Easier = false,
+    string? Plays = null,
+    int FirstWall = 1);

@@ -38,6 +38,12 @@ internal sealed record FloorAnswer
 
     /// <summary>Every action in danced order.</summary>
     public required IReadOnlyList<FloorStep> Steps { get; init; }
+
+    /// <summary>What is learned as one piece, in danced order: the sections of every wall, each tag, the ending.</summary>
+    public required IReadOnlyList<FloorSection> Sections { get; init; }
+
+    /// <summary>Whether the text has easier options that can be danced instead.</summary>
+    public required bool HasEasier { get; init; }
 }
 
 /// <summary>A foot at every moment.</summary>
@@ -68,6 +74,25 @@ internal sealed record FloorBody(int[] X, int[] Y, int[] Hips, int[] Facing, int
 /// <param name="StartsWall">Whether a wall begins with it.</param>
 internal sealed record FloorStretch(double At, double Counts, int Wall, string Kind, string Name, string? Facing, string Words, bool StartsWall);
 
+/// <summary>A section, a tag or the ending as danced, or what is danced of it before a restart.</summary>
+/// <param name="At">Danced count of its start.</param>
+/// <param name="Counts">How much of it is danced.</param>
+/// <param name="Wall">The wall, from 1.</param>
+/// <param name="Kind">As of its stretch: wall, tag, quote, wait or ending.</param>
+/// <param name="Name">What it is called: <c>section 2</c>, <c>tag</c>.</param>
+/// <param name="Title">Its heading, or empty.</param>
+/// <param name="Lines">Its lines.</param>
+internal sealed record FloorSection(double At, double Counts, int Wall, string Kind, string Name, string Title, IReadOnlyList<FloorLine> Lines);
+
+/// <summary>A line of a section as danced.</summary>
+/// <param name="At">Danced count of its start.</param>
+/// <param name="Counts">How much of it is danced.</param>
+/// <param name="Label">Its counts as printed.</param>
+/// <param name="From">Where it starts in the text.</param>
+/// <param name="To">Where it ends.</param>
+/// <param name="Number">Its number in the text, from 1.</param>
+internal sealed record FloorLine(double At, double Counts, string Label, int From, int To, int Number);
+
 /// <summary>An action as danced.</summary>
 /// <param name="At">Danced count.</param>
 /// <param name="Count">The printed count.</param>
@@ -85,4 +110,6 @@ internal sealed record FloorStep(double At, string Count, string Foot, string Wo
 /// <param name="Track">Title of the track whose tags and restarts are danced; null as the sheet has it; <c>none</c> for plain repetitions.</param>
 /// <param name="Height">Height of the dancer in metres; null for the usual.</param>
 /// <param name="Ending">Whether the ending is danced.</param>
-internal sealed record FloorQuestion(string Text, string? Track, double? Height, bool Ending);
+/// <param name="Easier">Whether the easier options of the text are danced.</param>
+/// <param name="Plays">A track of the club that it is danced to by the plan in the text, in place of track, height and ending; null for none.</param>
+internal sealed record FloorQuestion(string Text, string? Track, double? Height, bool Ending, bool Easier = false, string? Plays = null);

@@ -46,7 +46,15 @@ internal sealed record HallTell(string Hand, bool Takes, HallPlayhead Playhead);
 /// <param name="Title">Its title.</param>
 /// <param name="Eight">Counts after which the ones come again.</param>
 /// <param name="Floor">What the page asked to see danced.</param>
-internal sealed record HallTellDance(string Hand, bool Takes, string Title, int Eight, FloorQuestion Floor);
+/// <param name="Calls">What it asked to have called; null where nothing is.</param>
+internal sealed record HallTellDance(string Hand, bool Takes, string Title, int Eight, FloorQuestion Floor, CallQuestion? Calls = null);
+
+/// <summary>What a remote asks of the page that the hall follows.</summary>
+/// <param name="Kind">play, stop, again, speed, section, wall, help or view.</param>
+/// <param name="Number">The speed as a part of the full one; the number of the wall; the count at which the section begins, null for the whole dance.</param>
+/// <param name="To">The count at which the section ends.</param>
+/// <param name="Word">The help, or the view.</param>
+internal sealed record HallAsk(string Kind, double? Number, double? To, string? Word);
 
 /// <summary>Whether the hall follows the page that told.</summary>
 /// <param name="Leads">It does; when not, another page leads.</param>
@@ -57,4 +65,6 @@ internal sealed record HallTold(bool Leads);
 /// <param name="Title">Its title.</param>
 /// <param name="Eight">Counts after which the ones come again.</param>
 /// <param name="Floor">Its feet.</param>
-internal sealed record HallDance(long Number, string Title, int Eight, FloorAnswer Floor);
+/// <param name="Calls">What is called; empty where nothing is.</param>
+/// <param name="Help">How much is called: every-step, headings, warnings, silent or thinning; empty where it is not practised but only danced.</param>
+internal sealed record HallDance(long Number, string Title, int Eight, FloorAnswer Floor, IReadOnlyList<CalledWords> Calls, string Help);

@@ -26,6 +26,7 @@ internal sealed class HallSession
     private ITimer? _beat;
     private HallNews _news = new(0, null, null);
     private FloorQuestion? _asked;
+    private string _askedCalls = "";
     private int _eight;
     private long _dances;
     private byte[] _dance = [];
@@ -85,10 +86,12 @@ internal sealed class HallSession
 
     /// <summary>Takes what a page dances.</summary>
     /// <param name="told">What it told.</param>
-    /// <param name="dance">Makes the feet; asked only when they are not those that are shown.</param>
+    /// <param name="dance">Makes the feet and the calls; asked only when they are not those that are shown.</param>
     /// <returns>Whether the hall follows that page.</returns>
-    public bool Tell(HallTellDance told, Func<FloorAnswer> dance)
+    public bool Tell(HallTellDance told, Func<(FloorAnswer Floor, IReadOnlyList<CalledWords> Calls)> dance)
     {
+        // a question about calls holds lists, which are compared by what they say
+        string calls = told.Calls is null ? "" : JsonSerializer.Serialize(told.Calls, StudioJson.Default.CallQuestion);
         lock (_lock)
         {
             if (!Leads(told.Hand, told.Takes))
@@ -96,14 +99,14 @@ internal sealed class HallSession
                 return false;
             }
 
-            if (_news.Dance is { } shown && shown.Title == told.Title && _eight == told.Eight && _asked == told.Floor)
+            if (_news.Dance is { } shown && shown.Title == told.Title && _eight == told.Eight && _asked == told.Floor && _askedCalls == calls)
             {
                 return true;
             }
         }
 
         // outside the lock: it takes as long as a hundred changes of the playhead
-        FloorAnswer floor = dance();
+        (FloorAnswer floor, IReadOnlyList<CalledWords> called) = dance();
         lock (_lock)
         {
             if (!Leads(told.Hand, takes: false))
@@ -112,12 +115,25 @@ internal sealed class HallSession
             }
 
             // never the number of an earlier one: a screen that was away may have that still
-            HallDance made = new(++_dances, told.Title, told.Eight, floor);
-            (_asked, _eight) = (told.Floor, told.Eight);
+            HallDance made = new(++_dances, told.Title, told.Eight, floor, called, HelpOf(told.Calls));
+            (_asked, _askedCalls, _eight) = (told.Floor, calls, told.Eight);
             _dance = JsonSerializer.SerializeToUtf8Bytes(made, StudioJson.Default.HallDance);
             _smallDance = Compress(_dance);
             Publish(_news with { Dance = new HallDanceName(made.Number, made.Title) });
             return true;
+        }
+    }
+
+    /// <summary>Tells everybody what a remote asks; the page that leads does it.</summary>
+    public void Ask(HallAsk ask)
+    {
+        using MemoryStream message = new(128);
+        message.Write("event: ask\ndata: "u8);
+        JsonSerializer.Serialize(message, ask, StudioJson.Default.HallAsk);
+        message.Write("\n\n"u8);
+        lock (_lock)
+        {
+            TellAll(message.ToArray());
         }
     }
 
@@ -175,6 +191,8 @@ internal sealed class HallSession
             _news = new HallNews(_news.Number + 1, null, null);
         }
     }
+
+    private static string HelpOf(CallQuestion? calls) => calls is null ? "" : calls.Help is [var first, ..] ? first : "thinning";
 
     private static byte[] Compress(byte[] plain)
     {

@@ -1,39 +1,24 @@
-using System.Collections;
 using System.Globalization;
 using System.Text;
-using QRCoder;
 using Scuff.App.Web.Contract;
+using Scuff.Sheets.Drawings;
 
 namespace Scuff.App.Web.Hall;
 
-/// <summary>Addresses as pictures for a camera (QR codes, ISO/IEC 18004).</summary>
+/// <summary>Addresses as pictures for a camera, as the page draws them.</summary>
 internal static class HallSigns
 {
     /// <summary>The picture of an address.</summary>
     public static HallSign Of(string address)
     {
-        using QRCodeGenerator generator = new();
-        using QRCodeData code = generator.CreateQrCode(address, QRCodeGenerator.ECCLevel.M);
-        List<BitArray> rows = code.ModuleMatrix;
+        IReadOnlyList<(int X, int Y, int Length)> runs = AddressPicture.Runs(address, out int size);
         StringBuilder path = new();
-        for (int y = 0; y < rows.Count; y++)
+        foreach ((int x, int y, int length) in runs)
         {
             // a run of dark squares is one stroke
-            for (int x = 0; x < rows[y].Length; x++)
-            {
-                int start = x;
-                while (x < rows[y].Length && rows[y][x])
-                {
-                    x++;
-                }
-
-                if (x > start)
-                {
-                    path.Append(CultureInfo.InvariantCulture, $"M{start} {y}h{x - start}v1h-{x - start}z");
-                }
-            }
+            path.Append(CultureInfo.InvariantCulture, $"M{x} {y}h{length}v1h-{length}z");
         }
 
-        return new HallSign(rows.Count, path.ToString());
+        return new HallSign(size, path.ToString());
     }
 }

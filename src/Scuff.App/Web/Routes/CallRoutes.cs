@@ -6,6 +6,7 @@ using Scuff.Analysis.Calls;
 using Scuff.Analysis.Fit;
 using Scuff.App.Calling;
 using Scuff.App.Web.Contract;
+using Scuff.Dances;
 using Scuff.Timelines;
 
 namespace Scuff.App.Web.Routes;
@@ -30,14 +31,12 @@ internal sealed class CallRoutes : IRouteGroup
     /// <exception cref="RefusalException">The text is too long, or the pace none that can be danced.</exception>
     internal static CallAnswer Of(Studio studio, CallQuestion asked)
     {
-        DanceAnalysis analysis = DanceRoutes.Analyse(studio, asked.Text);
-        (Timeline timeline, string title) = DanceRoutes.Danced(analysis, asked.Track, asked.Ending);
+        DanceAnalysis analysis = asked.Easier ? DanceRoutes.Analyse(studio, asked.Text).Easier : DanceRoutes.Analyse(studio, asked.Text);
         if (asked.Speed is not (>= SlowestSpeed and <= FastestSpeed))
         {
             throw Refused($"The practice speed is a number from {SlowestSpeed} to {FastestSpeed}; 1 is the speed of the music.");
         }
 
-        CountClock clock = asked.Table is { } table ? ClockOf(table).AtSpeed(asked.Speed) : EvenClock(analysis, title, asked);
         ValueList<CallHelp> help = new CallOptions().HelpByWall;
         if (asked.Help is { Length: > 0 } words)
         {
@@ -45,7 +44,13 @@ internal sealed class CallRoutes : IRouteGroup
                 ?? throw Refused($"There is no help named {unknown}. It is {string.Join(", ", HelpWords.All)}.");
         }
 
-        CallScript script = CallWriter.Write(analysis.Dance, timeline, clock, new CallOptions { HelpByWall = help, Intro = asked.Table is null ? CalledDance.CountInOf(analysis.Dance) : -clock.CountAt(0) });
+        (Dance dance, Timeline timeline, CountClock clock, bool isOnTrack) = Danced(studio, analysis, asked);
+        CallScript script = CallWriter.Write(dance, timeline, clock, new CallOptions
+        {
+            HelpByWall = help,
+            FirstWall = Math.Clamp(asked.FirstWall, 1, MostPlaces),
+            Intro = isOnTrack ? -clock.CountAt(0) : CalledDance.CountInOf(dance),
+        });
         return new CallAnswer([.. script.Calls.Select(c => Told(c, clock))], script.CountIn);
     }
 
@@ -61,6 +66,20 @@ internal sealed class CallRoutes : IRouteGroup
         Math.Round(call.Due, 4),
         call.Span.Start,
         call.Span.End);
+
+    private static (Dance Dance, Timeline Timeline, CountClock Clock, bool IsOnTrack) Danced(Studio studio, DanceAnalysis analysis, CallQuestion asked)
+    {
+        if (asked.Plays is { } track)
+        {
+            (FitPlan plan, ValueList<CountTime> times) = PlayedRoom.On(studio, analysis, track);
+            return (plan.Dance, plan.WithEnding, CountClock.Of(times).AtSpeed(asked.Speed), true);
+        }
+
+        (Timeline timeline, string title) = DanceRoutes.Danced(analysis, asked.Track, asked.Ending);
+        return asked.Table is { } table
+            ? (analysis.Dance, timeline, ClockOf(table).AtSpeed(asked.Speed), true)
+            : (analysis.Dance, timeline, EvenClock(analysis, title, asked), false);
+    }
 
     private static CountClock EvenClock(DanceAnalysis analysis, string title, CallQuestion asked)
     {

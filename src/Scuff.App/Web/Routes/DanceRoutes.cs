@@ -5,6 +5,7 @@ using Scuff.Analysis;
 using Scuff.Analysis.Compare;
 using Scuff.Analysis.Floor;
 using Scuff.App.Explaining;
+using Scuff.App.Students;
 using Scuff.App.Web.Contract;
 using Scuff.Prose;
 using Scuff.Sheets;
@@ -52,6 +53,18 @@ internal sealed class DanceRoutes : IRouteGroup
         routes.MapGet("/api/sheets", context => Exchange.Answer(context, new SheetOffers(
             [.. SheetFormats.All.Select(f => new SheetFormatOffer(f.Name, f.Extension))],
             [.. SheetLanguage.Codes.Select(c => new SheetLanguageOffer(c, SheetLanguage.Find(c)!.Name))])));
+        routes.MapPost("/api/student", async context =>
+        {
+            TextBody asked = await Exchange.Read<TextBody>(context).ConfigureAwait(false);
+            if (!StudentPageFile.Exists)
+            {
+                throw new RefusalException(StatusCodes.Status409Conflict, "This Scuff was built without its pages. Build it with Node.js at hand.");
+            }
+
+            // kept, not shown: its script stands in it, which pages of the studio may not have
+            byte[] page = StudentPageFile.Write(StudentPageData.Of(Analyse(studio, asked.Text), ""));
+            await Exchange.File(context, "text/html; charset=utf-8", "dance.student" + StudentPageFile.Extension, page).ConfigureAwait(false);
+        });
         routes.MapPost("/api/sheet", async context =>
         {
             SheetQuestion asked = await Exchange.Read<SheetQuestion>(context).ConfigureAwait(false);
@@ -79,10 +92,15 @@ internal sealed class DanceRoutes : IRouteGroup
     /// <exception cref="RefusalException">The text is too long, or the dancer no grown person.</exception>
     internal static FloorAnswer Floor(Studio studio, FloorQuestion asked)
     {
-        DanceAnalysis analysis = Analyse(studio, asked.Text);
+        DanceAnalysis analysis = asked.Easier ? Analyse(studio, asked.Text).Easier : Analyse(studio, asked.Text);
         if (asked.Height is < 1 or > 2.3)
         {
             throw new RefusalException(StatusCodes.Status400BadRequest, "The dancer's height is a number of metres from 1 to 2.3.");
+        }
+
+        if (asked.Plays is { } track)
+        {
+            return PlayedRoom.Floor(analysis, PlayedRoom.On(studio, analysis, track).Plan);
         }
 
         DancerSize size = asked.Height is { } height ? new DancerSize(height) : DancerSize.Default;

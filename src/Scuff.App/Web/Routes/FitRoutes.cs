@@ -40,6 +40,11 @@ internal sealed class FitRoutes : IRouteGroup
             // however it ends, the music does not begin again
             await Exchange.Answer(context, FloorSampler.Of(analysis, plan.WithEnding, DancerSize.Default) with { GoesRound = false }).ConfigureAwait(false);
         });
+        routes.MapPost("/api/played", async context =>
+        {
+            PlayedQuestion asked = await Exchange.Read<PlayedQuestion>(context).ConfigureAwait(false);
+            await Exchange.Answer(context, PlayedRoom.Of(studio, DanceRoutes.Analyse(studio, asked.Text), asked)).ConfigureAwait(false);
+        });
         routes.MapPost("/api/match/tracks", async context =>
         {
             MatchTracksQuestion asked = await Exchange.Read<MatchTracksQuestion>(context).ConfigureAwait(false);

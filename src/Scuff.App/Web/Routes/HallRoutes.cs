@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Scuff.App.Calling;
 using Scuff.App.Web.Contract;
 using Scuff.App.Web.Hall;
 
@@ -44,6 +45,13 @@ internal sealed class HallRoutes : IRouteGroup
             Check(told.Playhead);
             await Exchange.Answer(context, new HallTold(hall.Session.Tell(told))).ConfigureAwait(false);
         }).For(HallCircle.Tablet);
+        routes.MapPost("/api/hall/ask", async context =>
+        {
+            HallAsk ask = await Exchange.Read<HallAsk>(context).ConfigureAwait(false);
+            Check(ask);
+            hall.Session.Ask(ask);
+            await Exchange.Answer(context, new DoneAnswer("")).ConfigureAwait(false);
+        }).For(HallCircle.Tablet);
         routes.MapPost("/api/hall/dance", async context =>
         {
             HallTellDance told = await Exchange.Read<HallTellDance>(context).ConfigureAwait(false);
@@ -54,7 +62,9 @@ internal sealed class HallRoutes : IRouteGroup
                     "This dance cannot be shown in the hall: its title is too long, or its eights are none.");
             }
 
-            await Exchange.Answer(context, new HallTold(hall.Session.Tell(told, () => DanceRoutes.Floor(studio, told.Floor)))).ConfigureAwait(false);
+            await Exchange.Answer(context, new HallTold(hall.Session.Tell(told, () => (
+                DanceRoutes.Floor(studio, told.Floor),
+                told.Calls is { } calls ? CallRoutes.Of(studio, calls).Calls : [])))).ConfigureAwait(false);
         }).For(HallCircle.Tablet);
     }
 
@@ -156,6 +166,24 @@ internal sealed class HallRoutes : IRouteGroup
         }
 
         return Exchange.File(context, "application/json; charset=utf-8", null, isSmaller ? dance.Small : dance.Plain);
+    }
+
+    private static void Check(HallAsk ask)
+    {
+        bool isKnown = ask.Kind switch
+        {
+            "play" or "stop" or "again" => true,
+            "speed" => ask.Number is >= 0.25 and <= 2,
+            "wall" => ask.Number is >= 1 and <= 1000,
+            "section" => ask.Number is null || ask.To > ask.Number,
+            "help" => ask.Word is "thinning" || HelpWords.All.Contains(ask.Word, StringComparer.Ordinal),
+            "view" => Views.Contains(ask.Word, StringComparer.Ordinal),
+            _ => false,
+        };
+        if (!isKnown)
+        {
+            throw new RefusalException(StatusCodes.Status400BadRequest, "A remote asks to play, to stop, for a speed, a section, a wall, a help or a view.");
+        }
     }
 
     private static void Check(HallPlayhead playhead)

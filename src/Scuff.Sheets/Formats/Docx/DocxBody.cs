@@ -117,6 +117,7 @@ internal sealed class DocxBody
         }
 
         Signs();
+        PageSign();
 
         // a document ends with a paragraph, also when its last thing is a table
         _xml.Open("w:p").Open("w:pPr").Empty("w:pStyle", ("val", "End")).Close().Close();
@@ -414,6 +415,17 @@ internal sealed class DocxBody
         }
 
         _xml.Close();
+    }
+
+    private void PageSign()
+    {
+        if (_sheet.PageSign is { } sign)
+        {
+            Open("Diagram", "");
+            _pictures.Inline(sign.Picture, 1, isToldBeside: true);
+            _xml.Close();
+            Lead("Normal", sign.Lead, sign.Address);
+        }
     }
 
     private void Signs()

@@ -53,6 +53,7 @@ internal sealed class HtmlPage
         }
 
         Signs();
+        PageSign();
         Foot();
         Line("</main>");
         Line("</body>");
@@ -252,6 +253,15 @@ internal sealed class HtmlPage
 
             Line("</ul>");
         });
+    }
+
+    private void PageSign()
+    {
+        if (_sheet.PageSign is { } sign)
+        {
+            string address = Safe(sign.Address);
+            Line($"<section class=\"scan\">{_pictures.Whole(sign.Picture, isToldBeside: true)}<p><b>{Safe(_labels.LeadOf(sign.Lead))}</b> <a href=\"{address}\">{address}</a></p></section>");
+        }
     }
 
     private void Foot()

@@ -55,6 +55,8 @@ internal static class HtmlStyle
         .signs { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(14.5rem, 100%), 1fr)); gap: 0.25rem 1.5rem; font-size: 0.875rem; line-height: 1.3; }
         .signs li { display: flex; align-items: center; gap: 0.625rem; margin: 0; }
         .signs svg { flex: none; }
+        .scan { display: flex; flex-wrap: wrap; align-items: center; gap: 0.5rem 1rem; break-inside: avoid; } .scan p { flex: 1 1 10rem; min-width: 0; } .scan a { color: inherit; }
+        .scan svg { --paper: #FFFFFF; color: #000000; flex: none; }
         .foot { margin-top: 2.5rem; font-size: 0.875rem; }
         .card main { padding-top: 1.5rem; padding-bottom: 1.5rem; }
         .card section { margin-top: 1rem; break-inside: avoid; }

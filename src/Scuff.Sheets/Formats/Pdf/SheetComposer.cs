@@ -126,6 +126,11 @@ internal sealed class SheetComposer
             yield return DiagramKey();
         }
 
+        if (_sheet.PageSign is { } sign)
+        {
+            yield return PageSign(sign);
+        }
+
         // all blocks are set by now
         if (_lacksLetters)
         {
@@ -504,6 +509,28 @@ internal sealed class SheetComposer
         }
 
         return new Block(slices);
+    }
+
+    // The words say the address, so the picture is ornament to a reader who does not see it.
+    private Block PageSign(SheetAddress sign)
+    {
+        double picture = sign.Picture.Width;
+        double x = picture + (0.8 * _body);
+        PageBox.Picture drawn = new(null, _turn, 0, 0, sign.Picture, 1);
+        Wording[] wordings = [new Wording(_sheet.Labels.LeadOf(sign.Lead), IsBold: true), new Wording(" " + sign.Address)];
+        List<Slice> words = Lines(Document.Add("P"), wordings, _body, x, Width - x, 0);
+        double depth = words.Sum(w => w.Gap + w.Height);
+        double most = Math.Max(drawn.Height, depth);
+        double y = (most - depth) / 2;
+        List<PageBox> boxes = [drawn with { Y = (most - drawn.Height) / 2 }];
+        foreach (Slice line in words)
+        {
+            y += line.Gap;
+            boxes.AddRange(line.Boxes.Select(b => b with { Y = y }));
+            y += line.Height;
+        }
+
+        return new Block([new Slice(0.8 * _air, most, false, boxes)]);
     }
 
     private List<Slice> Heading(string words, string tag, double scale, double gap = 1.1, bool keepsNext = true, double? width = null)
