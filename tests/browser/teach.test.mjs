@@ -139,8 +139,11 @@ test('on any wall, some sections of it, easier, with less said', async () => {
   assert.equal(await page.evaluate(() => window.scuff.player.count()), 32);
   await page.getByText('facing 9:00').first().waitFor();
   await page.getByRole('combobox', { name: 'Dance', exact: true }).selectOption('span');
-  await page.getByRole('combobox', { name: 'to the end of' }).selectOption({ index: 1 });
+  assert.deepEqual(await page.evaluate(() => window.scuff.player.loop), { from: 32, to: 40 });
+  await page.getByRole('combobox', { name: 'to the end of' }).selectOption({ index: 7 });
   assert.deepEqual(await page.evaluate(() => window.scuff.player.loop), { from: 32, to: 48 });
+  await page.getByRole('combobox', { name: 'From', exact: true }).selectOption({ index: 6 });
+  assert.deepEqual(await page.evaluate(() => window.scuff.player.loop), { from: 44, to: 48 });
 
   const wordsAt = (count) => page.evaluate((c) => window.scuff.hall.practice.floor.steps.filter((s) => s.at >= c && s.at < c + 2).map((s) => s.words).join(', '), count);
   assert.match(await wordsAt(14), /cross/);

@@ -63,17 +63,19 @@ public sealed class CallTrackCommandTests
         run.Put("a.dance", File.ReadAllText(Path.Combine(House.Repository.Root, "demo", "dances", song.Dance + ".dance")));
         using (FileStream file = File.Create(Path.Combine(run.Folder, "song.wav")))
         {
-            SongRenderer.Render(Song.From(song.Recipe)).WriteWav(file, song.Recipe.Title, song.Artist);
+            // its beginning is enough
+            SongRecipe begins = song.Recipe with { Sections = [.. song.Recipe.Sections.Take(3)] };
+            SongRenderer.Render(Song.From(begins)).WriteWav(file, song.Recipe.Title, song.Artist);
         }
 
-        Assert.InRange(run.Run("calls", "--no-cache", "--speed", "80", "--format", "json", "a.dance", "song.wav"), 0, 1);
+        Assert.InRange(run.Run("calls", "--cache", "kept", "--speed", "80", "--format", "json", "a.dance", "song.wav"), 0, 1);
         (double Seconds, string Words)[] numbers =
         [
             .. System.Text.Json.JsonDocument.Parse(run.Out).RootElement.GetProperty("calls").EnumerateArray()
                 .Where(c => c.GetProperty("kind").GetString() == "count-in")
                 .Select(c => (c.GetProperty("seconds").GetDouble(), c.GetProperty("words").GetString()!)),
         ];
-        Assert.InRange(run.Run("calltrack", "--no-cache", "--speed", "80", "a.dance", "song.wav", "-o", "slow.wav"), 0, 1);
+        Assert.InRange(run.Run("calltrack", "--cache", "kept", "--speed", "80", "a.dance", "song.wav", "-o", "slow.wav"), 0, 1);
 
         float[] heard = AudioFile.ReadSides(Path.Combine(run.Folder, "slow.wav")).Sound.Left;
         Scuff.Audio.Voices.Speaker speaker = new(new Scuff.Audio.Voices.ShippedVoice());

@@ -106,7 +106,7 @@ public sealed class DanceRoutesTests(StudioFixture studio) : IClassFixture<Studi
     {
         JsonElement plain = (await studio.Send(HttpMethod.Post, "/api/floor", new { text = Lantern, track = "none", height = (double?)null, ending = false })).Body;
         JsonElement easier = (await studio.Send(HttpMethod.Post, "/api/floor", new { text = Lantern, track = "none", height = (double?)null, ending = false, easier = true })).Body;
-                string called = (await studio.Send(HttpMethod.Post, "/api/calls", Calls(false))).Body.GetRawText();
+        string called = (await studio.Send(HttpMethod.Post, "/api/calls", Calls(false))).Body.GetRawText();
         string calledEasier = (await studio.Send(HttpMethod.Post, "/api/calls", Calls(true))).Body.GetRawText();
 
         Assert.True(plain.GetProperty("hasEasier").GetBoolean());

@@ -2,7 +2,7 @@
 import { VIEWS, type View } from '../floor/views';
 import type { HallAsk } from '../lib/contract';
 import type { Player } from '../lib/player';
-import { HELPS } from '../teach/pieces';
+import { HELPS, linesOf } from '../teach/pieces';
 import type { Practice } from '../teach/practice.svelte';
 
 const NEAR = 1e-6;
@@ -65,9 +65,9 @@ function goOver(ask: HallAsk, player: Player, practice: Practice | null): void {
     return;
   }
   const wall = practice?.walls.findIndex((w) => w.from <= from + NEAR && from < w.to - NEAR) ?? -1;
-  const sections = practice?.walls[wall]?.sections ?? [];
-  const first = sections.findIndex((s) => Math.abs(s.at - from) < NEAR);
-  const last = sections.findIndex((s) => Math.abs(s.at + s.counts - to) < NEAR);
+  const lines = linesOf(practice?.walls[wall]?.sections ?? []);
+  const first = lines.findIndex((s) => Math.abs(s.at - from) < NEAR);
+  const last = lines.findIndex((s) => Math.abs(s.at + s.counts - to) < NEAR);
   if (practice && first >= 0 && last >= first) {
     if (wall !== practice.wall) practice.startOn(wall);
     practice.goOver({ kind: 'span', first, last });

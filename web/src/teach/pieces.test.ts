@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { FloorSection, FloorStretch } from '../lib/contract';
 import lantern from '../floor/fixtures/tin-lantern.json';
 import type { FloorAnswer } from '../lib/contract';
-import { chainOf, helpOf, nameOf, spanOf, SPEEDS, wallAt, wallsOf } from './pieces';
+import { chainOf, helpOf, linesOf, nameOf, spanOf, SPEEDS, wallAt, wallsOf } from './pieces';
 
 const section = (at: number, counts: number, wall: number, name: string): FloorSection => ({
   at,
@@ -73,6 +73,20 @@ describe('a chain', () => {
     expect(spanOf(sections, 1, 0)).toEqual({ from: 16, to: 28 });
     expect(spanOf(sections, 0, 7)).toBeNull();
   });
+});
+
+it('counts to go over are picked by lines; a section without any is a piece itself', () => {
+  const line = (at: number, counts: number, label: string) => ({ at, counts, label, from: 0, to: 0, number: 1 });
+  const sections = [
+    { ...section(16, 8, 2, 'section 1'), lines: [line(16, 2, '1-2'), line(18, 6, '3-8')] },
+    section(24, 4, 2, 'wait'),
+  ];
+  expect(linesOf(sections).map((l) => [l.at, l.counts, l.label, l.section])).toEqual([
+    [16, 2, '1-2', 0],
+    [18, 6, '3-8', 0],
+    [24, 4, 'Wait', 1],
+  ]);
+  expect(spanOf(linesOf(sections), 1, 2)).toEqual({ from: 18, to: 28 });
 });
 
 it('names, speeds and help are those of the trade', () => {

@@ -43,9 +43,28 @@ export function nameOf(section: Pick<FloorSection, 'name' | 'title'>): string {
   return section.title ? `${name}: ${section.title}` : name;
 }
 
-/** From the beginning of one section to the end of another. */
-export function spanOf(sections: readonly FloorSection[], first: number, last: number): Section | null {
-  const [a, b] = [sections[Math.min(first, last)], sections[Math.max(first, last)]];
+/** A piece that she may begin or end with: a line, or a whole section that has none. */
+export interface Piece {
+  at: number;
+  counts: number;
+  /** Its counts as printed, or the name of its section. */
+  label: string;
+  /** Its section, as a place among those it was asked of. */
+  section: number;
+}
+
+/** The lines of some sections in danced order. */
+export function linesOf(sections: readonly FloorSection[]): Piece[] {
+  return sections.flatMap((s, section) =>
+    s.lines.length > 0
+      ? s.lines.map(({ at, counts, label }) => ({ at, counts, label, section }))
+      : [{ at: s.at, counts: s.counts, label: nameOf(s), section }],
+  );
+}
+
+/** From the beginning of one piece to the end of another. */
+export function spanOf(pieces: readonly Pick<Piece, 'at' | 'counts'>[], first: number, last: number): Section | null {
+  const [a, b] = [pieces[Math.min(first, last)], pieces[Math.max(first, last)]];
   return a && b ? { from: a.at, to: b.at + b.counts } : null;
 }
 

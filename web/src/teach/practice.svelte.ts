@@ -3,13 +3,23 @@ import type { CalledWords, FloorAnswer } from '../lib/contract';
 import type { Player, Section } from '../lib/player';
 import { playedOf } from '../floor/steps';
 import { CallBook, type Calling, type Said } from './calling';
-import { chainOf, type ChainWay, type HelpChoice, spanOf, type Wall, wallAt, wallsOf } from './pieces';
+import {
+  chainOf,
+  type ChainWay,
+  type HelpChoice,
+  linesOf,
+  type Piece,
+  spanOf,
+  type Wall,
+  wallAt,
+  wallsOf,
+} from './pieces';
 import type { Voice } from './voice';
 
 /** What is danced again and again. */
 export type Going =
   | { kind: 'all' }
-  /** From the beginning of a section of the wall to the end of another. */
+  /** From the beginning of a line of the wall to the end of another. */
   | { kind: 'span'; first: number; last: number }
   /** A link of the chain. */
   | { kind: 'chain'; way: ChainWay; link: number };
@@ -47,11 +57,13 @@ export class Practice {
 
   readonly walls = $derived<Wall[]>(this.floor ? wallsOf(this.floor) : []);
   readonly now = $derived<Wall | null>(this.walls[Math.min(this.wall, this.walls.length - 1)] ?? null);
+  /** The lines of that wall. */
+  readonly lines = $derived<Piece[]>(linesOf(this.now?.sections ?? []));
   /** What is danced again and again, as counts; null for all of it. */
   readonly section = $derived.by<Section | null>(() => {
     const { now, going } = this;
     if (!now || going.kind === 'all') return null;
-    if (going.kind === 'span') return spanOf(now.sections, going.first, Math.min(going.last, now.sections.length - 1));
+    if (going.kind === 'span') return spanOf(this.lines, going.first, Math.min(going.last, this.lines.length - 1));
     return chainOf(now.sections, going.way)[Math.min(going.link, now.sections.length - 1)] ?? null;
   });
   readonly book = $derived(new CallBook(this.calls));
@@ -77,7 +89,7 @@ export class Practice {
     const { going } = this;
     if (going.kind === 'chain' && going.link >= this.links)
       this.going = { ...going, link: Math.max(0, this.links - 1) };
-    if (going.kind === 'span' && going.last >= this.links) this.going = { kind: 'all' };
+    if (going.kind === 'span' && going.last >= this.lines.length) this.going = { kind: 'all' };
     this.apply(false);
   }
 
