@@ -155,7 +155,7 @@ public sealed class DanceAnalysis
     }
 
     private DanceAnalysis FindEasier()
-        => EasierDance.IsOffered(Dance) ? new DanceAnalysis(Draft with { Dance = EasierDance.Of(Dance) }, Namesakes, Maps) : this;
+        => TakenOptions.IsOffered(Dance) ? new DanceAnalysis(Draft with { Dance = TakenOptions.Of(Dance) }, Namesakes, Maps) : this;
 
     private ValueList<TrackFit> FindFits()
     {

@@ -41,7 +41,7 @@ internal static class StudentPageData
             [.. Breaks(sheet)],
             [.. sheet.Tracks.Select(t => t.Facts.Length > 0 ? $"{t.Name}, {t.Facts}" : t.Name)],
             Danced(analysis),
-            EasierDance.IsOffered(dance) ? Danced(analysis.Easier) : null);
+            TakenOptions.IsOffered(dance) ? Danced(analysis.Easier) : null);
 
         IEnumerable<StudentWords> Breaks(SheetModel sheet) => sheet.Breaks
             .Concat(sheet.Tracks.SelectMany(t => t.Breaks))

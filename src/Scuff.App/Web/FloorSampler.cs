@@ -70,7 +70,7 @@ internal static class FloorSampler
             Stretches = [.. timeline.Stretches.Select(Stretch)],
             Steps = [.. timeline.Steps.Select(Step)],
             Sections = [.. timeline.Stretches.SelectMany(Sections)],
-            HasEasier = EasierDance.IsOffered(analysis.Draft.Dance),
+            HasEasier = TakenOptions.IsOffered(analysis.Draft.Dance),
         };
     }
 

@@ -6,7 +6,7 @@ namespace Scuff.Dances;
 /// A dance with the options that its text offers danced instead of what they replace: same counts, and, as far as the checks found nothing,
 /// the same foot and wall after them. Options whose name says that they are harder are left.
 /// </summary>
-public static class EasierDance
+public static class TakenOptions
 {
     private const string BestName = "easier";
 

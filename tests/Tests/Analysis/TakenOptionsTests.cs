@@ -6,7 +6,7 @@ using Tests.House;
 
 namespace Tests.Analysis;
 
-public sealed class EasierDanceTests
+public sealed class TakenOptionsTests
 {
     private const string Two = """
         Two Ways
@@ -33,7 +33,7 @@ public sealed class EasierDanceTests
         DanceAnalysis written = DanceAnalysis.Of(DanceReader.Read(Repository.Read("demo/dances/" + file)));
         DanceAnalysis easier = written.Easier;
 
-        Assert.Equal(EasierDance.IsOffered(written.Dance), !ReferenceEquals(easier, written));
+        Assert.Equal(TakenOptions.IsOffered(written.Dance), !ReferenceEquals(easier, written));
         Assert.Equal(written.Dance.Length, easier.Dance.Length);
         Assert.Equal(written.PlainTimeline.Length, easier.PlainTimeline.Length);
         Assert.Equal(written.PlainTimeline.Stretches.Select(s => (s.Facing, s.WeightAfter, s.FacingAfter)), easier.PlainTimeline.Stretches.Select(s => (s.Facing, s.WeightAfter, s.FacingAfter)));
@@ -54,7 +54,7 @@ public sealed class EasierDanceTests
     [Fact]
     public void Of_two_for_the_same_counts_the_one_named_easier_is_danced_and_none_that_is_harder()
     {
-        Dance easier = EasierDance.Of(DanceReader.Read(Two).Dance);
+        Dance easier = TakenOptions.Of(DanceReader.Read(Two).Dance);
         WrittenLine[] lines = [.. easier.Sections.Single().Lines];
 
         Assert.Equal(4, lines[0].Steps.Count());
