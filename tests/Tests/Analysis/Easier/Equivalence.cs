@@ -3,7 +3,6 @@ using Scuff.Analysis.Easier;
 using Scuff.Analysis.Floor;
 using Scuff.Dances;
 using Scuff.Diagnostics;
-using Scuff.Prose;
 using Scuff.Stance;
 using Scuff.Steps;
 using Scuff.Timelines;
