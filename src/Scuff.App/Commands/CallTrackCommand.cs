@@ -19,6 +19,10 @@ internal sealed class CallTrackCommand : IProgramCommand
 {
     private const double Whole = 100;
 
+    // the samples of a longer one, several times over, would fill the memory; no dance lasts as long
+    private const int LongestMinutes = 15;
+    private const int SecondsPerMinute = 60;
+
     public string Name => "calltrack";
 
     public IReadOnlyList<Example> Examples =>
@@ -140,6 +144,13 @@ internal sealed class CallTrackCommand : IProgramCommand
         try
         {
             HeardSides read = AudioFile.ReadSides(terminal.FullPath(track));
+            if (read.Sound.Seconds > LongestMinutes * SecondsPerMinute)
+            {
+                terminal.Tell(string.Create(
+                    CultureInfo.InvariantCulture, $"{track} lasts more than {LongestMinutes} minutes; a call track is made for one dance. Cut out the part you dance to."));
+                return null;
+            }
+
             if (read.Warning is { } warning)
             {
                 terminal.Tell($"{track}: {warning}");

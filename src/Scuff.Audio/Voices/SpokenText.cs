@@ -15,14 +15,30 @@ public static class SpokenText
 
     private static readonly Dictionary<string, string> Fractions = new(StringComparer.Ordinal)
     {
-        ["1/8"] = "eighth", ["1/4"] = "quarter", ["1/2"] = "half", ["3/4"] = "three quarters", ["3/8"] = "three eighths", ["5/8"] = "five eighths", ["7/8"] = "seven eighths",
-        ["¼"] = "quarter", ["½"] = "half", ["¾"] = "three quarters", ["⅛"] = "eighth",
+        ["1/8"] = "eighth",
+        ["1/4"] = "quarter",
+        ["1/2"] = "half",
+        ["3/4"] = "three quarters",
+        ["3/8"] = "three eighths",
+        ["5/8"] = "five eighths",
+        ["7/8"] = "seven eighths",
+        ["¼"] = "quarter",
+        ["½"] = "half",
+        ["¾"] = "three quarters",
+        ["⅛"] = "eighth",
     };
 
     // what dancers shorten
     private static readonly Dictionary<string, string> Short = new(StringComparer.Ordinal)
     {
-        ["&"] = "and", ["+"] = "and", ["r"] = "right", ["l"] = "left", ["fwd"] = "forward", ["bk"] = "back", ["tog"] = "together", ["centre"] = "center",
+        ["&"] = "and",
+        ["+"] = "and",
+        ["r"] = "right",
+        ["l"] = "left",
+        ["fwd"] = "forward",
+        ["bk"] = "back",
+        ["tog"] = "together",
+        ["centre"] = "center",
     };
 
     /// <summary>The words in one row, with single blanks and nothing between; empty for nothing that can be said.</summary>
