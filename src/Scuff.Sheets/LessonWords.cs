@@ -1,4 +1,5 @@
 using System.Globalization;
+using Scuff.Analysis.Calls;
 using Scuff.Analysis.Lessons;
 using Scuff.Analysis.Levels;
 using Scuff.Dances;
@@ -269,13 +270,11 @@ public sealed class LessonWords
 
     private string Named(string key, string name) => name.Length > 0 ? _words.Say(key + "-named", ("name", name)) : _words[key];
 
-    private string Cue(LessonBreak pause) => _words[pause.Kind switch
-    {
-        LessonBreakKind.Tag => "lesson.cue.tag",
-        LessonBreakKind.Bridge => "lesson.cue.bridge",
-        LessonBreakKind.Wait => "lesson.cue.wait",
-        _ => "lesson.cue.restart",
-    }];
+    // The very word the caller will say: hers where she wrote one.
+    private string Cue(LessonBreak pause) => pause.Body?.Calls.FirstOrDefault(c => c.Counts is null) is { Words.Length: > 0 } hers ? hers.Words
+        : pause.Kind == LessonBreakKind.Wait ? CallWords.English.With("wait", pause.Length.Value.Floor)
+        : pause.Kind == LessonBreakKind.Restart ? CallWords.English["restart"]
+        : CallWords.English[_dance.FindTag(pause.Name) is { IsBridge: true } ? "bridge" : "tag"];
 
     private string Where(LessonBreak pause)
     {

@@ -7,6 +7,7 @@ using Scuff.Sheets.Formats.Pdf;
 using Scuff.Sheets.Languages;
 using Tests.Analysis.Lessons;
 using Tests.Golden;
+using Tests.Prose;
 
 namespace Tests.Sheets;
 
@@ -93,6 +94,16 @@ public sealed class LessonSheetTests
     }
 
     [Fact]
+    public void The_cue_word_is_the_one_that_the_caller_says()
+    {
+        string text = SeedTexts.Demo.Single(d => d.Name == "tin-lantern").Text;
+        string hers = text.Replace("tag \"Lamps\" 4 counts\n", "tag \"Lamps\" 4 counts\n      call: lamps\n", StringComparison.Ordinal);
+
+        Assert.Equal(["“tag”", "“restart”", "“tag”", "“tag”"], Cues(text));
+        Assert.Equal(["“lamps”", "“restart”", "“lamps”", "“lamps”"], Cues(hers));
+    }
+
+    [Fact]
     public void A_plan_defers_to_local_rules_and_says_when_to_stop()
     {
         SheetModel sheet = Build(LessonSamples.Club("first-tide"), LessonOptions.Usual);
@@ -115,6 +126,15 @@ public sealed class LessonSheetTests
 
     private static SheetModel Build(DanceAnalysis analysis, LessonOptions options)
         => LessonSheet.Of(analysis, analysis.Lesson(options), options.Minutes is not null, SheetChoices.Usual);
+
+    private static IEnumerable<string> Cues(string text)
+    {
+        DanceAnalysis analysis = LessonSamples.Read(text);
+        LessonPlan plan = analysis.Lesson();
+        LessonWords words = new(plan, analysis.Dance, SheetLanguage.English);
+        return plan.Steps.Where(s => s.Kind == LessonStepKind.Break)
+            .Select(s => words.Details(s).Single(d => d.Kind == "cue word").Words.Split(' ')[2].TrimEnd(','));
+    }
 
     private static string Drawn(DanceAnalysis analysis, LessonPlan plan) => SheetSamples.Draw(LessonSheet.Of(analysis, plan, true, SheetChoices.Usual), "text");
 }
