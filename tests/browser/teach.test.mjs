@@ -202,6 +202,21 @@ test('a browser without a voice says so', async () => {
   await shut(page);
 });
 
+test('a step of the lesson is practised as the plan wants it', async () => {
+  const page = await teach();
+  await page.getByRole('button', { name: 'Lesson', exact: true }).click();
+  const practise = page.getByRole('button', { name: 'Practise this step' });
+  // the first steps of a lesson walk no counts: what comes before the first that does is ticked off
+  const boxes = page.locator('.teach').getByRole('checkbox');
+  await boxes.first().waitFor();
+  for (let i = 0; !(await practise.isVisible()) && i < 12; i++) await page.locator('.teach input[type=checkbox]:not(:checked)').nth(0).check();
+  await practise.click();
+  const loop = await page.evaluate(() => window.scuff.player.loop);
+  assert.ok(loop && loop.to - loop.from >= 2, JSON.stringify(loop));
+  await page.locator('.calls .call').waitFor();
+  await shut(page);
+});
+
 test('it is danced and called to her track, slower too', async () => {
   const folder = join(studio.home, 'songs');
   execFileSync('dotnet', [PROGRAM, 'songs', '--output', folder, 'first-tide']);

@@ -87,6 +87,15 @@ describe('a remote', () => {
     expect(practice.help).toBe('every-step');
   });
 
+  it('and the lesson go over the lines that hold some counts of a wall', () => {
+    practice.goOverCounts(2, 4, 10);
+    expect(player.loop).toEqual({ from: 16, to: 32 });
+    practice.goOverCounts(1, 8, 16);
+    expect(player.loop).toEqual({ from: 8, to: 16 });
+    practice.goOverCounts(1, 40, 48);
+    expect(player.loop).toBeNull();
+  });
+
   it('asks for nothing that is not there', () => {
     ask(asked('wall', { number: 9 }));
     ask(asked('help', { word: 'shouting' }));

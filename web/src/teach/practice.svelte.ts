@@ -108,6 +108,25 @@ export class Practice {
     this.apply(true);
   }
 
+  /**
+   * Goes over the lines of a wall that hold some counts of it.
+   * @param number The wall, from 1; the first where there is none of that number.
+   * @param from First count within the wall, from zero.
+   * @param to The count after the last.
+   */
+  goOverCounts(number: number, from: number, to: number): void {
+    this.startOn(
+      Math.max(
+        0,
+        this.walls.findIndex((w) => w.number === number),
+      ),
+    );
+    const start = this.now?.from ?? 0;
+    const first = this.lines.findIndex((l) => l.at + l.counts > start + from + NEAR);
+    const last = this.lines.findLastIndex((l) => l.at < start + to - NEAR);
+    this.goOver(first >= 0 && last >= first ? { kind: 'span', first, last } : { kind: 'all' });
+  }
+
   /** The next link of the chain, or the one before. */
   chain(by: 1 | -1): void {
     const { going } = this;

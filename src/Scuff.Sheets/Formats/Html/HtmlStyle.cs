@@ -55,8 +55,6 @@ internal static class HtmlStyle
         .signs { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(14.5rem, 100%), 1fr)); gap: 0.25rem 1.5rem; font-size: 0.875rem; line-height: 1.3; }
         .signs li { display: flex; align-items: center; gap: 0.625rem; margin: 0; }
         .signs svg { flex: none; }
-        .scan { display: flex; flex-wrap: wrap; align-items: center; gap: 0.5rem 1rem; break-inside: avoid; } .scan p { flex: 1 1 10rem; min-width: 0; } .scan a { color: inherit; }
-        .scan svg { --paper: #FFFFFF; color: #000000; flex: none; }
         .foot { margin-top: 2.5rem; font-size: 0.875rem; }
         .card main { padding-top: 1.5rem; padding-bottom: 1.5rem; }
         .card section { margin-top: 1rem; break-inside: avoid; }
@@ -80,8 +78,19 @@ internal static class HtmlStyle
         """;
 
     /// <summary>The style of a sheet's page.</summary>
-    public static string Of(SheetModel sheet)
-        => Screen + (sheet.Parts.Any(p => p.Sections.Any(s => s.Lines.Any(l => l.HasBox))) ? Box : "") + Print(sheet);
+    public static string Of(SheetModel sheet) => Screen
+        + (sheet.Parts.Any(p => p.Sections.Any(s => s.Lines.Any(l => l.HasBox))) ? Box : "")
+        + Print(sheet)
+        + (sheet.PageSign is null ? "" : Scanned);
+
+    // Some cameras read dark squares on light ground only, so on a dark screen too the picture of an address has the light colours.
+    private static readonly string Scanned = $$"""
+
+        .scan { display: flex; flex-wrap: wrap; align-items: center; gap: 0.5rem 1rem; break-inside: avoid; }
+        .scan p { flex: 1 1 10rem; min-width: 0; } .scan a { color: inherit; }
+        .scan svg { --paper: {{Look.Light.Paper}}; color: {{Look.Light.Ink}}; flex: none; }
+        @media print { .scan svg { --paper: #FFFFFF; color: #000000; } }
+        """;
 
     private static string Print(SheetModel sheet) => $$"""
 
