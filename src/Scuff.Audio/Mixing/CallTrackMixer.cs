@@ -23,6 +23,9 @@ public static class CallTrackMixer
     // what is over by less needs no hurry
     private const double Slack = 0.005;
 
+    // the last of a word dies away for about as long: hurried words that are too long by less are cut there, and nothing is missed
+    private const double Trimmed = 0.04;
+
     // between a call that is cut and the next
     private const double CutBefore = 0.02;
     private const double CutFade = 0.015;
@@ -55,6 +58,7 @@ public static class CallTrackMixer
             }
 
             double next = i + 1 < plan.Calls.Count ? plan.Calls[i + 1].Seconds - CutBefore : double.PositiveInfinity;
+            next = isLate ? next : Math.Min(next, call.Until + Slack);
             spoken.Add(((int)Math.Round(call.Seconds * Rate), CutAt(words, next - call.Seconds)));
         }
 
@@ -128,7 +132,7 @@ public static class CallTrackMixer
         }
 
         float[] hurried = SpeechSqueeze.Squeeze(words, Rate, Math.Min(MostHurried, length / Math.Max(room, Slack)));
-        isLate = (double)hurried.Length / Rate > room + Slack;
+        isLate = (double)hurried.Length / Rate > room + Trimmed;
         return hurried;
     }
 

@@ -131,6 +131,19 @@ public sealed class CallTrackMixerTests
     }
 
     [Fact]
+    public void A_number_of_a_quick_count_in_ends_with_its_count_and_is_no_complaint()
+    {
+        // 200 counts a minute; "seven" is the longest of the four
+        CallTime[] calls = [.. ((string[])["5", "6", "7", "8"]).Select((n, i) => new CallTime(1 + (0.3 * i), n, 1 + (0.3 * (i + 1))))];
+
+        CallTrack made = Mix(calls, [], null);
+
+        Assert.Empty(made.Overlong);
+        Assert.InRange(Measured.Rms(made.Sound.Left.AsSpan((int)(1.884 * Rate), 500)), 0, 0.004);
+        Assert.InRange(Measured.Rms(made.Sound.Left.AsSpan((int)(2.21 * Rate), 2000)), 0, 0.001);
+    }
+
+    [Fact]
     public void What_nobody_can_say_is_told_once()
     {
         CallTrack made = Mix([new(1, "hullabaloo right", 3), new(4, "hullabaloo", 5)], [], null);
