@@ -265,6 +265,11 @@ for (const scheme of ['light', 'dark']) {
       assert.deepEqual(await violations(page), [], `${size} ${scheme}`);
       await noWider(page);
       await page.screenshot({ path: `${SHOTS}teach-chain-${size}-${scheme}.png` });
+      await page.getByRole('button', { name: 'Lesson', exact: true }).click();
+      await page.locator('.teach').getByRole('checkbox').first().waitFor();
+      assert.deepEqual(await violations(page), [], `lesson ${size} ${scheme}`);
+      await noWider(page);
+      await page.screenshot({ path: `${SHOTS}teach-lesson-${size}-${scheme}.png` });
       await shut(page);
     }
   });
