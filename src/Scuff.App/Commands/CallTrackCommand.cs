@@ -8,7 +8,6 @@ using Scuff.App.Tracks;
 using Scuff.Audio.Decoding;
 using Scuff.Audio.Mixing;
 using Scuff.Audio.Songs;
-using Scuff.Audio.Stretching;
 using Scuff.Audio.Voices;
 using Scuff.Prose;
 
@@ -18,10 +17,6 @@ namespace Scuff.App.Commands;
 internal sealed class CallTrackCommand : IProgramCommand
 {
     private const double Whole = 100;
-
-    // the samples of a longer one, several times over, would fill the memory; no dance lasts as long
-    private const int LongestMinutes = 15;
-    private const int SecondsPerMinute = 60;
 
     public string Name => "calltrack";
 
@@ -143,24 +138,17 @@ internal sealed class CallTrackCommand : IProgramCommand
 
         try
         {
-            HeardSides read = AudioFile.ReadSides(terminal.FullPath(track));
-            if (read.Sound.Seconds > LongestMinutes * SecondsPerMinute)
-            {
-                terminal.Tell(string.Create(
-                    CultureInfo.InvariantCulture, $"{track} lasts more than {LongestMinutes} minutes; a call track is made for one dance. Cut out the part you dance to."));
-                return null;
-            }
-
-            if (read.Warning is { } warning)
+            StereoSound music = CalledMusic.Read(terminal.FullPath(track), speed, out string? warning);
+            if (warning is not null)
             {
                 terminal.Tell($"{track}: {warning}");
             }
 
-            return MusicStretch.Stretch(read.Sound, TimeMap.AtSpeed(speed));
+            return music;
         }
         catch (AudioException trouble)
         {
-            terminal.Tell($"{track} could not be read. {trouble.Message}");
+            terminal.Tell($"{track} cannot be used. {trouble.Message}");
             return null;
         }
     }

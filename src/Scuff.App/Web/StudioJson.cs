@@ -11,6 +11,7 @@ namespace Scuff.App.Web;
 [JsonSerializable(typeof(FloorAnswer))]
 [JsonSerializable(typeof(CallQuestion))]
 [JsonSerializable(typeof(CallAnswer))]
+[JsonSerializable(typeof(CallFileQuestion))]
 [JsonSerializable(typeof(CompleteQuestion))]
 [JsonSerializable(typeof(CompleteAnswer))]
 [JsonSerializable(typeof(SheetQuestion))]

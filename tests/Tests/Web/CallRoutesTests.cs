@@ -1,6 +1,8 @@
+using System.Net.Http.Json;
 using System.Text.Json;
 using Scuff.Analysis;
 using Scuff.Analysis.Calls;
+using Scuff.Audio.Decoding;
 using Scuff.Prose;
 using Tests.House;
 
@@ -48,6 +50,25 @@ public sealed class CallRoutesTests(StudioFixture studio) : IClassFixture<Studio
         Assert.Equal(400, status);
         Assert.Contains("no help named loud", body.ToString(), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task A_call_track_can_be_kept_as_sound_and_as_captions()
+    {
+        object calls = new { text = Lantern, track = "none", ending = false, countsPerMinute = 120, table = (double[][]?)null, speed = 1.0, help = new[] { "headings" }, easier = false, plays = (string?)null, firstWall = 1 };
+        using HttpResponseMessage sound = await File(calls, "wav");
+        Assert.Equal("audio/wav", sound.Content.Headers.ContentType!.MediaType);
+        using MemoryStream wav = new(await sound.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken));
+
+        // four walls of 32 counts and eight of count-in, half a second each
+        Assert.Equal((8 + (4 * 32)) / 2.0, AudioFile.Read(wav).Audio.Seconds, 0.5);
+
+        using HttpResponseMessage captions = await File(calls, "vtt");
+        Assert.StartsWith("WEBVTT Tin Lantern", await captions.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Equal(400, (await studio.Send(HttpMethod.Post, "/api/calls/file", new { calls, kind = "film", clicks = false })).Status);
+    }
+
+    private Task<HttpResponseMessage> File(object calls, string kind)
+        => studio.Client.PostAsync("/api/calls/file", JsonContent.Create(new { calls, kind, clicks = true }), TestContext.Current.CancellationToken);
 
     private static object Question(double? countsPerMinute = null, double[][]? table = null, double speed = 1, string[]? help = null)
         => new { text = Lantern, track = (string?)null, ending = false, countsPerMinute, table, speed, help };

@@ -5,6 +5,12 @@ export interface CallAnswer {
   countIn: number;
 }
 
+export interface CallFileQuestion {
+  calls: CallQuestion;
+  kind: string;
+  clicks: boolean;
+}
+
 export interface CallQuestion {
   text: string;
   track: string | null;

@@ -6,7 +6,6 @@ using Scuff.Analysis.Calls;
 using Scuff.Analysis.Fit;
 using Scuff.App.Calling;
 using Scuff.App.Web.Contract;
-using Scuff.Dances;
 using Scuff.Timelines;
 
 namespace Scuff.App.Web.Routes;
@@ -21,15 +20,34 @@ internal sealed class CallRoutes : IRouteGroup
     private const int MostPlaces = 20_000;
 
     public void Map(IEndpointRouteBuilder routes, Studio studio)
-        => routes.MapPost("/api/calls", async context =>
+    {
+        routes.MapPost("/api/calls", async context =>
         {
             CallQuestion asked = await Exchange.Read<CallQuestion>(context).ConfigureAwait(false);
             await Exchange.Answer(context, Of(studio, asked)).ConfigureAwait(false);
         });
+        routes.MapPost("/api/calls/file", async context =>
+        {
+            CallFileQuestion asked = await Exchange.Read<CallFileQuestion>(context).ConfigureAwait(false);
+            (string type, string ending, byte[] content) = await CallFiles.Of(studio, asked, context.RequestAborted).ConfigureAwait(false);
+            await Exchange.File(context, type, "dance" + ending, content).ConfigureAwait(false);
+        });
+    }
 
     /// <summary>The calls.</summary>
     /// <exception cref="RefusalException">The text is too long, or the pace none that can be danced.</exception>
     internal static CallAnswer Of(Studio studio, CallQuestion asked)
+    {
+        (CalledDance called, CallOptions options) = Called(studio, asked, fromZero: false);
+        CallScript script = CallWriter.Write(called.Dance, called.Timeline, called.Clock, options);
+        return new CallAnswer([.. script.Calls.Select(c => Told(c, called.Clock))], script.CountIn);
+    }
+
+    /// <summary>The dance ready to be called, and how.</summary>
+    /// <param name="studio">The studio.</param>
+    /// <param name="asked">What is asked.</param>
+    /// <param name="fromZero">Whether the count-in begins at 0 seconds where no track is played, as in a file; else count 1 does, as in the player.</param>
+    internal static (CalledDance Called, CallOptions Options) Called(Studio studio, CallQuestion asked, bool fromZero)
     {
         DanceAnalysis analysis = asked.Easier ? DanceRoutes.Analyse(studio, asked.Text).Easier : DanceRoutes.Analyse(studio, asked.Text);
         if (asked.Speed is not (>= SlowestSpeed and <= FastestSpeed))
@@ -44,14 +62,13 @@ internal sealed class CallRoutes : IRouteGroup
                 ?? throw Refused($"There is no help named {unknown}. It is {string.Join(", ", HelpWords.All)}.");
         }
 
-        (Dance dance, Timeline timeline, CountClock clock, bool isOnTrack) = Danced(studio, analysis, asked);
-        CallScript script = CallWriter.Write(dance, timeline, clock, new CallOptions
+        (CalledDance called, bool isOnTrack) = Danced(studio, analysis, asked, fromZero);
+        return (called, new CallOptions
         {
             HelpByWall = help,
             FirstWall = Math.Clamp(asked.FirstWall, 1, MostPlaces),
-            Intro = isOnTrack ? -clock.CountAt(0) : CalledDance.CountInOf(dance),
+            Intro = isOnTrack ? -called.Clock.CountAt(0) : CalledDance.CountInOf(called.Dance),
         });
-        return new CallAnswer([.. script.Calls.Select(c => Told(c, clock))], script.CountIn);
     }
 
     /// <summary>A call as the page has it.</summary>
@@ -67,29 +84,29 @@ internal sealed class CallRoutes : IRouteGroup
         call.Span.Start,
         call.Span.End);
 
-    private static (Dance Dance, Timeline Timeline, CountClock Clock, bool IsOnTrack) Danced(Studio studio, DanceAnalysis analysis, CallQuestion asked)
+    private static (CalledDance Called, bool IsOnTrack) Danced(Studio studio, DanceAnalysis analysis, CallQuestion asked, bool fromZero)
     {
         if (asked.Plays is { } track)
         {
             (FitPlan plan, ValueList<CountTime> times) = PlayedRoom.On(studio, analysis, track);
-            return (plan.Dance, plan.WithEnding, CountClock.Of(times).AtSpeed(asked.Speed), true);
+            return (new CalledDance(plan.Dance, plan.WithEnding, CountClock.Of(times).AtSpeed(asked.Speed), plan.Track.Title), true);
         }
 
         (Timeline timeline, string title) = DanceRoutes.Danced(analysis, asked.Track, asked.Ending);
         return asked.Table is { } table
-            ? (analysis.Dance, timeline, ClockOf(table).AtSpeed(asked.Speed), true)
-            : (analysis.Dance, timeline, EvenClock(analysis, title, asked), false);
+            ? (new CalledDance(analysis.Dance, timeline, ClockOf(table).AtSpeed(asked.Speed), title), true)
+            : (new CalledDance(analysis.Dance, timeline, EvenClock(analysis, title, asked, fromZero), title), false);
     }
 
-    private static CountClock EvenClock(DanceAnalysis analysis, string title, CallQuestion asked)
+    private static CountClock EvenClock(DanceAnalysis analysis, string title, CallQuestion asked, bool fromZero)
     {
-        if (asked.CountsPerMinute is { } pace && pace is not (>= SlowestPace and <= FastestPace))
+        if (asked.CountsPerMinute is { } typed && typed is not (>= SlowestPace and <= FastestPace))
         {
             throw Refused($"A dance is called at {SlowestPace} to {FastestPace} counts a minute.");
         }
 
-        double usual = asked.CountsPerMinute ?? CalledDance.PaceOf(analysis.Dance, title);
-        return CountClock.Even(usual * asked.Speed);
+        double pace = (asked.CountsPerMinute ?? CalledDance.PaceOf(analysis.Dance, title)) * asked.Speed;
+        return CountClock.Even(pace, fromZero ? CalledDance.CountInOf(analysis.Dance) * 60 / pace : 0);
     }
 
     private static CountClock ClockOf(double[][] table)
