@@ -16,6 +16,9 @@ namespace Scuff.App.Web;
 /// <summary>Makes files of calls for the page: call tracks, captions, chapter marks, counts.</summary>
 internal static class CallFiles
 {
+    // Beside the club's database: sound files named after their words.
+    private const string VoiceFolder = "voice";
+
     // One at a time: the samples of a song and its stretched copy are large.
     private static readonly SemaphoreSlim Turn = new(1, 1);
 
@@ -43,10 +46,11 @@ internal static class CallFiles
         }
 
         string? path = asked.Calls.Plays is { } track ? PathOf(studio, track) : null;
+        string recordings = Path.Combine(studio.Club.Folder, VoiceFolder);
         await Turn.WaitAsync(cancel).ConfigureAwait(false);
         try
         {
-            byte[] sound = await Task.Run(() => Mixed(called, options, path, asked, kind.Format, cancel), cancel).ConfigureAwait(false);
+            byte[] sound = await Task.Run(() => Mixed(called, options, path, recordings, asked, kind.Format, cancel), cancel).ConfigureAwait(false);
             return (TypeOf(kind.Format), ".calls" + ending, sound);
         }
         catch (AudioException trouble)
@@ -59,10 +63,13 @@ internal static class CallFiles
         }
     }
 
-    private static byte[] Mixed(CalledDance called, CallOptions options, string? path, CallFileQuestion asked, SoundFormat format, CancellationToken cancel)
+    private static byte[] Mixed(
+        CalledDance called, CallOptions options, string? path, string recordings, CallFileQuestion asked, SoundFormat format, CancellationToken cancel)
     {
         StereoSound? music = path is null ? null : CalledMusic.Read(path, asked.Calls.Speed, out _);
-        Speaker speaker = new([new ShippedVoice()]);
+
+        // her own words first, where she keeps any with her club
+        Speaker speaker = new(Directory.Exists(recordings) ? [RecordedVoice.OfFolder(recordings), new ShippedVoice()] : [new ShippedVoice()]);
         CallScript script = CallWriter.Write(called.Dance, called.Timeline, called.Clock, options with { SecondsToSay = speaker.SecondsToSay });
         CallTrack made = CallTrackMixer.Mix(CallTrackPlanner.Of(called, script, music, music is null || asked.Clicks), speaker, cancel: cancel);
         using MemoryStream written = new();
