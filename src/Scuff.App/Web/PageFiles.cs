@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.IO.Compression;
+using System.Net;
 using Microsoft.AspNetCore.Http;
 
 namespace Scuff.App.Web;
@@ -8,6 +9,7 @@ namespace Scuff.App.Web;
 internal static class PageFiles
 {
     private const string Root = "web/";
+    private const string Ahead = "; rel=preload; as=fetch; crossorigin";
 
     private static readonly Dictionary<string, string> MediaTypes = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -54,7 +56,9 @@ internal static class PageFiles
     }
 
     /// <summary>Answers with a file of the page; every path that names none and asks for a page gets the page itself, whose rooms have addresses.</summary>
-    public static async Task Answer(HttpContext context)
+    /// <param name="context">The exchange.</param>
+    /// <param name="firstDance">The dance that the page opens with where its address names none; null when there is none.</param>
+    public static async Task Answer(HttpContext context, Func<string?> firstDance)
     {
         if (!HttpMethods.IsGet(context.Request.Method) && !HttpMethods.IsHead(context.Request.Method))
         {
@@ -79,7 +83,17 @@ internal static class PageFiles
             // the builder names these files after their content
             context.Response.Headers.CacheControl = name!.StartsWith("assets/", StringComparison.Ordinal) ? "public, max-age=31536000, immutable" : "no-cache";
             context.Response.Headers.Vary = "Accept-Encoding";
-            bool isSmaller = IsText(name) && context.Request.Headers.AcceptEncoding.ToString().Contains("gzip", StringComparison.OrdinalIgnoreCase);
+
+            // a page on this machine has no way to go: packing it would only make it wait
+            bool isNear = context.Connection.RemoteIpAddress is { } from && IPAddress.IsLoopback(from);
+            if (isNear && name == "index.html" && !asked.StartsWith("hall", StringComparison.Ordinal))
+            {
+                // the page asks for these as soon as it runs; said here, the browser asks while it still reads the script
+                string? dance = asked.Split('/') is [_, { Length: > 0 } named] ? named : firstDance();
+                context.Response.Headers.Link = "</api/club>" + Ahead + (dance is null ? "" : $", </api/dances/{Uri.EscapeDataString(dance)}>" + Ahead);
+            }
+
+            bool isSmaller = !isNear && IsText(name) && context.Request.Headers.AcceptEncoding.ToString().Contains("gzip", StringComparison.OrdinalIgnoreCase);
             ReadOnlyMemory<byte> content = isSmaller ? Compressed.GetOrAdd(name, static (_, source) => Compress(source), file) : Whole(file);
             if (isSmaller)
             {

@@ -3,6 +3,7 @@ using Scuff.Analysis.Floor;
 using Scuff.App.Clubs;
 using Scuff.App.Tracks;
 using Scuff.App.Web.Hall;
+using Scuff.App.Web.Routes;
 using Scuff.App.Web.Tracks;
 using Scuff.Prose;
 using Scuff.Repertoire;
@@ -68,6 +69,8 @@ internal sealed class Studio : IDisposable
                 _ = Reading.Of(analysis);
                 _ = FloorSampler.Of(analysis, analysis.PlainTimeline, DancerSize.Default);
             }
+
+            LibraryRoutes.Warm(this);
         }
         catch (ClubTrouble)
         {

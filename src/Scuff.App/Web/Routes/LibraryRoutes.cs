@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Reflection;
+using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.Features;
@@ -149,6 +150,18 @@ internal sealed class LibraryRoutes : IRouteGroup
             1 => found[0],
             _ => string.Join(", ", found[..^1]) + " and " + found[^1],
         };
+    }
+
+    /// <summary>Makes the first answers of a start once, so that the page does not wait for code that never ran.</summary>
+    /// <exception cref="ClubTrouble">The club cannot be read.</exception>
+    internal static void Warm(Studio studio)
+    {
+        ClubAnswer club = Club(studio);
+        _ = JsonSerializer.SerializeToUtf8Bytes(club, StudioJson.Default.ClubAnswer);
+        if (club.FirstDance is { } first && studio.Club.Dances.Get(first) is { } dance)
+        {
+            _ = JsonSerializer.SerializeToUtf8Bytes(Body(dance), StudioJson.Default.DanceBody);
+        }
     }
 
     private static ClubAnswer Club(Studio studio)
