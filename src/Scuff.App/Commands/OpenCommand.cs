@@ -6,6 +6,7 @@ using Scuff.App.Clubs;
 using Scuff.App.Tracks;
 using Scuff.App.Web;
 using Scuff.App.Web.Hall;
+using Scuff.Prose;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Commands;
@@ -13,6 +14,9 @@ namespace Scuff.App.Commands;
 /// <summary><c>scuff open</c>: the studio, a page in her browser with this program behind it.</summary>
 internal sealed class OpenCommand : IProgramCommand
 {
+    // any dance will do: it is read to have been read once
+    private const string FirstWords = "First Words\n\nsection 1\n1-2 step R forward, touch L together\n";
+
     /// <summary>The port that is tried first: an installed page finds its program there again.</summary>
     public const int UsualPort = 7310;
 
@@ -69,6 +73,8 @@ internal sealed class OpenCommand : IProgramCommand
             return ExitCode.Trouble;
         }
 
+        // two things at once: while the club is opened, the words and steps of the trade are read in
+        _ = Task.Run(() => DanceReader.Read(FirstWords), stop);
         Club club;
         bool isNew;
         try

@@ -56,11 +56,52 @@ internal static class ClubSchema
     public static void Bring(string file)
     {
         string connection = ClubStore.Connection(file, SqliteOpenMode.ReadWriteCreate);
+        if (MakeAtOnce(connection))
+        {
+            return;
+        }
+
+        Migrate(connection);
+    }
+
+    /// <summary>Makes the tables step by step, or brings those there are to the present form.</summary>
+    internal static void Migrate(string connection)
+    {
         using ClubDatabase db = new(ClubStore.Options(connection));
         // a program that was killed here would lock out all others for ever
         db.Database.ExecuteSql($"DROP TABLE IF EXISTS __EFMigrationsLock");
         db.Database.ExecuteSql($"PRAGMA journal_mode = WAL");
         db.Database.Migrate();
+    }
+
+    /// <summary>What all steps do to an empty file, as SQL; a test keeps it to that.</summary>
+    internal static string WholeScript()
+    {
+        using Stream stream = typeof(ClubSchema).Assembly.GetManifestResourceStream("club.sql")!;
+        using StreamReader reader = new(stream);
+        return reader.ReadToEnd();
+    }
+
+    // A new club is made in one go, without the machinery that knows older forms, for which the very first start would wait. Either all of it is there
+    // afterwards or nothing.
+    private static bool MakeAtOnce(string name)
+    {
+        using SqliteConnection connection = new(name);
+        connection.Open();
+        if (Number(connection, "SELECT count(*) FROM sqlite_master") > 0)
+        {
+            return false;
+        }
+
+        using SqliteCommand command = connection.CreateCommand();
+        command.CommandText = "PRAGMA journal_mode = WAL;";
+        command.ExecuteNonQuery();
+        using SqliteTransaction transaction = connection.BeginTransaction();
+        command.Transaction = transaction;
+        command.CommandText = WholeScript();
+        command.ExecuteNonQuery();
+        transaction.Commit();
+        return true;
     }
 
     /// <summary>The tables, indexes and triggers there are, by kind and name: what tells a club that something else has written to.</summary>
