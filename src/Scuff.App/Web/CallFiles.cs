@@ -22,19 +22,19 @@ internal static class CallFiles
     // One at a time: the samples of a song and its stretched copy are large.
     private static readonly SemaphoreSlim Turn = new(1, 1);
 
-    /// <summary>The file: its media type, its ending and its content.</summary>
+    /// <summary>The file: its media type, its ending, its content, and what is missing from it in a sentence (empty for nothing).</summary>
     /// <param name="studio">The studio.</param>
     /// <param name="asked">What is asked.</param>
     /// <param name="cancel">Ends it early.</param>
     /// <exception cref="RefusalException">There is no such kind, or the music cannot be used.</exception>
-    public static async Task<(string Type, string Ending, byte[] Content)> Of(Studio studio, CallFileQuestion asked, CancellationToken cancel)
+    public static async Task<(string Type, string Ending, byte[] Content, string Missing)> Of(Studio studio, CallFileQuestion asked, CancellationToken cancel)
     {
         (CalledDance called, CallOptions options) = CallRoutes.Called(studio, asked.Calls, fromZero: true);
         if (CaptionFormats.Find(asked.Kind) is { } captions)
         {
             CallScript script = CallWriter.Write(called.Dance, called.Timeline, called.Clock, options);
             string text = captions.Write(CaptionBuilder.Build(called.Dance, called.Timeline, called.Clock, script));
-            return (captions.MediaType + "; charset=utf-8", captions.Extension, System.Text.Encoding.UTF8.GetBytes(text));
+            return (captions.MediaType + "; charset=utf-8", captions.Extension, System.Text.Encoding.UTF8.GetBytes(text), MissingFrom(script, null));
         }
 
         string ending = "." + asked.Kind;
@@ -50,8 +50,8 @@ internal static class CallFiles
         await Turn.WaitAsync(cancel).ConfigureAwait(false);
         try
         {
-            byte[] sound = await Task.Run(() => Mixed(called, options, path, recordings, asked, kind.Format, cancel), cancel).ConfigureAwait(false);
-            return (TypeOf(kind.Format), ".calls" + ending, sound);
+            (byte[] sound, string missing) = await Task.Run(() => Mixed(called, options, path, recordings, asked, kind.Format, cancel), cancel).ConfigureAwait(false);
+            return (TypeOf(kind.Format), ".calls" + ending, sound, missing);
         }
         catch (AudioException trouble)
         {
@@ -63,7 +63,7 @@ internal static class CallFiles
         }
     }
 
-    private static byte[] Mixed(
+    private static (byte[] Sound, string Missing) Mixed(
         CalledDance called, CallOptions options, string? path, string recordings, CallFileQuestion asked, SoundFormat format, CancellationToken cancel)
     {
         StereoSound? music = path is null ? null : CalledMusic.Read(path, asked.Calls.Speed, out _);
@@ -74,8 +74,31 @@ internal static class CallFiles
         CallTrack made = CallTrackMixer.Mix(CallTrackPlanner.Of(called, script, music, music is null || asked.Clicks), speaker, cancel: cancel);
         using MemoryStream written = new();
         SoundWriter.Write(made.Sound, format, written, called.Dance.Title, cancel: cancel);
-        return written.ToArray();
+        return (written.ToArray(), MissingFrom(script, made));
     }
+
+    private static string MissingFrom(CallScript script, CallTrack? made)
+    {
+        List<string> said = [];
+        if (script.Unsaid.Count > 0)
+        {
+            said.Add($"There is no room for {Quoted(script.Unsaid.Select(c => c.Words))} before it is danced.");
+        }
+
+        if (made is { Unspoken.Count: > 0 })
+        {
+            said.Add($"No voice can say {Quoted(made.Unspoken)}: record it, and put it into the folder {VoiceFolder} of your club.");
+        }
+
+        if (made is { Overlong.Count: > 0 })
+        {
+            said.Add($"Too long for its place even when said quickly: {Quoted(made.Overlong.Select(c => c.Words))}.");
+        }
+
+        return string.Join(' ', said);
+    }
+
+    private static string Quoted(IEnumerable<string> words) => string.Join(", ", words.Distinct(StringComparer.Ordinal).Select(w => "“" + w + "”"));
 
     private static string PathOf(Studio studio, string track)
     {

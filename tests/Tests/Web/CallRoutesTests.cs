@@ -67,6 +67,19 @@ public sealed class CallRoutesTests(StudioFixture studio) : IClassFixture<Studio
         Assert.Equal(400, (await studio.Send(HttpMethod.Post, "/api/calls/file", new { calls, kind = "film", clicks = false })).Status);
     }
 
+    [Fact]
+    public async Task What_nobody_can_say_is_told_beside_the_file()
+    {
+        string text = Lantern.Replace("7&8   shuffle L back                            [12:00]\n", "7&8   shuffle L back                            [12:00]\n      call: qwrtz\n", StringComparison.Ordinal);
+        object calls = new { text, track = "none", ending = false, countsPerMinute = 100, table = (double[][]?)null, speed = 1.0, help = new[] { "every-step" }, easier = false, plays = (string?)null, firstWall = 1 };
+
+        using HttpResponseMessage sound = await File(calls, "wav");
+
+        Assert.Equal(200, (int)sound.StatusCode);
+        string missing = Uri.UnescapeDataString(Assert.Single(sound.Headers.GetValues("Scuff-Missing")));
+        Assert.Contains("No voice can say “qwrtz”", missing, StringComparison.Ordinal);
+    }
+
     private Task<HttpResponseMessage> File(object calls, string kind)
         => studio.Client.PostAsync("/api/calls/file", JsonContent.Create(new { calls, kind, clicks = true }), TestContext.Current.CancellationToken);
 

@@ -69,9 +69,17 @@ export async function remove<T>(path: string): Promise<T> {
   return (await (await send('DELETE', path, null, null)).json()) as T;
 }
 
-/** Asks for a file. */
-export async function file(path: string, body: unknown, signal?: AbortSignal): Promise<Blob> {
-  return (await send('POST', path, JSON.stringify(body), 'application/json', signal)).blob();
+/** Asks for a file; what could not be put into it is told beside it. */
+export async function file(
+  path: string,
+  body: unknown,
+  signal?: AbortSignal,
+  missing?: (sentence: string) => void,
+): Promise<Blob> {
+  const answer = await send('POST', path, JSON.stringify(body), 'application/json', signal);
+  const said = answer.headers.get('Scuff-Missing');
+  if (said) missing?.(decodeURIComponent(said));
+  return answer.blob();
 }
 
 /** Hands a file over, with the part that has gone, 0 to 1. */

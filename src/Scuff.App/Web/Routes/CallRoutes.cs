@@ -29,7 +29,13 @@ internal sealed class CallRoutes : IRouteGroup
         routes.MapPost("/api/calls/file", async context =>
         {
             CallFileQuestion asked = await Exchange.Read<CallFileQuestion>(context).ConfigureAwait(false);
-            (string type, string ending, byte[] content) = await CallFiles.Of(studio, asked, context.RequestAborted).ConfigureAwait(false);
+            (string type, string ending, byte[] content, string missing) = await CallFiles.Of(studio, asked, context.RequestAborted).ConfigureAwait(false);
+            if (missing.Length > 0)
+            {
+                // a file has no place for words of ours
+                context.Response.Headers["Scuff-Missing"] = Uri.EscapeDataString(missing);
+            }
+
             await Exchange.File(context, type, "dance" + ending, content).ConfigureAwait(false);
         });
     }
