@@ -1,3 +1,4 @@
+using Scuff.Analysis.Planning;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Programmes;
@@ -7,7 +8,8 @@ internal interface INightDesk
 {
     /// <summary>
     /// Makes the programme, or what is still to come of it. <see cref="EveningPlan.Programme"/> is the one she has seen; what is in
-    /// <see cref="EveningNight.Done"/> does not come again. Bad wishes are let go and named in <see cref="EveningProgramme.Missed"/>.
+    /// <see cref="EveningNight.Done"/> does not come again. Every stop is a stretch of its own, in the order of their times. Bad wishes are let go and named in
+    /// <see cref="EveningProgramme.Missed"/>.
     /// </summary>
     /// <param name="club">The club.</param>
     /// <param name="evening">The evening.</param>
@@ -25,6 +27,11 @@ internal interface INightDesk
     /// <param name="evening">The evening.</param>
     /// <param name="plan">Her wishes with the programme.</param>
     EveningWords Words(Club club, ClubEvening evening, EveningPlan plan);
+
+    /// <summary>The songs that a dance can be danced to, what she likes best first; empty when it has none.</summary>
+    /// <param name="club">The club.</param>
+    /// <param name="danceId">The dance.</param>
+    IReadOnlyList<ProgrammeSong> Songs(Club club, string danceId);
 
     /// <summary>What has moved from one programme to the next, a sentence each; empty when nothing has.</summary>
     /// <param name="before">The one she saw.</param>
