@@ -41,6 +41,7 @@ internal sealed class DanceFactReader : IDanceFactReader
             Questions = analysis.Report.Complaints.Count(c => c.Severity == Severity.Question),
             Warnings = analysis.Report.Complaints.Count(c => c.Severity == Severity.Warning),
             Fingerprint = FingerprintOf(analysis.OnceTimeline),
+            Rank = (int)(dance.ClaimedLevel ?? analysis.Level.Level),
         };
     }
 
