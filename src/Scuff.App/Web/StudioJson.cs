@@ -75,7 +75,7 @@ namespace Scuff.App.Web;
 [JsonSerializable(typeof(ClassAnswer))]
 [JsonSerializable(typeof(SessionBody))]
 [JsonSerializable(typeof(SessionSaved))]
-[JsonSerializable(typeof(SessionPage))]
+[JsonSerializable(typeof(HistoryPage))]
 [JsonSerializable(typeof(KnownPage))]
 [JsonSerializable(typeof(MarkBody))]
 [JsonSerializable(typeof(PickedDance))]

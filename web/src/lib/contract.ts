@@ -105,6 +105,8 @@ export interface ClubAnswer {
 export interface ClubNews {
   dances: string[];
   tracks: string[];
+  classes: string[];
+  evenings: string[];
   everything: boolean;
 }
 
@@ -309,7 +311,7 @@ export interface EffortPoint {
 }
 
 export interface EveningAnswer {
-  item: EveningItem;
+  item: EveningHead;
   revision: number;
   wishes: EveningWishes;
   classes: ClassChoice[];
@@ -341,7 +343,7 @@ export interface EveningDecision {
   songKey: string;
 }
 
-export interface EveningItem {
+export interface EveningHead {
   id: string;
   title: string;
   date: string;
@@ -354,7 +356,7 @@ export interface EveningItem {
 
 export interface EveningList {
   today: string;
-  rows: EveningItem[];
+  rows: EveningHead[];
   total: number;
 }
 
@@ -685,6 +687,11 @@ export interface HallTold {
   leads: boolean;
 }
 
+export interface HistoryPage {
+  rows: SessionAnswer[];
+  total: number;
+}
+
 export interface KnownDance {
   danceId: string;
   title: string;
@@ -806,6 +813,7 @@ export interface MissedItem {
   danceId: string;
   title: string;
   sentence: string;
+  canInsist: boolean;
 }
 
 export interface NamedDance {
@@ -827,6 +835,7 @@ export interface NightTurn {
   revision: number;
   what: string;
   danceId: string;
+  line: number;
   endsAt: string;
 }
 
@@ -1057,11 +1066,6 @@ export interface SessionLine {
   minutes: number | null;
   note: string;
   knowing: number | null;
-}
-
-export interface SessionPage {
-  rows: SessionAnswer[];
-  total: number;
 }
 
 export interface SessionSaved {

@@ -61,6 +61,8 @@ export class Workspace {
   isOpening = $state(true);
   /** Counts what was heard to change in the club, so that lists know when to look again. */
   news = $state(0);
+  /** What was heard last. */
+  heard = $state.raw<ClubNews | null>(null);
   /** Tells the editor that the text was changed by the program, not by her typing. */
   replaced = $state.raw<{ text: string; isNew: boolean } | null>(null);
   /** How long the last answer took from the letter to the page, in milliseconds. */
@@ -134,7 +136,8 @@ export class Workspace {
   }
 
   async #heard(news: ClubNews) {
-    this.news++;
+    this.heard = news;
+    if (news.everything || news.dances.length > 0 || news.tracks.length > 0) this.news++;
     const id = this.dance?.id;
     if (!id || !(news.everything || news.dances.includes(id)) || this.clash || !this.#keeper?.isKept) return;
     try {

@@ -81,7 +81,7 @@ internal sealed record SessionSaved(SessionAnswer Session, ClassAnswer Class);
 /// <summary>A page of the sessions that were held.</summary>
 /// <param name="Rows">The sessions, the last first.</param>
 /// <param name="Total">How many there are in all.</param>
-internal sealed record SessionPage(IReadOnlyList<SessionAnswer> Rows, int Total);
+internal sealed record HistoryPage(IReadOnlyList<SessionAnswer> Rows, int Total);
 
 /// <summary>A dance that a class knows.</summary>
 /// <param name="DanceId">The dance.</param>

@@ -13,7 +13,7 @@ namespace Scuff.App.Web.Contract;
 /// <param name="Night">The night; null until it begins.</param>
 /// <param name="Files">What it can be taken along as.</param>
 internal sealed record EveningAnswer(
-    EveningItem Item,
+    EveningHead Item,
     int Revision,
     EveningWishes Wishes,
     IReadOnlyList<ClassChoice> Classes,
@@ -115,7 +115,7 @@ internal sealed record EveningTurn(int Revision);
 
 /// <summary>What she decides in the programme; it is made anew at once.</summary>
 /// <param name="Revision">The state she sees.</param>
-/// <param name="What">pin, unpin, forbid, allow, move, song, request or unrequest.</param>
+/// <param name="What">pin, unpin, forbid, allow, must, song, request or unrequest.</param>
 /// <param name="DanceId">The dance.</param>
 /// <param name="Stretch">Where it is moved or pinned to: index of the stretch.</param>
 /// <param name="Place">And within it.</param>
@@ -125,9 +125,10 @@ internal sealed record EveningDecision(int Revision, string What, string DanceId
 /// <summary>What happens in the night.</summary>
 /// <param name="Revision">The state she sees.</param>
 /// <param name="What">begin, danced, skip, back, end-at, again, request, close or reopen.</param>
-/// <param name="DanceId">The dance of skip and request, or empty; of danced and skip, the line she sees as the present one.</param>
+/// <param name="DanceId">The dance of request; else empty.</param>
+/// <param name="Line">Of danced and skip, the line: where it begins, in seconds.</param>
 /// <param name="EndsAt">The clock time of end-at, as <c>22:00</c>; empty for the planned end.</param>
-internal sealed record NightTurn(int Revision, string What, string DanceId, string EndsAt);
+internal sealed record NightTurn(int Revision, string What, string DanceId, int Line, string EndsAt);
 
 /// <summary>A programme.</summary>
 /// <param name="Stretches">Its stretches in order, with their lines. In the night, what is still to come.</param>
@@ -216,7 +217,8 @@ internal sealed record EffortPoint(int At, int Effort);
 /// <param name="DanceId">The dance.</param>
 /// <param name="Title">Its title.</param>
 /// <param name="Sentence">Why not.</param>
-internal sealed record MissedItem(string DanceId, string Title, string Sentence);
+/// <param name="CanInsist">Whether it could still be danced if she insists.</param>
+internal sealed record MissedItem(string DanceId, string Title, string Sentence, bool CanInsist);
 
 /// <summary>The night itself.</summary>
 /// <param name="Now">The time of the program (ISO 8601), by which the page sets its clock.</param>

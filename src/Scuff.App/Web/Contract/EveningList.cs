@@ -4,7 +4,7 @@ namespace Scuff.App.Web.Contract;
 /// <param name="Today">The day it is, as <c>2026-11-29</c>.</param>
 /// <param name="Rows">Those to come, the next first, then those that were, the last first: a page.</param>
 /// <param name="Total">How many there are in all.</param>
-internal sealed record EveningList(string Today, IReadOnlyList<EveningItem> Rows, int Total);
+internal sealed record EveningList(string Today, IReadOnlyList<EveningHead> Rows, int Total);
 
 /// <summary>An evening in a list.</summary>
 /// <param name="Id">Its name in addresses.</param>
@@ -15,4 +15,4 @@ internal sealed record EveningList(string Today, IReadOnlyList<EveningItem> Rows
 /// <param name="Place">Where, or empty.</param>
 /// <param name="Words">When and where, in one line.</param>
 /// <param name="IsPast">Whether its day is over.</param>
-internal sealed record EveningItem(string Id, string Title, string Date, string Starts, int Minutes, string Place, string Words, bool IsPast);
+internal sealed record EveningHead(string Id, string Title, string Date, string Starts, int Minutes, string Place, string Words, bool IsPast);
