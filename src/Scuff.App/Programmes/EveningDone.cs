@@ -7,7 +7,7 @@ internal sealed record EveningDone
     public required EveningItem Item { get; init; }
 
     /// <summary>Whether it was left out. A dance that was left out does not come again this evening.</summary>
-    public bool IsSkipped { get; init; }
+    public bool IsSkipped { get; set; }
 
     /// <summary>When it was ticked.</summary>
     public required DateTimeOffset At { get; init; }

@@ -4,14 +4,14 @@ namespace Scuff.App.Programmes;
 internal sealed record EveningGroup
 {
     /// <summary>The class; null for people of whom only the level is known.</summary>
-    public string? ClassId { get; init; }
+    public string? ClassId { get; set; }
 
     /// <summary>What she calls them; for a class its title as it was then.</summary>
-    public string Name { get; init; } = "";
+    public string Name { get; set; } = "";
 
     /// <summary>Their level (<see cref="Analysis.Levels.LevelPhrases"/>); empty for that of the class, or when she does not say.</summary>
-    public string Level { get; init; } = "";
+    public string Level { get; set; } = "";
 
     /// <summary>How many, about; at least 1.</summary>
-    public int People { get; init; } = 1;
+    public int People { get; set; } = 1;
 }

@@ -7,11 +7,11 @@ internal sealed record EveningNight
     public required DateTimeOffset BegunAt { get; init; }
 
     /// <summary>What is over, in order: danced, skipped, taught, rested.</summary>
-    public IReadOnlyList<EveningDone> Done { get; init; } = [];
+    public IReadOnlyList<EveningDone> Done { get; set; } = [];
 
     /// <summary>When it has to end, in minutes from the beginning of the evening; null for the length of the evening.</summary>
-    public int? EndMinute { get; init; }
+    public int? EndMinute { get; set; }
 
     /// <summary>When she closed it; null while it goes on.</summary>
-    public DateTimeOffset? EndedAt { get; init; }
+    public DateTimeOffset? EndedAt { get; set; }
 }

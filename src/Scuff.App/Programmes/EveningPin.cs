@@ -12,16 +12,16 @@ internal sealed record EveningPin
     public required string DanceId { get; init; }
 
     /// <summary>The other dance of <see cref="EveningPinKind.Before"/> and <see cref="EveningPinKind.Split"/>; else empty.</summary>
-    public string OtherId { get; init; } = "";
+    public string OtherId { get; set; } = "";
 
     /// <summary>Index of the stretch in the whole evening, from 0, for <see cref="EveningPinKind.At"/> and <see cref="EveningPinKind.Within"/>.</summary>
-    public int Stretch { get; init; }
+    public int Stretch { get; set; }
 
     /// <summary>Index of the place within that stretch, from 0 and with what was danced there already, for <see cref="EveningPinKind.At"/>.</summary>
-    public int Place { get; init; }
+    public int Place { get; set; }
 
     /// <summary>Key of the song of <see cref="EveningPinKind.Song"/>; else empty.</summary>
-    public string SongKey { get; init; } = "";
+    public string SongKey { get; set; } = "";
 
     /// <summary>What a planner is told.</summary>
     public ProgrammePin ToPin() => Kind switch

@@ -12,17 +12,17 @@ internal sealed record EveningProgramme
     public required IReadOnlyList<EveningItem> Items { get; init; }
 
     /// <summary>What belongs to no single line.</summary>
-    public IReadOnlyList<ProgrammeReason> Common { get; init; } = [];
+    public IReadOnlyList<ProgrammeReason> Common { get; set; } = [];
 
     /// <summary>What was asked for or decided and is not in it.</summary>
-    public IReadOnlyList<EveningMissed> Missed { get; init; } = [];
+    public IReadOnlyList<EveningMissed> Missed { get; set; } = [];
 
     /// <summary>What it is worth.</summary>
-    public int Points { get; init; }
+    public int Points { get; set; }
 
     /// <summary>What no programme that keeps to her decisions can exceed.</summary>
-    public int Bound { get; init; }
+    public int Bound { get; set; }
 
     /// <summary>Whether her wishes have changed since it was made, so that it is to be made anew.</summary>
-    public bool IsStale { get; init; }
+    public bool IsStale { get; set; }
 }

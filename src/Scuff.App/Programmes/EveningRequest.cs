@@ -7,5 +7,5 @@ internal sealed record EveningRequest
     public required string DanceId { get; init; }
 
     /// <summary>By how many; no names are kept.</summary>
-    public int People { get; init; } = 1;
+    public int People { get; set; } = 1;
 }

@@ -15,11 +15,11 @@ internal sealed record EveningStretch
     public required int Seconds { get; init; }
 
     /// <summary>The effort wished for at its beginning, in tenths of a MET; 0 for none.</summary>
-    public int EffortAtStart { get; init; }
+    public int EffortAtStart { get; set; }
 
     /// <summary>The effort wished for at its end, in tenths of a MET; 0 for none.</summary>
-    public int EffortAtEnd { get; init; }
+    public int EffortAtEnd { get; set; }
 
     /// <summary>The dance that is taught in it; empty in any stretch but a lesson.</summary>
-    public string DanceId { get; init; } = "";
+    public string DanceId { get; set; } = "";
 }
