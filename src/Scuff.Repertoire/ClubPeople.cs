@@ -160,7 +160,7 @@ public sealed class ClubPeople
         });
         _club.Tell(new ClubChange { People = true });
         _club.Store.Scrub();
-        (ValueList<string> cleaned, ValueList<string> untouched) = KeptPeople.Drop(_club.KeptFolder);
+        (ValueList<string> cleaned, ValueList<string> untouched) = KeptPeople.Drop(_club.KeptFolder, _club.Folder);
         return new ErasedPeople(count, cleaned, untouched);
     }
 }

@@ -30,8 +30,9 @@ internal static class KeptPeople
 
     /// <summary>Writes every kept backup that has people anew without them.</summary>
     /// <param name="kept">The folder of kept backups; need not be there.</param>
+    /// <param name="club">The folder of the club, to work in.</param>
     /// <returns>The names of those written anew, and of what could not be read.</returns>
-    public static (ValueList<string> Cleaned, ValueList<string> Untouched) Drop(string kept)
+    public static (ValueList<string> Cleaned, ValueList<string> Untouched) Drop(string kept, string club)
     {
         List<string> cleaned = [];
         List<string> untouched = [];
@@ -45,7 +46,7 @@ internal static class KeptPeople
                 {
                     untouched.Add(Path.GetFileName(path));
                 }
-                else if (DropFromBackup(path, kept))
+                else if (DropFromBackup(path, club))
                 {
                     cleaned.Add(Path.GetFileName(path));
                 }
@@ -61,9 +62,9 @@ internal static class KeptPeople
 
     private static bool IsBackup(string path) => path.EndsWith(".zip", StringComparison.OrdinalIgnoreCase);
 
-    private static bool DropFromBackup(string path, string kept)
+    private static bool DropFromBackup(string path, string club)
     {
-        using PassingFolder passing = PassingFolder.In(kept);
+        using PassingFolder passing = PassingFolder.In(club);
         string database = passing.File(ClubStore.FileName);
         DateTimeOffset made;
         using (ZipArchive archive = ZipFile.OpenRead(path))
@@ -78,7 +79,7 @@ internal static class KeptPeople
             return false;
         }
 
-        using PassingFolder written = PassingFolder.In(kept);
+        using PassingFolder written = PassingFolder.In(club);
         WholeFile.Write(path, stream => BackupFile.Write(stream, database, music: null, withPeople: false, written, made));
         return true;
     }
