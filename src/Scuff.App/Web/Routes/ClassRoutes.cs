@@ -157,6 +157,9 @@ internal sealed class ClassRoutes : IRouteGroup
     {
         SessionBody body = await Exchange.Read<SessionBody>(context).ConfigureAwait(false);
         ClubClass held = Get(studio, context);
+
+        // what is wrong with a mark is said before anything is kept
+        List<(string? DanceId, Knowing? Knowing)> marks = [.. body.Items.Select(i => (i.DanceId, KnowingOf(i.Knowing)))];
         ClassSession kept = studio.Club.Book.SaveSession(new ClassSession
         {
             Id = id,
@@ -181,28 +184,27 @@ internal sealed class ClassRoutes : IRouteGroup
         });
         if (kept.IsHeld)
         {
-            Mark(studio.Club.Book, kept, body.Items);
+            Mark(studio.Club.Book, kept, marks);
         }
 
         ClassShown shown = new(studio, held);
         await Exchange.Answer(context, new SessionSaved(shown.Session(kept), Answer(studio, held))).ConfigureAwait(false);
     }
 
-    private static void Mark(ClubBook book, ClassSession session, IReadOnlyList<SessionLine> lines)
+    private static void Mark(ClubBook book, ClassSession session, IReadOnlyList<(string? DanceId, Knowing? Knowing)> marks)
     {
         Dictionary<string, KnownMark> there = book.Marks(session.ClassId, session.Date).ToDictionary(m => m.DanceId, StringComparer.Ordinal);
         HashSet<string> seen = [];
-        foreach (SessionLine line in lines.OrderBy(l => l.Knowing is null))
+        foreach ((string? danceId, Knowing? knowing) in marks.OrderBy(m => m.Knowing is null))
         {
             // a dance that stands in two roles is marked once
-            if (line.DanceId is not { } dance || !seen.Add(dance))
+            if (danceId is not { } dance || !seen.Add(dance))
             {
                 continue;
             }
 
             KnownMark? mark = there.GetValueOrDefault(dance);
             bool isOfThisDay = mark?.Date == session.Date;
-            Knowing? knowing = KnowingOf(line.Knowing);
             if (knowing is not null && (mark?.Knowing != knowing || !isOfThisDay))
             {
                 book.SetMark(new KnownMark(session.ClassId, dance, session.Date, knowing));
