@@ -63,7 +63,7 @@ public static class SheetBuilder
     }
 
     // What is written for every track is met on the first track as well, when no timeline is without one.
-    private static Timeline? TimelineFor(this DanceAnalysis analysis, Track? track)
+    internal static Timeline? TimelineFor(this DanceAnalysis analysis, Track? track)
     {
         TrackTimeline? first = null;
         foreach (TrackTimeline danced in analysis.TrackTimelines)

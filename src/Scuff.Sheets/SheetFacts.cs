@@ -66,12 +66,7 @@ internal sealed class SheetFacts(Wording words)
             yield return progress;
         }
 
-        yield return StartOf(analysis) switch
-        {
-            Weight.Left => words["start.left"],
-            Weight.Right => words["start.right"],
-            _ => words["start.both"],
-        };
+        yield return StartWords(analysis);
         if (dance.BeatsPerCount != 1)
         {
             yield return dance.BeatsPerCount == 2 ? words["beats.half-time"]
@@ -84,6 +79,27 @@ internal sealed class SheetFacts(Wording words)
             // a number alone on the last line would be lost
             yield return SheetWords.Capital(edition).TrimEnd('.').Replace(' ', '\u00a0') + ".";
         }
+    }
+
+    /// <summary>On which foot the weight is at the start: a sentence.</summary>
+    public string StartWords(DanceAnalysis analysis) => StartOf(analysis) switch
+    {
+        Weight.Left => words["start.left"],
+        Weight.Right => words["start.right"],
+        _ => words["start.both"],
+    };
+
+    /// <summary>Counts and walls of a dance, or the counts of its parts: <c>32 counts, 4 walls</c>.</summary>
+    public string Size(DanceAnalysis analysis)
+    {
+        Dance dance = analysis.Dance;
+        if (dance.IsPhrased)
+        {
+            return words.Row([.. dance.Parts.Select(p => words.Say("length.part", ("name", p.Name), ("counts", words.Counts(p.Length))))]);
+        }
+
+        string counts = words.Counts(dance.Length);
+        return analysis.Walls is { } walls ? words.Say("length.walls", ("counts", counts), ("walls", words.Walls(walls))) : counts;
     }
 
     private static string Field(Dance dance, string key)
@@ -125,18 +141,6 @@ internal sealed class SheetFacts(Wording words)
         bool isVowel = "aeiouAEIOU".Contains(kind[0], StringComparison.Ordinal);
         string article = words.Language.FindOwn(isVowel ? "article.vowel" : "article.consonant") ?? "";
         return SheetWords.Capital(words.Say("kind.sentence", ("a", article), ("kind", kind), ("size", Size(analysis))));
-    }
-
-    private string Size(DanceAnalysis analysis)
-    {
-        Dance dance = analysis.Dance;
-        if (dance.IsPhrased)
-        {
-            return words.Row([.. dance.Parts.Select(p => words.Say("length.part", ("name", p.Name), ("counts", words.Counts(p.Length))))]);
-        }
-
-        string counts = words.Counts(dance.Length);
-        return analysis.Walls is { } walls ? words.Say("length.walls", ("counts", counts), ("walls", words.Walls(walls))) : counts;
     }
 
     private SheetNote ToNote(HeaderField field) => new(words.Usual("field", field.Key), field.Value);

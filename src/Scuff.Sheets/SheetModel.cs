@@ -21,6 +21,9 @@ public sealed record SheetModel
     /// <summary>Whether it is a caller's card, which has one side.</summary>
     public bool IsCard { get; init; }
 
+    /// <summary>Whether it hangs on a wall: printed as large as it can be without taking more pages.</summary>
+    public bool IsNotice { get; init; }
+
     /// <summary>The title, or a stand-in when the dance has none.</summary>
     public required string Title { get; init; }
 

@@ -1,6 +1,9 @@
+using Microsoft.AspNetCore.Http;
 using Scuff.Analysis;
 using Scuff.Analysis.Floor;
 using Scuff.App.Clubs;
+using Scuff.App.Memory;
+using Scuff.App.Programmes;
 using Scuff.App.Tracks;
 using Scuff.App.Web.Hall;
 using Scuff.App.Web.Routes;
@@ -19,6 +22,7 @@ internal sealed class Studio : IDisposable
     private readonly Lock _lock = new();
     private readonly LinkedList<DanceAnalysis> _recent = new();
     private readonly Action<string> _tell;
+    private readonly INightDesk? _night;
 
     /// <summary>Makes a studio.</summary>
     /// <param name="club">The club she works in; not disposed with it.</param>
@@ -42,6 +46,19 @@ internal sealed class Studio : IDisposable
 
     /// <summary>The time.</summary>
     public TimeProvider Clock { get; }
+
+    /// <summary>Where programmes are made.</summary>
+    public INightDesk Night
+    {
+        get => _night ?? throw new RefusalException(StatusCodes.Status503ServiceUnavailable, "This Scuff makes no programmes.");
+        init => _night = value;
+    }
+
+    /// <summary>Where it is said what a class has likely forgotten; null when nobody says.</summary>
+    public IRevisionDesk? Revision { get; init; }
+
+    /// <summary>Where it is said what a class knows of a new dance already; null when nobody says.</summary>
+    public ILikenessDesk? Likeness { get; init; }
 
     /// <summary>Whether and how the hall may look in.</summary>
     public HallDoor Hall { get; }

@@ -41,8 +41,8 @@ internal static class LanguageKeys
             "figure" => words.Length == 1,
             "article" => false,
 
-            // lesson plans are English until somebody who teaches in the language puts them into it
-            "lesson" => false,
+            // lesson plans and evenings are English until somebody who teaches in the language puts them into it
+            "lesson" or "evening" => false,
             _ => true,
         };
     }

@@ -53,6 +53,9 @@ internal sealed record DocxSize(double Body, double Pictures, int Columns, doubl
             (true, true) => [(24, 1, 1), (22, 1, 1), (20, 1, 1), (18, 1, 1), (16, 1, 1), (16, 1, 2), (14, 1, 2)],
             (true, false) => [(16, 1, 1), (15, 1, 1), (14, 1, 1), (13, 1, 1), (12, 1, 1), (11, 1, 1), (12, 1, 2), (11, 1, 2), (10, 1, 2), (9, 1, 2)],
 
+            (false, false) when sheet.IsNotice =>
+                [(18, 1, 1), (17, 1, 1), (16, 1, 1), (15, 1, 1), (14, 1, 1), (13, 1, 1), (12, 1, 1), (11, 1, 1), (10.5, 1, 1), (10, 1, 1), (9.5, 1, 1)],
+
             // large print begins at 16 points: the usual definition of libraries for the blind
             (false, true) => [(16, 1.06, 1)],
             _ =>
