@@ -197,13 +197,12 @@ internal sealed class EveningRoutes : IRouteGroup
         if (first is not null)
         {
             // it began when the one before it was ticked, early or late
-            DateTimeOffset begun = plan.Night!.Done is [.., var last] ? last.At : plan.Night.BegunAt;
-            first = first with { Start = Math.Max(0, (int)(begun - origin).TotalSeconds) };
+            first = first with { Start = Math.Max(0, (int)(NightRun.Since(plan.Night!) - origin).TotalSeconds) };
             from = Math.Max(now, first.Start + first.Seconds);
             DateTimeOffset over = origin.AddSeconds(from);
             asked = plan with
             {
-                Night = plan.Night with { Done = [.. plan.Night.Done, new EveningDone { Item = first, At = over }] },
+                Night = plan.Night! with { Done = [.. plan.Night!.Done, new EveningDone { Item = first, At = over }] },
                 Programme = plan.Programme! with { Items = [.. plan.Programme.Items.Skip(1)] },
             };
         }
