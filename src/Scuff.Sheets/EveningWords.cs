@@ -143,7 +143,8 @@ internal sealed class EveningWords(EveningPaper paper, Wording words)
 
             Track? track = TrackOf(of.Dance, on);
             ValueList<SheetBreak> breaks = BreaksOf(of, track);
-            string told = breaks.Count == 0 ? words["evening.say.no-breaks"] : "";
+            string told = breaks.Count > 0 ? "" : words[track is null && of.Dance.Tracks.Any(t => t.Interruptions.Count > 0) ? "evening.say.other-song" : "evening.say.no-breaks"];
+            ValueList<SequenceItem> order = track is { Sequence.Count: > 0 } ? track.Sequence : of.Dance.Sequence;
             string start = Start(of, track);
             if (title.Length > 0)
             {
@@ -155,6 +156,7 @@ internal sealed class EveningWords(EveningPaper paper, Wording words)
                 Add("breaks", told);
             }
 
+            Add("order", string.Join(" · ", SheetBuilder.Sequence(order, words)));
             foreach (SheetBreak pause in breaks)
             {
                 notes.Add(new SheetNote(title.Length > 0 ? words.Say("evening.break.of", ("dance", title), ("where", pause.Where)) : pause.Where, pause.What));

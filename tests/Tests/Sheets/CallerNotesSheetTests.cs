@@ -40,6 +40,32 @@ public sealed class CallerNotesSheetTests
         => Assert.Equal("no tag and no restart", Note(LinesOf(EveningSamples.Small)[0], "breaks"));
 
     [Fact]
+    public void Of_a_song_that_the_sheet_does_not_know_no_breaks_are_claimed()
+    {
+        EveningPaper paper = EveningSamples.Of("Other", 30, [EveningSamples.Dance("tin-lantern") with { Song = "Some Other Song" }]);
+        SheetLine line = Assert.Single(LinesOf(paper));
+
+        Assert.Equal("told in the sheet for other songs only; listen where this one breaks", Note(line, "breaks"));
+        Assert.Equal("weight on the left foot", Note(line, "start"));
+    }
+
+    [Fact]
+    public void The_artist_behind_a_title_does_not_hide_the_song()
+    {
+        EveningPaper paper = EveningSamples.Of("Same", 30, [EveningSamples.Dance("tin-lantern") with { Song = "Harbour Lights Out, The Demo Band", Artist = "" }]);
+
+        Assert.Equal("intro 32 counts (about 17.1 seconds), weight on the left foot", Note(Assert.Single(LinesOf(paper)), "start"));
+    }
+
+    [Fact]
+    public void A_phrased_dance_has_the_order_of_its_parts()
+    {
+        EveningPaper paper = EveningSamples.Of("Phrased", 30, [EveningSamples.Dance("market-day")]);
+
+        Assert.StartsWith("A · ", Note(Assert.Single(LinesOf(paper)), "order"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_start_is_told_in_counts_and_by_the_foot()
     {
         Assert.Equal("intro 32 counts (about 17.1 seconds), weight on the left foot", Note(LinesOf(EveningSamples.Small)[1], "start"));
