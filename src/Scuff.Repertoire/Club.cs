@@ -30,6 +30,9 @@ public sealed class Club : IDisposable
         Settings = new ClubSettings(this);
         Dances = new ClubDances(this);
         Tracks = new ClubTracks(this);
+        Book = new ClubBook(this);
+        Evenings = new ClubEvenings(this);
+        People = new ClubPeople(this);
         Linked = new LinkedFolder(this);
     }
 
@@ -44,6 +47,15 @@ public sealed class Club : IDisposable
 
     /// <summary>Its tracks.</summary>
     public ClubTracks Tracks { get; }
+
+    /// <summary>Its classes and sessions.</summary>
+    public ClubBook Book { get; }
+
+    /// <summary>Its evenings.</summary>
+    public ClubEvenings Evenings { get; }
+
+    /// <summary>The people she keeps, if any.</summary>
+    public ClubPeople People { get; }
 
     /// <summary>Its settings.</summary>
     public ClubSettings Settings { get; }
@@ -61,6 +73,12 @@ public sealed class Club : IDisposable
 
     internal DateTimeOffset Now => Clock.GetUtcNow();
 
+    /// <summary>The day it is by the clock of this place.</summary>
+    internal DateOnly Today => DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
+
+    /// <summary>The folder of the backups that were made without asking.</summary>
+    internal string KeptFolder => Path.Combine(Folder, Kept);
+
     /// <summary>
     /// Opens a club, and makes it where there is none. A database of an older form is brought to the present one, after a backup of it went into
     /// <c>kept/</c>. If a folder is linked, a look through it begins in the background.
@@ -75,7 +93,11 @@ public sealed class Club : IDisposable
         ClubStore store = ClubStore.Open(full, database =>
         {
             using PassingFolder passing = PassingFolder.In(full);
-            Keep(full, "before a newer form", clock.GetUtcNow(), stream => BackupFile.Write(stream, database, music: null, passing, clock.GetUtcNow()));
+            Keep(
+                full,
+                "before a newer form",
+                clock.GetUtcNow(),
+                stream => BackupFile.Write(stream, database, music: null, withPeople: true, passing, clock.GetUtcNow()));
         });
         try
         {
@@ -154,12 +176,13 @@ public sealed class Club : IDisposable
     /// </summary>
     /// <param name="file">Full path of the file. One that is there is replaced.</param>
     /// <param name="withMusic">Whether the audio goes in too.</param>
+    /// <param name="withPeople">Whether the people go in too, if she keeps any; else no byte of theirs is in it.</param>
     /// <exception cref="ClubTrouble">It could not be written.</exception>
-    public void Backup(string file, bool withMusic)
+    public void Backup(string file, bool withMusic, bool withPeople = false)
     {
         try
         {
-            WholeFile.Write(Path.GetFullPath(file), stream => Backup(stream, withMusic));
+            WholeFile.Write(Path.GetFullPath(file), stream => Backup(stream, withMusic, withPeople));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -170,14 +193,15 @@ public sealed class Club : IDisposable
     /// <summary>The same into a stream, which need not seek.</summary>
     /// <param name="output">Where it goes; left open.</param>
     /// <param name="withMusic">Whether the audio goes in too.</param>
+    /// <param name="withPeople">Whether the people go in too.</param>
     /// <exception cref="ClubTrouble">The club could not be read.</exception>
     /// <exception cref="IOException">The stream could not be written.</exception>
-    public void Backup(Stream output, bool withMusic)
+    public void Backup(Stream output, bool withMusic, bool withPeople = false)
     {
         try
         {
             using PassingFolder passing = PassingFolder.In(Folder);
-            BackupFile.Write(output, Store.File, withMusic ? Music : null, passing, Now);
+            BackupFile.Write(output, Store.File, withMusic ? Music : null, withPeople, passing, Now);
         }
         catch (Microsoft.Data.Sqlite.SqliteException e) when (ClubWords.Knows(e))
         {
@@ -230,6 +254,9 @@ public sealed class Club : IDisposable
         Linked.Close();
         Store.Dispose();
     }
+
+    /// <summary>Tells about what is said in it.</summary>
+    internal void Tell(ClubChange change) => Changed?.Invoke(this, change);
 
     /// <summary>Tells about dances.</summary>
     internal void TellDances(IReadOnlyList<long> keys)
@@ -308,7 +335,7 @@ public sealed class Club : IDisposable
 
     private RestoreReport Put(PassingFolder passing, bool isKept)
     {
-        string? kept = isKept ? Keep(Folder, "before restoring", Now, stream => Backup(stream, withMusic: false)) : null;
+        string? kept = isKept ? Keep(Folder, "before restoring", Now, stream => Backup(stream, withMusic: false, withPeople: true)) : null;
         Restoring.MoveMusic(passing, Folder);
         string? unlinked = Linked.Reread(() => Store.ReplaceBy(passing.File(ClubStore.FileName)));
         WordIndex.Refresh(Store);

@@ -191,6 +191,22 @@ public sealed class ClubDances
         });
     }
 
+    /// <summary>All dances outside the bin, by title; cheaper than a search, since no text or index is looked at.</summary>
+    /// <exception cref="ClubTrouble">The club could not be read.</exception>
+    public ValueList<DanceRow> Every() => _club.Store.Ask(connection => Rows.Ask(
+        connection, $"SELECT {Rows.DanceColumns} FROM Dances r WHERE r.RemovedAt IS NULL ORDER BY r.FoldedTitle, r.Key", Rows.Dance)).ToValueList();
+
+    /// <summary>
+    /// Dances outside the bin by what she types: the one of that id; else those of just that title, case, accents and signs aside; else those whose
+    /// title begins so.
+    /// </summary>
+    /// <exception cref="ClubTrouble">The club could not be read.</exception>
+    public ValueList<DanceRow> Named(string typed)
+    {
+        ValueList<DanceRow> all = Every();
+        return all.FirstOrDefault(d => d.Id == typed) is { } named ? [named] : Naming.Find(all, d => d.Facts.Title, typed);
+    }
+
     /// <summary>Dances outside the bin that look like one and the same. A group is left out when a surer reason names all of it.</summary>
     /// <exception cref="ClubTrouble">The club could not be read.</exception>
     public ValueList<DuplicateGroup> Duplicates()
@@ -246,13 +262,27 @@ public sealed class ClubDances
     /// <exception cref="ClubTrouble">The club could not be read.</exception>
     public ValueList<DanceVersion> Versions(string id) => Ids.DanceKey(id) is long key
         ? _club.Store.Read(db => db.Versions.Where(v => v.DanceKey == key).OrderByDescending(v => v.Number)
-            .Select(v => new DanceVersion(v.Number, v.Name, v.SavedAt, v.Hand)).ToList()).ToValueList()
+            .Select(v => new DanceVersion(v.Number, v.Name, v.SavedAt, v.Hand, v.Revision)).ToList()).ToValueList()
         : [];
 
     /// <summary>The text of a version; null when there is none of that number.</summary>
     /// <exception cref="ClubTrouble">The club could not be read.</exception>
     public string? VersionText(string id, int number) => Ids.DanceKey(id) is long key
         ? _club.Store.Read(db => db.Versions.Where(v => v.DanceKey == key && v.Number == number).Select(v => v.Text).SingleOrDefault())
+        : null;
+
+    /// <summary>The text that a dance had at a revision: the present one, or a version; null when it was not kept.</summary>
+    /// <exception cref="ClubTrouble">The club could not be read.</exception>
+    public string? TextOf(string id, int revision) => Ids.DanceKey(id) is long key
+        ? _club.Store.Ask(connection => Rows.Ask(
+            connection,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"""
+                SELECT t.Text FROM Dances d JOIN DanceTexts t ON t.Key = d.Key WHERE d.Key = {key} AND d.Revision = {revision}
+                UNION ALL SELECT v.Text FROM Versions v WHERE v.DanceKey = {key} AND v.Revision = {revision}
+                """),
+            r => r.GetString(0))) is [var text, ..] ? text : null
         : null;
 
     /// <summary>
@@ -304,6 +334,7 @@ public sealed class ClubDances
             done += changed.Count;
         }
 
+        RefreshTaught(cancel);
         return done;
     }
 
@@ -367,6 +398,29 @@ public sealed class ClubDances
 
     private List<long> NeedingKeys()
         => _club.Store.Read(db => db.Dances.Where(d => d.FactsBy != _club.Reader.Version).OrderByDescending(d => d.SavedAt).Select(d => d.Key).ToList());
+
+    // Versions that sessions name are compared with the present text, so both must have been read by one program.
+    private void RefreshTaught(CancellationToken cancel)
+    {
+        string by = _club.Reader.Version;
+        List<long> needing = _club.Store.Read(db => db.Versions
+            .Where(v => v.FactsBy != by && v.Revision != null && db.SessionItems.Any(i => i.DanceKey == v.DanceKey && i.Revision == v.Revision))
+            .OrderBy(v => v.Key).Select(v => v.Key).ToList());
+        foreach (long[] keys in needing.Chunk(Batch).TakeWhile(_ => !cancel.IsCancellationRequested))
+        {
+            List<(long Key, string Print)> read = _club.Store.Read(db => db.Versions.Where(v => keys.Contains(v.Key)).Select(v => new { v.Key, v.Text }).ToList())
+                .ConvertAll(v => (v.Key, _club.Reader.Read(v.Text).Fingerprint));
+            _club.Store.Write(db =>
+            {
+                foreach ((long key, string print) in read)
+                {
+                    db.Versions.Where(v => v.Key == key).ExecuteUpdate(v => v.SetProperty(x => x.Fingerprint, print).SetProperty(x => x.FactsBy, by));
+                }
+
+                return true;
+            });
+        }
+    }
 
     private SaveOutcome Saved(ClubDatabase db, long key, ReadDance read, int baseRevision, string hand)
     {

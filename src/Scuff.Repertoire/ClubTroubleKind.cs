@@ -6,7 +6,7 @@ namespace Scuff.Repertoire;
 /// </summary>
 public enum ClubTroubleKind
 {
-    /// <summary>There is no such dance, track or version, or it is gone for good.</summary>
+    /// <summary>There is no such dance, track, version, class, session or person, or it is gone for good.</summary>
     NotFound,
 
     /// <summary>The folder or file is no club, or no backup of one.</summary>
@@ -35,4 +35,7 @@ public enum ClubTroubleKind
 
     /// <summary>A folder or file beside the club cannot be reached, read or written.</summary>
     Folder,
+
+    /// <summary>What was to be kept cannot be: a class without a title, a session of no minutes.</summary>
+    Impossible,
 }

@@ -46,4 +46,13 @@ public sealed record DanceFacts
     /// nobody's.
     /// </summary>
     public string Fingerprint { get; init; } = "";
+
+    /// <summary>What it asks of a body, in tenths of a MET; null when that cannot be said.</summary>
+    public int? Effort { get; init; }
+
+    /// <summary>The level as a number, to put dances in order: 0 for the easiest; the level it claims, else the one its steps have. Null when unknown.</summary>
+    public int? Rank { get; init; }
+
+    /// <summary>What its feet do, in a print by which dances are compared for likeness; empty when nobody made one.</summary>
+    public string Feet { get; init; } = "";
 }

@@ -5,4 +5,5 @@ namespace Scuff.Repertoire;
 /// <param name="Name">The name she gave it; empty for one that was kept without asking.</param>
 /// <param name="SavedAt">When this text was saved.</param>
 /// <param name="Hand">The hand it came from (<see cref="Hands"/>).</param>
-public sealed record DanceVersion(int Number, string Name, DateTimeOffset SavedAt, string Hand);
+/// <param name="Revision">The revision that it was, as sessions name it; null for one that was kept before these were counted here.</param>
+public sealed record DanceVersion(int Number, string Name, DateTimeOffset SavedAt, string Hand, int? Revision);

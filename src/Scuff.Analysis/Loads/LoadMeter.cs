@@ -98,7 +98,8 @@ internal static class LoadMeter
     /// <summary>How long a turn may take: an action between two counts still has the beat it stands in.</summary>
     private static Ratio Lasts(TimedStep step) => step.Part.Length.Value < 1 ? 1 : step.Part.Length.Value;
 
-    private static bool ChangesWeight(TimedStep step) => step.WeightAfter != step.WeightBefore
+    /// <summary>Whether a step moves the weight from one foot to the other, or shares it.</summary>
+    public static bool ChangesWeight(TimedStep step) => step.WeightAfter != step.WeightBefore
         && step.WeightAfter != Weight.Unknown
         && step.WeightBefore != Weight.Unknown;
 

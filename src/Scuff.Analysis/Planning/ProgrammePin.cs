@@ -7,7 +7,7 @@ public abstract record ProgrammePin
     {
     }
 
-    /// <summary>A dance at one place.</summary>
+    /// <summary>A dance at one place. The closing dance of a programme is pinned by <see cref="Closing"/>.</summary>
     /// <param name="DanceId">The dance.</param>
     /// <param name="Stretch">Index of the stretch, from 0.</param>
     /// <param name="Place">Index of the place within it, from 0.</param>

@@ -21,7 +21,7 @@ public sealed record ProgrammeRules
     /// <summary>How many dances in a row a group may have to sit out before it costs points.</summary>
     public int MostSatOut { get; init; } = 2;
 
-    /// <summary>What a dance brings when all can dance it.</summary>
+    /// <summary>What four minutes bring that all can dance.</summary>
     public int FullFloor { get; init; } = 60;
 
     /// <summary>What a requested dance brings.</summary>
@@ -33,13 +33,13 @@ public sealed record ProgrammeRules
     /// <summary>What a dance brings that is all but forgotten and worth keeping.</summary>
     public int Due { get; init; } = 40;
 
-    /// <summary>What a dance brings that was not danced for <see cref="FreshDays"/> or more.</summary>
+    /// <summary>What four minutes bring of a dance that was not danced for <see cref="FreshDays"/> or more.</summary>
     public int Fresh { get; init; } = 15;
 
     /// <summary>After how many days a dance is as fresh as it gets.</summary>
     public int FreshDays { get; init; } = 56;
 
-    /// <summary>What each MET of distance from the wished effort costs, in points.</summary>
+    /// <summary>What four minutes cost for each MET they are off the wished effort.</summary>
     public int EffortOff { get; init; } = 6;
 
     /// <summary>What two hard dances in a row cost.</summary>

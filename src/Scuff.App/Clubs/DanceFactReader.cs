@@ -2,6 +2,8 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using Scuff.Analysis;
+using Scuff.Analysis.Effort;
+using Scuff.Analysis.Likeness;
 using Scuff.App.Json;
 using Scuff.Dances;
 using Scuff.Diagnostics;
@@ -41,6 +43,9 @@ internal sealed class DanceFactReader : IDanceFactReader
             Questions = analysis.Report.Complaints.Count(c => c.Severity == Severity.Question),
             Warnings = analysis.Report.Complaints.Count(c => c.Severity == Severity.Warning),
             Fingerprint = FingerprintOf(analysis.OnceTimeline),
+            Rank = (int)(dance.ClaimedLevel ?? analysis.Level.Level),
+            Effort = DanceEffort.Of(analysis).Tenths,
+            Feet = FeetPrint.Of(analysis),
         };
     }
 

@@ -32,8 +32,10 @@ internal static class DemoClub
         return true;
     }
 
-    /// <summary>Puts in the others, while she already looks at the first. Goes on where it was stopped.</summary>
-    public static void Fill(Club club)
+    /// <summary>Puts in the others and the book of classes, while she already looks at the first. Goes on where it was stopped.</summary>
+    /// <param name="club">The club.</param>
+    /// <param name="today">The day it is.</param>
+    public static void Fill(Club club, DateOnly today)
     {
         int done = int.TryParse(club.Settings.Get(Filled), NumberStyles.None, CultureInfo.InvariantCulture, out int kept) ? kept : 0;
         foreach (string name in Names().Skip(done))
@@ -42,6 +44,7 @@ internal static class DemoClub
             club.Settings.Set(Filled, (++done).ToString(CultureInfo.InvariantCulture));
         }
 
+        DemoBook.Fill(club, today);
         club.Settings.Set(Filled, All);
     }
 

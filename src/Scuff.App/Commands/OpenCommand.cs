@@ -124,7 +124,7 @@ internal sealed class OpenCommand : IProgramCommand
             }
 
             // she sees the first dance meanwhile
-            Task filled = isNew ? Task.Run(() => DemoClub.Fill(club), stop) : Task.CompletedTask;
+            Task filled = isNew ? Task.Run(() => DemoClub.Fill(club, DateOnly.FromDateTime(studio.Clock.GetLocalNow().DateTime)), stop) : Task.CompletedTask;
             try
             {
                 await Task.Delay(Timeout.InfiniteTimeSpan, studio.Clock, stop).ConfigureAwait(false);

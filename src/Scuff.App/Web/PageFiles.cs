@@ -89,7 +89,7 @@ internal static class PageFiles
             if (isNear && name == "index.html" && !asked.StartsWith("hall", StringComparison.Ordinal))
             {
                 // the page asks for these as soon as it runs; said here, the browser asks while it still reads the script
-                string? dance = asked.Split('/') is [_, { Length: > 0 } named] ? named : firstDance();
+                string? dance = asked.Split('/') is [not ("classes" or "evening"), { Length: > 0 } named] ? named : firstDance();
                 context.Response.Headers.Link = "</api/club>" + Ahead + (dance is null ? "" : $", </api/dances/{Uri.EscapeDataString(dance)}>" + Ahead);
             }
 

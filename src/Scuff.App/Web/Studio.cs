@@ -1,12 +1,15 @@
 using Scuff.Analysis;
 using Scuff.Analysis.Floor;
 using Scuff.App.Clubs;
+using Scuff.App.Memory;
+using Scuff.App.Programmes;
 using Scuff.App.Tracks;
 using Scuff.App.Web.Hall;
 using Scuff.App.Web.Routes;
 using Scuff.App.Web.Tracks;
 using Scuff.Prose;
 using Scuff.Repertoire;
+using Scuff.Solving;
 
 namespace Scuff.App.Web;
 
@@ -42,6 +45,15 @@ internal sealed class Studio : IDisposable
 
     /// <summary>The time.</summary>
     public TimeProvider Clock { get; }
+
+    /// <summary>Where programmes are made.</summary>
+    public INightDesk Night { get; init; } = new NightDesk(new ExactProgrammeSolver());
+
+    /// <summary>Where it is said what a class has likely forgotten.</summary>
+    public IRevisionDesk Revision { get; init; } = new RevisionDesk();
+
+    /// <summary>Where it is said what a class knows of a new dance already.</summary>
+    public ILikenessDesk Likeness { get; init; } = new LikenessDesk();
 
     /// <summary>Whether and how the hall may look in.</summary>
     public HallDoor Hall { get; }

@@ -131,7 +131,13 @@ internal sealed class StudioServer : IAsyncDisposable
         }
         catch (ClubTrouble trouble) when (!context.Response.HasStarted)
         {
-            await Exchange.Refuse(context, StatusCodes.Status503ServiceUnavailable, trouble.Message).ConfigureAwait(false);
+            int status = trouble.Kind switch
+            {
+                ClubTroubleKind.NotFound => StatusCodes.Status404NotFound,
+                ClubTroubleKind.Impossible => StatusCodes.Status400BadRequest,
+                _ => StatusCodes.Status503ServiceUnavailable,
+            };
+            await Exchange.Refuse(context, status, trouble.Message).ConfigureAwait(false);
         }
         catch (Microsoft.AspNetCore.Http.BadHttpRequestException trouble) when (!context.Response.HasStarted)
         {

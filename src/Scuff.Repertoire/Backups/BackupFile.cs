@@ -28,14 +28,20 @@ internal static class BackupFile
     /// <param name="output">Where it goes; need not seek.</param>
     /// <param name="database">The database, read as it stands.</param>
     /// <param name="music">The audio; null to leave it out.</param>
+    /// <param name="withPeople">Whether the people go in; else not one byte of theirs does.</param>
     /// <param name="passing">A folder to work in.</param>
     /// <param name="now">The time.</param>
     /// <exception cref="SqliteException">The database could not be read.</exception>
     /// <exception cref="IOException">The output could not be written.</exception>
-    public static void Write(Stream output, string database, MusicFolder? music, PassingFolder passing, DateTimeOffset now)
+    public static void Write(Stream output, string database, MusicFolder? music, bool withPeople, PassingFolder passing, DateTimeOffset now)
     {
         string copy = passing.File(ClubStore.FileName);
         ClubStore.Copy(database, copy);
+        if (!withPeople)
+        {
+            KeptPeople.DropFrom(copy);
+        }
+
         using ZipArchive archive = new(output, ZipArchiveMode.Create, leaveOpen: true, Encoding.UTF8);
         using (Stream stream = Entry(archive, Manifest, CompressionLevel.Optimal, now))
         using (Utf8JsonWriter json = new(stream, new JsonWriterOptions { Indented = true, NewLine = "\n" }))

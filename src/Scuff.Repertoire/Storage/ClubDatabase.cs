@@ -19,9 +19,27 @@ internal sealed class ClubDatabase(DbContextOptions<ClubDatabase> options) : DbC
 
     public DbSet<SettingEntry> Settings => Set<SettingEntry>();
 
-    // SQLite has no type for instants; whole milliseconds since 1970 sort and compare.
+    public DbSet<ClassEntry> Classes => Set<ClassEntry>();
+
+    public DbSet<SessionEntry> Sessions => Set<SessionEntry>();
+
+    public DbSet<SessionItemEntry> SessionItems => Set<SessionItemEntry>();
+
+    public DbSet<MarkEntry> Marks => Set<MarkEntry>();
+
+    public DbSet<EveningEntry> Evenings => Set<EveningEntry>();
+
+    public DbSet<PersonEntry> People => Set<PersonEntry>();
+
+    public DbSet<PersonClassEntry> PersonClasses => Set<PersonClassEntry>();
+
+    // SQLite has no types for these; whole milliseconds since 1970, days since the year 1 and minutes since midnight sort and compare.
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
-        => configurationBuilder.Properties<DateTimeOffset>().HaveConversion<Instant>();
+    {
+        configurationBuilder.Properties<DateTimeOffset>().HaveConversion<Instant>();
+        configurationBuilder.Properties<DateOnly>().HaveConversion<Day>();
+        configurationBuilder.Properties<TimeOnly>().HaveConversion<Minute>();
+    }
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
@@ -43,6 +61,7 @@ internal sealed class ClubDatabase(DbContextOptions<ClubDatabase> options) : DbC
         {
             version.HasKey(v => v.Key);
             version.HasIndex(v => new { v.DanceKey, v.Number }).IsUnique();
+            version.HasIndex(v => new { v.DanceKey, v.Revision });
             version.HasOne<DanceEntry>().WithMany().HasForeignKey(v => v.DanceKey).OnDelete(DeleteBehavior.Cascade);
         });
         modelBuilder.Entity<TrackEntry>(track =>
@@ -58,6 +77,50 @@ internal sealed class ClubDatabase(DbContextOptions<ClubDatabase> options) : DbC
             content.Property(c => c.Key).ValueGeneratedNever();
         });
         modelBuilder.Entity<SettingEntry>().HasKey(s => s.Name);
+        CreateBook(modelBuilder);
+    }
+
+    private static void CreateBook(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<ClassEntry>().HasKey(c => c.Key);
+        modelBuilder.Entity<SessionEntry>(session =>
+        {
+            session.HasKey(s => s.Key);
+            session.HasIndex(s => new { s.ClassKey, s.Date });
+            session.HasIndex(s => s.Date);
+            session.HasOne<ClassEntry>().WithMany().HasForeignKey(s => s.ClassKey).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<SessionItemEntry>(item =>
+        {
+            item.HasKey(i => new { i.SessionKey, i.Place });
+            item.HasIndex(i => new { i.DanceKey, i.Revision });
+            // what is asked of all sessions of a class is answered from this alone
+            item.HasIndex(i => new { i.SessionKey, i.DanceKey, i.Role, i.Revision });
+            item.HasOne<SessionEntry>().WithMany().HasForeignKey(i => i.SessionKey).OnDelete(DeleteBehavior.Cascade);
+            item.HasOne<DanceEntry>().WithMany().HasForeignKey(i => i.DanceKey).OnDelete(DeleteBehavior.SetNull);
+        });
+        modelBuilder.Entity<MarkEntry>(mark =>
+        {
+            mark.HasKey(m => new { m.ClassKey, m.DanceKey, m.Date });
+            mark.HasIndex(m => m.DanceKey);
+            mark.HasOne<ClassEntry>().WithMany().HasForeignKey(m => m.ClassKey).OnDelete(DeleteBehavior.Cascade);
+            mark.HasOne<DanceEntry>().WithMany().HasForeignKey(m => m.DanceKey).OnDelete(DeleteBehavior.Cascade);
+        });
+        modelBuilder.Entity<EveningEntry>(evening =>
+        {
+            evening.HasKey(e => e.Key);
+            evening.HasIndex(e => e.Date);
+            evening.HasIndex(e => e.ClassKey);
+            evening.HasOne<ClassEntry>().WithMany().HasForeignKey(e => e.ClassKey).OnDelete(DeleteBehavior.SetNull);
+        });
+        modelBuilder.Entity<PersonEntry>().HasKey(p => p.Key);
+        modelBuilder.Entity<PersonClassEntry>(link =>
+        {
+            link.HasKey(l => new { l.PersonKey, l.ClassKey });
+            link.HasIndex(l => l.ClassKey);
+            link.HasOne<PersonEntry>().WithMany().HasForeignKey(l => l.PersonKey).OnDelete(DeleteBehavior.Cascade);
+            link.HasOne<ClassEntry>().WithMany().HasForeignKey(l => l.ClassKey).OnDelete(DeleteBehavior.Cascade);
+        });
     }
 
     private static void OwnBody<TRow, TBody>(ReferenceReferenceBuilder<TRow, TBody> relation)
@@ -68,4 +131,10 @@ internal sealed class ClubDatabase(DbContextOptions<ClubDatabase> options) : DbC
     private sealed class Instant() : ValueConverter<DateTimeOffset, long>(
         time => time.ToUnixTimeMilliseconds(),
         milliseconds => DateTimeOffset.FromUnixTimeMilliseconds(milliseconds));
+
+    private sealed class Day() : ValueConverter<DateOnly, int>(day => day.DayNumber, number => DateOnly.FromDayNumber(number));
+
+    private sealed class Minute() : ValueConverter<TimeOnly, int>(
+        time => (time.Hour * 60) + time.Minute,
+        minutes => new TimeOnly(minutes / 60, minutes % 60));
 }

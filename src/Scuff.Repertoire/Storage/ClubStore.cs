@@ -206,6 +206,39 @@ internal sealed class ClubStore : IDisposable
         }
     }
 
+    /// <summary>
+    /// Writes the whole database anew and empties its log, so that nothing that was deleted is left in the files: the pages of a table keep copies of
+    /// rows that were moved from one to another.
+    /// </summary>
+    /// <exception cref="ClubTrouble">It could not be done, or another program is reading what is to go.</exception>
+    public void Scrub()
+    {
+        try
+        {
+            lock (_writing)
+            {
+                using SqliteConnection connection = new(Connection(File, SqliteOpenMode.ReadWrite));
+                connection.Open();
+                Setup.Apply(connection);
+                using SqliteCommand command = connection.CreateCommand();
+                // the checkpoint says that it was held up and does not fail, so SQLite itself has to wait for the others
+                command.CommandText = $"PRAGMA busy_timeout = {Patience * 1000}; VACUUM;";
+                command.ExecuteNonQuery();
+                if (ClubSchema.Number(connection, "PRAGMA wal_checkpoint(TRUNCATE)") != 0)
+                {
+                    throw new ClubTrouble(
+                        ClubTroubleKind.Busy,
+                        $"What was erased is gone from the club in {_folder}, but another program is still reading, so bytes of it may be left in its files. "
+                            + "Close the other program and erase once more.");
+                }
+            }
+        }
+        catch (Exception e) when (ClubWords.Knows(e))
+        {
+            throw ClubWords.Of(e, _folder);
+        }
+    }
+
     public void Dispose()
     {
         lock (_preparing)

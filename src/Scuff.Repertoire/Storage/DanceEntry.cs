@@ -70,5 +70,11 @@ internal sealed class DanceEntry
     /// <summary>The revision that the file held then.</summary>
     public int FileRevision { get; set; }
 
+    public int? Effort { get; set; }
+
+    public int? Rank { get; set; }
+
+    public string Feet { get; set; } = "";
+
     public DanceText Body { get; set; } = null!;
 }

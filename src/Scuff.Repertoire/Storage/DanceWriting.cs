@@ -70,6 +70,9 @@ internal sealed class DanceWriting(ClubDatabase db, DateTimeOffset now)
             SavedAt = entry.SavedAt,
             Hand = entry.Hand,
             Text = entry.Body.Text,
+            Revision = entry.Revision,
+            Fingerprint = entry.Fingerprint,
+            FactsBy = entry.FactsBy,
         };
         db.Versions.Add(version);
         return version;
@@ -94,7 +97,10 @@ internal sealed class DanceWriting(ClubDatabase db, DateTimeOffset now)
         }
 
         Keep(entry, "");
-        List<VersionEntry> unnamed = db.Versions.Where(v => v.DanceKey == entry.Key && v.Name == "")
+        // what a session says was taught stays as long as it says so
+        List<VersionEntry> unnamed = db.Versions
+            .Where(v => v.DanceKey == entry.Key && v.Name == "")
+            .Where(v => !db.SessionItems.Any(i => i.DanceKey == v.DanceKey && i.Revision == v.Revision && i.Revision != null))
             .Select(v => new VersionEntry { Key = v.Key, SavedAt = v.SavedAt }).AsNoTracking().ToList();
         long[] spent = [.. Thinning.Spent(unnamed, v => v.SavedAt, now).Select(v => v.Key)];
         db.Versions.Where(v => spent.Contains(v.Key)).ExecuteDelete();
@@ -118,6 +124,9 @@ internal sealed class DanceWriting(ClubDatabase db, DateTimeOffset now)
         entry.Questions = facts.Questions;
         entry.Warnings = facts.Warnings;
         entry.Fingerprint = facts.Fingerprint;
+        entry.Effort = facts.Effort;
+        entry.Rank = facts.Rank;
+        entry.Feet = facts.Feet;
         entry.FactsBy = dance.FactsBy;
         entry.TextDigest = DigestOf(dance.Text);
     }

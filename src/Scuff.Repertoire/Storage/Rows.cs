@@ -8,7 +8,7 @@ internal static class Rows
     /// <summary>The columns of a dance, for <see cref="Dance"/>.</summary>
     public const string DanceColumns = """
         r.Key, r.Revision, r.Title, r.Choreographer, r.Level, r.Counts, r.Walls, r.Rhythm, r.SlowestTempo, r.FastestTempo, r.Songs, r.Errors, r.Questions,
-        r.Warnings, r.Fingerprint, r.Tags, r.AddedAt, r.SavedAt, r.RemovedAt, r.FileName
+        r.Warnings, r.Fingerprint, r.Tags, r.AddedAt, r.SavedAt, r.RemovedAt, r.FileName, r.Effort, r.Rank, r.Feet
         """;
 
     /// <summary>The columns of a track, for <see cref="Track"/>.</summary>
@@ -17,7 +17,7 @@ internal static class Rows
         """;
 
     /// <summary>How many columns a dance has; what is asked for beside them follows.</summary>
-    public const int DanceWidth = 20;
+    public const int DanceWidth = 23;
 
     /// <summary>A dance from its columns.</summary>
     public static DanceRow Dance(SqliteDataReader r) => new(
@@ -38,6 +38,9 @@ internal static class Rows
             Questions = r.GetInt32(12),
             Warnings = r.GetInt32(13),
             Fingerprint = r.GetString(14),
+            Effort = r.IsDBNull(20) ? null : r.GetInt32(20),
+            Rank = r.IsDBNull(21) ? null : r.GetInt32(21),
+            Feet = r.GetString(22),
         },
         TagLine.Read(r.GetString(15)),
         Time(r, 16),
@@ -90,7 +93,7 @@ internal static class Rows
     }
 
     /// <summary>A version.</summary>
-    public static DanceVersion Of(VersionEntry e) => new(e.Number, e.Name, e.SavedAt, e.Hand);
+    public static DanceVersion Of(VersionEntry e) => new(e.Number, e.Name, e.SavedAt, e.Hand, e.Revision);
 
     /// <summary>A track.</summary>
     public static TrackRow Of(TrackEntry e) => new(

@@ -113,3 +113,114 @@ CREATE UNIQUE INDEX "IX_Dances_FileName" ON "Dances" ("FileName");
 INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
 VALUES ('20261128192251_LinkedFolder', '10.0.15');
 
+ALTER TABLE "Versions" ADD "FactsBy" TEXT NOT NULL DEFAULT '';
+
+ALTER TABLE "Versions" ADD "Fingerprint" TEXT NOT NULL DEFAULT '';
+
+ALTER TABLE "Versions" ADD "Revision" INTEGER NULL;
+
+ALTER TABLE "Dances" ADD "Effort" INTEGER NULL;
+
+ALTER TABLE "Dances" ADD "Rank" INTEGER NULL;
+
+ALTER TABLE "Dances" ADD "Feet" TEXT NOT NULL DEFAULT '';
+
+CREATE TABLE "Classes" (
+    "Key" INTEGER NOT NULL CONSTRAINT "PK_Classes" PRIMARY KEY AUTOINCREMENT,
+    "Title" TEXT NOT NULL,
+    "Level" TEXT NOT NULL,
+    "Weekday" INTEGER NULL,
+    "Starts" INTEGER NULL,
+    "Minutes" INTEGER NOT NULL,
+    "Place" TEXT NOT NULL,
+    "People" INTEGER NULL,
+    "Notes" TEXT NOT NULL,
+    "EndedOn" INTEGER NULL
+);
+
+CREATE TABLE "People" (
+    "Key" INTEGER NOT NULL CONSTRAINT "PK_People" PRIMARY KEY AUTOINCREMENT,
+    "Name" TEXT NOT NULL,
+    "Level" TEXT NOT NULL,
+    "Needs" TEXT NOT NULL,
+    "Notes" TEXT NOT NULL
+);
+
+CREATE TABLE "Evenings" (
+    "Key" INTEGER NOT NULL CONSTRAINT "PK_Evenings" PRIMARY KEY AUTOINCREMENT,
+    "Revision" INTEGER NOT NULL,
+    "Title" TEXT NOT NULL,
+    "Date" INTEGER NOT NULL,
+    "Starts" INTEGER NOT NULL,
+    "Minutes" INTEGER NOT NULL,
+    "Place" TEXT NOT NULL,
+    "ClassKey" INTEGER NULL,
+    "Plan" TEXT NOT NULL,
+    CONSTRAINT "FK_Evenings_Classes_ClassKey" FOREIGN KEY ("ClassKey") REFERENCES "Classes" ("Key") ON DELETE SET NULL
+);
+
+CREATE TABLE "Marks" (
+    "ClassKey" INTEGER NOT NULL,
+    "DanceKey" INTEGER NOT NULL,
+    "Date" INTEGER NOT NULL,
+    "Knowing" INTEGER NULL,
+    CONSTRAINT "PK_Marks" PRIMARY KEY ("ClassKey", "DanceKey", "Date"),
+    CONSTRAINT "FK_Marks_Classes_ClassKey" FOREIGN KEY ("ClassKey") REFERENCES "Classes" ("Key") ON DELETE CASCADE,
+    CONSTRAINT "FK_Marks_Dances_DanceKey" FOREIGN KEY ("DanceKey") REFERENCES "Dances" ("Key") ON DELETE CASCADE
+);
+
+CREATE TABLE "Sessions" (
+    "Key" INTEGER NOT NULL CONSTRAINT "PK_Sessions" PRIMARY KEY AUTOINCREMENT,
+    "ClassKey" INTEGER NOT NULL,
+    "Date" INTEGER NOT NULL,
+    "Starts" INTEGER NULL,
+    "Minutes" INTEGER NULL,
+    "IsHeld" INTEGER NOT NULL,
+    "People" INTEGER NULL,
+    "HowItWent" TEXT NOT NULL,
+    CONSTRAINT "FK_Sessions_Classes_ClassKey" FOREIGN KEY ("ClassKey") REFERENCES "Classes" ("Key") ON DELETE CASCADE
+);
+
+CREATE TABLE "PersonClasses" (
+    "PersonKey" INTEGER NOT NULL,
+    "ClassKey" INTEGER NOT NULL,
+    CONSTRAINT "PK_PersonClasses" PRIMARY KEY ("PersonKey", "ClassKey"),
+    CONSTRAINT "FK_PersonClasses_Classes_ClassKey" FOREIGN KEY ("ClassKey") REFERENCES "Classes" ("Key") ON DELETE CASCADE,
+    CONSTRAINT "FK_PersonClasses_People_PersonKey" FOREIGN KEY ("PersonKey") REFERENCES "People" ("Key") ON DELETE CASCADE
+);
+
+CREATE TABLE "SessionItems" (
+    "SessionKey" INTEGER NOT NULL,
+    "Place" INTEGER NOT NULL,
+    "Role" INTEGER NOT NULL,
+    "DanceKey" INTEGER NULL,
+    "Title" TEXT NOT NULL,
+    "Revision" INTEGER NULL,
+    "Minutes" INTEGER NULL,
+    "Note" TEXT NOT NULL,
+    CONSTRAINT "PK_SessionItems" PRIMARY KEY ("SessionKey", "Place"),
+    CONSTRAINT "FK_SessionItems_Dances_DanceKey" FOREIGN KEY ("DanceKey") REFERENCES "Dances" ("Key") ON DELETE SET NULL,
+    CONSTRAINT "FK_SessionItems_Sessions_SessionKey" FOREIGN KEY ("SessionKey") REFERENCES "Sessions" ("Key") ON DELETE CASCADE
+);
+
+CREATE INDEX "IX_Versions_DanceKey_Revision" ON "Versions" ("DanceKey", "Revision");
+
+CREATE INDEX "IX_Evenings_ClassKey" ON "Evenings" ("ClassKey");
+
+CREATE INDEX "IX_Evenings_Date" ON "Evenings" ("Date");
+
+CREATE INDEX "IX_Marks_DanceKey" ON "Marks" ("DanceKey");
+
+CREATE INDEX "IX_PersonClasses_ClassKey" ON "PersonClasses" ("ClassKey");
+
+CREATE INDEX "IX_SessionItems_DanceKey_Revision" ON "SessionItems" ("DanceKey", "Revision");
+
+CREATE INDEX "IX_SessionItems_SessionKey_DanceKey_Role_Revision" ON "SessionItems" ("SessionKey", "DanceKey", "Role", "Revision");
+
+CREATE INDEX "IX_Sessions_ClassKey_Date" ON "Sessions" ("ClassKey", "Date");
+
+CREATE INDEX "IX_Sessions_Date" ON "Sessions" ("Date");
+
+INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
+VALUES ('20261129014829_Book', '10.0.15');
+

@@ -17,7 +17,7 @@ public sealed class DemoClubFillTests : IDisposable
         Assert.True(DemoClub.Begin(club));
         Assert.Equal(1, Count(club));
         Assert.True(DemoClub.Begin(club));
-        DemoClub.Fill(club);
+        DemoClub.Fill(club, new DateOnly(2026, 11, 29));
         Assert.Equal(all, Count(club));
         Assert.False(DemoClub.Begin(club));
 

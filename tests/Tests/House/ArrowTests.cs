@@ -18,7 +18,8 @@ public sealed class ArrowTests
         ["Scuff.Audio"] = ["Scuff"],
         ["Scuff.Sheets"] = ["Scuff", "Scuff.Prose", "Scuff.Analysis"],
         ["Scuff.Repertoire"] = ["Scuff"],
-        ["Scuff.App"] = ["Scuff", "Scuff.Prose", "Scuff.Analysis", "Scuff.Audio", "Scuff.Sheets", "Scuff.Repertoire"],
+        ["Scuff.Solving"] = ["Scuff", "Scuff.Analysis"],
+        ["Scuff.App"] = ["Scuff", "Scuff.Prose", "Scuff.Analysis", "Scuff.Audio", "Scuff.Sheets", "Scuff.Repertoire", "Scuff.Solving"],
     };
 
     // Types at the root of Scuff (the value list) are for every room and so may use none.

@@ -8,7 +8,7 @@ internal static class Repository
     /// <summary>Our own assemblies, from the trade outwards.</summary>
     public static IReadOnlyList<Assembly> Assemblies { get; } =
     [
-        .. new[] { "Scuff", "Scuff.Prose", "Scuff.Analysis", "Scuff.Audio", "Scuff.Sheets", "Scuff.Repertoire", "Scuff.App" }.Select(Assembly.Load),
+        .. new[] { "Scuff", "Scuff.Prose", "Scuff.Analysis", "Scuff.Audio", "Scuff.Sheets", "Scuff.Repertoire", "Scuff.Solving", "Scuff.App" }.Select(Assembly.Load),
     ];
 
     /// <summary>The trade itself.</summary>

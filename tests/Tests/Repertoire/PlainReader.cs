@@ -31,6 +31,9 @@ internal sealed class PlainReader(string version = "1") : IDanceFactReader
             Songs = lines.Where(l => l.StartsWith("track: ", StringComparison.Ordinal)).Select(l => l[7..]).ToValueList(),
             Warnings = text.Count(c => c == '!'),
             Fingerprint = string.Join(';', lines.Where(l => l.Length > 0 && char.IsAsciiDigit(l[0])).Select(l => l.ToLowerInvariant())),
+            Effort = int.TryParse(Value("effort"), CultureInfo.InvariantCulture, out int effort) ? effort : null,
+            Rank = int.TryParse(Value("rank"), CultureInfo.InvariantCulture, out int rank) ? rank : null,
+            Feet = Value("feet"),
         };
 
         string Value(string key) => lines.FirstOrDefault(l => l.StartsWith(key + ": ", StringComparison.Ordinal))?[(key.Length + 2)..].Trim() ?? "";

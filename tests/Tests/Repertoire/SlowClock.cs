@@ -5,6 +5,9 @@ internal sealed class SlowClock : TimeProvider
 {
     private DateTimeOffset _now = new(2026, 3, 2, 18, 30, 0, TimeSpan.Zero);
 
+    /// <summary>The days of the place are those of the clock.</summary>
+    public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
+
     /// <summary>Goes on.</summary>
     public void GoOn(TimeSpan time) => _now += time;
 

@@ -37,6 +37,58 @@ export interface CalledWords {
   to: number;
 }
 
+export interface ClassAnswer {
+  item: ClassItem;
+  next: SessionAnswer | null;
+  offered: RevisionOffer | null;
+  history: SessionAnswer[];
+  held: number;
+  dances: KnownDance[];
+  known: number;
+}
+
+export interface ClassBody {
+  title: string;
+  level: string;
+  weekday: number | null;
+  starts: string | null;
+  minutes: number;
+  place: string;
+  people: number | null;
+  notes: string;
+  endedOn: string | null;
+}
+
+export interface ClassChoice {
+  id: string;
+  title: string;
+  level: string;
+  people: number;
+}
+
+export interface ClassItem {
+  id: string;
+  title: string;
+  level: string;
+  weekday: number | null;
+  starts: string | null;
+  minutes: number;
+  place: string;
+  people: number | null;
+  notes: string;
+  endedOn: string | null;
+  words: string;
+  next: string;
+}
+
+export interface ClassList {
+  today: string;
+  classes: ClassItem[];
+  ended: ClassItem[];
+  levels: string[];
+  files: FileOffer[];
+}
+
 export interface ClubAnswer {
   name: string;
   folder: string;
@@ -53,6 +105,8 @@ export interface ClubAnswer {
 export interface ClubNews {
   dances: string[];
   tracks: string[];
+  classes: string[];
+  evenings: string[];
   everything: boolean;
 }
 
@@ -84,6 +138,12 @@ export interface CompleteOffer {
 export interface CompleteQuestion {
   text: string;
   at: number;
+}
+
+export interface CurveChoice {
+  id: string;
+  words: string;
+  heights: number[];
 }
 
 export interface DanceBody {
@@ -186,6 +246,12 @@ export interface DoneAnswer {
   sentence: string;
 }
 
+export interface DoneLine {
+  title: string;
+  at: string;
+  isSkipped: boolean;
+}
+
 export interface DuplicateItem {
   reason: string;
   dances: DanceItem[];
@@ -223,6 +289,99 @@ export interface EasedOffer {
   words: string;
   reasons: string[];
   take: ReadFix;
+}
+
+export interface EffortDrawing {
+  seconds: number;
+  lines: EffortLine[];
+  wished: EffortPoint[];
+  words: string;
+}
+
+export interface EffortLine {
+  from: number;
+  to: number;
+  effort: number;
+  title: string;
+}
+
+export interface EffortPoint {
+  at: number;
+  effort: number;
+}
+
+export interface EveningAnswer {
+  item: EveningHead;
+  revision: number;
+  wishes: EveningWishes;
+  classes: ClassChoice[];
+  levels: string[];
+  curves: CurveChoice[];
+  tags: string[];
+  programme: ProgrammeAnswer | null;
+  moved: string[];
+  night: NightAnswer | null;
+  files: FileOffer[];
+}
+
+export interface EveningBody {
+  revision: number;
+  title: string;
+  date: string;
+  starts: string;
+  minutes: number;
+  place: string;
+  wishes: EveningWishes | null;
+}
+
+export interface EveningDecision {
+  revision: number;
+  what: string;
+  danceId: string;
+  stretch: number;
+  place: number;
+  songKey: string;
+}
+
+export interface EveningHead {
+  id: string;
+  title: string;
+  date: string;
+  starts: string;
+  minutes: number;
+  place: string;
+  words: string;
+  isPast: boolean;
+}
+
+export interface EveningList {
+  today: string;
+  rows: EveningHead[];
+  total: number;
+}
+
+export interface EveningTurn {
+  revision: number;
+}
+
+export interface EveningWishes {
+  groups: GroupWish[];
+  stops: StopWish[];
+  warmUpMinutes: number;
+  coolDownMinutes: number;
+  curve: string;
+  opening: NamedDance | null;
+  closing: NamedDance | null;
+  requests: RequestWish[];
+  pins: PinWish[];
+  maySplit: boolean;
+  onlyTags: string[];
+}
+
+export interface FileOffer {
+  name: string;
+  words: string;
+  extension: string;
 }
 
 export interface FitChartBand {
@@ -423,6 +582,13 @@ export interface FolderBody {
   path: string;
 }
 
+export interface GroupWish {
+  classId: string | null;
+  name: string;
+  level: string;
+  people: number;
+}
+
 export interface HallAddressAnswer {
   address: string;
   network: string;
@@ -521,6 +687,26 @@ export interface HallTold {
   leads: boolean;
 }
 
+export interface HistoryPage {
+  rows: SessionAnswer[];
+  total: number;
+}
+
+export interface KnownDance {
+  danceId: string;
+  title: string;
+  knowing: number | null;
+  last: string;
+  leftPercent: number | null;
+  left: string;
+  warning: string;
+}
+
+export interface KnownPage {
+  rows: KnownDance[];
+  total: number;
+}
+
 export interface LessonAnswer {
   title: string;
   facts: string[];
@@ -578,6 +764,11 @@ export interface LessonTold {
   words: string;
 }
 
+export interface MarkBody {
+  danceId: string;
+  knowing: number | null;
+}
+
 export interface MatchAnswer {
   rows: MatchedItem[];
   sentence: string;
@@ -618,6 +809,60 @@ export interface MatchedItem {
   dance: string | null;
 }
 
+export interface MissedItem {
+  danceId: string;
+  title: string;
+  sentence: string;
+  canInsist: boolean;
+}
+
+export interface NamedDance {
+  danceId: string;
+  title: string;
+}
+
+export interface NightAnswer {
+  now: string;
+  origin: string;
+  endSecond: number;
+  endsAt: string;
+  done: DoneLine[];
+  isOver: boolean;
+  words: string;
+}
+
+export interface NightTurn {
+  revision: number;
+  what: string;
+  danceId: string;
+  line: number;
+  endsAt: string;
+}
+
+export interface OfferedDance {
+  danceId: string;
+  title: string;
+  reason: string;
+  minutes: number;
+}
+
+export interface PickedDance {
+  title: string;
+  minutes: number;
+  facts: string;
+  known: string[];
+}
+
+export interface PinWish {
+  kind: string;
+  danceId: string;
+  otherId: string;
+  stretch: number;
+  place: number;
+  songKey: string;
+  words: string;
+}
+
 export interface PlayedAnswer {
   tracks: PlayedTrack[];
   track: string | null;
@@ -636,6 +881,45 @@ export interface PlayedQuestion {
 export interface PlayedTrack {
   id: string;
   title: string;
+}
+
+export interface ProgrammeAnswer {
+  stretches: ProgrammeStretchItem[];
+  effort: EffortDrawing;
+  sure: string;
+  common: string[];
+  missed: MissedItem[];
+  stale: string;
+}
+
+export interface ProgrammeLine {
+  place: number;
+  at: string;
+  startSecond: number;
+  seconds: number;
+  danceId: string;
+  title: string;
+  level: string;
+  otherId: string;
+  otherTitle: string;
+  otherLevel: string;
+  songKey: string;
+  song: string;
+  trackId: string;
+  floorShare: number;
+  floor: string;
+  effort: string;
+  isPinned: boolean;
+  isAsked: boolean;
+  reasons: string[];
+}
+
+export interface ProgrammeStretchItem {
+  index: number;
+  name: string;
+  kind: string;
+  when: string;
+  lines: ProgrammeLine[];
 }
 
 export interface ReadAnswer {
@@ -740,6 +1024,60 @@ export interface Refusal {
   sentence: string;
 }
 
+export interface RequestWish {
+  danceId: string;
+  title: string;
+  people: number;
+}
+
+export interface RevisionOffer {
+  words: string;
+  dances: OfferedDance[];
+}
+
+export interface SessionAnswer {
+  id: string;
+  date: string;
+  starts: string | null;
+  minutes: number;
+  isHeld: boolean;
+  people: number | null;
+  howItWent: string;
+  items: SessionLine[];
+  when: string;
+  words: string;
+  past: string;
+}
+
+export interface SessionBody {
+  date: string;
+  starts: string | null;
+  minutes: number | null;
+  isHeld: boolean;
+  people: number | null;
+  howItWent: string;
+  items: SessionLine[];
+}
+
+export interface SessionLine {
+  role: string;
+  danceId: string | null;
+  title: string;
+  minutes: number | null;
+  note: string;
+  knowing: number | null;
+}
+
+export interface SessionSaved {
+  session: SessionAnswer;
+  class: ClassAnswer;
+}
+
+export interface SheetChange {
+  sentence: string;
+  changes: string[];
+}
+
 export interface SheetFormatOffer {
   name: string;
   extension: string;
@@ -766,6 +1104,16 @@ export interface SheetQuestion {
   since: string | null;
 }
 
+export interface SongChoice {
+  key: string;
+  title: string;
+  length: string;
+}
+
+export interface SongChoices {
+  songs: SongChoice[];
+}
+
 export interface SongItem {
   title: string;
   artist: string;
@@ -780,6 +1128,14 @@ export interface SongList {
 
 export interface SongQuestion {
   titles: string[];
+}
+
+export interface StopWish {
+  at: string;
+  minutes: number;
+  isLesson: boolean;
+  danceId: string | null;
+  title: string;
 }
 
 export interface StudentCall {

@@ -22,8 +22,16 @@ import { handName } from './hand';
 import { Keeper, type Standing } from './keeper';
 
 /** The rooms, by what she does in them. */
-export const ROOMS = ['write', 'listen', 'fit', 'teach', 'print', 'book'] as const;
+export const ROOMS = ['write', 'listen', 'fit', 'teach', 'print', 'book', 'classes', 'evening'] as const;
 export type Room = (typeof ROOMS)[number];
+/** The rooms that lie beside the sheet: what is opened in them is no dance. */
+export type Beside = 'book' | 'classes' | 'evening';
+const BESIDE: readonly Room[] = ['book', 'classes', 'evening'] satisfies Beside[];
+
+/** Whether a room lies beside the sheet. */
+export function isBeside(room: Room): room is Beside {
+  return BESIDE.includes(room);
+}
 
 /** Waits so long after a letter before the feet are danced anew: the words come first. */
 const FLOOR_PAUSE = 160;
@@ -43,6 +51,8 @@ export class Workspace {
   /** From where the floor is seen, here and in the hall. */
   view = $state<View>('above');
   room = $state<Room>('write');
+  /** The class and the evening that are open in their rooms; null for the list of all. */
+  opened = $state<{ classes: string | null; evening: string | null }>({ classes: null, evening: null });
   standing = $state<Standing>('kept');
   standingWords = $state('');
   clash = $state.raw<DanceClash | null>(null);
@@ -51,6 +61,8 @@ export class Workspace {
   isOpening = $state(true);
   /** Counts what was heard to change in the club, so that lists know when to look again. */
   news = $state(0);
+  /** What was heard last. */
+  heard = $state.raw<ClubNews | null>(null);
   /** Tells the editor that the text was changed by the program, not by her typing. */
   replaced = $state.raw<{ text: string; isNew: boolean } | null>(null);
   /** How long the last answer took from the letter to the page, in milliseconds. */
@@ -85,8 +97,9 @@ export class Workspace {
   async start() {
     await this.try(async () => {
       this.club = await get<ClubAnswer>('/club');
-      const { room, dance } = fromAddress(location.pathname);
+      const { room, dance, opened } = fromAddress(location.pathname);
       this.room = room;
+      this.#opens(room, opened);
       const id = dance ?? this.club.firstDance;
       if (id) await this.#open(id);
     });
@@ -104,6 +117,17 @@ export class Workspace {
     this.#address();
   }
 
+  /** Opens a class or an evening in its room; null goes to the list of all. */
+  show(room: 'classes' | 'evening', id: string | null, isUnasked = false) {
+    this.opened[room] = id;
+    if (isUnasked) window.history.replaceState(null, '', this.#path());
+    else this.#address();
+  }
+
+  #opens(room: Room, opened: string | null) {
+    if (room === 'classes' || room === 'evening') this.opened[room] = opened;
+  }
+
   /** Hears what others change in the club: another page, a text editor in the linked folder. */
   listen(): () => void {
     const news = new EventSource('/api/news');
@@ -112,7 +136,8 @@ export class Workspace {
   }
 
   async #heard(news: ClubNews) {
-    this.news++;
+    this.heard = news;
+    if (news.everything || news.dances.length > 0 || news.tracks.length > 0) this.news++;
     const id = this.dance?.id;
     if (!id || !(news.everything || news.dances.includes(id)) || this.clash || !this.#keeper?.isKept) return;
     try {
@@ -359,24 +384,30 @@ export class Workspace {
     return this.try(() => get<TextBody>(`/dances/${this.dance?.id}/versions/${number}`));
   }
 
+  #path(): string {
+    const id = this.room === 'classes' || this.room === 'evening' ? this.opened[this.room] : (this.dance?.id ?? null);
+    return id ? `/${this.room}/${encodeURIComponent(id)}` : `/${this.room}`;
+  }
+
   #address() {
-    const path = this.dance ? `/${this.room}/${encodeURIComponent(this.dance.id)}` : `/${this.room}`;
+    const path = this.#path();
     if (location.pathname !== path) window.history.pushState(null, '', path);
   }
 
   /** She went back or forward in the browser. */
   async wentTo(path: string) {
-    const { room, dance } = fromAddress(path);
+    const { room, dance, opened } = fromAddress(path);
     this.room = room;
+    this.#opens(room, opened);
     if (dance && dance !== this.dance?.id) await this.open(dance);
   }
 }
 
-/** The room and the dance that an address names. */
-export function fromAddress(path: string): { room: Room; dance: string | null } {
-  const [, room = '', dance = ''] = path.split('/');
-  return {
-    room: (ROOMS as readonly string[]).includes(room) ? (room as Room) : 'write',
-    dance: dance ? decodeURIComponent(dance) : null,
-  };
+/** The room and the dance that an address names; in the rooms beside the sheet, the class or the evening. */
+export function fromAddress(path: string): { room: Room; dance: string | null; opened: string | null } {
+  const [, named = '', rest = ''] = path.split('/');
+  const room = (ROOMS as readonly string[]).includes(named) ? (named as Room) : 'write';
+  const id = rest ? decodeURIComponent(rest) : null;
+  const isDance = room !== 'classes' && room !== 'evening';
+  return { room, dance: isDance ? id : null, opened: isDance ? null : id };
 }

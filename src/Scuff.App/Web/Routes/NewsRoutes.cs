@@ -40,7 +40,8 @@ internal sealed class NewsRoutes : IRouteGroup
             studio.Club.Changed -= Hear;
         }
 
-        void Hear(object? sender, ClubChange change) => news.Writer.TryWrite(new ClubNews([.. change.Dances], [.. change.Tracks], change.Everything));
+        void Hear(object? sender, ClubChange change) => news.Writer.TryWrite(new ClubNews(
+            [.. change.Dances], [.. change.Tracks], [.. change.Classes], [.. change.Evenings], change.Everything));
     }
 
     private static async Task<string> Next(ChannelReader<ClubNews> news, TimeProvider clock, CancellationToken stop)

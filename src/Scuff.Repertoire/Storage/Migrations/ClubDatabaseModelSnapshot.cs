@@ -9,12 +9,54 @@ using Scuff.Repertoire.Storage;
 namespace Scuff.Repertoire.Storage.Migrations
 {
     [DbContext(typeof(ClubDatabase))]
-    internal sealed partial class ClubDatabaseModelSnapshot : ModelSnapshot
+    partial class ClubDatabaseModelSnapshot : ModelSnapshot
     {
         protected override void BuildModel(ModelBuilder modelBuilder)
         {
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
+
+            modelBuilder.Entity("Scuff.Repertoire.Storage.ClassEntry", b =>
+                {
+                    b.Property<long>("Key")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("EndedOn")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Level")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Minutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Notes")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("People")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("Starts")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("Weekday")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Key");
+
+                    b.ToTable("Classes");
+                });
 
             modelBuilder.Entity("Scuff.Repertoire.Storage.DanceEntry", b =>
                 {
@@ -32,6 +74,9 @@ namespace Scuff.Repertoire.Storage.Migrations
                     b.Property<int?>("Counts")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int?>("Effort")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("Errors")
                         .HasColumnType("INTEGER");
 
@@ -41,6 +86,10 @@ namespace Scuff.Repertoire.Storage.Migrations
 
                     b.Property<double?>("FastestTempo")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("Feet")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("FileDigest")
                         .HasColumnType("TEXT");
@@ -79,6 +128,9 @@ namespace Scuff.Repertoire.Storage.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<int>("Questions")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("Rank")
                         .HasColumnType("INTEGER");
 
                     b.Property<long?>("RemovedAt")
@@ -145,6 +197,185 @@ namespace Scuff.Repertoire.Storage.Migrations
                     b.HasKey("Key");
 
                     b.ToTable("DanceTexts");
+                });
+
+            modelBuilder.Entity("Scuff.Repertoire.Storage.EveningEntry", b =>
+                {
+                    b.Property<long>("Key")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("ClassKey")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Date")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Minutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Plan")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Revision")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Starts")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Key");
+
+                    b.HasIndex("ClassKey");
+
+                    b.HasIndex("Date");
+
+                    b.ToTable("Evenings");
+                });
+
+            modelBuilder.Entity("Scuff.Repertoire.Storage.MarkEntry", b =>
+                {
+                    b.Property<long>("ClassKey")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("DanceKey")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Date")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("Knowing")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("ClassKey", "DanceKey", "Date");
+
+                    b.HasIndex("DanceKey");
+
+                    b.ToTable("Marks");
+                });
+
+            modelBuilder.Entity("Scuff.Repertoire.Storage.PersonClassEntry", b =>
+                {
+                    b.Property<long>("PersonKey")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("ClassKey")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("PersonKey", "ClassKey");
+
+                    b.HasIndex("ClassKey");
+
+                    b.ToTable("PersonClasses");
+                });
+
+            modelBuilder.Entity("Scuff.Repertoire.Storage.PersonEntry", b =>
+                {
+                    b.Property<long>("Key")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Level")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Needs")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Notes")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Key");
+
+                    b.ToTable("People");
+                });
+
+            modelBuilder.Entity("Scuff.Repertoire.Storage.SessionEntry", b =>
+                {
+                    b.Property<long>("Key")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("ClassKey")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Date")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("HowItWent")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsHeld")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("Minutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("People")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("Starts")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Key");
+
+                    b.HasIndex("Date");
+
+                    b.HasIndex("ClassKey", "Date");
+
+                    b.ToTable("Sessions");
+                });
+
+            modelBuilder.Entity("Scuff.Repertoire.Storage.SessionItemEntry", b =>
+                {
+                    b.Property<long>("SessionKey")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("DanceKey")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("Minutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("Revision")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Role")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("SessionKey", "Place");
+
+                    b.HasIndex("DanceKey", "Revision");
+
+                    b.HasIndex("SessionKey", "DanceKey", "Role", "Revision");
+
+                    b.ToTable("SessionItems");
                 });
 
             modelBuilder.Entity("Scuff.Repertoire.Storage.SettingEntry", b =>
@@ -260,6 +491,14 @@ namespace Scuff.Repertoire.Storage.Migrations
                     b.Property<long>("DanceKey")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("FactsBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Fingerprint")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Hand")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -269,6 +508,9 @@ namespace Scuff.Repertoire.Storage.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("Revision")
                         .HasColumnType("INTEGER");
 
                     b.Property<long>("SavedAt")
@@ -283,6 +525,8 @@ namespace Scuff.Repertoire.Storage.Migrations
                     b.HasIndex("DanceKey", "Number")
                         .IsUnique();
 
+                    b.HasIndex("DanceKey", "Revision");
+
                     b.ToTable("Versions");
                 });
 
@@ -291,6 +535,67 @@ namespace Scuff.Repertoire.Storage.Migrations
                     b.HasOne("Scuff.Repertoire.Storage.DanceEntry", null)
                         .WithOne("Body")
                         .HasForeignKey("Scuff.Repertoire.Storage.DanceText", "Key")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Scuff.Repertoire.Storage.EveningEntry", b =>
+                {
+                    b.HasOne("Scuff.Repertoire.Storage.ClassEntry", null)
+                        .WithMany()
+                        .HasForeignKey("ClassKey")
+                        .OnDelete(DeleteBehavior.SetNull);
+                });
+
+            modelBuilder.Entity("Scuff.Repertoire.Storage.MarkEntry", b =>
+                {
+                    b.HasOne("Scuff.Repertoire.Storage.ClassEntry", null)
+                        .WithMany()
+                        .HasForeignKey("ClassKey")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("Scuff.Repertoire.Storage.DanceEntry", null)
+                        .WithMany()
+                        .HasForeignKey("DanceKey")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Scuff.Repertoire.Storage.PersonClassEntry", b =>
+                {
+                    b.HasOne("Scuff.Repertoire.Storage.ClassEntry", null)
+                        .WithMany()
+                        .HasForeignKey("ClassKey")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("Scuff.Repertoire.Storage.PersonEntry", null)
+                        .WithMany()
+                        .HasForeignKey("PersonKey")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Scuff.Repertoire.Storage.SessionEntry", b =>
+                {
+                    b.HasOne("Scuff.Repertoire.Storage.ClassEntry", null)
+                        .WithMany()
+                        .HasForeignKey("ClassKey")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Scuff.Repertoire.Storage.SessionItemEntry", b =>
+                {
+                    b.HasOne("Scuff.Repertoire.Storage.DanceEntry", null)
+                        .WithMany()
+                        .HasForeignKey("DanceKey")
+                        .OnDelete(DeleteBehavior.SetNull);
+
+                    b.HasOne("Scuff.Repertoire.Storage.SessionEntry", null)
+                        .WithMany()
+                        .HasForeignKey("SessionKey")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });

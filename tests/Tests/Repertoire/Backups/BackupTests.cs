@@ -49,6 +49,43 @@ public sealed class BackupTests : IDisposable
         Assert.False(club.Tracks.Add(new MemoryStream(Sound), "again.mp3", new TrackFacts()).WasNew);
     }
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Every_row_of_every_table_comes_back(bool withPeople)
+    {
+        Club club = _house.Club;
+        (string dance, string track) = Fill();
+        club.Dances.Add("Tin Lantern", "page");
+        club.Dances.Remove(dance);
+        ClubClass held = club.Book.SaveClass(new ClubClass { Title = "Monday", Weekday = DayOfWeek.Monday, Starts = new TimeOnly(19, 30) });
+        ClassSession session = club.Book.SaveSession(new ClassSession
+        {
+            ClassId = held.Id,
+            Date = new DateOnly(2026, 3, 2),
+            IsHeld = true,
+            Items = [new SessionItem { Role = ItemRole.Taught, DanceId = dance, Minutes = 30 }, new SessionItem { Role = ItemRole.Danced, Title = "A visitor's" }],
+        });
+        club.Book.SetMark(new KnownMark(held.Id, dance, session.Date, Knowing.KnowsWithCues));
+        club.Evenings.Save(new ClubEvening { Title = "Social", Date = session.Date, ClassId = held.Id, Plan = "{}" }, 0);
+        club.People.Save(new ClubPerson { Name = "Wren", ClassIds = [held.Id] });
+        string[] people = ["People", "PersonClasses"];
+        List<string> before = ClubDump.Rows(club.Store.File, withPeople ? [] : people);
+        Assert.All(
+            ClubDump.Tables(club.Store.File).Keys.Except(withPeople ? [] : people),
+            t => Assert.Contains(before, row => row.StartsWith($"{t}: ", StringComparison.Ordinal)));
+        club.Backup(Backup, withMusic: true, withPeople);
+
+        Club.Restore(_house.In("new"), Backup, _house.Clock, new PlainReader());
+
+        using Club found = _house.Open(_house.In("new"));
+        Assert.Equal(before, ClubDump.Rows(found.Store.File, withPeople ? [] : people));
+        Assert.Equal(withPeople ? 1 : 0, found.People.List().Count);
+        Assert.Equal(session, found.Book.Session(session.Id));
+        Assert.Equal(new FileInfo(club.Tracks.AudioPath(track)!).Length, new FileInfo(found.Tracks.AudioPath(track)!).Length);
+        Assert.StartsWith(_house.In("new"), found.Tracks.AudioPath(track)!, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_club_that_is_open_goes_back_and_is_kept_aside()
     {
