@@ -18,6 +18,9 @@ namespace Scuff.App.Json;
 [JsonSerializable(typeof(IReadOnlyList<FittedTrackRow>))]
 [JsonSerializable(typeof(IReadOnlyList<MatchRow>))]
 [JsonSerializable(typeof(CallsRow))]
+[JsonSerializable(typeof(IReadOnlyList<BookClassRow>))]
+[JsonSerializable(typeof(IReadOnlyList<BookSessionRow>))]
+[JsonSerializable(typeof(BookShown))]
 [JsonSerializable(typeof(LessonFile))]
 internal sealed partial class ScuffJson : JsonSerializerContext
 {
@@ -56,6 +59,15 @@ internal sealed partial class ScuffJson : JsonSerializerContext
 
     /// <summary>Writes what match found.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<MatchRow> matches) => Write(writer, matches, Readable.IReadOnlyListMatchRow);
+
+    /// <summary>Writes classes.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<BookClassRow> classes) => Write(writer, classes, Readable.IReadOnlyListBookClassRow);
+
+    /// <summary>Writes sessions.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<BookSessionRow> sessions) => Write(writer, sessions, Readable.IReadOnlyListBookSessionRow);
+
+    /// <summary>Writes what a class knows.</summary>
+    public static void Write(TextWriter writer, BookShown shown) => Write(writer, shown, Readable.BookShown);
 
     /// <summary>Writes how a dance is taught.</summary>
     public static void Write(TextWriter writer, LessonFile lesson) => Write(writer, lesson, Readable.LessonFile);
