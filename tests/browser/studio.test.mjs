@@ -353,8 +353,9 @@ for (const [size, viewport] of Object.entries({
 })) {
   for (const scheme of ['light', 'dark']) {
     test(`every room on a ${size}, ${scheme}: no fault of accessibility, nothing wider than the page`, async () => {
-      for (const room of ['write', 'listen', 'fit', 'teach', 'print', 'book']) {
-        const page = await open(`/${room}/d1`, { viewport, colorScheme: scheme });
+      for (const room of ['write', 'listen', 'fit', 'teach', 'print', 'book', 'classes', 'evening']) {
+        const isOfDance = room !== 'classes' && room !== 'evening';
+        const page = await open(isOfDance ? `/${room}/d1` : `/${room}`, { viewport, colorScheme: scheme });
         await page.waitForFunction(() => window.scuff?.work.isOpening === false && window.scuff.work.reading !== null && window.scuff.work.floor !== null);
         if (room === 'listen' || room === 'fit') await chooseTrack(page);
         await page.waitForTimeout(400);

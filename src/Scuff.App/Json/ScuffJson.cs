@@ -21,6 +21,9 @@ namespace Scuff.App.Json;
 [JsonSerializable(typeof(IReadOnlyList<BookClassRow>))]
 [JsonSerializable(typeof(IReadOnlyList<BookSessionRow>))]
 [JsonSerializable(typeof(BookShown))]
+[JsonSerializable(typeof(IReadOnlyList<BookDueRow>))]
+[JsonSerializable(typeof(IReadOnlyList<NightRow>))]
+[JsonSerializable(typeof(NightFile))]
 [JsonSerializable(typeof(LessonFile))]
 internal sealed partial class ScuffJson : JsonSerializerContext
 {
@@ -44,6 +47,15 @@ internal sealed partial class ScuffJson : JsonSerializerContext
 
     /// <summary>Writes easier ways.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<EasedFile> files) => Write(writer, files, Readable.IReadOnlyListEasedFile);
+
+    /// <summary>Writes what a class is about to forget.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<BookDueRow> dances) => Write(writer, dances, Readable.IReadOnlyListBookDueRow);
+
+    /// <summary>Writes evenings.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<NightRow> evenings) => Write(writer, evenings, Readable.IReadOnlyListNightRow);
+
+    /// <summary>Writes a planned evening.</summary>
+    public static void Write(TextWriter writer, NightFile evening) => Write(writer, evening, Readable.NightFile);
 
     /// <summary>Writes entries of the catalogue.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<CatalogueStep> steps) => Write(writer, steps, Readable.IReadOnlyListCatalogueStep);

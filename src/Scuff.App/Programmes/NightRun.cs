@@ -17,6 +17,9 @@ internal static class NightRun
     public static DateTimeOffset Origin(DateTimeOffset planned, EveningNight night)
         => (night.BegunAt - planned).Duration() <= Far ? planned : night.BegunAt;
 
+    /// <summary>When the present line began: with the last tick, or with the night.</summary>
+    public static DateTimeOffset Since(EveningNight night) => night.Done is [.., var last] ? last.At : night.BegunAt;
+
     /// <summary>When it has to end, in seconds.</summary>
     /// <param name="plan">The plan with a night.</param>
     /// <param name="minutes">How long the evening is.</param>

@@ -150,6 +150,7 @@ internal sealed class EveningPage(IReadOnlyDictionary<string, string> titles, Fu
         return new NightAnswer(
             now.ToString("o", CultureInfo.InvariantCulture),
             origin.ToString("o", CultureInfo.InvariantCulture),
+            (int)(NightRun.Since(night) - origin).TotalSeconds,
             end,
             Clock(origin.AddSeconds(end)),
             [.. night.Done.Reverse().Select(d => new DoneLine(LineTitle(d.Item), Clock(d.At), d.IsSkipped))],

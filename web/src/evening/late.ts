@@ -19,10 +19,12 @@ export function aheadOf(programNow: string, now: number): number {
   return Date.parse(programNow) - now;
 }
 
-/** How late the present line is: it should have begun by its start and be over by its end. Negative when it is before its time. */
-export function lateBy(line: TimedLine, second: number): number {
-  const end = line.startSecond + line.seconds;
-  return second > end ? second - end : second < line.startSecond ? second - line.startSecond : 0;
+/**
+ * How late the present line will be over, in seconds; negative when before its time. It takes as long as planned, or longer if it is still going on.
+ * @param since When it began.
+ */
+export function lateBy(line: TimedLine, since: number, second: number): number {
+  return Math.max(since + line.seconds, second) - (line.startSecond + line.seconds);
 }
 
 /** The same in words. */
@@ -34,11 +36,11 @@ export function lateWords(late: number): string {
 }
 
 /** Whether what is still to come no longer fits before the end. */
-export function isShort(lines: readonly TimedLine[], second: number, end: number): boolean {
+export function isShort(lines: readonly TimedLine[], since: number, second: number, end: number): boolean {
   const first = lines[0];
   if (!first) return false;
   const last = lines[lines.length - 1] as TimedLine;
-  return last.startSecond + last.seconds + Math.max(0, lateBy(first, second)) > end + GRACE;
+  return last.startSecond + last.seconds + Math.max(0, lateBy(first, since, second)) > end + GRACE;
 }
 
 /** A moment by the clock of the place, `20:05`. */

@@ -824,6 +824,7 @@ export interface NamedDance {
 export interface NightAnswer {
   now: string;
   origin: string;
+  since: number;
   endSecond: number;
   endsAt: string;
   done: DoneLine[];

@@ -223,12 +223,13 @@ internal sealed record MissedItem(string DanceId, string Title, string Sentence,
 /// <summary>The night itself.</summary>
 /// <param name="Now">The time of the program (ISO 8601), by which the page sets its clock.</param>
 /// <param name="Origin">The moment from which the seconds of the lines count (ISO 8601).</param>
+/// <param name="Since">When the present line began, in those seconds: with the last tick.</param>
 /// <param name="EndSecond">When it has to end, in those seconds.</param>
 /// <param name="EndsAt">The same by the clock.</param>
 /// <param name="Done">What is over, the last first.</param>
 /// <param name="IsOver">Whether she closed it.</param>
 /// <param name="Words">How it went, once it is over; else empty.</param>
-internal sealed record NightAnswer(string Now, string Origin, int EndSecond, string EndsAt, IReadOnlyList<DoneLine> Done, bool IsOver, string Words);
+internal sealed record NightAnswer(string Now, string Origin, int Since, int EndSecond, string EndsAt, IReadOnlyList<DoneLine> Done, bool IsOver, string Words);
 
 /// <summary>A line that is over.</summary>
 /// <param name="Title">What it was.</param>
