@@ -79,6 +79,6 @@ public sealed class EveningPapersTests
     private static EveningPaper Of(EveningProgramme programme) => EveningPapers.Of(
         Evening,
         EveningPlan.Empty with { Programme = programme },
-        new EveningWords("", [.. programme.Items.Select(i => (IReadOnlyList<string>)[$"because {i.DanceId}"])], [], ["one could not be danced"]),
+        new Scuff.App.Programmes.EveningWords("", [.. programme.Items.Select(i => (IReadOnlyList<string>)[$"because {i.DanceId}"])], [], ["one could not be danced"]),
         id => id == "t1" ? new TrackFacts { Title = "Lullaby at Low Water", Artist = "Slipway Six" } : null);
 }
