@@ -7,6 +7,7 @@ using BenchmarkDotNet.Running;
 // "estimate CORPUS OUT" hears a corpus (bench/estimate); "songs FOLDER" writes songs of our own band with their truth;
 // "fit DANCES" times fitting and matching, "planted DANCES SEED COUNT [heard]" counts the planted breaks that are found;
 // "library DANCES TRACKS [FOLDER]" times searches in a large club, "library-open FOLDER" the opening of one;
+// "book [FOLDER]" times what a screen asks of twenty years of classes; "kills COUNT [PROGRAM]" kills a writing program again and again (tests/Killed);
 // "calls DANCES" times the calls of a whole track; "night DANCES QUESTIONS SECONDS" says how good the programmes of drawn evenings are;
 // "voice FOLDER FILE" renders the clips of the calling voice (bench/voice/README.md); "calltrack" times the call track of a song of four minutes;
 // "hall PROGRAM SCREENS" fills the hall of a built program; anything else chooses among the classes with a [Benchmark] (--filter)
@@ -57,6 +58,11 @@ switch (args)
     case ["library-open", string club]:
         Library.Open(Console.Out, club);
         break;
+    case ["book", .. string[] club]:
+        Book.Measure(Console.Out, club.Length > 0 ? club[0] : null);
+        break;
+    case ["kills", string kills, .. string[] writer]:
+        return Kills.Run(Console.Out, int.Parse(kills, CultureInfo.InvariantCulture), writer.Length > 0 ? Path.GetFullPath(writer[0]) : null) ? 0 : 1;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         break;

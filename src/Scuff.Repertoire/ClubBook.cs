@@ -39,6 +39,22 @@ public sealed class ClubBook
             connection, $"SELECT {BookRows.ClassColumns} FROM Classes c WHERE c.Key = {Text(key)}", BookRows.Class)) is [var found] ? found : null;
     }
 
+    /// <summary>
+    /// Classes by what she types, as <see cref="ClubDances.Named"/> finds dances; ended ones only when no other is called so.
+    /// </summary>
+    /// <exception cref="ClubTrouble">The club could not be read.</exception>
+    public ValueList<ClubClass> Named(string typed)
+    {
+        ValueList<ClubClass> all = Classes(includeEnded: true);
+        if (all.FirstOrDefault(c => c.Id == typed) is { } named)
+        {
+            return [named];
+        }
+
+        ValueList<ClubClass> meeting = Naming.Find(Classes(), c => c.Title, typed);
+        return meeting.Count > 0 ? meeting : Naming.Find(all, c => c.Title, typed);
+    }
+
     /// <summary>Keeps a class: a new one when its id is empty, else in the place of what it was.</summary>
     /// <returns>The class as it is kept, with its id.</returns>
     /// <exception cref="ClubTrouble">It cannot be kept as it is, there is no such class any more, or it could not be written.</exception>

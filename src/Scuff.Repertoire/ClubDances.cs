@@ -196,6 +196,17 @@ public sealed class ClubDances
     public ValueList<DanceRow> Every() => _club.Store.Ask(connection => Rows.Ask(
         connection, $"SELECT {Rows.DanceColumns} FROM Dances r WHERE r.RemovedAt IS NULL ORDER BY r.FoldedTitle, r.Key", Rows.Dance)).ToValueList();
 
+    /// <summary>
+    /// Dances outside the bin by what she types: the one of that id; else those of just that title, case, accents and signs aside; else those whose
+    /// title begins so.
+    /// </summary>
+    /// <exception cref="ClubTrouble">The club could not be read.</exception>
+    public ValueList<DanceRow> Named(string typed)
+    {
+        ValueList<DanceRow> all = Every();
+        return all.FirstOrDefault(d => d.Id == typed) is { } named ? [named] : Naming.Find(all, d => d.Facts.Title, typed);
+    }
+
     /// <summary>Dances outside the bin that look like one and the same. A group is left out when a surer reason names all of it.</summary>
     /// <exception cref="ClubTrouble">The club could not be read.</exception>
     public ValueList<DuplicateGroup> Duplicates()

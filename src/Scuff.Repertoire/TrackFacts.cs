@@ -1,3 +1,5 @@
+using Scuff.Repertoire.Storage;
+
 namespace Scuff.Repertoire;
 
 /// <summary>What is known about a track besides its sound and its map.</summary>
@@ -14,4 +16,7 @@ public sealed record TrackFacts
 
     /// <summary>The tempo in beats a minute; null when unknown.</summary>
     public double? Tempo { get; init; }
+
+    /// <summary>A title as it is compared: equal for two that differ only in case, accents or white space.</summary>
+    public static string KeyOf(string title) => Folding.FoldLine(title);
 }

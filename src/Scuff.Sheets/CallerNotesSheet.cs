@@ -23,7 +23,8 @@ public static class CallerNotesSheet
         ValueList<SheetSection> sections = EveningSections.Of(paper, wording["evening.programme"], line => new SheetLine
         {
             Counts = paper.ClockAt(line.StartSeconds),
-            Words = words.Line(line, withLevels: false),
+            Title = words.Line(line, withLevels: false),
+            Words = "",
             HasBox = true,
             Facing = words.Right(line),
             Notes = words.Notes(line, Find(dances, line.DanceId), Find(dances, line.OtherId)),

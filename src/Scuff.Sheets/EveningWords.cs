@@ -3,6 +3,7 @@ using Scuff.Analysis;
 using Scuff.Analysis.Cautions;
 using Scuff.Dances;
 using Scuff.Sheets.Languages;
+using Scuff.Stance;
 using Scuff.Timing;
 
 namespace Scuff.Sheets;
@@ -32,18 +33,18 @@ internal sealed class EveningWords(EveningPaper paper, Wording words)
         }
     }
 
-    /// <summary>From when to when it goes, and what is in it.</summary>
+    /// <summary>From when to when it goes.</summary>
+    public string Hours => words.Say("evening.hours", ("from", paper.ClockAt(0)), ("to", paper.ClockAt(paper.Minutes * 60)));
+
+    /// <summary>From when to when it goes, and how much of what is in it: a sentence each.</summary>
     public IEnumerable<string> Facts
     {
         get
         {
-            yield return words.Say(
-                "evening.facts",
-                ("from", paper.ClockAt(0)),
-                ("to", paper.ClockAt(paper.Minutes * 60)),
-                ("number", Digits(paper.Lines.Count(l => l.Kind == EveningLineKind.Dance))));
+            yield return Hours;
             foreach ((string key, int number) in ((string, int)[])
             [
+                ("evening.facts.dances", paper.Lines.Count(l => l.Kind == EveningLineKind.Dance)),
                 ("evening.facts.splits", paper.Lines.Count(l => l.IsSplit)),
                 ("evening.facts.lessons", paper.Lines.Count(l => l.Kind == EveningLineKind.Lesson)),
                 ("evening.facts.rests", paper.Lines.Count(l => l.Kind == EveningLineKind.Rest)),
@@ -74,10 +75,10 @@ internal sealed class EveningWords(EveningPaper paper, Wording words)
         _ => words.Say("evening.line.split", ("dance", line.Title), ("other", line.OtherTitle)),
     };
 
-    /// <summary>A line with its song, for the wall.</summary>
-    public string LineWithSong(EveningLine line) => Song(line) is { Length: > 0 } song
-        ? words.Say("evening.line.song", ("dance", Line(line, withLevels: true)), ("song", song))
-        : Line(line, withLevels: true);
+    /// <summary>The song with its artist; empty when none is named.</summary>
+    public string Song(EveningLine line) => line.Song.Length == 0 ? "" : line.Artist.Length > 0
+        ? words.Say("track.by", ("title", line.Song), ("artist", line.Artist))
+        : words.Say("track.alone", ("title", line.Song));
 
     /// <summary>What stands at the right of a line: its level; of a split floor, that it is one. Null when there is nothing to say.</summary>
     public string? Right(EveningLine line) => line.IsSplit ? words["evening.split"] : line.Level is { } level ? LevelOf(level) : null;
@@ -141,17 +142,24 @@ internal sealed class EveningWords(EveningPaper paper, Wording words)
             }
 
             Track? track = TrackOf(of.Dance, on);
-            string breaks = string.Join("; ", BreaksOf(of, track).Select(b => words.Say("evening.break", ("where", b.Where), ("act", b.What))));
-            string told = breaks.Length > 0 ? breaks : words["evening.say.no-breaks"];
-            string start = _facts.StartWords(of);
+            ValueList<SheetBreak> breaks = BreaksOf(of, track);
+            string told = breaks.Count > 0 ? "" : words[track is null && of.Dance.Tracks.Any(t => t.Interruptions.Count > 0) ? "evening.say.other-song" : "evening.say.no-breaks"];
+            ValueList<SequenceItem> order = track is { Sequence.Count: > 0 } ? track.Sequence : of.Dance.Sequence;
+            string start = Start(of, track);
             if (title.Length > 0)
             {
-                notes.Add(new SheetNote(title, SheetWords.Capital(start) + " " + SheetWords.Capital(told) + "."));
+                notes.Add(new SheetNote(title, told.Length > 0 ? words.Say("evening.then", ("first", start), ("next", told)) : start));
             }
             else
             {
                 Add("start", start);
                 Add("breaks", told);
+            }
+
+            Add("order", string.Join(" · ", SheetBuilder.Sequence(order, words)));
+            foreach (SheetBreak pause in breaks)
+            {
+                notes.Add(new SheetNote(title.Length > 0 ? words.Say("evening.break.of", ("dance", title), ("where", pause.Where)) : pause.Where, pause.What));
             }
 
             Add("ending", EndingOf(of, track));
@@ -189,11 +197,7 @@ internal sealed class EveningWords(EveningPaper paper, Wording words)
 
     private string Minutes(int seconds) => words.Say("evening.minutes", ("number", words.Decimal(new Ratio(seconds, 60))));
 
-    private string Song(EveningLine line) => line.Song.Length == 0 ? "" : line.Artist.Length > 0
-        ? words.Say("track.by", ("title", line.Song), ("artist", line.Artist))
-        : words.Say("track.alone", ("title", line.Song));
-
-    // Level, counts, walls and how often the pattern breaks: the name is announced with the level (common practice).
+    // The name is announced with the level (common practice); counts and walls tell those who know several dances of a name apart.
     private string SayFacts(Level? level, DanceAnalysis? dance)
     {
         List<string> facts = [];
@@ -234,11 +238,23 @@ internal sealed class EveningWords(EveningPaper paper, Wording words)
         return told is null ? "" : words.Say("evening.ending", ("where", told.Where), ("act", told.What));
     }
 
+    private string Start(DanceAnalysis analysis, Track? track)
+    {
+        string weight = words[SheetFacts.StartOf(analysis) switch
+        {
+            Weight.Left => "evening.start.left",
+            Weight.Right => "evening.start.right",
+            _ => "evening.start.both",
+        }];
+        string intro = track is null ? "" : _tracks.Intro(analysis.Dance, track);
+        return intro.Length > 0 ? words.Say("evening.then", ("first", intro), ("next", weight)) : weight;
+    }
+
     private string SongFacts(EveningLine line, DanceAnalysis? dance)
     {
         string song = Song(line);
-        string facts = dance is not null && TrackOf(dance.Dance, line) is { } track ? _tracks.Facts(dance.Dance, track) : "";
-        return song.Length == 0 ? facts : facts.Length == 0 ? song : song + ". " + facts;
+        string tempo = dance is not null && TrackOf(dance.Dance, line) is { } track ? _tracks.Tempo(track) : "";
+        return song.Length == 0 || tempo.Length == 0 ? song + tempo : words.Say("evening.then", ("first", song), ("next", tempo));
     }
 
     private string Time(EveningLine line)

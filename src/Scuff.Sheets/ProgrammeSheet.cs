@@ -21,7 +21,8 @@ public static class ProgrammeSheet
         ValueList<SheetSection> sections = EveningSections.Of(paper, wording["evening.programme"], line => new SheetLine
         {
             Counts = paper.ClockAt(line.StartSeconds),
-            Words = words.LineWithSong(line),
+            Title = words.Line(line, withLevels: true),
+            Words = words.Song(line),
             Facing = words.Right(line),
         });
         return new SheetModel
@@ -38,7 +39,7 @@ public static class ProgrammeSheet
             IsNotice = true,
             Title = paper.Title,
             ByLine = words.ByLine,
-            Facts = words.Facts.ToValueList(),
+            Facts = [words.Hours],
             Key = paper.Lines.Any(l => l.IsSplit) ? wording["evening.key"] : "",
             Parts = sections.Count > 0 ? [new SheetPart("", sections)] : default,
         };

@@ -147,7 +147,7 @@ public static class SheetBuilder
             Notes(track.Notes, words));
     }
 
-    private static ValueList<string> Sequence(ValueList<SequenceItem> sequence, Wording words) => sequence
+    internal static ValueList<string> Sequence(ValueList<SequenceItem> sequence, Wording words) => sequence
         .Select(i =>
         {
             string item = !i.IsTag ? i.Name

@@ -66,7 +66,12 @@ internal sealed class SheetFacts(Wording words)
             yield return progress;
         }
 
-        yield return StartWords(analysis);
+        yield return StartOf(analysis) switch
+        {
+            Weight.Left => words["start.left"],
+            Weight.Right => words["start.right"],
+            _ => words["start.both"],
+        };
         if (dance.BeatsPerCount != 1)
         {
             yield return dance.BeatsPerCount == 2 ? words["beats.half-time"]
@@ -81,14 +86,6 @@ internal sealed class SheetFacts(Wording words)
         }
     }
 
-    /// <summary>On which foot the weight is at the start: a sentence.</summary>
-    public string StartWords(DanceAnalysis analysis) => StartOf(analysis) switch
-    {
-        Weight.Left => words["start.left"],
-        Weight.Right => words["start.right"],
-        _ => words["start.both"],
-    };
-
     /// <summary>Counts and walls of a dance, or the counts of its parts: <c>32 counts, 4 walls</c>.</summary>
     public string Size(DanceAnalysis analysis)
     {
@@ -102,11 +99,8 @@ internal sealed class SheetFacts(Wording words)
         return analysis.Walls is { } walls ? words.Say("length.walls", ("counts", counts), ("walls", words.Walls(walls))) : counts;
     }
 
-    private static string Field(Dance dance, string key)
-        => dance.Header.FirstOrDefault(h => string.Equals(h.Key, key, StringComparison.OrdinalIgnoreCase))?.Value ?? "";
-
-    // Where the heading does not say it, the foot that dances count 1 does.
-    private static Weight StartOf(DanceAnalysis analysis)
+    /// <summary>Where the weight is at the start: as stated, or as the foot that dances count 1 asks for.</summary>
+    public static Weight StartOf(DanceAnalysis analysis)
     {
         if (analysis.Dance.StartIsStated)
         {
@@ -128,6 +122,9 @@ internal sealed class SheetFacts(Wording words)
 
         return analysis.Dance.Start;
     }
+
+    private static string Field(Dance dance, string key)
+        => dance.Header.FirstOrDefault(h => string.Equals(h.Key, key, StringComparison.OrdinalIgnoreCase))?.Value ?? "";
 
     private string Kind(DanceAnalysis analysis)
     {

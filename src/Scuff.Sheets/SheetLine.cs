@@ -9,6 +9,9 @@ public sealed record SheetLine
     /// <summary>Whether a box to tick stands before it, as in a plan that is worked off.</summary>
     public bool HasBox { get; init; }
 
+    /// <summary>What it is called, set bold before the words: a dance of a programme. Empty for none.</summary>
+    public string Title { get; init; } = "";
+
     /// <summary>What is danced.</summary>
     public required string Words { get; init; }
 
@@ -23,4 +26,7 @@ public sealed record SheetLine
 
     /// <summary>What may be danced instead.</summary>
     public ValueList<SheetOption> Options { get; init; }
+
+    /// <summary>What stands between its title and its words; empty when one of them is.</summary>
+    public string Between => Title.Length > 0 && Words.Length > 0 ? " · " : "";
 }

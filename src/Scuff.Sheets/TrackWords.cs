@@ -18,9 +18,9 @@ internal sealed class TrackWords(Wording words)
     public string Facts(Dance dance, Track track)
     {
         List<string> facts = [];
-        if (track.Tempo is { } tempo)
+        if (Tempo(track) is { Length: > 0 } tempo)
         {
-            facts.Add(words.Say("track.tempo", ("tempo", words.Decimal(tempo.BeatsPerMinute))));
+            facts.Add(tempo);
         }
 
         if (track.LengthSeconds is { } length)
@@ -37,6 +37,9 @@ internal sealed class TrackWords(Wording words)
         return facts.Count == 0 ? "" : SheetWords.Capital(string.Join(", ", facts)) + ".";
     }
 
+    /// <summary>The tempo; empty when it is not stated.</summary>
+    public string Tempo(Track track) => track.Tempo is { } tempo ? words.Say("track.tempo", ("tempo", words.Decimal(tempo.BeatsPerMinute))) : "";
+
     /// <summary>A time of the track in minutes and seconds, to the nearest second: <c>2:05</c>.</summary>
     public static string Clock(Ratio seconds)
     {
@@ -50,7 +53,8 @@ internal sealed class TrackWords(Wording words)
             ? first + rest
             : null;
 
-    private string Intro(Dance dance, Track track)
+    /// <summary>How long the dancers wait, in counts and in seconds as far as that is known; empty when it is not stated.</summary>
+    public string Intro(Dance dance, Track track)
     {
         if (track.Intro is not { } length)
         {

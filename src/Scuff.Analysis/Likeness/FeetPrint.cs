@@ -89,7 +89,7 @@ public sealed record FeetPrint(ValueList<FeetSection> Sections)
             StepAction action = steps[i].Action;
             print.Append((char)(Zero + (parts / Digits))).Append((char)(Zero + (parts % Digits)));
             print.Append((char)(Zero + (int)Plain(action.Kind))).Append((char)(Zero + (int)action.Foot)).Append((char)(Zero + (int)Plain(action.Direction)));
-            print.Append((char)(Zero + Straight + Math.Clamp(action.Turn.Eighths.Floor, -Straight, Straight)));
+            print.Append((char)(Zero + Straight + Math.Clamp(action.Turn.Sign * action.Turn.Amount.Floor, -Straight, Straight)));
         }
     }
 

@@ -20,6 +20,7 @@ internal sealed class ClubCommand : IProgramCommand
     [
         new("club backup my-club.zip", "write dances, maps, tags and versions into one file"),
         new("club backup --music my-club.zip", "the same with the music"),
+        new("club backup --people my-club.zip", "with the people you keep, if any; else they are left out"),
         new("club restore my-club.zip", "put a backup in the place of the club, which is kept aside"),
         new("club import --club ~/my-club dances", "take in every .dance file of a folder"),
         new("club import --replace dances", "a title that is there gets the new text; the old one becomes a version"),
@@ -35,10 +36,13 @@ internal sealed class ClubCommand : IProgramCommand
         Argument<string> path = new("path") { Description = "The backup file, or the folder of .dance files." };
         Option<string?> folder = new("--club") { Description = "The folder of the club; the demo club when not said.", HelpName = "folder" };
         Option<bool> music = new("--music") { Description = "For a backup: put the music in too." };
+        Option<bool> people = new("--people") { Description = "For a backup: put the people you keep in too, if any." };
         Option<bool> replace = new("--replace") { Description = "For an import: replace the text of a dance of the same title." };
-        Command command = new(Name, "Back up a club, restore it, take in a folder of dances or write one.") { act, path, folder, music, replace };
+        Command command = new(Name, "Back up a club, restore it, take in a folder of dances or write one.") { act, path, folder, music, people, replace };
         command.SetAction(parsed => Run(
-            new Question(parsed.GetValue(act)!, parsed.GetValue(path)!, parsed.GetValue(folder), parsed.GetValue(music), parsed.GetValue(replace)), terminal));
+            new Question(
+                parsed.GetValue(act)!, parsed.GetValue(path)!, parsed.GetValue(folder), parsed.GetValue(music), parsed.GetValue(people), parsed.GetValue(replace)),
+            terminal));
         return command;
     }
 
@@ -49,9 +53,9 @@ internal sealed class ClubCommand : IProgramCommand
             return ExitCode.Trouble;
         }
 
-        if ((question.WithMusic && question.Act != Backup) || (question.IsReplacing && question.Act != Import))
+        if (Misplaced(question) is { } misplaced)
         {
-            terminal.Tell($"{(question.WithMusic && question.Act != Backup ? "--music goes with backup" : "--replace goes with import")}, not with {question.Act}.");
+            terminal.Tell($"{misplaced}, not with {question.Act}.");
             return ExitCode.Trouble;
         }
 
@@ -71,6 +75,14 @@ internal sealed class ClubCommand : IProgramCommand
             return ExitCode.Trouble;
         }
     }
+
+    private static string? Misplaced(Question question) => question switch
+    {
+        { WithMusic: true, Act: not Backup } => "--music goes with backup",
+        { WithPeople: true, Act: not Backup } => "--people goes with backup",
+        { IsReplacing: true, Act: not Import } => "--replace goes with import",
+        _ => null,
+    };
 
     private static int Done(Question question, string place, Terminal terminal)
     {
@@ -110,11 +122,17 @@ internal sealed class ClubCommand : IProgramCommand
             return ExitCode.Trouble;
         }
 
-        club.Backup(path, question.WithMusic);
+        club.Backup(path, question.WithMusic, question.WithPeople);
         int dances = club.Dances.Search(new DanceQuery { Take = 0 }).Total;
         int tracks = club.Tracks.Search(new TrackQuery { Take = 0 }).Total;
         string music = tracks == 0 ? "" : question.WithMusic ? " with their music" : ", without their music (--music puts it in)";
-        return Told([$"Wrote {Summary.Number(dances, "dance")} and {Summary.Number(tracks, "track")}{music} into {question.Path}"], hasTrouble: false, terminal);
+        List<string> sentences = [$"Wrote {Summary.Number(dances, "dance")} and {Summary.Number(tracks, "track")}{music} into {question.Path}"];
+        if (!question.WithPeople && club.People.List().Count > 0)
+        {
+            sentences.Add("The people you keep were left out (--people puts them in).");
+        }
+
+        return Told(sentences, hasTrouble: false, terminal);
     }
 
     // An earlier backup may be replaced, anything else not.
@@ -164,5 +182,5 @@ internal sealed class ClubCommand : IProgramCommand
         return hasTrouble ? ExitCode.Trouble : ExitCode.Clean;
     }
 
-    private sealed record Question(string Act, string Path, string? Club, bool WithMusic, bool IsReplacing);
+    private sealed record Question(string Act, string Path, string? Club, bool WithMusic, bool WithPeople, bool IsReplacing);
 }

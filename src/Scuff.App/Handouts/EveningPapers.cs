@@ -1,31 +1,26 @@
+using Scuff.Analysis.Levels;
 using Scuff.Analysis.Planning;
+using Scuff.App.Programmes;
 using Scuff.Repertoire;
 using Scuff.Sheets;
 
 namespace Scuff.App.Handouts;
 
-/// <summary>Makes the paper of an evening from its planned programme.</summary>
+/// <summary>Makes the paper of an evening from its plan.</summary>
 internal static class EveningPapers
 {
-    /// <summary>Makes the paper.</summary>
+    /// <summary>Makes the paper of a plan that has a programme.</summary>
     /// <param name="evening">The evening.</param>
-    /// <param name="question">What was asked of the planner: titles, levels and songs stand in it.</param>
-    /// <param name="programme">Its answer.</param>
-    /// <param name="reasonsOf">Why a line stands where it does, in finished sentences.</param>
+    /// <param name="plan">Its plan.</param>
+    /// <param name="words">What is said of the programme.</param>
     /// <param name="trackOf">What is known of a track by its id, or null.</param>
-    /// <param name="remarks">What belongs to no line, in finished sentences.</param>
-    public static EveningPaper Of(
-        ClubEvening evening,
-        ProgrammeQuestion question,
-        Programme programme,
-        Func<ProgrammeItem, ValueList<string>> reasonsOf,
-        Func<string, TrackFacts?> trackOf,
-        ValueList<string> remarks = default)
+    /// <exception cref="ArgumentException">The plan has no programme.</exception>
+    public static EveningPaper Of(ClubEvening evening, EveningPlan plan, EveningWords words, Func<string, TrackFacts?> trackOf)
     {
-        Dictionary<string, ProgrammeDance> dances = question.Dances.ToDictionary(d => d.Id, StringComparer.Ordinal);
+        EveningProgramme programme = plan.Programme ?? throw new ArgumentException("An evening without a programme has no paper.", nameof(plan));
 
         // a social is danced through; only a class has its parts named
-        bool isClass = question.Stretches.Any(s => s.Kind is StretchKind.WarmUp or StretchKind.Revision or StretchKind.CoolDown);
+        bool isClass = programme.Stretches.Any(s => s.Kind is StretchKind.WarmUp or StretchKind.Revision or StretchKind.CoolDown);
         return new EveningPaper
         {
             Title = evening.Title,
@@ -33,17 +28,14 @@ internal static class EveningPapers
             Starts = evening.Starts,
             Minutes = evening.Minutes,
             Place = evening.Place,
-            Lines = [.. programme.Items.Select(LineOf)],
-            Remarks = remarks,
+            Lines = [.. programme.Items.Select((item, i) => LineOf(item, i < words.Items.Count ? words.Items[i].ToValueList() : default))],
+            Remarks = words.Common.Concat(words.Missed).ToValueList(),
         };
 
-        EveningLine LineOf(ProgrammeItem item)
+        EveningLine LineOf(EveningItem item, ValueList<string> reasons)
         {
-            StretchKind kind = question.Stretches[item.Stretch].Kind;
-            ProgrammeDance? dance = dances.GetValueOrDefault(item.DanceId);
-            ProgrammeDance? other = dances.GetValueOrDefault(item.OtherId);
-            ProgrammeSong? song = item.SongKey.Length == 0 ? null : dance?.Songs.FirstOrDefault(s => s.Key == item.SongKey);
-            TrackFacts? facts = song is { TrackId.Length: > 0 } ? trackOf(song.TrackId) : null;
+            StretchKind kind = item.Stretch < programme.Stretches.Count ? programme.Stretches[item.Stretch].Kind : StretchKind.Dancing;
+            TrackFacts? facts = item.TrackId.Length > 0 ? trackOf(item.TrackId) : null;
             return new EveningLine
             {
                 Kind = kind switch
@@ -56,16 +48,16 @@ internal static class EveningPapers
                 Seconds = item.Seconds,
                 Heading = isClass ? HeadingOf(kind) : "",
                 DanceId = item.DanceId,
-                Title = dance?.Title ?? "",
-                Level = dance?.Level,
+                Title = item.Title,
+                Level = LevelPhrases.Find(item.Level),
                 OtherId = item.OtherId,
-                OtherTitle = other?.Title ?? "",
-                OtherLevel = other?.Level,
-                Song = facts is { Title.Length: > 0 } ? facts.Title : song?.Title ?? "",
+                OtherTitle = item.OtherTitle,
+                OtherLevel = LevelPhrases.Find(item.OtherLevel),
+                Song = facts is { Title.Length: > 0 } ? facts.Title : item.SongTitle,
                 Artist = facts is { Title.Length: > 0 } ? facts.Artist : "",
-                SongSeconds = song?.Seconds ?? 0,
-                TrackId = song?.TrackId ?? "",
-                Reasons = reasonsOf(item),
+                SongSeconds = item.SongSeconds,
+                TrackId = item.TrackId,
+                Reasons = reasons,
             };
         }
     }

@@ -18,6 +18,12 @@ namespace Scuff.App.Json;
 [JsonSerializable(typeof(IReadOnlyList<FittedTrackRow>))]
 [JsonSerializable(typeof(IReadOnlyList<MatchRow>))]
 [JsonSerializable(typeof(CallsRow))]
+[JsonSerializable(typeof(IReadOnlyList<BookClassRow>))]
+[JsonSerializable(typeof(IReadOnlyList<BookSessionRow>))]
+[JsonSerializable(typeof(BookShown))]
+[JsonSerializable(typeof(IReadOnlyList<BookDueRow>))]
+[JsonSerializable(typeof(IReadOnlyList<NightRow>))]
+[JsonSerializable(typeof(NightFile))]
 [JsonSerializable(typeof(LessonFile))]
 internal sealed partial class ScuffJson : JsonSerializerContext
 {
@@ -42,6 +48,15 @@ internal sealed partial class ScuffJson : JsonSerializerContext
     /// <summary>Writes easier ways.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<EasedFile> files) => Write(writer, files, Readable.IReadOnlyListEasedFile);
 
+    /// <summary>Writes what a class is about to forget.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<BookDueRow> dances) => Write(writer, dances, Readable.IReadOnlyListBookDueRow);
+
+    /// <summary>Writes evenings.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<NightRow> evenings) => Write(writer, evenings, Readable.IReadOnlyListNightRow);
+
+    /// <summary>Writes a planned evening.</summary>
+    public static void Write(TextWriter writer, NightFile evening) => Write(writer, evening, Readable.NightFile);
+
     /// <summary>Writes entries of the catalogue.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<CatalogueStep> steps) => Write(writer, steps, Readable.IReadOnlyListCatalogueStep);
 
@@ -56,6 +71,15 @@ internal sealed partial class ScuffJson : JsonSerializerContext
 
     /// <summary>Writes what match found.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<MatchRow> matches) => Write(writer, matches, Readable.IReadOnlyListMatchRow);
+
+    /// <summary>Writes classes.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<BookClassRow> classes) => Write(writer, classes, Readable.IReadOnlyListBookClassRow);
+
+    /// <summary>Writes sessions.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<BookSessionRow> sessions) => Write(writer, sessions, Readable.IReadOnlyListBookSessionRow);
+
+    /// <summary>Writes what a class knows.</summary>
+    public static void Write(TextWriter writer, BookShown shown) => Write(writer, shown, Readable.BookShown);
 
     /// <summary>Writes how a dance is taught.</summary>
     public static void Write(TextWriter writer, LessonFile lesson) => Write(writer, lesson, Readable.LessonFile);

@@ -29,9 +29,11 @@ internal sealed class M3uPlaylist : IPlaylistFormat
         foreach (PlaylistEntry entry in playlist.Entries)
         {
             int seconds = entry.Seconds > 0 ? entry.Seconds : UnknownLength;
-            Tag(string.Create(CultureInfo.InvariantCulture, $"#EXTINF:{seconds},"), PlaylistText.ArtistAndTitle(entry));
-            Tag("#EXTALB:", entry.Dance);
             Tag("# ", entry.Remark);
+            Tag("#EXTALB:", entry.Dance);
+
+            // some players look for the length in the line before the location alone
+            Tag(string.Create(CultureInfo.InvariantCulture, $"#EXTINF:{seconds},"), PlaylistText.ArtistAndTitle(entry));
             text.Append(entry.IsBeside ? entry.Location : PlaylistText.FileAddress(entry.Location)).Append('\n');
         }
 

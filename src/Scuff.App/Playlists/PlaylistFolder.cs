@@ -1,9 +1,12 @@
+using System.Diagnostics;
+using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace Scuff.App.Playlists;
 
 /// <summary>A folder that plays: the playlist in every format, the songs under plain numbered names, and a file of silence for each length of gap.</summary>
-internal static class PlaylistFolder
+internal static partial class PlaylistFolder
 {
     private const string Stem = "playlist";
 
@@ -37,6 +40,7 @@ internal static class PlaylistFolder
         string old = beside + ".old";
         try
         {
+            Recover(target, name);
             if (Directory.Exists(target) && !IsReplaceable(target))
             {
                 throw new PlaylistTrouble($"{name} holds something else than a playlist, so nothing was written. Name another folder.");
@@ -123,6 +127,45 @@ internal static class PlaylistFolder
         await write(stream, cancel);
         stream.Flush(flushToDisk: true);
     }
+
+    // What a program that was killed left behind: the folder it had just moved aside goes back to its place, what it had not finished goes.
+    private static void Recover(string target, string name)
+    {
+        string parent = Path.GetDirectoryName(target) ?? "";
+        foreach (string left in Directory.EnumerateDirectories(parent).Where(f => Path.GetFileName(f).StartsWith($".{name}.", StringComparison.Ordinal)).ToArray())
+        {
+            Match parts = Leftover().Match(Path.GetFileName(left)[(name.Length + 2)..]);
+            if (!parts.Success || !int.TryParse(parts.Groups[1].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture, out int process) || IsRunning(process))
+            {
+                continue;
+            }
+
+            if (parts.Groups[2].Value == "old" && !Directory.Exists(target))
+            {
+                Directory.Move(left, target);
+            }
+            else
+            {
+                Remove(left);
+            }
+        }
+    }
+
+    private static bool IsRunning(int process)
+    {
+        try
+        {
+            using Process running = Process.GetProcessById(process);
+            return true;
+        }
+        catch (ArgumentException)
+        {
+            return false;
+        }
+    }
+
+    [GeneratedRegex("^([0-9]+)-[0-9]+\\.(tmp|old)$")]
+    private static partial Regex Leftover();
 
     // Empty, or nothing in it but a playlist of ours and what that names.
     private static bool IsReplaceable(string folder)

@@ -22,7 +22,7 @@ internal sealed class ClassShown
         Held = held;
         _today = DateOnly.FromDateTime(studio.Clock.GetLocalNow().DateTime);
         _titles = studio.Club.Dances.Every().ToDictionary(d => d.Id, d => d.Facts.Title, StringComparer.Ordinal);
-        _remembered = new(() => studio.Revision?.Of(studio.Club, held.Id, _today) ?? []);
+        _remembered = new(() => studio.Revision.Of(studio.Club, held.Id, _today));
         _danced = new(() => studio.Club.Book.LastDanced(held.Id).ToDictionary(d => d.DanceId, StringComparer.Ordinal));
         _marks = new(() => studio.Club.Book.Marks(held.Id, _today).ToDictionary(m => m.DanceId, StringComparer.Ordinal));
     }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using Microsoft.AspNetCore.Http;
+using Scuff.App.Handouts;
 using Scuff.App.Web.Contract;
 
 namespace Scuff.App.Web;
@@ -57,6 +58,14 @@ internal static class Exchange
         }
 
         return context.Response.Body.WriteAsync(content, context.RequestAborted).AsTask();
+    }
+
+    /// <summary>Sends something in the form asked for; made whole before the first byte goes, so that a trouble is told as one.</summary>
+    public static async Task Handout<T>(HttpContext context, Handout<T> form, T taken, string name)
+    {
+        using MemoryStream made = new();
+        await form.WriteAsync(taken, made, context.RequestAborted).ConfigureAwait(false);
+        await File(context, form.MediaType, name, made.GetBuffer().AsMemory(0, (int)made.Length)).ConfigureAwait(false);
     }
 
     /// <summary>A value of the path.</summary>

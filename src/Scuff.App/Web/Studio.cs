@@ -1,4 +1,3 @@
-using Microsoft.AspNetCore.Http;
 using Scuff.Analysis;
 using Scuff.Analysis.Floor;
 using Scuff.App.Clubs;
@@ -10,6 +9,7 @@ using Scuff.App.Web.Routes;
 using Scuff.App.Web.Tracks;
 using Scuff.Prose;
 using Scuff.Repertoire;
+using Scuff.Solving;
 
 namespace Scuff.App.Web;
 
@@ -22,7 +22,6 @@ internal sealed class Studio : IDisposable
     private readonly Lock _lock = new();
     private readonly LinkedList<DanceAnalysis> _recent = new();
     private readonly Action<string> _tell;
-    private readonly INightDesk? _night;
 
     /// <summary>Makes a studio.</summary>
     /// <param name="club">The club she works in; not disposed with it.</param>
@@ -48,17 +47,13 @@ internal sealed class Studio : IDisposable
     public TimeProvider Clock { get; }
 
     /// <summary>Where programmes are made.</summary>
-    public INightDesk Night
-    {
-        get => _night ?? throw new RefusalException(StatusCodes.Status503ServiceUnavailable, "This Scuff makes no programmes.");
-        init => _night = value;
-    }
+    public INightDesk Night { get; init; } = new NightDesk(new ExactProgrammeSolver());
 
-    /// <summary>Where it is said what a class has likely forgotten; null when nobody says.</summary>
-    public IRevisionDesk? Revision { get; init; }
+    /// <summary>Where it is said what a class has likely forgotten.</summary>
+    public IRevisionDesk Revision { get; init; } = new RevisionDesk();
 
-    /// <summary>Where it is said what a class knows of a new dance already; null when nobody says.</summary>
-    public ILikenessDesk? Likeness { get; init; }
+    /// <summary>Where it is said what a class knows of a new dance already.</summary>
+    public ILikenessDesk Likeness { get; init; } = new LikenessDesk();
 
     /// <summary>Whether and how the hall may look in.</summary>
     public HallDoor Hall { get; }

@@ -94,6 +94,8 @@ internal sealed class ClubDatabase(DbContextOptions<ClubDatabase> options) : DbC
         {
             item.HasKey(i => new { i.SessionKey, i.Place });
             item.HasIndex(i => new { i.DanceKey, i.Revision });
+            // what is asked of all sessions of a class is answered from this alone
+            item.HasIndex(i => new { i.SessionKey, i.DanceKey, i.Role, i.Revision });
             item.HasOne<SessionEntry>().WithMany().HasForeignKey(i => i.SessionKey).OnDelete(DeleteBehavior.Cascade);
             item.HasOne<DanceEntry>().WithMany().HasForeignKey(i => i.DanceKey).OnDelete(DeleteBehavior.SetNull);
         });

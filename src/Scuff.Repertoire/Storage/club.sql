@@ -215,6 +215,8 @@ CREATE INDEX "IX_PersonClasses_ClassKey" ON "PersonClasses" ("ClassKey");
 
 CREATE INDEX "IX_SessionItems_DanceKey_Revision" ON "SessionItems" ("DanceKey", "Revision");
 
+CREATE INDEX "IX_SessionItems_SessionKey_DanceKey_Role_Revision" ON "SessionItems" ("SessionKey", "DanceKey", "Role", "Revision");
+
 CREATE INDEX "IX_Sessions_ClassKey_Date" ON "Sessions" ("ClassKey", "Date");
 
 CREATE INDEX "IX_Sessions_Date" ON "Sessions" ("Date");

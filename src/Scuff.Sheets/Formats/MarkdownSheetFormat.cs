@@ -115,7 +115,7 @@ public sealed class MarkdownSheetFormat : ISheetFormat
                 foreach (SheetLine line in section.Lines)
                 {
                     string facing = line.Facing is { } at ? line.Turns ? Bold(at) : Text(at) : "";
-                    Row(table, [(line.HasBox ? "☐ " : "") + Text(line.Counts), Text(line.Words), .. hasFacing ? (ReadOnlySpan<string>)[facing] : []]);
+                    Row(table, [(line.HasBox ? "☐ " : "") + Text(line.Counts), (line.Title.Length > 0 ? Bold(line.Title) + line.Between : "") + Text(line.Words), .. hasFacing ? (ReadOnlySpan<string>)[facing] : []]);
                 }
 
                 Block(table.ToString().TrimEnd('\n'));

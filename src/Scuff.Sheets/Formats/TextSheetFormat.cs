@@ -208,7 +208,7 @@ public sealed class TextSheetFormat : ISheetFormat
         {
             Paragraph(section.Heading, 0);
             Paragraph(
-                string.Join("; ", section.Lines.Select(l => $"{l.Counts} {l.Words}{(l.Facing is { } facing ? $" [{facing}]" : "")}")),
+                string.Join("; ", section.Lines.Select(l => $"{l.Counts} {l.Title}{l.Between}{l.Words}{(l.Facing is { } facing ? $" [{facing}]" : "")}")),
                 2);
         }
 
@@ -217,7 +217,7 @@ public sealed class TextSheetFormat : ISheetFormat
         private void Draw(SheetLine line, int counts, int facingWidth)
         {
             int room = Width - counts - facingWidth;
-            List<string> words = [.. Wrap(line.Words, room)];
+            List<string> words = [.. Wrap(line.Title + line.Between + line.Words, room)];
             string label = LabelOf(line);
             if (Length(label) > counts - 1)
             {

@@ -32,12 +32,45 @@ public sealed class CallerNotesSheetTests
         // word for word what the sheet of the dance says, so that nobody calls one thing and reads another
         SheetBreak[] breaks = [.. sheet.Breaks, .. sheet.Tracks.SelectMany(t => t.Breaks)];
         Assert.NotEmpty(breaks);
-        Assert.All(breaks, b => Assert.Contains($"{b.Where}: {b.What}", Note(line, "breaks"), StringComparison.Ordinal));
+        Assert.All(breaks, b => Assert.Contains(new SheetNote(b.Where, b.What), line.Notes));
     }
 
     [Fact]
     public void A_dance_without_a_break_says_so()
         => Assert.Equal("no tag and no restart", Note(LinesOf(EveningSamples.Small)[0], "breaks"));
+
+    [Fact]
+    public void Of_a_song_that_the_sheet_does_not_know_no_breaks_are_claimed()
+    {
+        EveningPaper paper = EveningSamples.Of("Other", 30, [EveningSamples.Dance("tin-lantern") with { Song = "Some Other Song" }]);
+        SheetLine line = Assert.Single(LinesOf(paper));
+
+        Assert.Equal("told in the sheet for other songs only; listen where this one breaks", Note(line, "breaks"));
+        Assert.Equal("weight on the left foot", Note(line, "start"));
+    }
+
+    [Fact]
+    public void The_artist_behind_a_title_does_not_hide_the_song()
+    {
+        EveningPaper paper = EveningSamples.Of("Same", 30, [EveningSamples.Dance("tin-lantern") with { Song = "Harbour Lights Out, The Demo Band", Artist = "" }]);
+
+        Assert.Equal("intro 32 counts (about 17.1 seconds), weight on the left foot", Note(Assert.Single(LinesOf(paper)), "start"));
+    }
+
+    [Fact]
+    public void A_phrased_dance_has_the_order_of_its_parts()
+    {
+        EveningPaper paper = EveningSamples.Of("Phrased", 30, [EveningSamples.Dance("market-day")]);
+
+        Assert.StartsWith("A · ", Note(Assert.Single(LinesOf(paper)), "order"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_start_is_told_in_counts_and_by_the_foot()
+    {
+        Assert.Equal("intro 32 counts (about 17.1 seconds), weight on the left foot", Note(LinesOf(EveningSamples.Small)[1], "start"));
+        Assert.Equal("“Harbour Lights Out” by The Demo Band, 112 bpm", Note(LinesOf(EveningSamples.Small)[1], "song"));
+    }
 
     [Fact]
     public void Before_the_music_stands_how_long_there_is_to_speak()
@@ -102,7 +135,7 @@ public sealed class CallerNotesSheetTests
         SheetLine[] lines = LinesOf(EveningSamples.Social);
 
         Assert.Equal(EveningSamples.Social.Lines.Select(l => EveningSamples.Social.ClockAt(l.StartSeconds)), lines.Select(l => l.Counts));
-        Assert.All(lines, l => Assert.True(l.HasBox && l.Words.Length > 0 && l.Notes.Count > 0, l.Words));
+        Assert.All(lines, l => Assert.True(l.HasBox && l.Title.Length > 0 && l.Notes.Count > 0, l.Title));
         Assert.All(lines.SelectMany(l => l.Notes), n => Assert.True(n.Kind.Length > 0 && n.Words.Length > 0));
     }
 

@@ -32,9 +32,9 @@ internal static class EveningSamples
             Dance("bandstand-points"),
             Dance("slack-water-waltz") with { Reasons = ["It closes: everybody can dance it."] },
         ]) with
-        {
-            Remarks = ["Market Day was asked for, but is nearly the same as Long Pier Stroll."],
-        };
+    {
+        Remarks = ["Market Day was asked for, but is nearly the same as Long Pier Stroll."],
+    };
 
     /// <summary>An evening of three hours with 40 lines: every demo dance, some of them twice, two split floors, a lesson and two rests.</summary>
     public static EveningPaper Social { get; } = Long();

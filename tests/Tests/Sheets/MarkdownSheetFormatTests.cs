@@ -87,6 +87,25 @@ public sealed class MarkdownSheetFormatTests
     }
 
     [Theory]
+    [MemberData(nameof(Hostile))]
+    public void A_title_is_bold_before_its_words_and_nothing_else(string words)
+    {
+        SheetModel full = SheetSamples.FullOf(words);
+        SheetSection section = full.Parts[0].Sections[0];
+        section = section with { Lines = [section.Lines[0] with { Title = words }] };
+        string drawn = SheetSamples.Draw(full with { Parts = [new SheetPart("", [section])], Tags = default, Moves = default }, "markdown");
+        string said = string.Join(' ', words.Split([' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries));
+        foreach (MarkdownPipeline reader in (MarkdownPipeline[])[Reader, PlainReader])
+        {
+            Table table = Markdown.Parse(drawn, reader).Descendants<Table>().Single();
+
+            Assert.Equal([said, said + " · " + said, "4:30"], Rows(table)[1]);
+            Assert.Contains(table.Descendants<EmphasisInline>(), e => e.DelimiterCount == 2 && Words(e) == said);
+            Assert.Empty(table.Descendants<HtmlInline>());
+        }
+    }
+
+    [Theory]
     [MemberData(nameof(Demo))]
     public void Every_line_of_a_club_dance_is_a_row(string name)
     {

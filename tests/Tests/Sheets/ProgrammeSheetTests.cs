@@ -1,3 +1,6 @@
+using DocumentFormat.OpenXml;
+using DocumentFormat.OpenXml.Packaging;
+using DocumentFormat.OpenXml.Validation;
 using Scuff.Sheets;
 using Scuff.Sheets.Formats;
 using Scuff.Sheets.Formats.Pdf;
@@ -63,10 +66,10 @@ public sealed class ProgrammeSheetTests
         SheetLine[] lines = LinesOf(EveningSamples.Small);
 
         Assert.Equal("19:30", lines[0].Counts);
-        Assert.Equal("First Tide · “Low Water Lullaby” by The Slipway Six", lines[0].Words);
+        Assert.Equal(("First Tide", "“Low Water Lullaby” by The Slipway Six"), (lines[0].Title, lines[0].Words));
         Assert.Equal("absolute beginner", lines[0].Facing);
-        Assert.Equal("Lesson: Capstan Stomp, 15 min", lines[2].Words);
-        Assert.Equal("Rest, 10 min", lines[5].Words);
+        Assert.Equal("Lesson: Capstan Stomp, 15 min", lines[2].Title);
+        Assert.Equal("Rest, 10 min", lines[5].Title);
         Assert.Null(lines[5].Facing);
     }
 
@@ -76,8 +79,8 @@ public sealed class ProgrammeSheetTests
         SheetLine split = LinesOf(EveningSamples.Small)[4];
         EveningLine line = EveningSamples.Small.Lines[4];
 
-        Assert.StartsWith($"{line.Title} (", split.Words, StringComparison.Ordinal);
-        Assert.Contains($" and {line.OtherTitle} (", split.Words, StringComparison.Ordinal);
+        Assert.StartsWith($"{line.Title} (", split.Title, StringComparison.Ordinal);
+        Assert.Contains($" and {line.OtherTitle} (", split.Title, StringComparison.Ordinal);
         Assert.Equal("split floor", split.Facing);
     }
 
@@ -112,6 +115,23 @@ public sealed class ProgrammeSheetTests
             SheetModel sheet = ProgrammeSheet.Of(EveningSamples.Social, new SheetChoices { Language = code });
 
             Assert.Equal(EveningSamples.Social.Lines.Count, sheet.Parts.SelectMany(p => p.Sections).Sum(s => s.Lines.Count));
+        }
+    }
+
+    [Fact]
+    public void Titles_may_hold_anything_in_every_format()
+    {
+        foreach (string words in App.Handouts.HandoutSamples.Hostile)
+        {
+            EveningPaper paper = EveningSamples.Of(words, 60, [EveningSamples.Dance("first-tide") with { Title = words, Song = words, Artist = words, Heading = words }]);
+            SheetModel sheet = ProgrammeSheet.Of(paper with { Place = words }, SheetChoices.Usual);
+
+            Assert.DoesNotContain("<tags>", SheetSamples.Draw(sheet, "html"), StringComparison.Ordinal);
+            Assert.InRange(SheetLayout.Of(sheet).Pages.Count, 1, 4);
+            using MemoryStream drawn = new();
+            SheetFormats.Find("docx")!.Write(sheet, drawn);
+            using WordprocessingDocument read = WordprocessingDocument.Open(drawn, isEditable: false);
+            Assert.Empty(new OpenXmlValidator(FileFormatVersions.Microsoft365).Validate(read, TestContext.Current.CancellationToken).Select(e => e.Description));
         }
     }
 

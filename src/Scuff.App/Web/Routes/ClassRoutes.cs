@@ -5,7 +5,7 @@ using Scuff.Analysis.Compare;
 using Scuff.Analysis.Lessons;
 using Scuff.Analysis.Levels;
 using Scuff.App.Classes;
-using Scuff.App.Programmes;
+using Scuff.App.Handouts;
 using Scuff.App.Web.Contract;
 using Scuff.App.Web.Hall;
 using Scuff.Dances;
@@ -22,15 +22,6 @@ internal sealed class ClassRoutes : IRouteGroup
     private const int KnownRows = 40;
     private const int MostPlanned = 500;
     private const int Offered = 3;
-
-    private static readonly IBookFile[] Files =
-    [
-        .. typeof(ClassRoutes).Assembly.GetTypes()
-            .Where(t => t is { IsClass: true, IsAbstract: false } && t.IsAssignableTo(typeof(IBookFile)))
-            .Select(t => (IBookFile)Activator.CreateInstance(t)!)
-            .OrderBy(f => f.Order)
-            .ThenBy(f => f.Name, StringComparer.Ordinal),
-    ];
 
     public void Map(IEndpointRouteBuilder routes, Studio studio)
     {
@@ -80,17 +71,11 @@ internal sealed class ClassRoutes : IRouteGroup
         routes.MapGet("/api/classes/{id}/sheet", context => Exchange.Answer(context, Changed(studio, Get(studio, context), context.Request.Query["dance"].ToString()))).For(HallCircle.Here);
         routes.MapGet("/api/book/file/{format}", context =>
         {
-            IBookFile file = Files.FirstOrDefault(f => f.Name == Exchange.Path(context, "format"))
+            Handout<BookOut> form = BookHandouts.Find(Exchange.Path(context, "format"))
                 ?? throw new RefusalException(StatusCodes.Status404NotFound, "The book cannot be taken along like that.");
-            return Exchange.File(context, file.MediaType, SafeFileName.StemOf(file.Words) + file.Extension, Written(studio, file));
+            BookOut taken = TakenOut.Book(studio.Club, studio.Night, studio.Clock.GetLocalNow());
+            return Exchange.Handout(context, form, taken, form.FileNameFor(taken.Name));
         }).For(HallCircle.Here);
-    }
-
-    private static byte[] Written(Studio studio, IBookFile file)
-    {
-        using MemoryStream made = new();
-        file.Write(studio.Club, studio.Clock.GetLocalNow(), made);
-        return made.ToArray();
     }
 
     private static ClassList List(Studio studio)
@@ -118,7 +103,7 @@ internal sealed class ClassRoutes : IRouteGroup
             [.. all.Where(c => !HasEnded(c))],
             [.. all.Where(HasEnded).OrderByDescending(c => c.EndedOn, StringComparer.Ordinal)],
             [.. Enum.GetValues<Level>().Select(LevelPhrases.Name)],
-            [.. Files.Select(f => new FileOffer(f.Name, f.Words, f.Extension))]);
+            [.. BookHandouts.All.Select(f => new FileOffer(f.Name, f.Title, f.Extension))]);
     }
 
     private static ClassItem Item(ClubClass held, ClassSession? next, DateOnly today) => new(
@@ -233,7 +218,7 @@ internal sealed class ClassRoutes : IRouteGroup
             dance.Row.Facts.Title,
             minutes,
             LibraryRoutes.Item(dance.Row).Facts,
-            asked["role"] == "taught" && studio.Likeness is { } likeness ? likeness.KnownAlready(studio.Club, id, known) : []);
+            asked["role"] == "taught" ? studio.Likeness.KnownAlready(studio.Club, id, known) : []);
     }
 
     // a lesson is planned in steps of five minutes

@@ -3,11 +3,13 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Scuff.Analysis.Levels;
 using Scuff.App.Classes;
+using Scuff.App.Handouts;
 using Scuff.App.Programmes;
 using Scuff.App.Web.Contract;
 using Scuff.App.Web.Hall;
 using Scuff.Dances;
 using Scuff.Repertoire;
+using Scuff.Sheets;
 
 namespace Scuff.App.Web.Routes;
 
@@ -19,15 +21,6 @@ internal sealed class EveningRoutes : IRouteGroup
     // a whole programme may take a while; what she decides in it is answered at once
     private const double PlanSeconds = 8;
     private const double DecideSeconds = 2.5;
-
-    private static readonly IEveningFile[] Files =
-    [
-        .. typeof(EveningRoutes).Assembly.GetTypes()
-            .Where(t => t is { IsClass: true, IsAbstract: false } && t.IsAssignableTo(typeof(IEveningFile)))
-            .Select(t => (IEveningFile)Activator.CreateInstance(t)!)
-            .OrderBy(f => f.Order)
-            .ThenBy(f => f.Name, StringComparer.Ordinal),
-    ];
 
     public void Map(IEndpointRouteBuilder routes, Studio studio)
     {
@@ -84,25 +77,16 @@ internal sealed class EveningRoutes : IRouteGroup
         routes.MapGet("/api/evenings/{id}/file/{format}", context =>
         {
             (ClubEvening evening, EveningPlan plan) = Get(studio.Club, context);
-            IEveningFile file = Files.FirstOrDefault(f => f.Name == Exchange.Path(context, "format"))
+            Handout<EveningOut> form = EveningHandouts.Find(Exchange.Path(context, "format"))
                 ?? throw new RefusalException(StatusCodes.Status404NotFound, "An evening cannot be taken along like that.");
             if (plan.Programme is null)
             {
                 throw new RefusalException(StatusCodes.Status409Conflict, "This evening has no programme yet. Plan it first.");
             }
 
-            return Exchange.File(context, file.MediaType, FileName(evening, file), Written(studio, file, evening, plan));
+            EveningOut taken = TakenOut.Evening(studio.Club, evening, plan, studio.Night.Words(studio.Club, evening, plan), SheetChoices.Usual, studio.Clock.GetLocalNow());
+            return Exchange.Handout(context, form, taken, form.FileNameFor($"{evening.Title} {DayWords.Plain(evening.Date)}"));
         });
-    }
-
-    private static string FileName(ClubEvening evening, IEveningFile file)
-        => SafeFileName.StemOf($"{evening.Title} {DayWords.Plain(evening.Date)} {file.Name}") + file.Extension;
-
-    private static byte[] Written(Studio studio, IEveningFile file, ClubEvening evening, EveningPlan plan)
-    {
-        using MemoryStream made = new();
-        file.Write(studio.Club, evening, plan, studio.Night.Words(studio.Club, evening, plan), made);
-        return made.ToArray();
     }
 
     private static EveningPlan Decided(EveningPlan plan, EveningDecision decision) => decision.What switch
@@ -284,7 +268,7 @@ internal sealed class EveningRoutes : IRouteGroup
             plan.Programme is null ? null : page.Programme(plan, studio.Night.Words(club, evening, plan), evening),
             moved,
             plan.Night is null ? null : EveningPage.Night(plan, evening, Origin(studio, evening, plan), now),
-            plan.Programme is null ? [] : [.. Files.Select(f => new FileOffer(f.Name, f.Words, f.Extension))]);
+            plan.Programme is null ? [] : [.. EveningHandouts.All.Select(f => new FileOffer(f.Name, f.Title, f.Extension))]);
     }
 
     private static EveningList List(Studio studio, int skip)

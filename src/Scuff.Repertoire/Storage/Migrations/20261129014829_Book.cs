@@ -248,6 +248,11 @@ namespace Scuff.Repertoire.Storage.Migrations
                 columns: new[] { "DanceKey", "Revision" });
 
             migrationBuilder.CreateIndex(
+                name: "IX_SessionItems_SessionKey_DanceKey_Role_Revision",
+                table: "SessionItems",
+                columns: new[] { "SessionKey", "DanceKey", "Role", "Revision" });
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Sessions_ClassKey_Date",
                 table: "Sessions",
                 columns: new[] { "ClassKey", "Date" });

@@ -373,6 +373,8 @@ namespace Scuff.Repertoire.Storage.Migrations
 
                     b.HasIndex("DanceKey", "Revision");
 
+                    b.HasIndex("SessionKey", "DanceKey", "Role", "Revision");
+
                     b.ToTable("SessionItems");
                 });
 

@@ -16,7 +16,11 @@ internal sealed class DocxBody
 
     /// <summary>A section of more lines than this does not fit a page anyway, so it may break between two rows.</summary>
     public const int MostKeptRows = 24;
+
     private const double PictureRoom = 130;
+
+    // the box to tick and the blank after it
+    private const int BoxLetters = 3;
 
     private readonly DocxXml _xml;
     private readonly SheetModel _sheet;
@@ -231,12 +235,12 @@ internal sealed class DocxBody
     private void Table(SheetSection section)
     {
         bool hasFacing = section.Lines.Any(l => l.Facing is not null);
-        int widest = section.Lines.Max(l => l.Counts.Length);
+        int widest = section.Lines.Max(l => l.Counts.Length + (l.HasBox ? BoxLetters : 0));
         double counts = Math.Clamp((widest * 0.74 * _size.Body) + (0.8 * _size.Body), 3.6 * _size.Body, 7 * _size.Body);
 
         // a narrow column lets the words over the facings break
         double head = (_labels.FacingAfter.Length * 0.44 * _size.Body) + (0.8 * _size.Body);
-        double facing = !hasFacing ? 0 : _size.Columns > 1 ? 3.6 * _size.Body : Math.Clamp(head, 5.2 * _size.Body, 10 * _size.Body);
+        double facing = !hasFacing ? 0 : _size.Columns > 1 ? 3.6 * _size.Body : Math.Clamp(head, 5.2 * _size.Body, 10 * _size.Body) + _size.WideFacing(section);
         int[] widths =
         [
             DocxSize.Twips(counts),
@@ -299,7 +303,10 @@ internal sealed class DocxBody
         Paragraph("Count", line.HasBox ? "☐ " + counts : counts, keepsNext);
         _xml.Close();
         Cell(widths[1]);
-        Paragraph("Steps", line.Words, keepsNext);
+        Open("Steps", line.Title + line.Words, keepsNext);
+        Run(_xml, line.Title, isStrong: true);
+        Run(_xml, line.Between + line.Words);
+        _xml.Close();
         Notes(line.Notes, keepsNext);
         foreach (SheetOption option in line.Options)
         {

@@ -25,6 +25,9 @@ internal sealed record DocxSize(double Body, double Pictures, int Columns, doubl
     private const double Line = 1.2;
     private const double Row = 0.2;
 
+    // letters of the longest facing, "10:30", with the clock before it
+    private const int UsualFacing = 8;
+
     // How much of the room is counted on: a word processor breaks a line or two elsewhere. (With 1, eight of the 224 sheets of the demo club
     // took a page more than they should in LibreOffice with DejaVu Sans; with this, of 133 measured again one: Lantern Twist in Spanish.)
     private const double Sure = 0.975;
@@ -54,7 +57,7 @@ internal sealed record DocxSize(double Body, double Pictures, int Columns, doubl
             (true, false) => [(16, 1, 1), (15, 1, 1), (14, 1, 1), (13, 1, 1), (12, 1, 1), (11, 1, 1), (12, 1, 2), (11, 1, 2), (10, 1, 2), (9, 1, 2)],
 
             (false, false) when sheet.IsNotice =>
-                [(18, 1, 1), (17, 1, 1), (16, 1, 1), (15, 1, 1), (14, 1, 1), (13, 1, 1), (12, 1, 1), (11, 1, 1), (10.5, 1, 1), (10, 1, 1), (9.5, 1, 1)],
+                [(18, 1, 1), (17, 1, 1), (16, 1, 1), (15, 1, 1), (14, 1, 1), (13, 1, 1), (12, 1, 1), (11, 1, 1), (10.5, 1, 1), (10, 1, 1), (9.5, 1, 1), (9, 1, 1), (8.5, 1, 1)],
 
             // large print begins at 16 points: the usual definition of libraries for the blind
             (false, true) => [(16, 1.06, 1)],
@@ -72,7 +75,8 @@ internal sealed record DocxSize(double Body, double Pictures, int Columns, doubl
     // A section is not parted from its feet, so what does not fit leaves the rest of its column empty.
     private int PagesOf(SheetModel sheet)
     {
-        double room = (Height - (2 * Edge)) * Sure;
+        // a notice is one long table, where what each row is off adds up
+        double room = (Height - (2 * Edge)) * Sure * (sheet.IsNotice ? Sure : 1);
         int columns = 1;
         double depth = 0;
         foreach ((double block, bool isWhole) in Blocks(sheet))
@@ -106,7 +110,7 @@ internal sealed record DocxSize(double Body, double Pictures, int Columns, doubl
         yield return (words, false);
         foreach (SheetSection section in sheet.Parts.SelectMany(p => p.Sections).Concat(sheet.Tags).Concat(sheet.Moves))
         {
-            double depth = Heading + (DocxBody.HasHead(section) ? 0.95 * Body : 0) + section.Lines.Sum(DepthOf) + Depth(section.Notes);
+            double depth = Heading + (DocxBody.HasHead(section) ? 0.95 * Body : 0) + section.Lines.Sum(l => DepthOf(l, StepsWidth - WideFacing(section))) + Depth(section.Notes, StepsWidth);
             depth += section.Diagram is { } diagram ? (diagram.Height * Math.Min(Pictures, ColumnWidth / diagram.Width)) + (0.4 * Body) : 0;
             yield return (depth, section.Lines.Count <= DocxBody.MostKeptRows);
         }
@@ -128,7 +132,7 @@ internal sealed record DocxSize(double Body, double Pictures, int Columns, doubl
     private double Words(SheetModel sheet, double width)
     {
         double depth = sheet.Parts.Count(p => p.Heading.Length > 0) * 3 * Body;
-        depth += sheet.Tracks.Count > 0 ? Heading + sheet.Tracks.Sum(t => Lines(t.Name + " " + t.Facts, width) + Depth(t.Notes)) : 0;
+        depth += sheet.Tracks.Count > 0 ? Heading + sheet.Tracks.Sum(t => Lines(t.Name + " " + t.Facts, width) + Depth(t.Notes, StepsWidth)) : 0;
         depth += sheet.Sequence.Count > 0 ? Heading + Lines(string.Join(" · ", sheet.Sequence), width) : 0;
         foreach (ValueList<SheetBreak> breaks in (ValueList<SheetBreak>[])[sheet.Breaks, sheet.Endings, .. sheet.Tracks.Select(t => t.Breaks)])
         {
@@ -140,15 +144,18 @@ internal sealed record DocxSize(double Body, double Pictures, int Columns, doubl
             depth += sentences.Count > 0 ? Heading + sentences.Sum(s => Lines(s, width - 20)) : 0;
         }
 
-        return depth + (sheet.Notes.Count > 0 ? Heading + Depth(sheet.Notes) : 0);
+        return depth + (sheet.Notes.Count > 0 ? Heading + Depth(sheet.Notes, StepsWidth) : 0);
     }
 
-    private double DepthOf(SheetLine line) => (Row * Body) + Lines(line.Words, StepsWidth) + Depth(line.Notes)
-        + line.Options.Sum(o => Lines(o.Name + ", " + o.Counts + ": " + o.Words, StepsWidth) * 0.92);
+    private double DepthOf(SheetLine line, double width) => (Row * Body) + Lines(line.Title + line.Between + line.Words, width) + Depth(line.Notes, width)
+        + line.Options.Sum(o => Lines(o.Name + ", " + o.Counts + ": " + o.Words, width) * 0.92);
 
     private double StepsWidth => ColumnWidth - (9 * Body);
 
-    private double Depth(ValueList<SheetNote> notes) => notes.Sum(n => Lines(n.Kind + ": " + n.Words, StepsWidth) * 0.92);
+    /// <summary>What the column of facings needs beyond what a facing takes, where it holds words such as a level.</summary>
+    public double WideFacing(SheetSection section) => Math.Max(0, section.Lines.Select(l => l.Facing?.Length ?? 0).DefaultIfEmpty(0).Max() - UsualFacing) * Letter * Body;
+
+    private double Depth(ValueList<SheetNote> notes, double width) => notes.Sum(n => Lines(n.Kind + ": " + n.Words, width) * 0.92);
 
     private double Lines(string words, double width) => words.Length == 0
         ? 0

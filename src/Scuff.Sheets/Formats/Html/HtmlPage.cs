@@ -8,6 +8,9 @@ internal sealed class HtmlPage
     // three digits and two letters, on a phone
     private const int MostUnbroken = 5;
 
+    // a facing and no more; a level is longer
+    private const int UsualFacing = 8;
+
     private readonly TextWriter _writer;
     private readonly SheetModel _sheet;
     private readonly SheetLabels _labels;
@@ -21,7 +24,7 @@ internal sealed class HtmlPage
     /// <summary>Draws it.</summary>
     public void Draw()
     {
-        string[] kinds = [.. _sheet.IsLarge ? (ReadOnlySpan<string>)["large"] : [], .. _sheet.IsCard ? (ReadOnlySpan<string>)["card"] : []];
+        string[] kinds = [.. _sheet.IsLarge ? (ReadOnlySpan<string>)["large"] : [], .. _sheet.IsCard ? (ReadOnlySpan<string>)["card"] : [], .. _sheet.IsNotice ? (ReadOnlySpan<string>)["notice"] : []];
         Line("<!DOCTYPE html>");
         Line($"<html lang=\"{Safe(_sheet.Language)}\"{(kinds.Length > 0 ? $" class=\"{string.Join(' ', kinds)}\"" : "")}>");
         Line("<head>");
@@ -144,14 +147,15 @@ internal sealed class HtmlPage
     private void Section(SheetSection section, int level, bool withFacing)
     {
         Line("<section>");
-        Line("<table>");
+        Line(section.Lines.Any(l => l.Facing is { Length: > UsualFacing }) ? "<table class=\"wide\">" : "<table>");
         Line($"<caption><h{level} dir=\"auto\">{Safe(section.Heading)}</h{level}></caption>");
         Line($"<thead><tr>{ColumnHead("counts", _labels.Counts)}{ColumnHead("words", _labels.Steps)}{(withFacing ? ColumnHead("facing", _labels.FacingAfter) : "")}</tr></thead>");
         Line("<tbody>");
         foreach (SheetLine line in section.Lines)
         {
             string box = line.HasBox ? "<span class=\"box\" aria-hidden=\"true\"></span>" : "";
-            _writer.Write($"<tr><th scope=\"row\">{box}{Counts(line.Counts)}</th><td dir=\"auto\">{Safe(line.Words)}");
+            string title = line.Title.Length > 0 ? $"<b>{Safe(line.Title)}</b>{line.Between}" : "";
+            _writer.Write($"<tr><th scope=\"row\">{box}{Counts(line.Counts)}</th><td dir=\"auto\">{title}{Safe(line.Words)}");
             Notes(line.Notes);
             foreach (SheetOption option in line.Options)
             {

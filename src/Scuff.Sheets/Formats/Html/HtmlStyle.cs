@@ -40,6 +40,7 @@ internal static class HtmlStyle
         tbody th, td { vertical-align: top; text-align: start; padding: 0.1875rem 0; }
         tbody th { padding-inline-end: 0.75rem; font-weight: bold; font-variant-numeric: tabular-nums; }
         td.facing { text-align: end; white-space: nowrap; font-variant-numeric: tabular-nums; color: var(--soft); }
+        .wide thead th.facing { width: 11rem; }
         td.turns { color: var(--ink); font-weight: bold; }
         td.facing svg { width: 2.25rem; height: 1.25rem; vertical-align: -0.25rem; margin-inline-end: 0.375rem; }
         td p { margin: 0; } .one { white-space: nowrap; }
@@ -65,7 +66,7 @@ internal static class HtmlStyle
           h1 { font-size: 1.9375rem; }
           .facts, .by { font-size: 1.0625rem; }
           thead th.counts { width: 4.5rem; } thead th.facing { width: 3.25rem; }
-          tbody th { padding-inline-end: 0.5rem; }
+          tbody th { padding-inline-end: 0.5rem; } .wide thead th.facing { width: 6.75rem; } .wide td.facing { white-space: normal; }
           td.facing svg { display: none; }
         }
         """;
@@ -108,6 +109,7 @@ internal static class HtmlStyle
           .large .by { margin-top: 0.25rem; } .large .signs { line-height: 1.3; row-gap: 0.25rem; }
           .card body { font-size: 0.8125rem; } .card section { margin-top: 0.4375rem; } .card .steps { columns: 2; column-gap: 2rem; }
           tr, li, h2, h3, caption, .strip, svg { break-inside: avoid; } h2, h3, caption, thead { break-after: avoid; } section { break-inside: avoid; }
+          .wide thead th.counts { width: 4.5rem; } .wide thead th.facing { width: 8.5rem; } .notice section { break-inside: auto; }
         }
         """;
 

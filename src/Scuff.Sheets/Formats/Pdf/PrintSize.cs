@@ -16,7 +16,7 @@ internal sealed record PrintSize(double Body, double Pictures, int Columns = 1, 
     {
         (false, true) when sheet.IsNotice => [new(24, 1), new(22, 1), new(20, 1), new(18, 1), new(16, 1), new(16, 1, 1, 0.6)],
         (false, false) when sheet.IsNotice =>
-            [new(18, 1), new(17, 1), new(16, 1), new(15, 1), new(14, 1), new(13, 1), new(12, 1), new(11, 1), new(11, 1, 1, 0.8), new(10.5, 1, 1, 0.7), new(10, 1, 1, 0.6), new(9.5, 1, 1, 0.5)],
+            [new(18, 1), new(17, 1), new(16, 1), new(15, 1), new(14, 1), new(13, 1), new(12.5, 1), new(12, 1), new(11.5, 1), new(11, 1), new(11, 1, 1, 0.8), new(10.5, 1, 1, 0.7), new(10, 1, 1, 0.6), new(9.5, 1, 1, 0.5)],
         (true, true) => [new(24, 1), new(22, 1), new(20, 1), new(18, 1), new(16, 1), new(16, 1, 2), new(14, 1, 2)],
         (true, false) => [new(16, 1), new(15, 1), new(14, 1), new(13, 1), new(12, 1), new(11, 1), new(12, 1, 2), new(11, 1, 2), new(10, 1, 2), new(9, 1, 2)],
         (false, true) => [new(16, 1.5)],

@@ -338,7 +338,8 @@ internal sealed class SheetComposer
 
         List<PageBox> beside = [.. labels.Where(l => l.Runs.Count > 0).Select(l => new PageBox.Type(counts, _turn++, _box, 0, l))];
         Tag told = line.Notes.Count + line.Options.Count > 0 ? words.Add("P") : words;
-        List<Slice> said = Lines(told, [new Wording(line.Words)], _body, _counts, room, gap, atCommas: true);
+        Wording[] wordings = line.Title.Length > 0 ? [new Wording(line.Title, IsBold: true), new Wording(line.Between + line.Words)] : [new Wording(line.Words)];
+        List<Slice> said = Lines(told, wordings, _body, _counts, room, gap, atCommas: line.Title.Length == 0);
         if (said.Count == 0)
         {
             said.Add(new Slice(gap, _body * TypeSetter.Height, false, []));
@@ -389,6 +390,12 @@ internal sealed class SheetComposer
         if (notes.Count > 0)
         {
             said[^1] = said[^1] with { KeepsNext = true };
+        }
+
+        // what is called from is not parted from any of them: nobody turns a page with dancers waiting
+        if (line is { Title.Length: > 0, HasBox: true })
+        {
+            notes = [.. notes.Select((n, i) => i < notes.Count - 1 ? n with { KeepsNext = true } : n)];
         }
 
         return [.. slices, .. said, .. notes];

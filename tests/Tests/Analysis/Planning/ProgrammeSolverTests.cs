@@ -67,7 +67,7 @@ public sealed class ProgrammeSolverTests
         {
             Pins =
             [
-                new ProgrammePin.At("d5", 0, 2), new ProgrammePin.Within("d9", 2), new ProgrammePin.Somewhere("d14"), new ProgrammePin.Never("d0"),
+                new ProgrammePin.At("d5", 0, 2), new ProgrammePin.Within("d9", 2), new ProgrammePin.Somewhere("d14"), new ProgrammePin.Never("d1"),
                 new ProgrammePin.Closing("d3"), new ProgrammePin.Before("d14", "d9"),
             ],
         };
@@ -78,7 +78,7 @@ public sealed class ProgrammeSolverTests
         Assert.Equal("d5", dances.Single(i => i is { Stretch: 0, Place: 2 }).DanceId);
         Assert.Equal(2, dances.Single(i => i.DanceId == "d9").Stretch);
         Assert.Equal("d3", dances[^1].DanceId);
-        Assert.DoesNotContain(dances, i => i.DanceId == "d0");
+        Assert.DoesNotContain(dances, i => i.DanceId == "d1");
         Assert.True(dances.Single(i => i.DanceId == "d14").Start < dances.Single(i => i.DanceId == "d9").Start);
         Assert.Equal(dances.Length, dances.Select(i => i.SongKey).Distinct().Count());
         Assert.Empty(found.Missed);

@@ -110,6 +110,23 @@ public sealed class PlaylistFolderTests : IDisposable
     }
 
     [Fact]
+    public async Task What_a_killed_program_left_behind_is_put_in_order()
+    {
+        // killed between its two moves: the earlier playlist stands aside, the next one is not in its place yet; no process has that number
+        await PlaylistFolder.WriteAsync(Made(), Target, TestContext.Current.CancellationToken);
+        Directory.Move(Target, Path.Combine(_root, ".Harbour Social.2147483647-1.old"));
+        Directory.CreateDirectory(Path.Combine(_root, ".Harbour Social.2147483647-1.tmp"));
+        string hers = Directory.CreateDirectory(Path.Combine(_root, ".Harbour Social.mine")).FullName;
+        Playlist broken = Made();
+        File.Delete(broken.Entries[0].Source);
+
+        await Assert.ThrowsAsync<PlaylistTrouble>(() => PlaylistFolder.WriteAsync(broken, Target, TestContext.Current.CancellationToken));
+
+        Assert.Contains("playlist.m3u8", NamesIn(Target));
+        Assert.Equal([Path.GetFileName(hers), "Harbour Social", "music"], NamesIn(_root));
+    }
+
+    [Fact]
     public async Task Without_any_audio_nothing_is_written()
     {
         Playlist playlist = EveningPlaylist.ForFolder(EveningSamples.Small, _ => null, copies: true);

@@ -1,20 +1,16 @@
 using System.Reflection;
-using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore.Migrations;
 using Scuff.Repertoire;
 using Scuff.Repertoire.Storage;
-using Tests.House;
 
 namespace Tests.Repertoire.Storage;
 
-/// <summary>Clubs of every form that was ever published, as text in <c>Forms/</c>, are brought to the present one with all they hold.</summary>
+/// <summary>Clubs of every form that was ever published are brought to the present one with all they hold.</summary>
 public sealed class EarlierFormTests : IDisposable
 {
-    private const string Folder = "tests/Tests/Repertoire/Storage/Forms/";
-
     private readonly ClubHouse _house = new();
 
-    public static TheoryData<string> Forms => [.. Repository.Files.Where(f => f.StartsWith(Folder, StringComparison.Ordinal)).Select(f => Path.GetFileNameWithoutExtension(f))];
+    public static TheoryData<string> Forms => [.. EarlierForm.All];
 
     private string Database => Path.Combine(_house.ClubFolder, ClubStore.FileName);
 
@@ -29,7 +25,7 @@ public sealed class EarlierFormTests : IDisposable
                 .Order(StringComparer.Ordinal).Select(id => id[(id.IndexOf('_', StringComparison.Ordinal) + 1)..]),
         ];
 
-        Assert.Equal(steps[..^1].Order(StringComparer.Ordinal), Forms.Select(f => f.Data).Order(StringComparer.Ordinal));
+        Assert.Equal(steps[..^1].Order(StringComparer.Ordinal), EarlierForm.All.Order(StringComparer.Ordinal));
     }
 
     [Theory]
@@ -91,11 +87,7 @@ public sealed class EarlierFormTests : IDisposable
     private void Make(string form)
     {
         Directory.CreateDirectory(_house.ClubFolder);
-        using SqliteConnection connection = new(ClubStore.Connection(Database, SqliteOpenMode.ReadWriteCreate));
-        connection.Open();
-        using SqliteCommand command = connection.CreateCommand();
-        command.CommandText = Repository.Read($"{Folder}{form}.sql");
-        command.ExecuteNonQuery();
+        EarlierForm.Make(form, Database);
     }
 
     // the tables and indexes as they were written, and that nothing hangs in the air

@@ -1,5 +1,7 @@
 -- A club as Scuff kept it in this form. It never changes: clubs like this lie on the machines of teachers.
 
+PRAGMA journal_mode = WAL;
+
 CREATE TABLE IF NOT EXISTS "__EFMigrationsHistory" (
     "MigrationId" TEXT NOT NULL CONSTRAINT "PK___EFMigrationsHistory" PRIMARY KEY,
     "ProductVersion" TEXT NOT NULL

@@ -1,0 +1,32 @@
+using Scuff.Repertoire;
+
+namespace Scuff.App.Book;
+
+/// <summary>
+/// Something that <c>scuff book</c> does. A class that implements it, with a constructor without arguments, is found and offered; no list names it.
+/// </summary>
+internal interface IBookAct
+{
+    /// <summary>Its word.</summary>
+    string Name { get; }
+
+    /// <summary>What follows the word, for the sentence about wrong usage: <c>CLASS DAY</c>.</summary>
+    string Usage { get; }
+
+    /// <summary>How few words must follow.</summary>
+    int Fewest { get; }
+
+    /// <summary>How many words may follow.</summary>
+    int Most { get; }
+
+    /// <summary>The options it takes besides <c>--club</c>.</summary>
+    IReadOnlyList<string> Takes { get; }
+
+    /// <summary>Does it.</summary>
+    /// <param name="question">What was asked.</param>
+    /// <param name="club">The club.</param>
+    /// <param name="terminal">Where the answer goes.</param>
+    /// <returns>One of <see cref="ExitCode"/>.</returns>
+    /// <exception cref="ClubTrouble">It could not be done; its sentence says why.</exception>
+    int Run(BookQuestion question, Club club, Terminal terminal);
+}

@@ -1,0 +1,94 @@
+using System.CommandLine;
+using Scuff.App.Book;
+using Scuff.App.Clubs;
+using Scuff.Repertoire;
+
+namespace Scuff.App.Commands;
+
+/// <summary><c>scuff book</c>: classes, what they did and will do, and how well they know their dances.</summary>
+internal sealed class BookCommand : IProgramCommand
+{
+    private static readonly IBookAct[] Acts =
+    [
+        .. typeof(BookCommand).Assembly.GetTypes()
+            .Where(t => t is { IsClass: true, IsAbstract: false } && t.IsAssignableTo(typeof(IBookAct)))
+            .Select(t => (IBookAct)Activator.CreateInstance(t)!)
+            .OrderBy(a => a.Name, StringComparer.Ordinal),
+    ];
+
+    public string Name => "book";
+
+    public IReadOnlyList<Example> Examples =>
+    [
+        new("book", "the classes of the club in a table"),
+        new("book class Monday --day monday --starts 19:30 --minutes 90", "begin a class, or change one"),
+        new("book plan Monday 2026-03-09 --revised Tin-Lantern --taught Harbour-Box", "plan a session"),
+        new("book record Monday 2026-03-09 --people 12 --note laughing", "it went as planned; or name the dances as in a plan"),
+        new("book record Monday today --taught Harbour --danced Tin +Somebody-elses", "the beginning of a title will do; + for a dance that is not in the club"),
+        new("book known Monday Harbour cues", $"how well a class knows a dance: {BookWords.MarksTaken}"),
+        new("book show Monday", "its dances, how well it knows them, and what changed since it was taught"),
+        new("book sessions Monday", "its last sessions"),
+        new("book people export people.csv", "the people you keep, if any; erase --all erases them for good"),
+    ];
+
+    public string Closing => "Ends with 0 when all was done, 2 after wrong usage or trouble with the club.";
+
+    public Command Create(Terminal terminal)
+    {
+        Argument<string> act = new("act") { Description = "What to do; the classes are told when not said.", DefaultValueFactory = _ => ClassesAct.Word };
+        act.AcceptOnlyFromAmong([.. Acts.Select(a => a.Name)]);
+        Argument<string[]> words = new("words") { Description = "A class, a day, a dance: as the examples show.", Arity = ArgumentArity.ZeroOrMore };
+        Option<string?> folder = new("--club") { Description = "The folder of the club; the demo club when not said.", HelpName = "folder" };
+        Command command = new(Name, "Keep classes: what they did and will do, and how well they know their dances.") { act, words, folder };
+        BookOptions options = new();
+        options.AddTo(command);
+        command.SetAction(parsed => Run(
+            Acts.Single(a => a.Name == parsed.GetValue(act)), parsed, options, parsed.GetValue(words) ?? [], parsed.GetValue(folder), terminal));
+        return command;
+    }
+
+    private static int Run(IBookAct act, ParseResult parsed, BookOptions options, string[] words, string? folder, Terminal terminal)
+    {
+        if (!Options.AreKnown(words, terminal))
+        {
+            return ExitCode.Trouble;
+        }
+
+        if (options.Misplaced(parsed, act) is { } misplaced)
+        {
+            terminal.Tell($"{misplaced} does not go with {act.Name}.");
+            return ExitCode.Trouble;
+        }
+
+        if (words.Length < act.Fewest || words.Length > act.Most)
+        {
+            terminal.Tell($"Usage: {CommandTree.Name} book {act.Name} {act.Usage}".TrimEnd());
+            return ExitCode.Trouble;
+        }
+
+        if ((folder is null ? ClubPlace.Demo(terminal.Variable, terminal.Home) : terminal.FullPath(folder)) is not { } place)
+        {
+            terminal.Tell($"There is no place to keep a club on this machine. Name its folder: {CommandTree.Name} book {act.Name} --club my-club");
+            return ExitCode.Trouble;
+        }
+
+        // a slip of the finger in its name would make a new and empty club
+        if (!Directory.Exists(place))
+        {
+            terminal.Tell($"There is no club in {place}.");
+            return ExitCode.Trouble;
+        }
+
+        try
+        {
+            TimeProvider clock = TimeProvider.System;
+            using Club club = Club.Open(place, clock, new DanceFactReader());
+            return act.Run(options.Read(parsed, words, DateOnly.FromDateTime(clock.GetLocalNow().DateTime)), club, terminal);
+        }
+        catch (ClubTrouble trouble)
+        {
+            terminal.Tell(trouble.Message);
+            return ExitCode.Trouble;
+        }
+    }
+}

@@ -1,0 +1,37 @@
+using System.CommandLine;
+using Scuff.Repertoire;
+
+namespace Scuff.App.Nights;
+
+/// <summary>
+/// Something that <c>scuff night</c> does. A class that implements it, with a constructor without arguments, is found and offered; no list names it.
+/// </summary>
+internal interface INightAct
+{
+    /// <summary>Its word.</summary>
+    string Name { get; }
+
+    /// <summary>What follows the word, for the sentence about wrong usage: <c>EVENING FORM</c>.</summary>
+    string Usage { get; }
+
+    /// <summary>How few words must follow.</summary>
+    int Fewest { get; }
+
+    /// <summary>How many words may follow.</summary>
+    int Most { get; }
+
+    /// <summary>The options it takes besides <c>--club</c>.</summary>
+    IReadOnlyList<string> Takes { get; }
+
+    /// <summary>Does it.</summary>
+    /// <param name="words">The words after the act.</param>
+    /// <param name="options">What else was said.</param>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="club">The club.</param>
+    /// <param name="terminal">Where the answer goes.</param>
+    /// <param name="now">The moment, by the clock of the place.</param>
+    /// <param name="cancel">Ends it early.</param>
+    /// <returns>One of <see cref="ExitCode"/>.</returns>
+    /// <exception cref="ClubTrouble">It could not be done; its sentence says why.</exception>
+    Task<int> RunAsync(IReadOnlyList<string> words, NightOptions options, ParseResult parsed, Club club, Terminal terminal, DateTimeOffset now, CancellationToken cancel);
+}
