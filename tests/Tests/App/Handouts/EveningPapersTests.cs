@@ -1,6 +1,6 @@
-using Scuff;
 using Scuff.Analysis.Planning;
 using Scuff.App.Handouts;
+using Scuff.App.Programmes;
 using Scuff.Dances;
 using Scuff.Repertoire;
 using Scuff.Sheets;
@@ -11,38 +11,34 @@ public sealed class EveningPapersTests
 {
     private static readonly ClubEvening Evening = new() { Id = "e1", Title = "Harbour Social", Date = new DateOnly(2026, 11, 28), Minutes = 45, Place = "Boathouse Hall" };
 
-    private static readonly ProgrammeQuestion Question = new()
+    private static readonly EveningProgramme Planned = new()
     {
         Stretches =
         [
-            new ProgrammeStretch { Kind = StretchKind.Dancing, Seconds = 900 },
-            new ProgrammeStretch { Kind = StretchKind.Lesson, Seconds = 1200, DanceId = "b" },
-            new ProgrammeStretch { Kind = StretchKind.Rest, Seconds = 600 },
+            new EveningStretch { Kind = StretchKind.Dancing, Start = 0, Seconds = 900 },
+            new EveningStretch { Kind = StretchKind.Lesson, Start = 900, Seconds = 1200, DanceId = "b" },
+            new EveningStretch { Kind = StretchKind.Rest, Start = 2100, Seconds = 600 },
         ],
-        Dances =
-        [
-            new ProgrammeDance { Id = "a", Title = "First Tide", Level = Level.Beginner, Songs = [new ProgrammeSong("k1", "Low Water Lullaby, The Slipway Six", 178, "t1")] },
-            new ProgrammeDance { Id = "b", Title = "Tin Lantern", Level = Level.Improver, Songs = [new ProgrammeSong("k1", "Low Water Lullaby", 178, ""), new ProgrammeSong("k2", "Harbour Lights Out", 200, "")] },
-        ],
-    };
-
-    private static readonly Programme Planned = new()
-    {
-        Points = 10,
-        Bound = 10,
         Items =
         [
-            new ProgrammeItem { Stretch = 0, Place = 0, Start = 0, Seconds = 218, DanceId = "a", OtherId = "b", SongKey = "k1" },
-            new ProgrammeItem { Stretch = 0, Place = 1, Start = 218, Seconds = 240, DanceId = "b", SongKey = "k2" },
-            new ProgrammeItem { Stretch = 1, Place = 0, Start = 900, Seconds = 1200, DanceId = "b" },
-            new ProgrammeItem { Stretch = 2, Place = 0, Start = 2100, Seconds = 600 },
+            new EveningItem
+            {
+                Stretch = 0, Place = 0, Start = 0, Seconds = 218, DanceId = "a", Title = "First Tide", Level = "beginner", OtherId = "b", OtherTitle = "Tin Lantern",
+                OtherLevel = "improver", SongKey = "k1", SongTitle = "Low Water Lullaby – The Slipway Six", SongSeconds = 178, TrackId = "t1",
+            },
+            new EveningItem
+            {
+                Stretch = 0, Place = 1, Start = 218, Seconds = 240, DanceId = "b", Title = "Tin Lantern", Level = "improver", SongKey = "k2", SongTitle = "Harbour Lights Out", SongSeconds = 200,
+            },
+            new EveningItem { Stretch = 1, Place = 0, Start = 900, Seconds = 1200, DanceId = "b", Title = "Tin Lantern", Level = "improver" },
+            new EveningItem { Stretch = 2, Place = 0, Start = 2100, Seconds = 600 },
         ],
     };
 
     [Fact]
     public void Every_item_of_a_programme_becomes_a_line_with_its_words()
     {
-        EveningPaper paper = Of(Question);
+        EveningPaper paper = Of(Planned);
 
         Assert.Equal(("Harbour Social", "Boathouse Hall", 45), (paper.Title, paper.Place, paper.Minutes));
         Assert.Equal([EveningLineKind.Dance, EveningLineKind.Dance, EveningLineKind.Lesson, EveningLineKind.Rest], paper.Lines.Select(l => l.Kind));
@@ -55,7 +51,7 @@ public sealed class EveningPapersTests
     [Fact]
     public void Two_dances_to_one_song_are_a_split_floor()
     {
-        EveningLine line = Of(Question).Lines[0];
+        EveningLine line = Of(Planned).Lines[0];
 
         Assert.True(line.IsSplit);
         Assert.Equal(("Tin Lantern", Level.Improver), (line.OtherTitle, line.OtherLevel));
@@ -64,7 +60,7 @@ public sealed class EveningPapersTests
     [Fact]
     public void A_song_is_called_as_its_track_calls_it_where_there_is_one()
     {
-        ValueList<EveningLine> lines = Of(Question).Lines;
+        Scuff.ValueList<EveningLine> lines = Of(Planned).Lines;
 
         Assert.Equal(("Lullaby at Low Water", "Slipway Six", 178, "t1"), (lines[0].Song, lines[0].Artist, lines[0].SongSeconds, lines[0].TrackId));
         Assert.Equal(40, lines[0].LeadSeconds);
@@ -74,17 +70,15 @@ public sealed class EveningPapersTests
     [Fact]
     public void Only_a_class_has_its_parts_named()
     {
-        ProgrammeQuestion lesson = Question with { Stretches = [Question.Stretches[0] with { Kind = StretchKind.WarmUp }, Question.Stretches[1], Question.Stretches[2]] };
+        EveningProgramme lesson = Planned with { Stretches = [Planned.Stretches[0] with { Kind = StretchKind.WarmUp }, Planned.Stretches[1], Planned.Stretches[2]] };
 
-        Assert.All(Of(Question).Lines, l => Assert.Equal("", l.Heading));
+        Assert.All(Of(Planned).Lines, l => Assert.Equal("", l.Heading));
         Assert.Equal(["Warm-up", "Warm-up", "Lesson", "Rest"], Of(lesson).Lines.Select(l => l.Heading));
     }
 
-    private static EveningPaper Of(ProgrammeQuestion question) => EveningPapers.Of(
+    private static EveningPaper Of(EveningProgramme programme) => EveningPapers.Of(
         Evening,
-        question,
-        Planned,
-        item => [$"because {item.DanceId}"],
-        id => id == "t1" ? new TrackFacts { Title = "Lullaby at Low Water", Artist = "Slipway Six" } : null,
-        ["one could not be danced"]);
+        EveningPlan.Empty with { Programme = programme },
+        new EveningWords("", [.. programme.Items.Select(i => (IReadOnlyList<string>)[$"because {i.DanceId}"])], [], ["one could not be danced"]),
+        id => id == "t1" ? new TrackFacts { Title = "Lullaby at Low Water", Artist = "Slipway Six" } : null);
 }
