@@ -5,7 +5,7 @@ using Scuff.Repertoire;
 namespace Scuff.App.Book;
 
 /// <summary><c>scuff book class TITLE</c>: begins a class, changes one, ends or removes one.</summary>
-internal sealed class ClassAct : IBookAct
+internal sealed class ClassAct : IBookActAtOnce
 {
     public string Name => "class";
 

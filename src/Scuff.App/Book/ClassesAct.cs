@@ -6,7 +6,7 @@ using Scuff.Repertoire;
 namespace Scuff.App.Book;
 
 /// <summary><c>scuff book classes</c>, or nothing but <c>scuff book</c>: the classes in a table.</summary>
-internal sealed class ClassesAct : IBookAct
+internal sealed class ClassesAct : IBookActAtOnce
 {
     /// <summary>The word, which need not be said.</summary>
     public const string Word = "classes";

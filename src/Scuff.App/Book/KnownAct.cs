@@ -4,7 +4,7 @@ using Scuff.Repertoire;
 namespace Scuff.App.Book;
 
 /// <summary><c>scuff book known CLASS DANCE LEVEL</c>: says how well a class knows a dance.</summary>
-internal sealed class KnownAct : IBookAct
+internal sealed class KnownAct : IBookActAtOnce
 {
     public string Name => "known";
 

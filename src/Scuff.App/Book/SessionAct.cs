@@ -6,7 +6,7 @@ using Scuff.Repertoire;
 namespace Scuff.App.Book;
 
 /// <summary>What planning a session and recording one share: a class, a day, dances.</summary>
-internal abstract class SessionAct : IBookAct
+internal abstract class SessionAct : IBookActAtOnce
 {
     public abstract string Name { get; }
 

@@ -12,7 +12,7 @@ using Scuff.Sheets.Languages;
 namespace Scuff.App.Book;
 
 /// <summary><c>scuff book show CLASS</c>: the dances of a class, how well it knows them, and which sheets are newer than what was taught.</summary>
-internal sealed class ShowAct : IBookAct
+internal sealed class ShowAct : IBookActAtOnce
 {
     private static readonly string[] Head = ["dance", "known", "since", "last danced", "times", "sheet"];
 
