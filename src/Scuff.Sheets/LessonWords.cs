@@ -37,7 +37,13 @@ public sealed class LessonWords
     ];
 
     /// <summary>What is to be said of the plan as a whole.</summary>
-    public ValueList<string> Notes => [.. _plan.Notes.Select(Sentence)];
+    public ValueList<string> Notes => [.. _plan.Notes.Select(Sentence), .. _plan.Shared.Select(Sentence)];
+
+    private string Sentence(LessonShared known) => _words.Say(
+        known.Shared.IsMirrored ? "lesson.shared.mirrored" : known.Shared.Percent == 100 ? "lesson.shared" : "lesson.shared.nearly",
+        ("section", known.Shared.Section),
+        ("title", known.Title),
+        ("other", known.Shared.OtherSection));
 
     /// <summary>What to take care of: the warm-up, the cautions of the dance, when to stop, and whose rules go before.</summary>
     public ValueList<string> Cautions =>

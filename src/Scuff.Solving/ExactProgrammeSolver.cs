@@ -33,6 +33,22 @@ public sealed class ExactProgrammeSolver : IProgrammeSolver
     public Programme Solve(ProgrammeQuestion question, double seconds, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(question);
+        try
+        {
+            return Proven(question, seconds, stop);
+        }
+        catch (Exception e) when (IsMissing(e) || (e is AggregateException many && many.InnerExceptions.All(IsMissing)))
+        {
+            // OR-Tools has no native library for every machine; a programme without proof is better than none
+            return new ProgrammeSearch().Solve(question, seconds, stop);
+        }
+    }
+
+    private static bool IsMissing(Exception e)
+        => e is DllNotFoundException or BadImageFormatException or EntryPointNotFoundException || (e is TypeInitializationException { InnerException: { } inner } && IsMissing(inner));
+
+    private Programme Proven(ProgrammeQuestion question, double seconds, CancellationToken stop)
+    {
         Budget budget = new(seconds, stop);
         HashSet<int> letGo = [];
         while (true)

@@ -63,8 +63,8 @@ async function classOf(title) {
 }
 
 const theEvening = async () => (await studio.json('/api/evenings')).rows.find((e) => e.title === 'Harbour social').id;
-const kept = (page) => page.getByRole('status').getByText('Kept', { exact: true }).last().waitFor();
 const plan = (page) => page.getByRole('region', { name: 'Plan of the next session' });
+const kept = (page) => plan(page).getByRole('status').getByText('Kept', { exact: true }).waitFor();
 const known = (page) => page.getByRole('region', { name: 'What they know' });
 
 /** Picks a dance where a picker is open. */
@@ -77,9 +77,9 @@ test('Monday: a new class is added, and one that meets is opened', async () => {
   const page = await open('/classes');
   await page.getByRole('heading', { name: 'First steps', level: 1 }).waitFor();
   await page.getByRole('button', { name: 'Add a class' }).click();
-  await page.getByLabel('Title').fill('Saturday juniors');
-  await page.getByLabel('Day').selectOption({ label: 'Saturday' });
-  await page.getByLabel('Begins').fill('10:30');
+  await page.getByRole('textbox', { name: 'Title' }).fill('Saturday juniors');
+  await page.getByRole('combobox', { name: 'Day' }).selectOption({ label: 'Saturday' });
+  await page.getByLabel('Begins', { exact: true }).fill('10:30');
   await page.getByRole('button', { name: 'Add the class' }).click();
   await page.getByRole('heading', { name: 'Saturday juniors' }).waitFor();
   await page.getByText('Saturdays at 10:30, 60 minutes').first().waitFor();
@@ -95,11 +95,11 @@ test('Monday: the next session is planned, its minutes add up, and a pulled plug
   const offered = await page.locator('.offer li').allTextContents();
   assert.ok(offered.length > 0 && offered.every((o) => o.trim().endsWith('.')), offered.join(' | '));
   await page.getByRole('button', { name: /^Take (it|them all) into the plan/ }).click();
-  await plan(page).getByRole('button', { name: 'Add a dance: Teach' }).click();
+  await plan(page).getByRole('button', { name: /Add a dance ?: Teach/ }).click();
   await pick(page, 'Gull on the Rail');
   await plan(page).getByLabel('Minutes for Gull on the Rail').waitFor();
   await page.waitForFunction(() => Number(document.querySelector('[aria-label="Minutes for Gull on the Rail"]').value) > 4);
-  await plan(page).getByRole('button', { name: 'Add a dance: Warm up with' }).click();
+  await plan(page).getByRole('button', { name: /Add a dance ?: Warm up with/ }).click();
   await page.locator('.pick input').fill('Rope');
   await page.locator('.pick').getByText('Rope Walk').waitFor();
   await page.keyboard.press('Enter');
@@ -124,7 +124,7 @@ test('Monday: the next session is planned, its minutes add up, and a pulled plug
 
 test('Tuesday: the dance is taught from the plan, and a step of its lesson ticked', async () => {
   const page = await open(`/classes/${await classOf('Tuesday improvers')}`);
-  await plan(page).getByRole('button', { name: 'Gull on the Rail: open it to teach' }).click();
+  await plan(page).getByRole('button', { name: /Gull on the Rail ?: open it to teach/ }).click();
   await page.waitForFunction(() => window.scuff.work.room === 'teach' && window.scuff.work.reading?.title === 'Gull on the Rail');
   await page.getByRole('button', { name: 'Lesson', exact: true }).click();
   await page.locator('.teach').getByRole('checkbox').first().waitFor();
@@ -138,7 +138,7 @@ test('Tuesday night: the plan becomes what was held, corrected and marked', asyn
   const page = await open(`/classes/${await classOf('Tuesday improvers')}`);
   await plan(page).getByRole('button', { name: 'Another time' }).click();
   const { today } = await studio.json('/api/classes');
-  await plan(page).getByLabel('Day').fill(today);
+  await plan(page).getByRole('textbox', { name: 'Day' }).fill(today);
   await plan(page).getByRole('button', { name: 'It was held like this' }).click();
   const held = page.getByRole('region', { name: 'What was danced' });
   await held.getByLabel('People').fill('15');
@@ -167,8 +167,7 @@ test('Tuesday night: the plan becomes what was held, corrected and marked', asyn
 test('Wednesday: the sheet is changed, and the class is warned that it was taught another', async () => {
   const { rows } = await studio.json('/api/dances?words=Gull');
   const { item, revision, text } = await studio.json(`/api/dances/${rows[0].id}`);
-  const line = text.split('\n').find((l) => /^1-2 .*\bR\b/.test(l));
-  const changed = text.replace(line, '1-2 step R forward, touch L together');
+  const changed = text.replace('rock R forward, recover', 'rock R to side, recover');
   assert.notEqual(changed, text);
   const saved = await studio.ask(`/api/dances/${item.id}`, {
     method: 'PUT',
@@ -196,7 +195,7 @@ test('Thursday: what a class is likely to have forgotten is offered with its rea
   await kept(page);
   for (const title of offered) await plan(page).getByLabel(`Minutes for ${title.replace(/\.$/, '')}`).waitFor();
   // what is planned is no longer offered
-  assert.equal(await page.locator('.offer strong', { hasText: offered[0] }).count(), 0);
+  await page.locator('.offer strong', { hasText: offered[0] }).waitFor({ state: 'detached' });
   const left = await known(page).locator('.left').allTextContents();
   assert.ok(left.every((l) => /danced|not danced/.test(l)), left.join(' | '));
   assert.ok((await known(page).locator('.bar').count()) > 0);
@@ -244,7 +243,7 @@ test('Saturday: a social is planned, every line says why, and what she decides i
     await done();
   }
   assert.equal(await titleAt(0), second, 'the pin holds');
-  await page.getByText(`${unwanted} is not danced.`).waitFor();
+  await page.getByText(`${unwanted} is not danced.`, { exact: true }).waitFor();
 
   // wishes that change are kept, and the programme says that it is of before
   await page.getByLabel('How many of First steps').fill('20');
@@ -363,7 +362,7 @@ for (const scheme of ['light', 'dark']) {
         await page.screenshot({ path: `${SHOTS}week-${what}-${size}-${scheme}.png` });
       };
       await check('class');
-      await plan(page).getByRole('button', { name: 'Add a dance: Teach' }).click();
+      await plan(page).getByRole('button', { name: /Add a dance ?: Teach/ }).click();
       await page.locator('.pick li').first().waitFor();
       await check('class-pick');
       await page.keyboard.press('Escape');

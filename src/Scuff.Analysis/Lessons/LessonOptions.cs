@@ -1,3 +1,4 @@
+using Scuff.Analysis.Likeness;
 using Scuff.Dances;
 using Scuff.Steps;
 using Scuff.Timing;
@@ -22,6 +23,9 @@ public sealed record LessonOptions
     /// </summary>
     public ValueList<string>? Known { get; init; }
 
+    /// <summary>Dances that the class knows, whose sections it need not be taught again; empty where nobody says.</summary>
+    public ValueList<LearnedDance> KnownDances { get; init; }
+
     /// <summary>Title of the track it is taught to; empty for the first one of the dance.</summary>
     public string Track { get; init; } = "";
 
@@ -39,6 +43,13 @@ public sealed record LessonOptions
 
     /// <summary>Whether warm-up and cool-down belong to this time; false when the dance is taught in the middle of a class.</summary>
     public bool HasWarmUp { get; init; } = true;
+
+    /// <summary>The same lesson for a class that knows these dances: their figures count as met, and sections that they share are named.</summary>
+    public LessonOptions Knowing(IEnumerable<DanceAnalysis> dances)
+    {
+        DanceAnalysis[] known = [.. dances];
+        return this with { Known = FiguresOf(known), KnownDances = known.Select(d => new LearnedDance(d.Dance.Title, FeetPrint.Of(d))).ToValueList() };
+    }
 
     /// <summary>The figures that somebody who knows these dances has met, as ids in order.</summary>
     public static ValueList<string> FiguresOf(IEnumerable<DanceAnalysis> dances)

@@ -53,6 +53,9 @@ public sealed record LessonPlan
     /// <summary>Figures that are new to the class, in the order of the dance.</summary>
     public required ValueList<LessonFigure> NewFigures { get; init; }
 
+    /// <summary>Sections that the class knows from other dances, in the order of the dance.</summary>
+    public ValueList<LessonShared> Shared { get; init; }
+
     /// <summary>Where the pattern breaks on the track it is taught to.</summary>
     public required ValueList<LessonBreak> Breaks { get; init; }
 

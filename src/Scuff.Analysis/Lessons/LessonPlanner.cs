@@ -144,6 +144,7 @@ internal sealed class LessonPlanner
             EndingPoints = Rounded(ending),
             OtherPoints = Rounded(other),
             NewFigures = _figures,
+            Shared = SharedFinder.Of(_analysis, _options.KnownDances),
             Breaks = _breaks,
             Offers = _offers,
             Cautions = _analysis.Cautions,

@@ -17,7 +17,7 @@ public sealed record ProgrammeDance
     /// <summary>Counts a minute to its song; 0 when nobody knows.</summary>
     public int CountsPerMinute { get; init; }
 
-    /// <summary>What it asks of a body, in tenths of a MET (<see cref="Scuff.Analysis.Effort.DanceEffort"/>).</summary>
+    /// <summary>What it asks of a body, in tenths of a MET.</summary>
     public int Effort { get; init; } = 50;
 
     /// <summary>What it can be danced to, what she likes best first. Without a song it cannot be chosen.</summary>

@@ -337,7 +337,12 @@ internal sealed class ProgrammeModel
                     continue;
                 }
 
-                options.Add(Option(d, -1, song, songAt));
+                ProgrammeOption alone = Option(d, -1, song, songAt);
+                if (Question.Groups.Count == 0 || alone.Floor >= Rules.LeastFloor || IsNamed(d))
+                {
+                    options.Add(alone);
+                }
+
                 if (!bySong.TryGetValue(song.Key, out List<(int Dance, ProgrammeSong Song)>? to))
                 {
                     bySong.Add(song.Key, to = []);
@@ -364,6 +369,20 @@ internal sealed class ProgrammeModel
         }
 
         return ([.. options], [.. songAt.OrderBy(s => s.Value).Select(s => s.Key)]);
+    }
+
+    // Whether somebody asked for it, she decided something of it, or it is taught.
+    private bool IsNamed(int dance)
+    {
+        string id = Question.Dances[dance].Id;
+        return Question.Dances[dance].Requests > 0 || _lessonOf[dance] >= 0 || Question.Pins.Any(p => p switch
+        {
+            ProgrammePin.At a => a.DanceId == id,
+            ProgrammePin.Within w => w.DanceId == id,
+            ProgrammePin.Somewhere s => s.DanceId == id,
+            ProgrammePin.Closing c => c.DanceId == id,
+            _ => false,
+        });
     }
 
     // Splitting the floor pays only where some group dances one and not the other, each way round.

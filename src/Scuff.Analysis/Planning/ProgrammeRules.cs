@@ -21,6 +21,9 @@ public sealed record ProgrammeRules
     /// <summary>How many dances in a row a group may have to sit out before it costs points.</summary>
     public int MostSatOut { get; init; } = 2;
 
+    /// <summary>A dance of which less of the floor than this knows it, in percent, is not put on unless she names it or somebody asked for it.</summary>
+    public int LeastFloor { get; init; } = 15;
+
     /// <summary>What four minutes bring that all can dance.</summary>
     public int FullFloor { get; init; } = 60;
 

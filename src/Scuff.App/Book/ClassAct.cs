@@ -1,3 +1,4 @@
+using Scuff.App.Classes;
 using Scuff.App.Json;
 using Scuff.Repertoire;
 
@@ -59,7 +60,7 @@ internal sealed class ClassAct : IBookActAtOnce
         }
         else
         {
-            terminal.Out.WriteLine(Plain.Line($"{(there is null ? "Began" : "Changed")} {kept.Title}: {BookWords.Meeting(kept)}"));
+            terminal.Out.WriteLine(Plain.Line($"{(there is null ? "Began" : "Changed")} {kept.Title}: {ClassWords.Of(kept)}"));
         }
 
         return ExitCode.Clean;

@@ -1,3 +1,4 @@
+using Scuff.App.Classes;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Book;
@@ -23,7 +24,7 @@ internal sealed class KnownAct : IBookActAtOnce
         DateOnly day = question.Date is { } said ? BookWords.DayOf(said, question.Today) : question.Today;
         club.Book.SetMark(new KnownMark(held.Id, dance.Id, day, knowing));
         string how = knowing is { } known ? BookWords.Shown(known) : "does not know it";
-        terminal.Out.WriteLine(Plain.Line($"{held.Title}, {dance.Facts.Title}: {how}, from {BookWords.Of(day)}"));
+        terminal.Out.WriteLine(Plain.Line($"{held.Title}, {dance.Facts.Title}: {how}, from {DayWords.Plain(day)}"));
         return ExitCode.Clean;
     }
 }

@@ -126,7 +126,7 @@ internal sealed class LessonCommand : IProgramCommand
             known.Add(DanceAnalysis.Of(DanceReader.Read(input.Text)));
         }
 
-        return options with { Known = LessonOptions.FiguresOf(known) };
+        return options.Knowing(known);
     }
 
     private static int Run(string name, LessonOptions options, SheetChoices choices, string formatName, string? output, Terminal terminal)

@@ -241,6 +241,7 @@ internal sealed class NightQuestion
             LikeApart = Said(nameof(ProgrammeRules.LikeApart), rules.LikeApart),
             LikeFrom = Said(nameof(ProgrammeRules.LikeFrom), rules.LikeFrom),
             MostSatOut = Said(nameof(ProgrammeRules.MostSatOut), rules.MostSatOut),
+            LeastFloor = Said(nameof(ProgrammeRules.LeastFloor), rules.LeastFloor),
             FullFloor = Said(nameof(ProgrammeRules.FullFloor), rules.FullFloor),
             Request = Said(nameof(ProgrammeRules.Request), rules.Request),
             FurtherRequest = Said(nameof(ProgrammeRules.FurtherRequest), rules.FurtherRequest),

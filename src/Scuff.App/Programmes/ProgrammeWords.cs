@@ -81,7 +81,7 @@ internal static class ProgrammeWords
                 _ => "Few of the floor can dance it.",
             },
             ProgrammeReasonKind.Due => reason.Value >= 40 ? "It is about to be forgotten." : "It is due to be danced again.",
-            ProgrammeReasonKind.Fresh => reason.Value < 0 ? "They have not danced it yet, as far as the book says." : $"They danced it last {RevisionDesk.Ago(reason.Value)}.",
+            ProgrammeReasonKind.Fresh => reason.Value < 0 ? "" : $"They danced it last {RevisionDesk.Ago(reason.Value)}.",
             ProgrammeReasonKind.Effort => Math.Abs(item.Effort - reason.Value) <= 5
                 ? $"Its effort, about {effort} MET, is what is wished here."
                 : $"Its effort, about {effort} MET, is {(item.Effort > reason.Value ? "above" : "below")} the {Met(reason.Value)} wished here.",

@@ -44,9 +44,10 @@ public sealed class ArrowTests
         ["Scuff.Analysis.Fit"] = [],
         ["Scuff.Analysis.Compare"] = [],
         ["Scuff.Analysis.Checks"] = ["Scuff.Analysis.Floor", "Scuff.Analysis.Fit"],
-        ["Scuff.Analysis.Lessons"] = ["Scuff.Analysis.Floor", "Scuff.Analysis.Fit"],
-        ["Scuff.Analysis.Planning"] =
-            ["Scuff.Analysis.Floor", "Scuff.Analysis.Fit", "Scuff.Analysis.Checks", "Scuff.Analysis.Lessons"],
+        ["Scuff.Analysis.Likeness"] = [],
+        ["Scuff.Analysis.Memory"] = [],
+        ["Scuff.Analysis.Planning"] = [],
+        ["Scuff.Analysis.Lessons"] = ["Scuff.Analysis.Floor", "Scuff.Analysis.Fit", "Scuff.Analysis.Likeness"],
     };
 
     private static readonly Architecture Loaded = new ArchLoader().LoadAssemblies([.. Repository.Assemblies]).Build();

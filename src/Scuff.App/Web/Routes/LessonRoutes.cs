@@ -56,13 +56,12 @@ internal sealed class LessonRoutes : IRouteGroup
             throw Refuse("A tempo lies between 20 and 400 counts a minute.");
         }
 
-        return new LessonOptions
+        LessonOptions options = new()
         {
             Minutes = asked.Minutes,
             Class = asked.Class is { } level
                 ? LevelPhrases.Find(level) ?? throw Refuse($"There is no level {level}. The levels are {string.Join(", ", Enum.GetValues<Level>().Select(LevelPhrases.Name))}.")
                 : null,
-            Known = asked.Knows is { } ids ? LessonOptions.FiguresOf(ids.Select(id => studio.Club.Dances.Get(id)).OfType<Repertoire.StoredDance>().Select(d => studio.Analyse(d.Text))) : null,
             Track = asked.Track ?? "",
             PracticeTempo = asked.PracticeTempo is { } counts ? new Ratio((long)Math.Round(counts * 10), 10) : null,
             Order = asked.Order switch
@@ -76,6 +75,9 @@ internal sealed class LessonRoutes : IRouteGroup
             ForBeginners = asked.Beginners,
             HasWarmUp = asked.WarmUp,
         };
+        return asked.Knows is { } ids
+            ? options.Knowing(ids.Select(id => studio.Club.Dances.Get(id)).OfType<Repertoire.StoredDance>().Select(d => studio.Analyse(d.Text)))
+            : options;
     }
 
     private static LessonAnswer Answer(DanceAnalysis analysis, LessonPlan plan, bool isAsked)
