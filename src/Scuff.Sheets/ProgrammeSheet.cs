@@ -17,7 +17,7 @@ public static class ProgrammeSheet
         SheetLanguage language = SheetLanguage.Find(choices.Language)
             ?? throw new ArgumentException($"There is no language {choices.Language}.", nameof(choices));
         Wording wording = new(language);
-        EveningWords words = new(paper, wording);
+        EveningSheetWords words = new(paper, wording);
         ValueList<SheetSection> sections = EveningSections.Of(paper, wording["evening.programme"], line => new SheetLine
         {
             Counts = paper.ClockAt(line.StartSeconds),

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Text;
 using Microsoft.Data.Sqlite;
 using Scuff.Repertoire;
 
@@ -203,17 +204,15 @@ internal sealed class KillTrials(string place, int seed, string olderForm, strin
         int delay = _dice.Next(isEarly ? StartMilliseconds : MostDelay);
         List<string> said = [];
         using ManualResetEventSlim saidEnough = new();
-        using Process process = new()
-        {
-            StartInfo = new ProcessStartInfo(program ?? Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "Killed.exe" : "Killed"), arguments)
-            {
-                RedirectStandardOutput = true,
-                RedirectStandardError = true,
-                UseShellExecute = false,
-            },
-        };
+        ProcessStartInfo start = program is null
+            ? new ProcessStartInfo("dotnet", [typeof(KillTrials).Assembly.Location, .. arguments])
+            : new ProcessStartInfo(program, arguments);
+        start.RedirectStandardOutput = true;
+        start.RedirectStandardError = true;
+        start.UseShellExecute = false;
+        using Process process = new() { StartInfo = start };
         using ManualResetEventSlim never = new();
-        System.Text.StringBuilder complained = new();
+        StringBuilder complained = new();
         process.OutputDataReceived += (_, e) =>
         {
             if (e.Data is { } line)

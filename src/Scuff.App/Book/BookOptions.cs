@@ -75,10 +75,10 @@ internal sealed class BookOptions
         => Every.Where(o => parsed.GetResult(o) is { Implicit: false }).Select(o => o.Name).FirstOrDefault(n => !act.Takes.Contains(n));
 
     /// <summary>What was said.</summary>
-    public BookQuestion Read(ParseResult parsed, IReadOnlyList<string> words, DateOnly today) => new()
+    public BookQuestion Read(ParseResult parsed, IReadOnlyList<string> words, DateTimeOffset now) => new()
     {
         Words = words,
-        Today = today,
+        Now = now,
         AsJson = parsed.GetValue(_json),
         Dances = [.. _dances.SelectMany(d => (parsed.GetValue(d.Option) ?? []).Select(dance => (d.Role, dance)))],
         Date = parsed.GetValue(_date),

@@ -8,8 +8,11 @@ internal sealed record BookQuestion
     /// <summary>The words after the act.</summary>
     public required IReadOnlyList<string> Words { get; init; }
 
+    /// <summary>The moment, by the clock of the place.</summary>
+    public required DateTimeOffset Now { get; init; }
+
     /// <summary>The day it is.</summary>
-    public required DateOnly Today { get; init; }
+    public DateOnly Today => DateOnly.FromDateTime(Now.DateTime);
 
     /// <summary>Whether the answer is JSON.</summary>
     public bool AsJson { get; init; }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Scuff.App.Classes;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Book;
@@ -45,12 +46,6 @@ internal static class BookWords
         _ => throw new ArgumentOutOfRangeException(nameof(role)),
     };
 
-    /// <summary>A day: <c>2026-03-02</c>.</summary>
-    public static string Of(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
-    /// <summary>A time: <c>19:30</c>.</summary>
-    public static string Of(TimeOnly time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
-
     /// <summary>The day of a word: <c>2026-03-02</c>, today, yesterday, tomorrow.</summary>
     /// <exception cref="ClubTrouble">It is none.</exception>
     public static DateOnly DayOf(string word, DateOnly today) => word.ToLowerInvariant() switch
@@ -59,7 +54,7 @@ internal static class BookWords
         "yesterday" => today.AddDays(-1),
         "tomorrow" => today.AddDays(1),
         _ when DateOnly.TryParseExact(word, "yyyy-M-d", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) => day,
-        _ => throw Cannot($"{word} is no day. Write year, month and day, such as {Of(today)}, or today, yesterday, tomorrow."),
+        _ => throw Cannot($"{word} is no day. Write year, month and day, such as {DayWords.Plain(today)}, or today, yesterday, tomorrow."),
     };
 
     /// <summary>The time of a word: <c>19:30</c>.</summary>
@@ -74,24 +69,6 @@ internal static class BookWords
     {
         DayOfWeek[] meant = word.Length < 2 ? [] : [.. Enum.GetValues<DayOfWeek>().Where(d => d.ToString().StartsWith(word, StringComparison.OrdinalIgnoreCase))];
         return meant is [var day] ? day : throw Cannot($"{word} is no day of the week. Write it out, such as monday.");
-    }
-
-    /// <summary>When and where a class meets, for a heading.</summary>
-    public static string Meeting(ClubClass held)
-    {
-        List<string> facts = [];
-        if (held.Weekday is { } day)
-        {
-            facts.Add(held.Starts is { } at ? $"{day} {Of(at)}" : $"{day}");
-        }
-        else if (held.Starts is { } at)
-        {
-            facts.Add(Of(at));
-        }
-
-        facts.Add(held.Minutes.ToString(CultureInfo.InvariantCulture) + " minutes");
-        facts.AddRange(new[] { held.Level, held.Place }.Where(f => f.Length > 0));
-        return string.Join(", ", facts);
     }
 
     /// <summary>The trouble of what cannot be meant.</summary>

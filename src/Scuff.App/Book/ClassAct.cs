@@ -1,10 +1,11 @@
+using Scuff.App.Classes;
 using Scuff.App.Json;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Book;
 
 /// <summary><c>scuff book class TITLE</c>: begins a class, changes one, ends or removes one.</summary>
-internal sealed class ClassAct : IBookAct
+internal sealed class ClassAct : IBookActAtOnce
 {
     public string Name => "class";
 
@@ -59,7 +60,7 @@ internal sealed class ClassAct : IBookAct
         }
         else
         {
-            terminal.Out.WriteLine(Plain.Line($"{(there is null ? "Began" : "Changed")} {kept.Title}: {BookWords.Meeting(kept)}"));
+            terminal.Out.WriteLine(Plain.Line($"{(there is null ? "Began" : "Changed")} {kept.Title}: {ClassWords.Of(kept)}"));
         }
 
         return ExitCode.Clean;

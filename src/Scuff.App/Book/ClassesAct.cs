@@ -1,11 +1,12 @@
 using System.Globalization;
+using Scuff.App.Classes;
 using Scuff.App.Json;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Book;
 
 /// <summary><c>scuff book classes</c>, or nothing but <c>scuff book</c>: the classes in a table.</summary>
-internal sealed class ClassesAct : IBookAct
+internal sealed class ClassesAct : IBookActAtOnce
 {
     /// <summary>The word, which need not be said.</summary>
     public const string Word = "classes";
@@ -45,14 +46,14 @@ internal sealed class ClassesAct : IBookAct
     {
         ValueList<ClassSession> met = club.Book.Sessions(new SessionQuery { ClassId = held.Id, IsHeld = true, Take = 1 }).Sessions;
         ValueList<ClassSession> planned = club.Book.Sessions(new SessionQuery { ClassId = held.Id, IsHeld = false, From = question.Today }).Sessions;
-        string meets = held.EndedOn is { } end ? $"ended {BookWords.Of(end)}" : $"{held.Weekday} {(held.Starts is { } at ? BookWords.Of(at) : "")}".Trim();
+        string meets = held.EndedOn is { } end ? $"ended {DayWords.Plain(end)}" : $"{held.Weekday} {(held.Starts is { } at ? DayWords.Clock(at) : "")}".Trim();
         return
         [
             .. new[]
             {
                 held.Title, meets, held.Minutes.ToString(CultureInfo.InvariantCulture), held.Level, held.Place,
-                held.People?.ToString(CultureInfo.InvariantCulture) ?? "", met is [var last] ? BookWords.Of(last.Date) : "",
-                planned is [.., var next] ? BookWords.Of(next.Date) : "",
+                held.People?.ToString(CultureInfo.InvariantCulture) ?? "", met is [var last] ? DayWords.Plain(last.Date) : "",
+                planned is [.., var next] ? DayWords.Plain(next.Date) : "",
             }.Select(Plain.Line),
         ];
     }

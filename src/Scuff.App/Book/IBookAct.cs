@@ -26,7 +26,8 @@ internal interface IBookAct
     /// <param name="question">What was asked.</param>
     /// <param name="club">The club.</param>
     /// <param name="terminal">Where the answer goes.</param>
+    /// <param name="cancel">Ends it early.</param>
     /// <returns>One of <see cref="ExitCode"/>.</returns>
     /// <exception cref="ClubTrouble">It could not be done; its sentence says why.</exception>
-    int Run(BookQuestion question, Club club, Terminal terminal);
+    Task<int> RunAsync(BookQuestion question, Club club, Terminal terminal, CancellationToken cancel);
 }

@@ -1,9 +1,10 @@
+using Scuff.App.Classes;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Book;
 
 /// <summary><c>scuff book known CLASS DANCE LEVEL</c>: says how well a class knows a dance.</summary>
-internal sealed class KnownAct : IBookAct
+internal sealed class KnownAct : IBookActAtOnce
 {
     public string Name => "known";
 
@@ -23,7 +24,7 @@ internal sealed class KnownAct : IBookAct
         DateOnly day = question.Date is { } said ? BookWords.DayOf(said, question.Today) : question.Today;
         club.Book.SetMark(new KnownMark(held.Id, dance.Id, day, knowing));
         string how = knowing is { } known ? BookWords.Shown(known) : "does not know it";
-        terminal.Out.WriteLine(Plain.Line($"{held.Title}, {dance.Facts.Title}: {how}, from {BookWords.Of(day)}"));
+        terminal.Out.WriteLine(Plain.Line($"{held.Title}, {dance.Facts.Title}: {how}, from {DayWords.Plain(day)}"));
         return ExitCode.Clean;
     }
 }

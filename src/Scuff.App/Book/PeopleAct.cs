@@ -4,7 +4,7 @@ using Scuff.Repertoire;
 namespace Scuff.App.Book;
 
 /// <summary><c>scuff book people</c>: the people she keeps, if any: told, added, written into a file, erased for good.</summary>
-internal sealed class PeopleAct : IBookAct
+internal sealed class PeopleAct : IBookActAtOnce
 {
     private const string Add = "add";
     private const string Export = "export";

@@ -6,7 +6,7 @@ using Scuff.Repertoire;
 namespace Scuff.App.Book;
 
 /// <summary><c>scuff book revise CLASS [DAY]</c>: what a class is about to forget, and what to dance again.</summary>
-internal sealed class ReviseAct : IBookAct
+internal sealed class ReviseAct : IBookActAtOnce
 {
     private const int Week = 7;
 

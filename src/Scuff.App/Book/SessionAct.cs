@@ -1,3 +1,4 @@
+using Scuff.App.Classes;
 using Scuff.App.Complaints;
 using Scuff.App.Json;
 using Scuff.Repertoire;
@@ -5,7 +6,7 @@ using Scuff.Repertoire;
 namespace Scuff.App.Book;
 
 /// <summary>What planning a session and recording one share: a class, a day, dances.</summary>
-internal abstract class SessionAct : IBookAct
+internal abstract class SessionAct : IBookActAtOnce
 {
     public abstract string Name { get; }
 
@@ -27,7 +28,7 @@ internal abstract class SessionAct : IBookAct
         ClassSession? there = club.Book.Sessions(new SessionQuery { ClassId = held.Id, From = day, To = day }).Sessions is [var latest, ..] ? latest : null;
         if (there is { IsHeld: true } && !IsHeld)
         {
-            throw BookWords.Cannot($"{held.Title} met on {BookWords.Of(day)} already, so there is nothing to plan. To change what stands in the book: {CommandTree.Name} book record");
+            throw BookWords.Cannot($"{held.Title} met on {DayWords.Plain(day)} already, so there is nothing to plan. To change what stands in the book: {CommandTree.Name} book record");
         }
 
         ClassSession before = there ?? new ClassSession { ClassId = held.Id, Date = day };
@@ -47,7 +48,7 @@ internal abstract class SessionAct : IBookAct
         }
 
         string done = Done(there, question.Dances.Count > 0);
-        terminal.Out.WriteLine(Plain.Line($"{done} {held.Title} on {BookWords.Of(day)}: {Summary.Number(kept.Items.Count, "dance")}"));
+        terminal.Out.WriteLine(Plain.Line($"{done} {held.Title} on {DayWords.Plain(day)}: {Summary.Number(kept.Items.Count, "dance")}"));
         SessionTable.Write([kept], club, terminal);
         return ExitCode.Clean;
     }

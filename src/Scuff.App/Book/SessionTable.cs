@@ -1,4 +1,5 @@
 using System.Globalization;
+using Scuff.App.Classes;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Book;
@@ -15,7 +16,7 @@ internal static class SessionTable
         List<IReadOnlyList<string>> rows = [];
         foreach (ClassSession session in sessions)
         {
-            string day = BookWords.Of(session.Date) + (session.IsHeld ? "" : " planned");
+            string day = DayWords.Plain(session.Date) + (session.IsHeld ? "" : " planned");
             string held = Plain.Line(titles[session.ClassId]);
             if (session.Items.Count == 0)
             {

@@ -4,7 +4,7 @@ using Scuff.Repertoire;
 namespace Scuff.App.Book;
 
 /// <summary><c>scuff book sessions CLASS</c>: what the last sessions of a class, or of all, were.</summary>
-internal sealed class SessionsAct : IBookAct
+internal sealed class SessionsAct : IBookActAtOnce
 {
     private const int UsualMost = 10;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Scuff.Analysis;
 using Scuff.Analysis.Compare;
+using Scuff.App.Classes;
 using Scuff.App.Complaints;
 using Scuff.App.Json;
 using Scuff.Prose;
@@ -11,7 +12,7 @@ using Scuff.Sheets.Languages;
 namespace Scuff.App.Book;
 
 /// <summary><c>scuff book show CLASS</c>: the dances of a class, how well it knows them, and which sheets are newer than what was taught.</summary>
-internal sealed class ShowAct : IBookAct
+internal sealed class ShowAct : IBookActAtOnce
 {
     private static readonly string[] Head = ["dance", "known", "since", "last danced", "times", "sheet"];
 
@@ -35,7 +36,7 @@ internal sealed class ShowAct : IBookAct
             return ExitCode.Clean;
         }
 
-        terminal.Out.WriteLine(terminal.Paint.Of(Tone.Name, Plain.Line(held.Title)) + Plain.Line($": {BookWords.Meeting(held)}"));
+        terminal.Out.WriteLine(terminal.Paint.Of(Tone.Name, Plain.Line(held.Title)) + Plain.Line($": {ClassWords.Of(held)}"));
         if (dances.Count == 0)
         {
             terminal.Out.WriteLine("No dances yet.");
@@ -70,8 +71,8 @@ internal sealed class ShowAct : IBookAct
     [
         Plain.Line(dance.Row.Facts.Title),
         dance.Mark is { Knowing: { } known } ? BookWords.Shown(known) : "",
-        dance.Mark is { } mark ? BookWords.Of(mark.Date) : "",
-        dance.Last is { } last ? BookWords.Of(last) : "",
+        dance.Mark is { } mark ? DayWords.Plain(mark.Date) : "",
+        dance.Last is { } last ? DayWords.Plain(last) : "",
         (dance.Danced?.Dates.Count ?? 0).ToString(CultureInfo.InvariantCulture),
         dance.Sheet switch
         {
@@ -85,7 +86,7 @@ internal sealed class ShowAct : IBookAct
     private static void WriteChanges(Shown dance, Club club, Terminal terminal)
     {
         terminal.Out.WriteLine();
-        terminal.Out.WriteLine(Plain.Line($"{dance.Row.Facts.Title}, since it was taught on {BookWords.Of(dance.Sheet!.TaughtOn)}:"));
+        terminal.Out.WriteLine(Plain.Line($"{dance.Row.Facts.Title}, since it was taught on {DayWords.Plain(dance.Sheet!.TaughtOn)}:"));
         foreach (string sentence in Changes(dance, club))
         {
             string indent = "  ";
@@ -116,9 +117,9 @@ internal sealed class ShowAct : IBookAct
         Dance = dance.Row.Id,
         Title = dance.Row.Facts.Title,
         Known = dance.Mark is { Knowing: { } known } ? BookWords.Of(known) : null,
-        Since = dance.Mark is { } mark ? BookWords.Of(mark.Date) : null,
-        Danced = [.. (dance.Danced?.Dates ?? []).Select(BookWords.Of)],
-        TaughtOn = dance.Sheet is { } taught ? BookWords.Of(taught.TaughtOn) : null,
+        Since = dance.Mark is { } mark ? DayWords.Plain(mark.Date) : null,
+        Danced = [.. (dance.Danced?.Dates ?? []).Select(DayWords.Plain)],
+        TaughtOn = dance.Sheet is { } taught ? DayWords.Plain(taught.TaughtOn) : null,
         Newer = dance.Sheet is { IsNewer: true },
         FeetChanged = dance.Sheet?.FeetChanged,
         Changes = Changes(dance, club),

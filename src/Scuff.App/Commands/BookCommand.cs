@@ -28,6 +28,7 @@ internal sealed class BookCommand : IProgramCommand
         new("book known Monday Harbour cues", $"how well a class knows a dance: {BookWords.MarksTaken}"),
         new("book show Monday", "its dances, how well it knows them, and what changed since it was taught"),
         new("book sessions Monday", "its last sessions"),
+        new("book write book.xlsx", $"dances, sessions and who knows what as a file: {string.Join(", ", Handouts.BookHandouts.All.Select(h => h.Name))}"),
         new("book people export people.csv", "the people you keep, if any; erase --all erases them for good"),
     ];
 
@@ -42,12 +43,13 @@ internal sealed class BookCommand : IProgramCommand
         Command command = new(Name, "Keep classes: what they did and will do, and how well they know their dances.") { act, words, folder };
         BookOptions options = new();
         options.AddTo(command);
-        command.SetAction(parsed => Run(
-            Acts.Single(a => a.Name == parsed.GetValue(act)), parsed, options, parsed.GetValue(words) ?? [], parsed.GetValue(folder), terminal));
+        command.SetAction((parsed, cancel) => RunAsync(
+            Acts.Single(a => a.Name == parsed.GetValue(act)), parsed, options, parsed.GetValue(words) ?? [], parsed.GetValue(folder), terminal, cancel));
         return command;
     }
 
-    private static int Run(IBookAct act, ParseResult parsed, BookOptions options, string[] words, string? folder, Terminal terminal)
+    private static async Task<int> RunAsync(
+        IBookAct act, ParseResult parsed, BookOptions options, string[] words, string? folder, Terminal terminal, CancellationToken cancel)
     {
         if (!Options.AreKnown(words, terminal))
         {
@@ -83,7 +85,7 @@ internal sealed class BookCommand : IProgramCommand
         {
             TimeProvider clock = TimeProvider.System;
             using Club club = Club.Open(place, clock, new DanceFactReader());
-            return act.Run(options.Read(parsed, words, DateOnly.FromDateTime(clock.GetLocalNow().DateTime)), club, terminal);
+            return await act.RunAsync(options.Read(parsed, words, clock.GetLocalNow()), club, terminal, cancel).ConfigureAwait(false);
         }
         catch (ClubTrouble trouble)
         {

@@ -26,6 +26,7 @@ internal sealed class NightCommand : IProgramCommand
         new("night plan harbour --never box --why", "forbid a dance, plan anew, and say why each line stands there"),
         new("night show harbour", "the programme as it was planned"),
         new("night write harbour programme.pdf", "the programme to print; notes.pdf are the caller's, playlist.zip is to be played"),
+        new("night playlist harbour", "a folder that plays: the songs under numbered names, with silence between them"),
         new("night remove harbour", "remove it for good"),
     ];
 

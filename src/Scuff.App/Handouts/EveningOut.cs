@@ -9,7 +9,7 @@ internal sealed record EveningOut
     /// <summary>The evening with its finished lines.</summary>
     public required EveningPaper Paper { get; init; }
 
-    /// <summary>Tells this evening from every other in the world, and stays, as calendars know it by: see <see cref="BookOut.ClubKey"/>.</summary>
+    /// <summary>Tells this evening from every other in the world, and stays: <see cref="Calendars.ClubCalendar.UidOf"/>, as in the calendar of the whole club.</summary>
     public required string Uid { get; init; }
 
     /// <summary>How often the evening was changed, for calendars.</summary>

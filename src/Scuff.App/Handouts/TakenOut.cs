@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using Scuff.Analysis;
+using Scuff.App.Calendars;
 using Scuff.App.Clubs;
 using Scuff.App.Programmes;
 using Scuff.Prose;
@@ -33,8 +34,8 @@ internal static class TakenOut
         return new EveningOut
         {
             Paper = EveningPapers.Of(evening, plan, words, id => club.Tracks.Get(id)?.Facts),
-            Uid = $"{evening.Id}.{KeyOf(club)}",
-            Changes = evening.Revision,
+            Uid = ClubCalendar.UidOf(KeyOf(club), "evening", evening.Id),
+            Changes = Math.Max(0, evening.Revision - 1),
             Dances = dances,
             Choices = choices,
             AudioPathOf = id => club.Tracks.Get(id) is { HasAudio: true } ? club.Tracks.AudioPath(id) : null,

@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text.Json.Serialization;
+using Scuff.App.Classes;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Json;
@@ -48,11 +48,11 @@ internal sealed record BookClassRow
         Title = held.Title,
         Level = held.Level,
         Day = held.Weekday?.ToString().ToLowerInvariant(),
-        Starts = held.Starts?.ToString("HH:mm", CultureInfo.InvariantCulture),
+        Starts = held.Starts is { } at ? DayWords.Clock(at) : null,
         Minutes = held.Minutes,
         Place = held.Place,
         People = held.People,
         Notes = held.Notes,
-        EndedOn = held.EndedOn?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+        EndedOn = held.EndedOn is { } end ? DayWords.Plain(end) : null,
     };
 }

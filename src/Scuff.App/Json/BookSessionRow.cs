@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text.Json.Serialization;
+using Scuff.App.Classes;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Json;
@@ -42,8 +42,8 @@ internal sealed record BookSessionRow
     {
         Id = session.Id,
         Class = session.ClassId,
-        Date = session.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-        Starts = session.Starts?.ToString("HH:mm", CultureInfo.InvariantCulture),
+        Date = DayWords.Plain(session.Date),
+        Starts = session.Starts is { } at ? DayWords.Clock(at) : null,
         Minutes = session.Minutes,
         Held = session.IsHeld,
         People = session.People,

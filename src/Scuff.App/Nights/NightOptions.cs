@@ -4,6 +4,8 @@ using Scuff.Analysis.Levels;
 using Scuff.App.Book;
 using Scuff.App.Programmes;
 using Scuff.Repertoire;
+using Scuff.Sheets;
+using Scuff.Sheets.Languages;
 
 namespace Scuff.App.Nights;
 
@@ -40,6 +42,13 @@ internal sealed class NightOptions
     private readonly Option<bool> _noSplit = new("--no-split") { Description = "Never two dances at once." };
     private readonly Option<string[]> _tags = new("--tag") { Description = "Only dances with one of these tags.", HelpName = "tag", AllowMultipleArgumentsPerToken = true };
 
+    private readonly Option<string> _paper = new("--paper") { Description = "The paper: a4 or letter.", DefaultValueFactory = _ => "a4" };
+    private readonly Option<bool> _large = new("--large") { Description = "Print large." };
+    private readonly Option<string> _language = new("--language") { Description = $"The language of what is printed: {string.Join(", ", SheetLanguage.Codes)}.", DefaultValueFactory = _ => "en" };
+
+    /// <summary>The options that say how it is printed.</summary>
+    public static IReadOnlyList<string> OfPrint { get; } = [.. new NightOptions().Printing.Select(o => o.Name)];
+
     /// <summary>The options that say what is wished.</summary>
     public static IReadOnlyList<string> OfWishes { get; } = [.. new NightOptions().Wishing.Select(o => o.Name)];
 
@@ -49,11 +58,15 @@ internal sealed class NightOptions
         _noSplit, _tags,
     ];
 
-    private IEnumerable<Option> Every => [.. Wishing, _seconds, _why, _json];
+    private IEnumerable<Option> Printing => [_paper, _large, _language];
+
+    private IEnumerable<Option> Every => [.. Wishing, _seconds, _why, .. Printing, _json];
 
     /// <summary>Adds them to the command.</summary>
     public void AddTo(Command command)
     {
+        _paper.AcceptOnlyFromAmong("a4", "letter");
+        _language.AcceptOnlyFromAmong([.. SheetLanguage.Codes]);
         foreach (Option option in Every)
         {
             command.Options.Add(option);
@@ -69,6 +82,14 @@ internal sealed class NightOptions
 
     /// <summary>Whether reasons are told.</summary>
     public bool IsWhy(ParseResult parsed) => parsed.GetValue(_why);
+
+    /// <summary>Paper, print and language of what is printed.</summary>
+    public SheetChoices Choices(ParseResult parsed) => new()
+    {
+        Paper = parsed.GetValue(_paper) == "letter" ? Paper.Letter : Paper.A4,
+        IsLarge = parsed.GetValue(_large),
+        Language = parsed.GetValue(_language) ?? "en",
+    };
 
     /// <summary>How long the planner may look.</summary>
     /// <exception cref="ClubTrouble">It is no time.</exception>

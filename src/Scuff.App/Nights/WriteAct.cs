@@ -3,7 +3,6 @@ using Scuff.App.Book;
 using Scuff.App.Handouts;
 using Scuff.App.Programmes;
 using Scuff.Repertoire;
-using Scuff.Sheets;
 using Scuff.Solving;
 
 namespace Scuff.App.Nights;
@@ -19,7 +18,7 @@ internal sealed class WriteAct : INightAct
 
     public int Most => 3;
 
-    public IReadOnlyList<string> Takes => [];
+    public IReadOnlyList<string> Takes => NightOptions.OfPrint;
 
     public async Task<int> RunAsync(
         IReadOnlyList<string> words, NightOptions options, ParseResult parsed, Club club, Terminal terminal, DateTimeOffset now, CancellationToken cancel)
@@ -34,14 +33,12 @@ internal sealed class WriteAct : INightAct
         }
 
         NightDesk desk = new(new ExactProgrammeSolver());
-        EveningOut taken = TakenOut.Evening(club, evening, plan, desk.Words(club, evening, plan), SheetChoices.Usual, now);
+        EveningOut taken = TakenOut.Evening(club, evening, plan, desk.Words(club, evening, plan), options.Choices(parsed), now);
         string name = words.Count > 2 ? words[2] : form.FileNameFor(evening.Title);
         string file = terminal.FullPath(name);
-        using MemoryStream made = new();
-        await form.WriteAsync(taken, made, cancel).ConfigureAwait(false);
         try
         {
-            WholeFile.Write(file, stream => stream.Write(made.GetBuffer(), 0, (int)made.Length));
+            await WholeFile.WriteAsync(file, stream => form.WriteAsync(taken, stream, cancel)).ConfigureAwait(false);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using Scuff.Repertoire;
 
 namespace Scuff.App.Playlists;
 
@@ -20,19 +21,19 @@ internal static partial class PlaylistFolder
     /// <param name="playlist">The playlist, of <see cref="EveningPlaylist.ForFolder"/>.</param>
     /// <param name="folder">Full path of the folder; its parent exists.</param>
     /// <param name="cancel">Ends it early; nothing is left lying about.</param>
-    /// <exception cref="PlaylistTrouble">There is nothing to play, the folder holds something else, a song could not be read, or the disk refuses.</exception>
+    /// <exception cref="ClubTrouble">There is nothing to play, the folder holds something else, a song could not be read, or the disk refuses.</exception>
     public static async Task WriteAsync(Playlist playlist, string folder, CancellationToken cancel = default)
     {
         string target = Path.TrimEndingDirectorySeparator(folder);
         string name = Path.GetFileName(target);
         if (!playlist.Entries.Any(e => !e.IsSilence))
         {
-            throw new PlaylistTrouble("There is no song with audio in it, so no playlist was written.");
+            throw new ClubTrouble(ClubTroubleKind.NoAudio, "There is no song with audio in it, so no playlist was written.");
         }
 
         if (File.Exists(target))
         {
-            throw new PlaylistTrouble($"{name} is a file. Name a folder for the playlist that is not there yet.");
+            throw new ClubTrouble(ClubTroubleKind.Folder, $"{name} is a file. Name a folder for the playlist that is not there yet.");
         }
 
         string beside = Path.Combine(Path.GetDirectoryName(target) ?? "", $".{name}.{Environment.ProcessId}-{Environment.CurrentManagedThreadId}");
@@ -43,7 +44,7 @@ internal static partial class PlaylistFolder
             Recover(target, name);
             if (Directory.Exists(target) && !IsReplaceable(target))
             {
-                throw new PlaylistTrouble($"{name} holds something else than a playlist, so nothing was written. Name another folder.");
+                throw new ClubTrouble(ClubTroubleKind.Folder, $"{name} holds something else than a playlist, so nothing was written. Name another folder.");
             }
 
             Directory.CreateDirectory(made);
@@ -58,7 +59,7 @@ internal static partial class PlaylistFolder
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            throw new PlaylistTrouble(FileWords.NotWritten(name, trouble), trouble);
+            throw new ClubTrouble(ClubTroubleKind.Folder, FileWords.NotWritten(name, trouble), trouble);
         }
         finally
         {
@@ -94,7 +95,7 @@ internal static partial class PlaylistFolder
         => playlist.Entries.Where(e => e is { IsSilence: false, IsBeside: true }).DistinctBy(e => e.Location, StringComparer.Ordinal);
 
     /// <summary>Opens the sound file of a song.</summary>
-    /// <exception cref="PlaylistTrouble">It could not be read.</exception>
+    /// <exception cref="ClubTrouble">It could not be read.</exception>
     public static Stream Open(PlaylistEntry song)
     {
         try
@@ -103,7 +104,7 @@ internal static partial class PlaylistFolder
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            throw new PlaylistTrouble($"The audio of “{song.Title}” could not be read, so no playlist was written.", trouble);
+            throw new ClubTrouble(ClubTroubleKind.NoAudio, $"The audio of “{song.Title}” could not be read, so no playlist was written.", trouble);
         }
     }
 

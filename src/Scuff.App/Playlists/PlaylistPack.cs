@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using Scuff.Repertoire;
 
 namespace Scuff.App.Playlists;
 
@@ -10,13 +11,13 @@ internal static class PlaylistPack
     /// <param name="now">The time its files carry.</param>
     /// <param name="stream">Where it goes; not closed, and need not be able to seek.</param>
     /// <param name="cancel">Ends it early.</param>
-    /// <exception cref="PlaylistTrouble">There is nothing to play, or a song could not be read.</exception>
+    /// <exception cref="ClubTrouble">There is nothing to play, or a song could not be read.</exception>
     public static async Task WriteAsync(Playlist playlist, DateTimeOffset now, Stream stream, CancellationToken cancel)
     {
         PlaylistEntry[] songs = [.. PlaylistFolder.Songs(playlist)];
         if (songs.Length == 0)
         {
-            throw new PlaylistTrouble("There is no song with audio in it, so no playlist was written.");
+            throw new ClubTrouble(ClubTroubleKind.NoAudio, "There is no song with audio in it, so no playlist was written.");
         }
 
         List<Stream> opened = [];

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.WebUtilities;
 using Scuff.App.Handouts;
 using Scuff.App.Web.Contract;
 
@@ -60,12 +61,18 @@ internal static class Exchange
         return context.Response.Body.WriteAsync(content, context.RequestAborted).AsTask();
     }
 
-    /// <summary>Sends something in the form asked for; made whole before the first byte goes, so that a trouble is told as one.</summary>
+    /// <summary>
+    /// Sends something in the form asked for; made whole before the first byte goes, so that a trouble is told as one. What is large, a pack of songs, is made in
+    /// a passing file.
+    /// </summary>
     public static async Task Handout<T>(HttpContext context, Handout<T> form, T taken, string name)
     {
-        using MemoryStream made = new();
+        using FileBufferingWriteStream made = new();
         await form.WriteAsync(taken, made, context.RequestAborted).ConfigureAwait(false);
-        await File(context, form.MediaType, name, made.GetBuffer().AsMemory(0, (int)made.Length)).ConfigureAwait(false);
+        context.Response.ContentType = form.MediaType;
+        context.Response.ContentLength = made.Length;
+        context.Response.Headers.ContentDisposition = "attachment; filename*=UTF-8''" + Uri.EscapeDataString(name);
+        await made.DrainBufferAsync(context.Response.Body, context.RequestAborted).ConfigureAwait(false);
     }
 
     /// <summary>A value of the path.</summary>

@@ -22,17 +22,7 @@ public static class WholeFile
     /// <exception cref="UnauthorizedAccessException">The file or its folder is read-only.</exception>
     public static void Write(string path, Action<Stream> fill)
     {
-        string target = Target(path);
-        FileInfo old = new(target);
-        if (old is { Exists: true, IsReadOnly: true })
-        {
-            // A move over it would succeed where the folder allows it; but she has locked this file.
-            throw new UnauthorizedAccessException($"{target} is read-only.");
-        }
-
-        string temporary = Path.Combine(
-            Path.GetDirectoryName(target) ?? "",
-            $".{Path.GetFileName(target)}.{Environment.ProcessId}-{Environment.CurrentManagedThreadId}.tmp");
+        (string target, string temporary) = Names(path);
         try
         {
             using (FileStream stream = new(temporary, FileMode.Create, FileAccess.Write, FileShare.None))
@@ -41,18 +31,62 @@ public static class WholeFile
                 stream.Flush(flushToDisk: true);
             }
 
-            if (!OperatingSystem.IsWindows() && old.Exists)
-            {
-                File.SetUnixFileMode(temporary, old.UnixFileMode);
-            }
-
-            File.Move(temporary, target, overwrite: true);
+            Settle(temporary, target);
         }
         catch
         {
             Remove(temporary);
             throw;
         }
+    }
+
+    /// <summary>Writes what <paramref name="fill"/> puts into the stream, which may take its time.</summary>
+    /// <exception cref="IOException">The disk is full, or the like.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file or its folder is read-only.</exception>
+    public static async Task WriteAsync(string path, Func<Stream, Task> fill)
+    {
+        (string target, string temporary) = Names(path);
+        try
+        {
+            FileStream stream = new(temporary, FileMode.Create, FileAccess.Write, FileShare.None);
+            await using (stream.ConfigureAwait(false))
+            {
+                await fill(stream).ConfigureAwait(false);
+                stream.Flush(flushToDisk: true);
+            }
+
+            Settle(temporary, target);
+        }
+        catch
+        {
+            Remove(temporary);
+            throw;
+        }
+    }
+
+    private static (string Target, string Temporary) Names(string path)
+    {
+        string target = Target(path);
+        if (new FileInfo(target) is { Exists: true, IsReadOnly: true })
+        {
+            // A move over it would succeed where the folder allows it; but she has locked this file.
+            throw new UnauthorizedAccessException($"{target} is read-only.");
+        }
+
+        return (target, Path.Combine(
+            Path.GetDirectoryName(target) ?? "",
+            $".{Path.GetFileName(target)}.{Environment.ProcessId}-{Environment.CurrentManagedThreadId}.tmp"));
+    }
+
+    private static void Settle(string temporary, string target)
+    {
+        FileInfo old = new(target);
+        if (!OperatingSystem.IsWindows() && old.Exists)
+        {
+            File.SetUnixFileMode(temporary, old.UnixFileMode);
+        }
+
+        File.Move(temporary, target, overwrite: true);
     }
 
     // A link stays a link: the file it points to is replaced.

@@ -25,15 +25,15 @@ public sealed class BookCommandTests : IDisposable
         Assert.StartsWith("There are no classes yet.", _run.Out, StringComparison.Ordinal);
 
         Book(0, "class", "Monday beginners", "--day", "mon", "--starts", "19:30", "--minutes", "90", "--place", "The net loft");
-        Assert.Equal("Began Monday beginners: Monday 19:30, 90 minutes, The net loft\n", _run.Out);
+        Assert.Equal("Began Monday beginners: Mondays at 19:30, 90 minutes, The net loft\n", _run.Out);
         Book(0, "class", "monday beginners", "--people", "12", "--level", "beginner");
-        Assert.Equal("Changed Monday beginners: Monday 19:30, 90 minutes, beginner, The net loft\n", _run.Out);
+        Assert.Equal("Changed Monday beginners: beginner, Mondays at 19:30, 90 minutes, The net loft, about 12 people\n", _run.Out);
         Book(0, "class", "Monday", "--title", "Monday improvers");
         Assert.StartsWith("Changed Monday improvers:", _run.Out, StringComparison.Ordinal);
 
         // what another class is called by its beginning is a class of its own
         Book(0, "class", "Monday");
-        Assert.Equal("Began Monday: 60 minutes\n", _run.Out);
+        Assert.Equal("Began Monday: no fixed day, 60 minutes\n", _run.Out);
         Book(0);
         Assert.Equal(
             """
@@ -70,7 +70,7 @@ public sealed class BookCommandTests : IDisposable
         Book(0, "show", "monday");
         Assert.Equal(
             """
-            Monday beginners: Monday, 60 minutes
+            Monday beginners: Mondays, 60 minutes
 
               dance        known               since       last danced  times  sheet
               Harbour Box  knows it with cues  2026-03-16  2026-03-16   2

@@ -408,6 +408,52 @@ public sealed class ClubBookTests : IDisposable
     }
 
     [Fact]
+    public void Two_programs_that_write_at_once_lose_nothing()
+    {
+        ClubClass held = AddClass("Monday");
+        string box = AddDance("text 1");
+        using Club other = _house.Open();
+        Club[] clubs = [_house.Club, other];
+        Thread[] programs = [.. clubs.Select((club, who) => new Thread(() =>
+        {
+            for (int i = 0; i < 25; i++)
+            {
+                DateOnly day = Today.AddDays((2 * i) + who);
+                club.Book.SaveSession(Held(held, day, box));
+                club.Book.SetMark(new KnownMark(held.Id, box, day, Knowing.KnowsAlone));
+                club.Evenings.Save(new ClubEvening { Title = "Social", Date = day }, 0);
+            }
+        }))];
+        Array.ForEach(programs, p => p.Start());
+        Array.ForEach(programs, p => p.Join());
+
+        IEnumerable<DateOnly> days = Enumerable.Range(0, 50).Select(d => Today.AddDays(d));
+        Assert.Equal(days, Book.LastDanced(held.Id)[0].Dates);
+        Assert.Equal(days, Book.MarkHistory(held.Id, box).Select(m => m.Date));
+        Assert.Equal(days.Reverse(), other.Evenings.List().Select(e => e.Date));
+    }
+
+    [Fact]
+    public void Things_are_found_by_what_she_types_of_their_titles()
+    {
+        ClubClass monday = AddClass("Monday beginners");
+        ClubClass gone = Book.SaveClass(new ClubClass { Title = "Monday babes", EndedOn = Today.AddDays(-1) });
+        string lantern = AddDance("Tin Lantern");
+        string tide = AddDance("Tîn Tide");
+        string binned = AddDance("Tin Whistle");
+        _house.Club.Dances.Remove(binned);
+
+        Assert.Equal([monday], Book.Named("monday"));
+        Assert.Equal([gone], Book.Named("monday ba"));
+        Assert.Equal([gone], Book.Named(gone.Id));
+        Assert.Empty(Book.Named("friday"));
+        Assert.Equal([lantern, tide], _house.Club.Dances.Named("tin").Select(d => d.Id));
+        Assert.Equal([tide], _house.Club.Dances.Named("TIN-TIDE").Select(d => d.Id));
+        Assert.Equal([tide], _house.Club.Dances.Named(tide).Select(d => d.Id));
+        Assert.Empty(_house.Club.Dances.Named(binned));
+    }
+
+    [Fact]
     public void All_dances_outside_the_bin_come_with_what_a_programme_needs()
     {
         AddDance("Tin Lantern\nlevel: beginner\nrank: 1\neffort: 52\nfeet: abc\ncounts: 32\ntempo: 120\ntrack: Low Tide by The Net Menders");

@@ -84,7 +84,8 @@ internal sealed class EveningRoutes : IRouteGroup
                 throw new RefusalException(StatusCodes.Status409Conflict, "This evening has no programme yet. Plan it first.");
             }
 
-            EveningOut taken = TakenOut.Evening(studio.Club, evening, plan, studio.Night.Words(studio.Club, evening, plan), SheetChoices.Usual, studio.Clock.GetLocalNow());
+            SheetChoices choices = new() { Paper = context.Request.Query["paper"] == "letter" ? Paper.Letter : Paper.A4, IsLarge = context.Request.Query["large"] == "true" };
+            EveningOut taken = TakenOut.Evening(studio.Club, evening, plan, studio.Night.Words(studio.Club, evening, plan), choices, studio.Clock.GetLocalNow());
             return Exchange.Handout(context, form, taken, form.FileNameFor($"{evening.Title} {DayWords.Plain(evening.Date)}"));
         });
     }

@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using Scuff.App.Playlists;
+using Scuff.Repertoire;
 using Tests.Sheets;
 
 namespace Tests.App.Playlists;
@@ -66,7 +67,7 @@ public sealed class PlaylistFolderTests : IDisposable
         await File.WriteAllTextAsync(hers, "mine", TestContext.Current.CancellationToken);
         string[] before = NamesIn(Target);
 
-        PlaylistTrouble trouble = await Assert.ThrowsAsync<PlaylistTrouble>(() => PlaylistFolder.WriteAsync(Made(), Target, TestContext.Current.CancellationToken));
+        ClubTrouble trouble = await Assert.ThrowsAsync<ClubTrouble>(() => PlaylistFolder.WriteAsync(Made(), Target, TestContext.Current.CancellationToken));
 
         Assert.Equal("Harbour Social holds something else than a playlist, so nothing was written. Name another folder.", trouble.Message);
         Assert.Equal(before, NamesIn(Target));
@@ -78,7 +79,7 @@ public sealed class PlaylistFolderTests : IDisposable
     {
         await File.WriteAllTextAsync(Target, "mine", TestContext.Current.CancellationToken);
 
-        await Assert.ThrowsAsync<PlaylistTrouble>(() => PlaylistFolder.WriteAsync(Made(), Target, TestContext.Current.CancellationToken));
+        await Assert.ThrowsAsync<ClubTrouble>(() => PlaylistFolder.WriteAsync(Made(), Target, TestContext.Current.CancellationToken));
 
         Assert.Equal("mine", await File.ReadAllTextAsync(Target, TestContext.Current.CancellationToken));
     }
@@ -91,7 +92,7 @@ public sealed class PlaylistFolderTests : IDisposable
         Playlist playlist = Made();
         File.Delete(playlist.Entries[^1].Source);
 
-        PlaylistTrouble trouble = await Assert.ThrowsAsync<PlaylistTrouble>(() => PlaylistFolder.WriteAsync(playlist, Target, TestContext.Current.CancellationToken));
+        ClubTrouble trouble = await Assert.ThrowsAsync<ClubTrouble>(() => PlaylistFolder.WriteAsync(playlist, Target, TestContext.Current.CancellationToken));
 
         Assert.Contains("could not be read, so no playlist was written", trouble.Message, StringComparison.Ordinal);
         Assert.Equal(before, NamesIn(Target));
@@ -120,7 +121,7 @@ public sealed class PlaylistFolderTests : IDisposable
         Playlist broken = Made();
         File.Delete(broken.Entries[0].Source);
 
-        await Assert.ThrowsAsync<PlaylistTrouble>(() => PlaylistFolder.WriteAsync(broken, Target, TestContext.Current.CancellationToken));
+        await Assert.ThrowsAsync<ClubTrouble>(() => PlaylistFolder.WriteAsync(broken, Target, TestContext.Current.CancellationToken));
 
         Assert.Contains("playlist.m3u8", NamesIn(Target));
         Assert.Equal([Path.GetFileName(hers), "Harbour Social", "music"], NamesIn(_root));
@@ -131,8 +132,8 @@ public sealed class PlaylistFolderTests : IDisposable
     {
         Playlist playlist = EveningPlaylist.ForFolder(EveningSamples.Small, _ => null, copies: true);
 
-        await Assert.ThrowsAsync<PlaylistTrouble>(() => PlaylistFolder.WriteAsync(playlist, Target, TestContext.Current.CancellationToken));
-        await Assert.ThrowsAsync<PlaylistTrouble>(() => PlaylistPack.WriteAsync(playlist, DateTimeOffset.UnixEpoch, Stream.Null, TestContext.Current.CancellationToken));
+        await Assert.ThrowsAsync<ClubTrouble>(() => PlaylistFolder.WriteAsync(playlist, Target, TestContext.Current.CancellationToken));
+        await Assert.ThrowsAsync<ClubTrouble>(() => PlaylistPack.WriteAsync(playlist, DateTimeOffset.UnixEpoch, Stream.Null, TestContext.Current.CancellationToken));
 
         Assert.Empty(NamesIn(_root));
     }

@@ -13,7 +13,7 @@ namespace Scuff.Sheets;
 /// </summary>
 /// <param name="paper">The evening.</param>
 /// <param name="words">The language.</param>
-internal sealed class EveningWords(EveningPaper paper, Wording words)
+internal sealed class EveningSheetWords(EveningPaper paper, Wording words)
 {
     private readonly SheetFacts _facts = new(words);
     private readonly BreakWords _breaks = new(words);
