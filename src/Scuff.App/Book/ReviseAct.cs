@@ -1,4 +1,5 @@
 using System.Globalization;
+using Scuff.App.Classes;
 using Scuff.App.Json;
 using Scuff.App.Memory;
 using Scuff.Repertoire;
@@ -36,7 +37,7 @@ internal sealed class ReviseAct : IBookActAtOnce
                 d.DanceId,
                 titles[d.DanceId],
                 d.Knowing is { } known ? BookWords.Of(known) : "",
-                d.LastDanced is { } last ? BookWords.Of(last) : null,
+                d.LastDanced is { } last ? DayWords.Plain(last) : null,
                 d.LeftPercent,
                 d.Due,
                 d.Reason))]);
@@ -47,11 +48,11 @@ internal sealed class ReviseAct : IBookActAtOnce
         {
             terminal.Out.WriteLine(dances.Length == 0 && question.IsAll
                 ? $"{held.Title} has danced nothing yet, as far as the book says."
-                : $"{held.Title} is about to forget nothing by {BookWords.Of(day)}.");
+                : $"{held.Title} is about to forget nothing by {DayWords.Plain(day)}.");
             return ExitCode.Clean;
         }
 
-        terminal.Out.WriteLine(question.IsAll ? $"What {held.Title} is likely to have left on {BookWords.Of(day)}:" : $"Dance these with {held.Title} on {BookWords.Of(day)}:");
+        terminal.Out.WriteLine(question.IsAll ? $"What {held.Title} is likely to have left on {DayWords.Plain(day)}:" : $"Dance these with {held.Title} on {DayWords.Plain(day)}:");
         Table.Write(
             terminal.Out,
             terminal.Paint,

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
-using Scuff.App.Book;
+using Scuff.App.Classes;
 using Scuff.App.Json;
 using Scuff.Repertoire;
 
@@ -26,7 +26,7 @@ internal sealed class ListAct : INightAct
         ValueList<EveningRow> evenings = club.Evenings.List();
         if (options.IsJson(parsed))
         {
-            ScuffJson.Write(terminal.Out, [.. evenings.Select(e => new NightRow(e.Id, e.Title, BookWords.Of(e.Date), BookWords.Of(e.Starts), e.Minutes, e.Place))]);
+            ScuffJson.Write(terminal.Out, [.. evenings.Select(e => new NightRow(e.Id, e.Title, DayWords.Plain(e.Date), DayWords.Clock(e.Starts), e.Minutes, e.Place))]);
         }
         else if (evenings.Count == 0)
         {
@@ -40,7 +40,7 @@ internal sealed class ListAct : INightAct
                 ["day", "starts", "minutes", "evening"],
                 [.. evenings.Select(e => (string[])
                 [
-                    BookWords.Of(e.Date), BookWords.Of(e.Starts), e.Minutes.ToString(CultureInfo.InvariantCulture), e.Place.Length > 0 ? $"{e.Title}, {e.Place}" : e.Title,
+                    DayWords.Plain(e.Date), DayWords.Clock(e.Starts), e.Minutes.ToString(CultureInfo.InvariantCulture), e.Place.Length > 0 ? $"{e.Title}, {e.Place}" : e.Title,
                 ])]);
         }
 

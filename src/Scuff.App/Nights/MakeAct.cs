@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Scuff.App.Book;
+using Scuff.App.Classes;
 using Scuff.App.Programmes;
 using Scuff.Repertoire;
 
@@ -23,7 +24,7 @@ internal sealed class MakeAct : INightAct
         DateOnly day = BookWords.DayOf(words[1], DateOnly.FromDateTime(now.DateTime));
         ClubEvening evening = options.Timed(parsed, new ClubEvening { Title = words[0], Date = day });
         ClubEvening kept = NightNames.Keep(club, evening, options.Wished(parsed, club, EveningPlan.Empty));
-        terminal.Out.WriteLine($"Kept {kept.Title} on {BookWords.Of(kept.Date)}. Plan it: {CommandTree.Name} night plan {kept.Id}");
+        terminal.Out.WriteLine($"Kept {kept.Title} on {DayWords.Plain(kept.Date)}. Plan it: {CommandTree.Name} night plan {kept.Id}");
         return Task.FromResult(ExitCode.Clean);
     }
 }

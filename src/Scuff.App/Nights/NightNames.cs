@@ -1,4 +1,4 @@
-using Scuff.App.Book;
+using Scuff.App.Classes;
 using Scuff.App.Programmes;
 using Scuff.Repertoire;
 
@@ -14,7 +14,7 @@ internal static class NightNames
     public static ClubEvening Evening(Club club, string typed, DateOnly today)
     {
         ValueList<EveningRow> all = club.Evenings.List();
-        EveningRow[] found = [.. all.Where(e => e.Id == typed || BookWords.Of(e.Date) == typed)];
+        EveningRow[] found = [.. all.Where(e => e.Id == typed || DayWords.Plain(e.Date) == typed)];
         if (found.Length == 0)
         {
             string key = TrackFacts.KeyOf(typed.Replace('-', ' '));
@@ -59,5 +59,5 @@ internal static class NightNames
             : $"There is no evening called {typed}. There are {Names(all)}.");
 
     private static string Names(IReadOnlyList<EveningRow> rows)
-        => string.Join(", ", rows.Take(MostNamed).Select(e => $"{e.Title} on {BookWords.Of(e.Date)}")) + (rows.Count > MostNamed ? " and others" : "");
+        => string.Join(", ", rows.Take(MostNamed).Select(e => $"{e.Title} on {DayWords.Plain(e.Date)}")) + (rows.Count > MostNamed ? " and others" : "");
 }

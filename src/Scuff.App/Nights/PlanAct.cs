@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using Scuff.App.Book;
+using Scuff.App.Classes;
 using Scuff.App.Json;
 using Scuff.App.Programmes;
 using Scuff.Repertoire;
@@ -49,16 +50,16 @@ internal sealed class PlanAct : INightAct
             ScuffJson.Write(terminal.Out, new NightFile(
                 evening.Id,
                 evening.Title,
-                BookWords.Of(evening.Date),
+                DayWords.Plain(evening.Date),
                 programme.Points,
                 programme.Bound,
                 [.. programme.Items.Select((i, at) => new NightLineRow(
-                    BookWords.Of(evening.Starts.Add(TimeSpan.FromSeconds(i.Start))), programme.Stretches[i.Stretch].Kind.ToString(), i.DanceId, i.Title, i.OtherId, i.OtherTitle, i.SongTitle, i.FloorShare, i.Effort / 10.0, [.. said.Items[at]]))],
+                    DayWords.Clock(evening.Starts, i.Start), programme.Stretches[i.Stretch].Kind.ToString(), i.DanceId, i.Title, i.OtherId, i.OtherTitle, i.SongTitle, i.FloorShare, i.Effort / 10.0, [.. said.Items[at]]))],
                 [.. said.Missed]));
             return;
         }
 
-        terminal.Out.WriteLine($"{evening.Title}, {BookWords.Of(evening.Date)}");
+        terminal.Out.WriteLine($"{evening.Title}, {DayWords.Plain(evening.Date)}");
         bool isWhy = options.IsWhy(parsed);
         Table.Write(
             terminal.Out,
@@ -74,7 +75,7 @@ internal sealed class PlanAct : INightAct
 
     private static string[] Line(ClubEvening evening, EveningProgramme programme, EveningItem item, IReadOnlyList<string> why)
     {
-        string at = BookWords.Of(evening.Starts.Add(TimeSpan.FromSeconds(item.Start)));
+        string at = DayWords.Clock(evening.Starts, item.Start);
         if (item.SongKey.Length == 0)
         {
             bool isLesson = programme.Stretches[item.Stretch].Kind == Analysis.Planning.StretchKind.Lesson;

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Scuff.App.Book;
+using Scuff.App.Classes;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Nights;
@@ -21,7 +21,7 @@ internal sealed class RemoveAct : INightAct
     {
         ClubEvening evening = NightNames.Evening(club, words[0], DateOnly.FromDateTime(now.DateTime));
         club.Evenings.Remove(evening.Id);
-        terminal.Out.WriteLine($"Removed {evening.Title} on {BookWords.Of(evening.Date)} for good.");
+        terminal.Out.WriteLine($"Removed {evening.Title} on {DayWords.Plain(evening.Date)} for good.");
         return Task.FromResult(ExitCode.Clean);
     }
 }
