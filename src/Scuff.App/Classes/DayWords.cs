@@ -1,15 +1,11 @@
 using System.Globalization;
-using Scuff.App.Complaints;
+using Scuff.App.Memory;
 
 namespace Scuff.App.Classes;
 
 /// <summary>How days and times are said.</summary>
 internal static class DayWords
 {
-    private const int DaysOfWeek = 7;
-    private const int DaysOfMonth = 30;
-    private const int DaysOfYear = 365;
-
     /// <summary>A day as the JSON and the page have it: <c>2026-12-01</c>.</summary>
     public static string Plain(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
@@ -23,20 +19,8 @@ internal static class DayWords
     public static string Day(DateOnly day, DateOnly today)
         => day.ToString(day.Year == today.Year ? "dddd d MMMM" : "dddd d MMMM yyyy", CultureInfo.InvariantCulture);
 
-    /// <summary>How long ago a day was: <c>today</c>, <c>yesterday</c>, <c>5 days ago</c>, <c>3 weeks ago</c>, <c>4 months ago</c>, <c>2 years ago</c>.</summary>
-    public static string Ago(DateOnly day, DateOnly today)
-    {
-        int days = today.DayNumber - day.DayNumber;
-        return days switch
-        {
-            <= 0 => "today",
-            1 => "yesterday",
-            < 2 * DaysOfWeek => Summary.Number(days, "day") + " ago",
-            < 10 * DaysOfWeek => Summary.Number((int)Math.Round((double)days / DaysOfWeek), "week") + " ago",
-            < 2 * DaysOfYear => Summary.Number((int)Math.Round((double)days / DaysOfMonth), "month") + " ago",
-            _ => Summary.Number((int)Math.Round((double)days / DaysOfYear), "year") + " ago",
-        };
-    }
+    /// <summary>How long ago a day was: <c>yesterday</c>, <c>five days ago</c>, <c>three weeks ago</c>.</summary>
+    public static string Ago(DateOnly day, DateOnly today) => RevisionDesk.Ago(today.DayNumber - day.DayNumber);
 
     /// <summary>A day as the page sends it; null when it is none.</summary>
     public static DateOnly? ReadDay(string words)

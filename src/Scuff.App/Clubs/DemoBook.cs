@@ -98,7 +98,7 @@ internal static class DemoBook
         EveningPlan plan = EveningPlan.Empty with
         {
             Groups = [.. classes.Select(c => new EveningGroup { ClassId = c.Id, Name = c.Title, Level = c.Level, People = c.People ?? 1 })],
-            Stops = [new EveningStop { AtMinute = 75, Minutes = 15 }],
+            Stops = [new EveningStop { AtMinute = 50, Minutes = 10 }],
             Requests = [.. ((string[])["Tin Lantern", "Moorings"]).Where(ids.ContainsKey).Select(t => new EveningRequest { DanceId = ids[t], People = 2 })],
         };
         club.Evenings.Save(
@@ -107,7 +107,7 @@ internal static class DemoBook
                 Title = "Harbour social",
                 Date = today.AddDays(((int)DayOfWeek.Saturday - (int)today.DayOfWeek + 7) % 7),
                 Starts = new TimeOnly(19, 30),
-                Minutes = 150,
+                Minutes = 100,
                 Place = "Harbour hall",
                 Plan = plan.Text(),
             },

@@ -76,11 +76,9 @@ internal sealed class OpenCommand : IProgramCommand
         // two things at once: while the club is opened, the words and steps of the trade are read in
         _ = Task.Run(() => DanceReader.Read(FirstWords), stop);
         Club club;
-        bool isNew;
         try
         {
             club = Club.Open(place, TimeProvider.System, new DanceFactReader());
-            isNew = folder is null && DemoClub.Begin(club);
         }
         catch (ClubTrouble trouble)
         {
@@ -90,17 +88,24 @@ internal sealed class OpenCommand : IProgramCommand
 
         using (club)
         {
-            return await Serve(club, isNew, port, isQuiet, hallPlace, terminal, stop).ConfigureAwait(false);
+            return await Serve(club, isDemo: folder is null, port, isQuiet, hallPlace, terminal, stop).ConfigureAwait(false);
         }
     }
 
-    private static async Task<int> Serve(Club club, bool isNew, int port, bool isQuiet, HallPlace hall, Terminal terminal, CancellationToken stop)
+    private static async Task WarmAfter(Task<bool> begun, Studio studio, CancellationToken stop)
+    {
+        await ((Task)begun).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        await Task.Run(studio.Warm, stop).ConfigureAwait(false);
+    }
+
+    private static async Task<int> Serve(Club club, bool isDemo, int port, bool isQuiet, HallPlace hall, Terminal terminal, CancellationToken stop)
     {
         using Studio studio = new(club, TimeProvider.System, terminal.Tell, new TrackCache(TrackCache.UsualFolder(terminal.Variable, terminal.Home)));
         studio.Hall.Place = hall;
 
-        // two things at once: the server starts, and the first dance is read
-        Task warmed = Task.Run(studio.Warm, stop);
+        // two things at once: the server starts, and the first dance is put into a new demo club and read
+        Task<bool> begun = Task.Run(() => isDemo && DemoClub.Begin(club), stop);
+        Task warmed = WarmAfter(begun, studio, stop);
         StudioServer server;
         try
         {
@@ -114,6 +119,17 @@ internal sealed class OpenCommand : IProgramCommand
 
         await using (server.ConfigureAwait(false))
         {
+            bool isNew;
+            try
+            {
+                isNew = await begun.ConfigureAwait(false);
+            }
+            catch (ClubTrouble trouble)
+            {
+                terminal.Tell(trouble.Message);
+                return ExitCode.Trouble;
+            }
+
             string address = server.Address.GetLeftPart(UriPartial.Authority);
             terminal.Out.WriteLine($"The studio is open at {address}");
             terminal.Out.WriteLine("It stays open until you press Ctrl+C here. Nothing leaves this machine.");

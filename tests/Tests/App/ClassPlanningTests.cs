@@ -23,7 +23,7 @@ public sealed class ClassPlanningTests
         ClassSession late = new() { Id = "s1", ClassId = "c1", Date = new DateOnly(2026, 11, 24) };
 
         Assert.Same(late, ClassPlanning.Next(Tuesdays, [new ClassSession { ClassId = "c1", Date = Sunday }, late], null, Sunday));
-        Assert.Equal("This was planned for 5 days ago. Was it held?", ClassWords.Past(late, Sunday));
+        Assert.Equal("This was planned for five days ago. Was it held?", ClassWords.Past(late, Sunday));
         Assert.Equal("", ClassWords.Past(late with { IsHeld = true }, Sunday));
     }
 
@@ -54,9 +54,9 @@ public sealed class ClassPlanningTests
     [InlineData(0, "today")]
     [InlineData(1, "yesterday")]
     [InlineData(13, "13 days ago")]
-    [InlineData(21, "3 weeks ago")]
-    [InlineData(120, "4 months ago")]
-    [InlineData(1000, "3 years ago")]
+    [InlineData(21, "three weeks ago")]
+    [InlineData(120, "four months ago")]
+    [InlineData(1000, "two years ago")]
     public void How_long_ago_a_day_was_is_said_as_one_says_it(int days, string words) => Assert.Equal(words, DayWords.Ago(Sunday.AddDays(-days), Sunday));
 
     [Fact]

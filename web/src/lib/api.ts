@@ -82,6 +82,17 @@ export async function file(
   return answer.blob();
 }
 
+/** Takes a file along, under the name that the program gives it. */
+export async function takeAlong(path: string): Promise<void> {
+  const answer = await send('GET', path, null, null);
+  const name = /filename\*=UTF-8''([^;]+)/.exec(answer.headers.get('Content-Disposition') ?? '')?.[1];
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(await answer.blob());
+  link.download = name ? decodeURIComponent(name) : 'scuff';
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
 /** Hands a file over, with the part that has gone, 0 to 1. */
 export function upload<T>(
   path: string,
