@@ -135,6 +135,7 @@ internal sealed class StudioServer : IAsyncDisposable
             {
                 ClubTroubleKind.NotFound => StatusCodes.Status404NotFound,
                 ClubTroubleKind.Impossible => StatusCodes.Status400BadRequest,
+                ClubTroubleKind.NoAudio => StatusCodes.Status409Conflict,
                 _ => StatusCodes.Status503ServiceUnavailable,
             };
             await Exchange.Refuse(context, status, trouble.Message).ConfigureAwait(false);

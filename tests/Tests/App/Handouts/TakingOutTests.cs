@@ -147,7 +147,7 @@ public sealed class TakingOutTests : IDisposable
 
         using HttpResponseMessage answer = await client.GetAsync($"/api/evenings/{Assert.Single(club.Evenings.List()).Id}/file/playlist.zip", TestContext.Current.CancellationToken);
 
-        Assert.Equal(HttpStatusCode.ServiceUnavailable, answer.StatusCode);
+        Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
         Assert.Contains("There is no song with audio in it", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
