@@ -7,7 +7,6 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
-using Scuff.App.Playlists;
 using Scuff.App.Web.Hall;
 using Scuff.Repertoire;
 
@@ -136,13 +135,10 @@ internal sealed class StudioServer : IAsyncDisposable
             {
                 ClubTroubleKind.NotFound => StatusCodes.Status404NotFound,
                 ClubTroubleKind.Impossible => StatusCodes.Status400BadRequest,
+                ClubTroubleKind.NoAudio => StatusCodes.Status409Conflict,
                 _ => StatusCodes.Status503ServiceUnavailable,
             };
             await Exchange.Refuse(context, status, trouble.Message).ConfigureAwait(false);
-        }
-        catch (PlaylistTrouble trouble) when (!context.Response.HasStarted)
-        {
-            await Exchange.Refuse(context, StatusCodes.Status409Conflict, trouble.Message).ConfigureAwait(false);
         }
         catch (Microsoft.AspNetCore.Http.BadHttpRequestException trouble) when (!context.Response.HasStarted)
         {
