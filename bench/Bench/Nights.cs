@@ -27,7 +27,7 @@ internal static class Nights
             Programme best = new ExactProgrammeSolver().Solve(question, seconds, CancellationToken.None);
             output.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{i,8} {best.Items.Count(p => p.SongKey.Length > 0),7} {best.Points,8} {best.Bound,8} {best.GapPercent,5:F2}% {clock.Elapsed.TotalSeconds,5:F1}s {alone.Points,8} in {search:F1}s"));
+                $"{i,8} {best.Items.Count(p => p.SongKey.Length > 0),7} {best.Points,8} {best.Bound,8} {100.0 * (best.Bound - best.Points) / best.Bound,5:F2}% {clock.Elapsed.TotalSeconds,5:F1}s {alone.Points,8} in {search:F1}s"));
         }
     }
 

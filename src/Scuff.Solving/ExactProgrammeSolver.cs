@@ -14,7 +14,6 @@ public sealed class ExactProgrammeSolver : IProgrammeSolver
 {
     // the share of the time for the first programme and the bound
     private const double FirstShare = 0.25;
-    private const int Moves = 2_000_000;
 
     // so many variables CP-SAT settles in seconds; of more than that, so many dances at places are looked at
     private const int Settled = 6_000;
@@ -79,7 +78,7 @@ public sealed class ExactProgrammeSolver : IProgrammeSolver
         int[]? chosen = null;
         Parallel.Invoke(
             () => relaxed = equations.Numbers.Relaxed(budget.Share(1 - FirstShare)),
-            () => chosen = ProgrammeSearch.Find(model, Moves, () => budget.Stop.IsCancellationRequested ? 1 : (budget.Spent - begins) / first));
+            () => chosen = ProgrammeSearch.Find(model, ProgrammeAnnealing.MovesFor(model), ProgrammeSearch.Rounds, () => budget.Stop.IsCancellationRequested ? 1 : (budget.Spent - begins) / first));
         int points = chosen is null ? int.MinValue : ProgrammeScore.Of(model, chosen)!.Value;
         int bound = relaxed is { } r ? (int)Math.Floor(r.Bound + Rounding) : ProgrammeSearch.BoundOf(model);
         Tell?.Invoke(string.Create(CultureInfo.InvariantCulture, $"{budget.Spent:F2} s: search {points}, bound {bound}"));

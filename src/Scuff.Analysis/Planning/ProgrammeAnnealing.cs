@@ -3,8 +3,10 @@ namespace Scuff.Analysis.Planning;
 /// <summary>One run of simulated annealing over the stretches of a question. A stretch is a row of options; a move changes one row or two.</summary>
 internal sealed class ProgrammeAnnealing
 {
-    /// <summary>Moves that settle an evening of three hours.</summary>
-    public const int UsualMoves = 700_000;
+    // moves that settle an evening of three hours out of three hundred dances; a small question needs fewer
+    private const int MostMoves = 700_000;
+    private const int FewestMoves = 20_000;
+    private const int MovesEach = 60;
 
     // in points: at first a hard dance after another may be taken, at the end nothing that is felt
     private const double Hottest = 40;
@@ -64,6 +66,9 @@ internal sealed class ProgrammeAnnealing
     }
 
     private int Total => _points.Sum() - (_hasPins ? Unheld * Missing() : 0);
+
+    /// <summary>How many moves settle a question.</summary>
+    public static int MovesFor(ProgrammeModel model) => (int)Math.Clamp((long)model.Slots.Length * model.Options.Length * MovesEach, FewestMoves, MostMoves);
 
     /// <summary>The best choice of a run; null when none was found in which all her decisions hold.</summary>
     /// <param name="model">The question.</param>

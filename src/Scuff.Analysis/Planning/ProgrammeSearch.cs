@@ -11,6 +11,9 @@ public sealed class ProgrammeSearch : IProgrammeSolver
     // runs at once, each with luck of its own: the two cores of a small laptop
     private const int Runs = 2;
 
+    /// <summary>How often a search is begun anew; one run in four or so gets stuck in something good that is not the best.</summary>
+    internal const int Rounds = 4;
+
     /// <inheritdoc/>
     public Programme Solve(ProgrammeQuestion question, double seconds, CancellationToken stop)
     {
@@ -21,7 +24,7 @@ public sealed class ProgrammeSearch : IProgrammeSolver
         while (true)
         {
             ProgrammeModel model = new(question, letGo);
-            if (model.Slots.Length > 0 && Find(model, ProgrammeAnnealing.UsualMoves, Spent) is { } chosen)
+            if (model.Slots.Length > 0 && Find(model, ProgrammeAnnealing.MovesFor(model), Rounds, Spent) is { } chosen)
             {
                 return ProgrammeWriting.Write(model, chosen, BoundOf(model));
             }
@@ -59,12 +62,23 @@ public sealed class ProgrammeSearch : IProgrammeSolver
     /// <summary>A good choice; null when none was found that holds.</summary>
     /// <param name="model">The question.</param>
     /// <param name="moves">How much each run tries.</param>
+    /// <param name="rounds">How often it is begun anew, each time with other luck.</param>
     /// <param name="spent">What part of the time is spent, from 0 to 1.</param>
-    internal static int[]? Find(ProgrammeModel model, int moves, Func<double> spent)
+    internal static int[]? Find(ProgrammeModel model, int moves, int rounds, Func<double> spent)
     {
-        int[]?[] found = new int[Runs][];
-        Parallel.For(0, Runs, run => found[run] = ProgrammeAnnealing.Run(model, run, moves, spent));
-        return found.Where(f => f is not null).MaxBy(f => ProgrammeScore.Of(model, f));
+        List<int[]> found = [];
+        for (int round = 0; round < rounds && (round == 0 || spent() < 1); round++)
+        {
+            // each round has its part of the time, so that the first is not all there is
+            double begun = spent();
+            double part = (1 - begun) / (rounds - round);
+            int[]?[] runs = new int[Runs][];
+            int first = round * Runs;
+            Parallel.For(0, Runs, run => runs[run] = ProgrammeAnnealing.Run(model, first + run, moves, () => part <= 0 ? 1 : (spent() - begun) / part));
+            found.AddRange(runs.OfType<int[]>());
+        }
+
+        return found.MaxBy(f => ProgrammeScore.Of(model, f));
     }
 
     /// <summary>

@@ -11,6 +11,7 @@ internal static class ProgrammeWords
     private const int MostReasons = 4;
     private const int MostMoves = 6;
     private const int Tenths = 10;
+    private const int MinutesOfADance = 6;
 
     /// <summary>All that is said of a programme.</summary>
     public static EveningWords Of(EveningProgramme programme) => new(
@@ -63,7 +64,7 @@ internal static class ProgrammeWords
             return "Proven: no better programme exists for these wishes.";
         }
 
-        double percent = 100.0 * (programme.Bound - programme.Points) / Math.Max(1, Math.Abs(programme.Bound));
+        double percent = Programme.GapOf(programme.Points, programme.Bound, programme.Items.SelectMany(i => i.Reasons));
         return string.Create(CultureInfo.InvariantCulture, $"At most {Math.Max(0.1, percent):0.#} percent from the best there can be.");
     }
 
@@ -108,7 +109,13 @@ internal static class ProgrammeWords
     private static string Common(ProgrammeReason reason)
     {
         int minutes = (reason.Value + 30) / 60;
-        return minutes < 1 ? "Some seconds of a stretch stay free." : minutes == 1 ? "A minute of a stretch stays free." : $"{minutes} minutes of a stretch stay free.";
+        return minutes switch
+        {
+            < 1 => "Some seconds of a stretch stay free.",
+            1 => "A minute of a stretch stays free.",
+            < MinutesOfADance => $"{minutes} minutes of a stretch stay free.",
+            _ => $"{minutes} minutes of a stretch stay free: too few dances are left that enough of the floor can dance.",
+        };
     }
 
     private static string Missed(EveningMissed missed)

@@ -44,7 +44,7 @@ public sealed class ProgrammeSolverTests
             return;
         }
 
-        int[]? chosen = ProgrammeSearch.Find(model, moves: 40_000, () => 0);
+        int[]? chosen = ProgrammeSearch.Find(model, ProgrammeAnnealing.MovesFor(model), ProgrammeSearch.Rounds, () => 0);
 
         Assert.NotNull(chosen);
         Assert.InRange(ProgrammeScore.Of(model, chosen)!.Value, best - (Math.Abs(best) / 20), best);
