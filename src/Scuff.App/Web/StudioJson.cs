@@ -74,6 +74,7 @@ namespace Scuff.App.Web;
 [JsonSerializable(typeof(ClassBody))]
 [JsonSerializable(typeof(ClassAnswer))]
 [JsonSerializable(typeof(SessionBody))]
+[JsonSerializable(typeof(FilledSession))]
 [JsonSerializable(typeof(SessionSaved))]
 [JsonSerializable(typeof(HistoryPage))]
 [JsonSerializable(typeof(KnownPage))]

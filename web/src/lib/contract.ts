@@ -384,6 +384,11 @@ export interface FileOffer {
   extension: string;
 }
 
+export interface FilledSession {
+  items: SessionLine[];
+  sentences: string[];
+}
+
 export interface FitChartBand {
   kind: string;
   from: number;

@@ -63,6 +63,11 @@ internal sealed record SessionAnswer(
 /// <param name="Knowing">How well they knew it that day, 1 follows to 4 alone; null when she did not mark it.</param>
 internal sealed record SessionLine(string Role, string? DanceId, string Title, int? Minutes, string Note, int? Knowing);
 
+/// <summary>A plan whose time was filled.</summary>
+/// <param name="Items">What is danced, in the order of a class; what she had put in is among it.</param>
+/// <param name="Sentences">What found no room, a sentence each.</param>
+internal sealed record FilledSession(IReadOnlyList<SessionLine> Items, IReadOnlyList<string> Sentences);
+
 /// <summary>What she says of a session.</summary>
 /// <param name="Date">The day, as <c>2026-12-01</c>.</param>
 /// <param name="Starts">When it begins; null for the usual time.</param>

@@ -60,6 +60,22 @@ internal sealed class ClassRoutes : IRouteGroup
             List<KnownDance> known = shown.Known(context.Request.Query["order"].ToString());
             return Exchange.Answer(context, new KnownPage([.. known.Skip(Whole(context, "skip")).Take(KnownRows)], known.Count));
         }).For(HallCircle.Here);
+        routes.MapPost("/api/classes/{id}/fill", async context =>
+        {
+            SessionBody body = await Exchange.Read<SessionBody>(context).ConfigureAwait(false);
+            ClubClass held = Get(studio, context);
+            FilledClass filled = ClassFilling.Fill(
+                studio.Club,
+                studio.Night,
+                studio.Revision,
+                held,
+                Said(body, held, ""),
+                id => studio.Club.Dances.Get(id) is { } dance ? TeachingMinutes(studio, dance, held) : 0,
+                context.RequestAborted);
+            await Exchange.Answer(context, new FilledSession(
+                [.. filled.Items.Select(i => new SessionLine(ClassShown.Roles.First(r => r.Role == i.Role).Word, i.DanceId, i.Title, i.Minutes, i.Note, null))],
+                [.. filled.Missed])).ConfigureAwait(false);
+        }).For(HallCircle.Here);
         routes.MapPost("/api/classes/{id}/marks", async context =>
         {
             MarkBody body = await Exchange.Read<MarkBody>(context).ConfigureAwait(false);
@@ -145,28 +161,7 @@ internal sealed class ClassRoutes : IRouteGroup
 
         // what is wrong with a mark is said before anything is kept
         List<(string? DanceId, Knowing? Knowing)> marks = [.. body.Items.Select(i => (i.DanceId, KnowingOf(i.Knowing)))];
-        ClassSession kept = studio.Club.Book.SaveSession(new ClassSession
-        {
-            Id = id,
-            ClassId = held.Id,
-            Date = DayWords.ReadDay(body.Date) ?? throw Refuse($"{body.Date} is no day. Choose one from the calendar."),
-            Starts = body.Starts is { Length: > 0 } starts ? DayWords.ReadClock(starts) ?? throw Refuse($"{starts} is no time of the day. Write it as 19:30.") : null,
-            Minutes = body.Minutes is > 0 and var minutes && minutes != held.Minutes ? minutes : null,
-            IsHeld = body.IsHeld,
-            People = body.People,
-            HowItWent = body.HowItWent,
-            Items =
-            [
-                .. body.Items.Select(i => new SessionItem
-                {
-                    Role = RoleOf(i.Role),
-                    DanceId = i.DanceId,
-                    Title = i.Title,
-                    Minutes = i.Minutes is > 0 ? i.Minutes : null,
-                    Note = i.Note,
-                }),
-            ],
-        });
+        ClassSession kept = studio.Club.Book.SaveSession(Said(body, held, id));
         if (kept.IsHeld)
         {
             Mark(studio.Club.Book, kept, marks);
@@ -175,6 +170,29 @@ internal sealed class ClassRoutes : IRouteGroup
         ClassShown shown = new(studio, held);
         await Exchange.Answer(context, new SessionSaved(shown.Session(kept), Answer(studio, held))).ConfigureAwait(false);
     }
+
+    private static ClassSession Said(SessionBody body, ClubClass held, string id) => new()
+    {
+        Id = id,
+        ClassId = held.Id,
+        Date = DayWords.ReadDay(body.Date) ?? throw Refuse($"{body.Date} is no day. Choose one from the calendar."),
+        Starts = body.Starts is { Length: > 0 } starts ? DayWords.ReadClock(starts) ?? throw Refuse($"{starts} is no time of the day. Write it as 19:30.") : null,
+        Minutes = body.Minutes is > 0 and var minutes && minutes != held.Minutes ? minutes : null,
+        IsHeld = body.IsHeld,
+        People = body.People,
+        HowItWent = body.HowItWent,
+        Items =
+        [
+            .. body.Items.Select(i => new SessionItem
+            {
+                Role = RoleOf(i.Role),
+                DanceId = i.DanceId,
+                Title = i.Title,
+                Minutes = i.Minutes is > 0 ? i.Minutes : null,
+                Note = i.Note,
+            }),
+        ],
+    };
 
     private static void Mark(ClubBook book, ClassSession session, IReadOnlyList<(string? DanceId, Knowing? Knowing)> marks)
     {
