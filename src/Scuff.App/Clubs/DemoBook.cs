@@ -15,7 +15,13 @@ internal static class DemoBook
 
     private static readonly ClubClass FirstSteps = new()
     {
-        Title = "First steps", Level = "beginner", Weekday = DayOfWeek.Monday, Starts = new TimeOnly(18, 0), Minutes = 60, Place = "Net loft", People = 12,
+        Title = "First steps",
+        Level = "beginner",
+        Weekday = DayOfWeek.Monday,
+        Starts = new TimeOnly(18, 0),
+        Minutes = 60,
+        Place = "Net loft",
+        People = 12,
     };
 
     private static readonly ClubClass Improvers = new()
@@ -32,7 +38,13 @@ internal static class DemoBook
 
     private static readonly ClubClass Regulars = new()
     {
-        Title = "Thursday regulars", Level = "intermediate", Weekday = DayOfWeek.Thursday, Starts = new TimeOnly(20, 0), Minutes = 90, Place = "Harbour hall", People = 14,
+        Title = "Thursday regulars",
+        Level = "intermediate",
+        Weekday = DayOfWeek.Thursday,
+        Starts = new TimeOnly(20, 0),
+        Minutes = 90,
+        Place = "Harbour hall",
+        People = 14,
     };
 
     private static readonly Week[] Weeks =
