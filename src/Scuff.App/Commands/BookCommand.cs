@@ -26,6 +26,8 @@ internal sealed class BookCommand : IProgramCommand
         new("book record Monday 2026-03-09 --people 12 --note laughing", "it went as planned; or name the dances as in a plan"),
         new("book record Monday today --taught Harbour --danced Tin +Somebody-elses", "the beginning of a title will do; + for a dance that is not in the club"),
         new("book known Monday Harbour cues", $"how well a class knows a dance: {BookWords.MarksTaken}"),
+        new("book revise Monday", "what it is about to forget: dance these next week"),
+        new("book alike Harbour", "which dances are like it by what the feet do, and which sections they share"),
         new("book show Monday", "its dances, how well it knows them, and what changed since it was taught"),
         new("book sessions Monday", "its last sessions"),
         new("book write book.xlsx", $"dances, sessions and who knows what as a file: {string.Join(", ", Handouts.BookHandouts.All.Select(h => h.Name))}"),

@@ -22,6 +22,7 @@ namespace Scuff.App.Json;
 [JsonSerializable(typeof(IReadOnlyList<BookSessionRow>))]
 [JsonSerializable(typeof(BookShown))]
 [JsonSerializable(typeof(IReadOnlyList<BookDueRow>))]
+[JsonSerializable(typeof(IReadOnlyList<BookAlikeRow>))]
 [JsonSerializable(typeof(IReadOnlyList<NightRow>))]
 [JsonSerializable(typeof(NightFile))]
 [JsonSerializable(typeof(LessonFile))]
@@ -50,6 +51,9 @@ internal sealed partial class ScuffJson : JsonSerializerContext
 
     /// <summary>Writes what a class is about to forget.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<BookDueRow> dances) => Write(writer, dances, Readable.IReadOnlyListBookDueRow);
+
+    /// <summary>Writes dances that resemble each other.</summary>
+    public static void Write(TextWriter writer, IReadOnlyList<BookAlikeRow> dances) => Write(writer, dances, Readable.IReadOnlyListBookAlikeRow);
 
     /// <summary>Writes evenings.</summary>
     public static void Write(TextWriter writer, IReadOnlyList<NightRow> evenings) => Write(writer, evenings, Readable.IReadOnlyListNightRow);

@@ -9,8 +9,60 @@ internal sealed class LikenessDesk : ILikenessDesk
     /// <summary>From here on two dances are nearly the same, in percent (ours).</summary>
     public const int NearlySame = 75;
 
+    // two million pairs, a second or two
+    private const int MostCompared = 2_000;
+
     // more than this nobody reads before a lesson
     private const int MostSentences = 6;
+
+    /// <summary>
+    /// Groups of dances that are nearly the same by their feet though not quite, the larger likeness first; a dance is in one group at most. Very large clubs are
+    /// not looked through: there are too many pairs.
+    /// </summary>
+    /// <param name="rows">The dances.</param>
+    public static IReadOnlyList<IReadOnlyList<DanceRow>> NearlySameGroups(IReadOnlyList<DanceRow> rows)
+    {
+        (DanceRow Row, FeetPrint Print)[] prints = [.. rows.Where(r => r.Facts.Feet.Length > 0).Select(r => (r, FeetPrint.Read(r.Facts.Feet)))];
+        if (prints.Length > MostCompared)
+        {
+            return [];
+        }
+
+        List<(int One, int Other, int Percent)>[] found = new List<(int One, int Other, int Percent)>[prints.Length];
+        Parallel.For(0, prints.Length, i =>
+        {
+            found[i] = [];
+            for (int j = i + 1; j < prints.Length; j++)
+            {
+                if (prints[i].Row.Facts.Fingerprint != prints[j].Row.Facts.Fingerprint
+                    && DanceLikeness.AtMost(prints[i].Print, prints[j].Print) >= NearlySame
+                    && DanceLikeness.Between(prints[i].Print, prints[j].Print).Percent is >= NearlySame and var percent)
+                {
+                    found[i].Add((i, j, percent));
+                }
+            }
+        });
+        List<List<int>> groups = [];
+        foreach ((int one, int other, _) in found.SelectMany(f => f).OrderByDescending(f => f.Percent))
+        {
+            List<int>? ofOne = groups.Find(g => g.Contains(one));
+            List<int>? ofOther = groups.Find(g => g.Contains(other));
+            if (ofOne is null && ofOther is null)
+            {
+                groups.Add([one, other]);
+            }
+            else if (ofOther is null)
+            {
+                ofOne!.Add(other);
+            }
+            else if (ofOne is null)
+            {
+                ofOther.Add(one);
+            }
+        }
+
+        return [.. groups.Select(g => (IReadOnlyList<DanceRow>)[.. g.Select(i => prints[i].Row)])];
+    }
 
     /// <inheritdoc/>
     public IReadOnlyList<string> KnownAlready(Club club, string danceId, IReadOnlyList<string> knownIds)

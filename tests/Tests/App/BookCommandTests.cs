@@ -190,6 +190,34 @@ public sealed class BookCommandTests : IDisposable
         Assert.StartsWith("Erased 0 people for good.", _run.Out, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void What_a_class_is_about_to_forget_is_told_with_the_reason()
+    {
+        Begin();
+        Book(0, "revise", "monday");
+        Assert.Contains("is about to forget nothing by", _run.Out, StringComparison.Ordinal);
+        Book(0, "record", "monday", "2026-01-05", "--taught", "tin-lantern", "--danced", "harbour");
+        Book(0, "known", "monday", "tin-lantern", "cues", "--date", "2026-01-05");
+
+        Book(0, "revise", "monday", "2026-03-02");
+
+        Assert.StartsWith("Dance these with Monday beginners on 2026-03-02:", _run.Out, StringComparison.Ordinal);
+        Assert.Contains("Danced last eight weeks ago and known with cues; about half is likely left.", _run.Out, StringComparison.Ordinal);
+        Book(0, "revise", "monday", "2026-03-02", "--all", "--json");
+        using JsonDocument told = JsonDocument.Parse(_run.Out);
+        Assert.Equal(["Harbour Box", "Tin Lantern"], told.RootElement.EnumerateArray().Select(d => d.GetProperty("title").GetString()).Order());
+    }
+
+    [Fact]
+    public void Dances_that_are_alike_by_their_feet_are_found()
+    {
+        Book(0, "alike", "harbour");
+
+        Assert.Contains("Tin Lantern  100 %  section 1 is its 1; section 2 is its 2", _run.Out, StringComparison.Ordinal);
+        Assert.Contains("Tin Tide", _run.Out, StringComparison.Ordinal);
+        Book(2, "alike", "nowhere");
+    }
+
     private void Begin() => Book(0, "class", "Monday beginners", "--day", "monday");
 
     private void Book(int code, params string[] words)

@@ -7,6 +7,7 @@ using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Routing;
 using Scuff.App.Clubs;
 using Scuff.App.Complaints;
+using Scuff.App.Memory;
 using Scuff.App.Web.Contract;
 using Scuff.App.Web.Hall;
 using Scuff.Repertoire;
@@ -233,6 +234,7 @@ internal sealed class LibraryRoutes : IRouteGroup
                 _ => "The same title",
             },
             [.. g.Ids.Select(dances.Get).OfType<StoredDance>().Select(d => Item(d.Row))])),
+        .. LikenessDesk.NearlySameGroups(dances.Every()).Select(g => new DuplicateItem("Nearly the same steps", [.. g.Select(Item)])),
     ]);
 
     // Made whole before the first byte leaves: a backup that ends in the middle would pass for one.

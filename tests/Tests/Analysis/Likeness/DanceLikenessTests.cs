@@ -54,6 +54,19 @@ public sealed class DanceLikenessTests
         Assert.Equal(DanceLikeness.Between(print, box).Percent, DanceLikeness.Between(box, print).Percent);
     }
 
+    [Theory]
+    [MemberData(nameof(DemoDances))]
+    public void No_two_dances_are_more_alike_than_the_first_look_allows(string file)
+    {
+        FeetPrint print = Print(Repository.Read(file));
+
+        foreach (string other in Repository.Files.Where(f => f.StartsWith("demo/dances/", StringComparison.Ordinal) && f.EndsWith(".dance", StringComparison.Ordinal)))
+        {
+            FeetPrint compared = Print(Repository.Read(other));
+            Assert.InRange(DanceLikeness.Between(print, compared).Percent, 0, DanceLikeness.AtMost(print, compared));
+        }
+    }
+
     [Fact]
     public void Words_and_styling_do_not_count()
     {
