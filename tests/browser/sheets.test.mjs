@@ -95,7 +95,7 @@ test('a card of 64 counts has one side on paper', async () => {
 
 test('a page with faults is told from one without', async () => {
   const page = await browser.newPage({ viewport: { width: 360, height: 740 } });
-  await page.setContent('<html><body><p style="color:#aaa;background:#fff;width:600px">faint and too wide</p><p style="margin-top:-1.8em">on it</p><svg role="img" width="9" height="9"></svg></body></html>');
+  await page.setContent('<html><body><p style="color:#aaa;background:#fff;width:600px">faint and too wide</p><p>one text</p><p style="margin-top:-1.8em">another on it</p><svg role="img" width="9" height="9"></svg></body></html>');
   await page.addScriptTag({ path: axePath });
   const boxes = await page.evaluate(complaintsAboutBoxes);
   const found = await page.evaluate((tags) => globalThis.axe.run(document, { runOnly: { type: 'tag', values: tags } }), levels);
