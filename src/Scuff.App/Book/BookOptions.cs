@@ -3,7 +3,7 @@ using Scuff.Repertoire;
 
 namespace Scuff.App.Book;
 
-/// <summary>The options of <c>scuff book</c>. Each act takes some of them (<see cref="IBookAct.Takes"/>).</summary>
+/// <summary>The options of <c>scuff book</c>. Each act takes some of them (<see cref="Commands.IClubAct.Takes"/>).</summary>
 internal sealed class BookOptions
 {
     // the names that acts refer to

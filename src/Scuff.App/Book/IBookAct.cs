@@ -1,3 +1,4 @@
+using Scuff.App.Commands;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Book;
@@ -5,23 +6,8 @@ namespace Scuff.App.Book;
 /// <summary>
 /// Something that <c>scuff book</c> does. A class that implements it, with a constructor without arguments, is found and offered; no list names it.
 /// </summary>
-internal interface IBookAct
+internal interface IBookAct : IClubAct
 {
-    /// <summary>Its word.</summary>
-    string Name { get; }
-
-    /// <summary>What follows the word, for the sentence about wrong usage: <c>CLASS DAY</c>.</summary>
-    string Usage { get; }
-
-    /// <summary>How few words must follow.</summary>
-    int Fewest { get; }
-
-    /// <summary>How many words may follow.</summary>
-    int Most { get; }
-
-    /// <summary>The options it takes besides <c>--club</c>.</summary>
-    IReadOnlyList<string> Takes { get; }
-
     /// <summary>Does it.</summary>
     /// <param name="question">What was asked.</param>
     /// <param name="club">The club.</param>

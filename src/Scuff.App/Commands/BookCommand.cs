@@ -1,7 +1,5 @@
 using System.CommandLine;
 using Scuff.App.Book;
-using Scuff.App.Clubs;
-using Scuff.Repertoire;
 
 namespace Scuff.App.Commands;
 
@@ -50,49 +48,7 @@ internal sealed class BookCommand : IProgramCommand
         return command;
     }
 
-    private static async Task<int> RunAsync(
+    private static Task<int> RunAsync(
         IBookAct act, ParseResult parsed, BookOptions options, string[] words, string? folder, Terminal terminal, CancellationToken cancel)
-    {
-        if (!Options.AreKnown(words, terminal))
-        {
-            return ExitCode.Trouble;
-        }
-
-        if (options.Misplaced(parsed, act) is { } misplaced)
-        {
-            terminal.Tell($"{misplaced} does not go with {act.Name}.");
-            return ExitCode.Trouble;
-        }
-
-        if (words.Length < act.Fewest || words.Length > act.Most)
-        {
-            terminal.Tell($"Usage: {CommandTree.Name} book {act.Name} {act.Usage}".TrimEnd());
-            return ExitCode.Trouble;
-        }
-
-        if ((folder is null ? ClubPlace.Demo(terminal.Variable, terminal.Home) : terminal.FullPath(folder)) is not { } place)
-        {
-            terminal.Tell($"There is no place to keep a club on this machine. Name its folder: {CommandTree.Name} book {act.Name} --club my-club");
-            return ExitCode.Trouble;
-        }
-
-        // a slip of the finger in its name would make a new and empty club
-        if (!Directory.Exists(place))
-        {
-            terminal.Tell($"There is no club in {place}.");
-            return ExitCode.Trouble;
-        }
-
-        try
-        {
-            TimeProvider clock = TimeProvider.System;
-            using Club club = Club.Open(place, clock, new DanceFactReader());
-            return await act.RunAsync(options.Read(parsed, words, clock.GetLocalNow()), club, terminal, cancel).ConfigureAwait(false);
-        }
-        catch (ClubTrouble trouble)
-        {
-            terminal.Tell(trouble.Message);
-            return ExitCode.Trouble;
-        }
-    }
+        => ClubActRun.RunAsync("book", act, options.Misplaced(parsed, act), words, folder, terminal, (club, now) => act.RunAsync(options.Read(parsed, words, now), club, terminal, cancel));
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Scuff.App.Commands;
 using Scuff.Repertoire;
 
 namespace Scuff.App.Nights;
@@ -6,23 +7,8 @@ namespace Scuff.App.Nights;
 /// <summary>
 /// Something that <c>scuff night</c> does. A class that implements it, with a constructor without arguments, is found and offered; no list names it.
 /// </summary>
-internal interface INightAct
+internal interface INightAct : IClubAct
 {
-    /// <summary>Its word.</summary>
-    string Name { get; }
-
-    /// <summary>What follows the word, for the sentence about wrong usage: <c>EVENING FORM</c>.</summary>
-    string Usage { get; }
-
-    /// <summary>How few words must follow.</summary>
-    int Fewest { get; }
-
-    /// <summary>How many words may follow.</summary>
-    int Most { get; }
-
-    /// <summary>The options it takes besides <c>--club</c>.</summary>
-    IReadOnlyList<string> Takes { get; }
-
     /// <summary>Does it.</summary>
     /// <param name="words">The words after the act.</param>
     /// <param name="options">What else was said.</param>

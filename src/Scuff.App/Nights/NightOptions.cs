@@ -9,7 +9,7 @@ using Scuff.Sheets.Languages;
 
 namespace Scuff.App.Nights;
 
-/// <summary>The options of <c>scuff night</c>, and her wishes read from them. Each act takes some of them (<see cref="INightAct.Takes"/>).</summary>
+/// <summary>The options of <c>scuff night</c>, and her wishes read from them. Each act takes some of them (<see cref="Commands.IClubAct.Takes"/>).</summary>
 internal sealed class NightOptions
 {
     // the names that acts refer to
