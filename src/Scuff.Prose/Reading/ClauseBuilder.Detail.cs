@@ -57,6 +57,12 @@ internal sealed partial class ClauseBuilder
 
         for (int i = contentStart; i < close; i++)
         {
+            if (_terms[i].Kind == TermKind.Filler && (_terms[i].Meaning.Value > 1 ? _terms[i].Meaning.Value : CountsIn(_terms[i].Text.ToLowerInvariant())) is int lasting)
+            {
+                // "(takes 2 counts)"
+                owner.Lasts = lasting;
+            }
+
             if (_terms[i].Kind == TermKind.Times && owner.Times == 1)
             {
                 owner.Times = Math.Clamp(_terms[i].Meaning.Value, 1, 8);

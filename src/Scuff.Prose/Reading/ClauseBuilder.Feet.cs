@@ -274,6 +274,8 @@ internal sealed partial class ClauseBuilder
             sideOfFoot = false;
         }
 
+        sideOfFoot |= !certain && _current is { Feet: [{ IsCertain: true }], FootFirst: true, Head: null, Dir: null, Reference: null, Part: "toe" or "heel" }
+            && _current.Feet[0].Foot == foot && _pending is Link.None && NextIndex(at + 1) < 0;
         if (sideOfFoot)
         {
             // "RF step right": the foot is named already, so this is where it goes

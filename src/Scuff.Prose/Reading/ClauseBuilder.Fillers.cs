@@ -44,7 +44,7 @@ internal sealed partial class ClauseBuilder
             turning.OnStep = step;
         }
 
-        if (CountsIn(word) is int lasting)
+        if ((term.Meaning.Value > 1 ? term.Meaning.Value : CountsIn(word)) is int lasting)
         {
             Lasting(at, lasting);
         }
@@ -67,7 +67,7 @@ internal sealed partial class ClauseBuilder
         Widen(term);
     }
 
-    private static bool IsArm(Term term) => term is { Kind: TermKind.Move, Meaning.Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }
+    internal static bool IsArm(Term term) => term is { Kind: TermKind.Move, Meaning.Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }
         || (term.Kind is TermKind.Style && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger"
         or "fingers" or "shoulder" or "shoulders" or "palm" or "palms" or "thumb" or "thumbs" or "hat" or "belt" or "brim" or "pocket" or "pockets"
         or "chest" or "head" or "eyes" or "look" or "looking" or "fist");

@@ -241,6 +241,17 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_current is { Dir.Direction: Direction.Down or Direction.Up, IsFigure: false } && _pending is Link.None
+            && dir.Direction is Direction.Side or Direction.Forward or Direction.Back && NextIndex(at + 1) < 0)
+        {
+            // "place the right foot down to the right side": down is how, the side is where
+            _current.Dir = dir;
+            _current.DirText = term.Text;
+            _current.DirSide ??= dir.Side;
+            Widen(term);
+            return;
+        }
+
         Direction present = _current.Dir.Direction;
         Direction coming = dir.Direction;
         bool feetAfter = NextIndex(at + 1) is int n and >= 0 && _terms[n].Kind is TermKind.Side or TermKind.Foot;

@@ -46,6 +46,19 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (previous >= 0 && _terms[previous].Kind is TermKind.Move && WholeTurn(_terms[previous].Text) is int whole && _current.Feet.Count == 0
+            && _current.IsFigure && TwoFeetFollow(at + 1))
+        {
+            // "full turn left travelling forward R, L": the steps are named, so the side is the way round
+            _current.Head = null;
+            _current.HeadText = "";
+            _current.Amount = whole;
+            _current.HasTurnWord = true;
+            _current.TurnSide = side;
+            Widen(term);
+            return;
+        }
+
         bool turnedFigure = _current is { Amount: not null, IsFigure: true } && previous >= 0
             && _terms[previous] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ NamedBy: NamedBy.FirstFoot, Rows.Count: > 2 }, ..] } }
             && _current.Feet.Count == 0;
@@ -117,6 +130,34 @@ internal sealed partial class ClauseBuilder
         }
 
         FootTerm(term, at, false);
+    }
+
+    private static int? WholeTurn(string name) => AmountOfTurn(name)
+        ?? (name.StartsWith("full turn ", StringComparison.OrdinalIgnoreCase) || name.StartsWith("full spin", StringComparison.OrdinalIgnoreCase) ? 8 : null);
+
+    /// <summary>Whether two feet and no more are listed after this place, with words of going and stepping at most before them.</summary>
+    private bool TwoFeetFollow(int from)
+    {
+        int feet = 0;
+        for (int i = from; i < _end; i++)
+        {
+            Term term = _terms[i];
+            switch (term.Kind)
+            {
+                case TermKind.Side or TermKind.Foot:
+                    feet++;
+                    break;
+                case TermKind.Filler or TermKind.Dash or TermKind.Join or TermKind.Style:
+                case TermKind.Separator when term.Text is "," or "/" or "-":
+                case TermKind.Dir when feet == 0 && term.Meaning.Side is null:
+                case TermKind.Move when feet == 0 && term.Meaning is { Verb: ActionKind.Step, IsIng: true }:
+                    break;
+                default:
+                    return false;
+            }
+        }
+
+        return feet == 2;
     }
 
     private bool SaysOnto(int at)

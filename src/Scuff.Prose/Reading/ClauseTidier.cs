@@ -167,6 +167,21 @@ internal sealed class ClauseTidier
                 continue;
             }
 
+            bool spins = _clauses[i - 1] is { Head: null, Amount: 8, HasTurnWord: true, Feet.Count: 0, TurnSide: not null, Times: 1, TurnTo: null }
+                && clause.Feet.Count + (listed > 1 ? listed - 1 : 0) == 2;
+            if (spins)
+            {
+                // "full turn right, R, L": a foot for each half of it
+                Clause turned = _clauses[i - 1];
+                int used = Math.Max(1, listed);
+                turned.Feet.AddRange(_clauses.GetRange(i, used).SelectMany(c => c.Feet));
+                turned.Cover(_clauses[i + used - 1].Span);
+                turned.LinkAfter = _clauses[i + used - 1].LinkAfter;
+                _clauses.RemoveRange(i, used);
+                i--;
+                continue;
+            }
+
             if (_clauses[i - 1] is { Head: null, Amount: 8, HasTurnWord: true, Feet.Count: 1 } spun)
             {
                 // "full turn left travelling forward R, L"

@@ -8,6 +8,9 @@ namespace Scuff.Prose.Reading;
 /// <summary>Asks where the reading of a line leaves something open: words, turns, feet and moves that it does not have.</summary>
 internal sealed class ReadingQuestions(ReaderState state)
 {
+    // what was asked about as unused, so that no word is asked about twice
+    private readonly List<TextSpan> _unused = [];
+
     /// <summary>Slips that were mended and words that are not known.</summary>
     public void Words(List<Clause> clauses, TextSpan whole, string label, LineReading best)
     {
@@ -133,10 +136,27 @@ internal sealed class ReadingQuestions(ReaderState state)
             bool way = clause.Dir is Meaning dir && clause.IsFigure && !UsesWay(rows, clause, dir.Direction);
             if (foot || way)
             {
+                _unused.Add(clause.Span);
                 string words = state.Text.Substring(clause.Span.Start, clause.Span.Length);
                 state.Add(ReadingRules.WordsUnused.At(clause.Span, ("words", words), ("counts", label), ("unused", foot ? "foot" : "direction"),
                     ("read", Phrasing.Describe(rows))));
             }
+        }
+    }
+
+    /// <summary>Words that name something of a move, and nothing that is danced has it.</summary>
+    public void Unanswered(List<Term> terms, LineReading best, List<Clause> danced, string label)
+    {
+        foreach ((Term term, string named) in new WordAccount(terms, best, danced).Unanswered())
+        {
+            if (_unused.Exists(span => span.Start <= term.Span.Start && span.End >= term.Span.End))
+            {
+                // asked about already
+                continue;
+            }
+
+            state.Add(ReadingRules.WordsUnused.At(term.Span, ("words", term.Text), ("counts", label), ("unused", named),
+                ("read", Phrasing.Describe(best.Rows))));
         }
     }
 

@@ -188,6 +188,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             });
         }
 
+        if (clause.IsWith && !clause.TimesStated && body.Rows[0].Action.Kind is ActionKind.Shimmy or ActionKind.RollBody or ActionKind.Dip or ActionKind.PopShoulder)
+        {
+            // "big step R to side with a shimmy": how the step is made, hardly a count of its own
+            body.Cost += 0.4;
+        }
+
         bool arms = body.Rows[0].Action.Kind == ActionKind.Arms;
         double cost = arms ? 0.05 : clause.Link is Link.Hard ? 0.6 : 0.2;
         if (arms)
@@ -736,7 +742,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        ActionKind? inherited = previous?.Head?.Verb ?? previous?.Inherited;
+        ActionKind? inherited = previous?.Head?.Verb ?? previous?.Inherited
+            ?? (previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig
+                or ActionKind.Kick or ActionKind.Brush } only] }, ..] } ? only.Action.Kind : null);
         if (inherited is ActionKind.Jump && clause.Feet.Count == 0
             && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Together or Direction.Home)
         {
@@ -789,7 +797,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         bool goesOn = previous is { Dir: not null } or { Inherited: not null } or { Part.Length: > 0 } or { Diagonal: true };
+        goesOn |= previous is { Head.Verb: null, Feet.Count: 1 } && inherited is not null;
         bool previousGesture = goesOn && inherited is ActionKind.Touch or ActionKind.Point or ActionKind.Kick or ActionKind.Tap or ActionKind.Dig
+            or ActionKind.Brush
             || (inherited is null && previous is { Head: null, Part: "heel" or "toe" });
         List<(Foot, bool)> feet = FeetOf(clause, FootRule.Free, situation, ActionKind.Step);
         if (clause.Part is "heel" or "toe" or "heels" or "toes" && clause.Dir?.Direction is not Direction.Down)

@@ -129,8 +129,10 @@ internal sealed class Lexicon
 
         string? found = null;
         bool isClear = true;
-        foreach (string candidate in Slips.Of(word))
+        foreach (string slip in Slips.Of(word))
         {
+            // a short form is meant no more than the word it stands for
+            string candidate = StandsFor(slip) is [string whole] ? whole : slip;
             if (!MayBeMeant(candidate) || string.Equals(candidate, found, StringComparison.Ordinal))
             {
                 continue;

@@ -37,6 +37,14 @@ internal static class TermReader
                 continue;
             }
 
+            if (HowLong(tokens, at) is (int length, int counts))
+            {
+                TextSpan lasting = TextSpan.FromBounds(token.Span.Start, tokens[at + length - 1].Span.End);
+                terms.Add(new Term(new Meaning(TermKind.Filler) { Value = counts }, lasting, text[lasting.Start..lasting.End]));
+                at += length;
+                continue;
+            }
+
             if (NoWeight(tokens, at) is int refused)
             {
                 TextSpan none = TextSpan.FromBounds(token.Span.Start, tokens[at + refused - 1].Span.End);
@@ -155,6 +163,15 @@ internal static class TermReader
                 continue;
             }
 
+            if (tokens[i].Text == "ft")
+            {
+                // "R ft": the foot; "point R ft", "tap ft of L": in front
+                bool named = i == 0 || (tokens[i - 1].Text is "r" or "l" or "right" or "left" or "rt" or "lt" or "both"
+                    && i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Word);
+                tokens[i] = tokens[i] with { Text = named ? "foot" : "front" };
+                continue;
+            }
+
             if (tokens[i].Kind == WordTokenKind.Word && lexicon.StandsFor(tokens[i].Text) is IReadOnlyList<string> words)
             {
                 WordToken token = tokens[i];
@@ -228,6 +245,49 @@ internal static class TermReader
 
         return null;
     }
+
+    /// <summary>
+    /// "For two", "over 2 counts", "over 2 and 3", "takes two counts": how many tokens, and how many counts; null where nothing of the kind stands.
+    /// </summary>
+    private static (int Tokens, int Counts)? HowLong(List<WordToken> tokens, int at)
+    {
+        bool takes = tokens[at].Text is "takes" or "taking" or "lasts" or "lasting";
+        if (!takes && tokens[at].Text is not ("for" or "over"))
+        {
+            return null;
+        }
+
+        int end = at + 1;
+        end += end < tokens.Count && tokens[end].Text is "the" or "next" ? 1 : 0;
+        if (NumberAt(tokens, end) is not (>= 1 and <= 4 and int first))
+        {
+            return null;
+        }
+
+        end++;
+        int counts = first;
+        bool range = end + 1 < tokens.Count && tokens[end].Text is "and" or "&" or "-" && NumberAt(tokens, end + 1) is int;
+        if (range)
+        {
+            if (tokens[at].Text is not "over" || NumberAt(tokens, end + 1) is not int last || last <= first || last > first + 3)
+            {
+                return null;
+            }
+
+            // the counts themselves, not how many
+            counts = last - first + 1;
+            end += 2;
+        }
+
+        bool said = end < tokens.Count && tokens[end].Text is "count" or "counts" or "beat" or "beats";
+        end += said ? 1 : 0;
+        bool stops = end >= tokens.Count || tokens[end].Kind == WordTokenKind.Mark;
+        return counts > 1 && (said || (stops && !takes)) ? (end - at, counts) : null;
+    }
+
+    private static int? NumberAt(List<WordToken> tokens, int at) => at >= tokens.Count ? null
+        : tokens[at].Kind == WordTokenKind.Number ? tokens[at].Value
+        : tokens[at].Text switch { "one" => 1, "two" => 2, "three" => 3, "four" => 4, _ => null };
 
     /// <summary>"Without putting any weight on it", "do not transfer the weight", "no weight change": how many tokens, or null.</summary>
     private static int? NoWeight(List<WordToken> tokens, int at)

@@ -1,0 +1,170 @@
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Steps;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>
+/// Goes through the words of a line once more when it has been read, and finds those that name something of a move (a foot, a place, a turn,
+/// a part of the foot, the move itself) which nothing that is danced has. A reader that passes such a word over in silence reads wrong.
+/// </summary>
+internal sealed class WordAccount(List<Term> terms, LineReading best, List<Clause> danced)
+{
+    /// <summary>The words that nothing answers to, with what they name ("foot", "direction", "turn", "part of the foot", "move").</summary>
+    public List<(Term Term, string Named)> Unanswered()
+    {
+        List<(Term, string)> found = [];
+        for (int at = 0; at < terms.Count; at++)
+        {
+            if (Named(terms[at]) is not string named)
+            {
+                continue;
+            }
+
+            (List<Clause> owners, List<PlacedRow> rows) = Around(terms[at]);
+            if (rows.Count == 0 || IsStyling(at) || owners.Exists(c => c.Detail.Exists(d => Covers(d, terms[at]))))
+            {
+                // outside of all that is danced: a remark, a name that its detail stands for, or the detail of a name
+                continue;
+            }
+
+            if (!IsAnswered(terms[at], at, owners, rows))
+            {
+                found.Add((terms[at], named));
+            }
+        }
+
+        return found;
+    }
+
+    private static string? Named(Term term) => term.Kind switch
+    {
+        TermKind.Foot or TermKind.Side or TermKind.Lead => "foot",
+        TermKind.Dir => "direction",
+        TermKind.Amount => "turn",
+        TermKind.Part => "part of the foot",
+        TermKind.Move => "move",
+        _ => null,
+    };
+
+    /// <summary>The moves a word stands among: that whose words it is one of, and where that is not danced by itself, those beside it.</summary>
+    private (List<Clause> Owners, List<PlacedRow> Rows) Around(Term term)
+    {
+        List<Clause> owners = [];
+        List<PlacedRow> rows = [];
+        for (int i = 0; i < danced.Count; i++)
+        {
+            Clause clause = danced[i];
+            if (clause.IsAmp || !Covers(clause, term))
+            {
+                continue;
+            }
+
+            owners.Add(clause);
+            List<PlacedRow> own = best.Rows.FindAll(r => r.Clause == i);
+            if (clause.SaysCircle)
+            {
+                own = best.Rows;
+            }
+            else if (own.Count == 0 || clause.IsTurnOnly)
+            {
+                own = [.. own, .. best.Rows.FindAll(r => Math.Abs(r.Clause - i) <= 2)];
+            }
+
+            rows.AddRange(own);
+        }
+
+        return (owners, rows);
+    }
+
+    private static bool Covers(Clause clause, Term term) => clause.Start <= term.Span.Start && clause.End >= term.Span.End;
+
+    /// <summary>Whether a word belongs to a remark on arms, looks or the body: "left arm", "angling body left", "looking front", "lift L slightly".</summary>
+    private bool IsStyling(int at)
+    {
+        int before = at - 1;
+        while (before >= 0 && terms[before].Kind is TermKind.Filler && !terms[before].Text.StartsWith("leav", StringComparison.OrdinalIgnoreCase))
+        {
+            before--;
+        }
+
+        return (at + 1 < terms.Count && (terms[at + 1].Kind is TermKind.Style || ClauseBuilder.IsArm(terms[at + 1])))
+            || (before >= 0 && (terms[before].Kind is TermKind.Style or TermKind.Filler || terms[before] is { Kind: TermKind.Part, Meaning.Part: "body" or "shoulder" }));
+    }
+
+    private bool IsAnswered(Term term, int at, List<Clause> owners, List<PlacedRow> rows) => term.Kind switch
+    {
+        TermKind.Foot or TermKind.Side or TermKind.Lead => HasFoot(term.Meaning.Side!.Value, owners, rows),
+        TermKind.Dir => HasWay(term, owners, rows),
+        TermKind.Amount => HasTurn(term.Meaning.Value, owners, rows),
+        TermKind.Part => HasPart(term, owners, rows),
+        TermKind.Move => HasMove(term, owners, rows),
+        _ => true,
+    };
+
+    private static bool HasFoot(Foot foot, List<Clause> owners, List<PlacedRow> rows)
+    {
+        Direction way = foot == Foot.Right ? Direction.Right : Direction.Left;
+        int sign = foot == Foot.Right ? 1 : -1;
+        return owners.Exists(c => c.Reference == foot || c.WeightFoot == foot || (c.DirSide == foot && c.Diagonal)
+                || c.Feet.Exists(f => f.Foot == foot && f.MayBeReference))
+            || rows.Exists(r => r.Action.Foot.ToFoot() == foot || r.Action.Direction == way || r.Action.Turn.Sign == sign
+                || r.Action.Foot == ActingFoot.Both || (r.Action.Foot == ActingFoot.None)
+                || (r.Action.Foot.ToFoot() == foot.Other() && r.Action.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together
+                    or Direction.LockBehind or Direction.LockFront or Direction.Across or Direction.Behind));
+    }
+
+    private static bool HasWay(Term term, List<Clause> owners, List<PlacedRow> rows)
+    {
+        Direction way = FigureComparison.Family(term.Meaning.Direction);
+        bool told = way is Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind or Direction.Side;
+        return !told || term.Text.Equals("over", StringComparison.OrdinalIgnoreCase)
+            || rows.Exists(r => r.Action.Turn.Sign != 0 || r.Action.Foot is ActingFoot.Both or ActingFoot.None
+                || (term.Meaning.Side is Foot foot && r.Action.Foot.ToFoot() == foot) || Suits(r.Action, way, term));
+    }
+
+    /// <summary>Whether a place that is danced can be what a word for a place means.</summary>
+    private static bool Suits(StepAction action, Direction way, Term term)
+    {
+        Direction danced = FigureComparison.Family(action.Direction);
+        bool sided = action.Direction is Direction.Side or Direction.Left or Direction.Right;
+        return danced == way || danced == Direction.Unstated
+            || action.Kind is ActionKind.Recover or ActionKind.Shift or ActionKind.Sway or ActionKind.Hold or ActionKind.Pivot or ActionKind.Unwind
+            || way switch
+            {
+                // "back beside", "bring back next to"; "cross" may be in front or behind; a diagonal lies forward or back
+                Direction.Forward => danced is Direction.CrossFront or Direction.Up || term.Meaning.Special == "diag" || (IsFront(term) && action.Kind is ActionKind.Hitch or ActionKind.Sweep),
+                Direction.Back => danced is Direction.CrossBehind or Direction.InPlace,
+                Direction.CrossFront => danced is Direction.CrossBehind || term.Meaning.Special == "lock",
+                Direction.CrossBehind => danced is Direction.CrossFront && term.Meaning.Special == "lock",
+                Direction.Side => sided || danced is Direction.InPlace || action.Kind is ActionKind.Drag or ActionKind.Slide,
+                _ => false,
+            };
+    }
+
+    private static bool IsFront(Term term) => term.Text.Contains("front", StringComparison.OrdinalIgnoreCase);
+
+    private static bool HasTurn(int eighths, List<Clause> owners, List<PlacedRow> rows)
+    {
+        Turn right = Turn.None;
+        Turn left = Turn.None;
+        foreach (PlacedRow row in rows.Distinct())
+        {
+            right += row.Action.Turn.Sign > 0 ? row.Action.Turn : Turn.None;
+            left += row.Action.Turn.Sign < 0 ? row.Action.Turn : Turn.None;
+        }
+
+        return Math.Max(right.Amount.Floor, left.Amount.Floor) >= eighths || owners.Exists(c => c.Part.Length > 0);
+    }
+
+    private static bool HasPart(Term term, List<Clause> owners, List<PlacedRow> rows) => true;
+
+    private static bool HasMove(Term term, List<Clause> owners, List<PlacedRow> rows)
+    {
+        ActionKind? verb = term.Meaning.Verb;
+        bool acts = verb is ActionKind.Kick or ActionKind.Hook or ActionKind.Flick or ActionKind.Hitch or ActionKind.Stomp or ActionKind.Hop
+            or ActionKind.Jump or ActionKind.Scuff or ActionKind.Brush or ActionKind.Touch or ActionKind.Tap or ActionKind.Point
+            or ActionKind.Dig or ActionKind.Rock or ActionKind.Press or ActionKind.Lunge;
+        return !acts || owners.Exists(c => c.HeadText == term.Text) || rows.Exists(r => r.Action.Kind == verb);
+    }
+}
