@@ -72,6 +72,9 @@ internal sealed class Clause
 
     public int? Lasts { get; set; }
 
+    /// <summary>The count in brackets after it ("hold (2)", the first of "(5-6)"), or null.</summary>
+    public int? SaidCount { get; set; }
+
     public bool IsRepeat { get; set; }
 
     public bool IsMirrored { get; set; }
@@ -197,6 +200,7 @@ internal sealed class Clause
             Times = Times,
             TimesStated = TimesStated,
             Lasts = Lasts,
+            SaidCount = SaidCount,
             IsRepeat = IsRepeat,
             HasLift = HasLift,
             SaysIt = SaysIt,

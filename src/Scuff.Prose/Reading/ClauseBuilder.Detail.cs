@@ -27,6 +27,19 @@ internal sealed partial class ClauseBuilder
         if (close == contentStart + 1 && _terms[contentStart].Kind == TermKind.Number && Last().HasContent)
         {
             // "(3)": the count again
+            Last().SaidCount = SaysCount(at) ? _terms[contentStart].Meaning.Value : null;
+            Last().Cover(_terms[Math.Min(close, _end - 1)].Span);
+            at = close;
+            return;
+        }
+
+        if (close == contentStart + 3 && _terms[contentStart].Kind == TermKind.Number && _terms[contentStart + 2].Kind == TermKind.Number
+            && _terms[contentStart + 1].Text is "-" or "–" && Last().HasContent
+            && _terms[contentStart + 2].Meaning.Value - _terms[contentStart].Meaning.Value is int more and >= 1 and <= 7)
+        {
+            // "slow walk R (1-2)": the counts of one move, or of the last few
+            Last().Lasts ??= more + 1;
+            Last().SaidCount = SaysCount(at) ? _terms[contentStart].Meaning.Value : null;
             Last().Cover(_terms[Math.Min(close, _end - 1)].Span);
             at = close;
             return;
@@ -151,6 +164,9 @@ internal sealed partial class ClauseBuilder
 
         _pending = _current.HasContent ? _pending : Link.Hard;
     }
+
+    /// <summary>Whether a number in this bracket is the count of the move before: not a wall in square brackets, and not "(5) cross R over L (6) step back".</summary>
+    private bool SaysCount(int at) => _terms[at].Text == "(" && _terms.Find(t => t.Kind is not TermKind.Filler).Kind is not TermKind.Open;
 
     /// <summary>Counts inside a bracket ("[5 side, 6 behind]") say again what the label says.</summary>
     private void DropCounts(int start, int end)

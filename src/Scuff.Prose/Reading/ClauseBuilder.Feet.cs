@@ -118,6 +118,18 @@ internal sealed partial class ClauseBuilder
             _pending = Link.None;
         }
 
+        if ((_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase)) && _current is { IsFigure: true, Feet: [{ IsCertain: false }] }
+            && _current.Head!.Figures.All(f => f.NamedBy is NamedBy.ActingFoot or NamedBy.Turn && f.Rows.Any(r => r.Action.Turn.Sign != 0))
+            && _current.Feet[0].Foot != foot && NextIndex(at + 1) < 0)
+        {
+            // "paddle 1/4 left with R": the first side is the way round
+            _current.TurnSide ??= _current.Feet[0].Foot;
+            _current.Feet[0] = new FootWord(foot, true, false);
+            _pending = Link.None;
+            Widen(term);
+            return;
+        }
+
         bool withOther = (_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase)) && _current.Feet.Count == 1
             && _current.Feet[0].Foot != foot;
         if (withOther && _current.Feet[0].MayBeReference)

@@ -35,7 +35,49 @@ internal sealed partial class ClauseBuilder
     public static List<Clause> Build(List<Term> terms, bool placesStart = false)
     {
         StylePhrases.Mark(terms);
+        if (Rhythm(terms) is (List<int> rhythm, int start))
+        {
+            // "quick quick slow: R forward, L forward, R forward": how long each takes
+            List<Clause> told = new ClauseBuilder(terms, terms.Count, placesStart).Run(start);
+            List<Clause> moves = told.FindAll(c => c.HasContent && !c.IsAmp);
+            if (moves.Count == rhythm.Count)
+            {
+                for (int i = 0; i < moves.Count; i++)
+                {
+                    moves[i].Lasts ??= rhythm[i];
+                }
+            }
+
+            return told;
+        }
+
         return new ClauseBuilder(terms, terms.Count, placesStart).Run(0);
+    }
+
+    /// <summary>The counts that the words slow and quick give at the head of a line, and where its moves begin; or null.</summary>
+    private static (List<int> Counts, int Start)? Rhythm(List<Term> terms)
+    {
+        List<int> counts = [];
+        for (int i = 0; i < terms.Count; i++)
+        {
+            switch (terms[i].Text.ToLowerInvariant())
+            {
+                case "slow":
+                    counts.Add(2);
+                    break;
+                case "quick":
+                    counts.Add(1);
+                    break;
+                case ",":
+                    break;
+                case ":" when counts.Count > 1:
+                    return (counts, i + 1);
+                default:
+                    return null;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>The clauses from one term up to another.</summary>
@@ -138,6 +180,17 @@ internal sealed partial class ClauseBuilder
                         i++;
                     }
 
+                    break;
+                case TermKind.Style when term.Text.Equals("once more", StringComparison.OrdinalIgnoreCase) && i + 1 >= _end
+                    && (!_current.HasContent || _pending is Link.Soft) && (_clauses.Count > 0 || _current.HasContent):
+                    // "pivot 1/4 left, and once more"
+                    if (_current.HasContent)
+                    {
+                        Close(Link.Hard);
+                    }
+
+                    _current.IsRepeat = true;
+                    Widen(term);
                     break;
                 case TermKind.Style:
                     _current.HasStyle = true;

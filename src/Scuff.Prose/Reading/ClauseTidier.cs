@@ -200,6 +200,17 @@ internal sealed class ClauseTidier
             }
 
             Clause owner = _clauses[before];
+            if (clause.SaidCount is not null && owner.Lasts > 1 && owner is { IsFigure: false, Head: not null, Detail.Count: 0, Amount: null }
+                && !owner.Feet.Exists(f => f.Foot == clause.Feet[0].Foot))
+            {
+                // "slow walk R (1-2), L (3-4)": the same again, on counts of its own
+                clause.Head = owner.Head;
+                clause.HeadText = owner.HeadText;
+                clause.Dir ??= owner.Dir;
+                clause.DirText = owner.DirText;
+                continue;
+            }
+
             bool apart = owner is { Head: null, BothFeet: true, Dir.Direction: Direction.Out or Direction.In };
             if ((owner.Head is not null || apart) && owner.Detail.Count == 0 && owner.Feet.Count > 0 && !ClauseBuilder.IsTurnVerb(owner.Head))
             {

@@ -38,6 +38,7 @@ internal sealed class LineReader
     {
         List<Term> terms = TermReader.Read(_state.Text, start, end, _state.Lexicon);
         List<(Facing Facing, TextSpan Span)> clocks = TakeClocks(terms, out Turn bodyAngle);
+        PassOverCounts(terms, places);
         List<Clause> clauses = ClauseBuilder.Build(terms);
         TextSpan whole = TrimSpan(start, end);
         bodyAngle = CornersAreAngles(clocks, clauses, bodyAngle);
@@ -136,6 +137,7 @@ internal sealed class LineReader
             _questions.Turns(best, danced, places);
             _questions.Unused(best, danced, label);
             _questions.Unanswered(terms, best, danced, label);
+            _questions.CountsElsewhere(best, danced, label);
             _questions.WeightElsewhere(best, danced, label);
             _questions.DetailPassedOver(best, danced, label, _search);
             _comparison.Compare(figures, best, danced);
@@ -155,6 +157,19 @@ internal sealed class LineReader
         return new LineContent(moves.ToValueList(), claims,
             best.Fits)
         { Notes = Styling(terms), LeavesWordsOut = best.Fits && _questions.LeftOut(clauses, danced, figures, best, whole, label) };
+    }
+
+    /// <summary>"Hold 6" on counts 5-8 says again which count it is: nothing lasts that long there.</summary>
+    private static void PassOverCounts(List<Term> terms, IReadOnlyList<LabelPlace> places)
+    {
+        for (int i = 1; i < terms.Count; i++)
+        {
+            if (terms[i] is { Kind: TermKind.Number, Meaning.Value: int count } && count > places.Count
+                && terms[i - 1] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Hold } && places.Any(p => p.Number == count && p.Place.IsWhole))
+            {
+                terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Filler) };
+            }
+        }
     }
 
     /// <summary>The stretches of terms that may be all the steps of a line: after a colon, or within brackets.</summary>

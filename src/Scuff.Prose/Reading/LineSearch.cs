@@ -1,3 +1,4 @@
+using Scuff.Diagnostics;
 using Scuff.Prose.Words;
 using Scuff.Stance;
 using Scuff.Steps;
@@ -48,9 +49,19 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                     turned.TurnSide = clause.TurnSide;
                 }
 
+                bool turnsFirst = clause is { Amount: not null, TurnSide: not null } && (clause.TurnsInto || clause.TurnFirst)
+                    && !clause.Detail.Exists(d => d.Amount is not null || d.HasTurnWord);
+                if (turnsFirst)
+                {
+                    // "quarter turn right into a rumba box: R side, ...": the turn is made before all that is told
+                    Clause turn = new() { Amount = clause.Amount, TurnSide = clause.TurnSide, HasTurnWord = true, LinkAfter = Link.None };
+                    turn.Cover(new TextSpan(clause.Start, 0));
+                    detailed.Add(turn);
+                }
+
                 figures.Add((clause, detailed.Count, detailed.Count + clause.Detail.Count));
                 detailed.AddRange(clause.Detail);
-                if (clause.Amount is not null && !clause.Detail.Any(d => d.Amount is not null))
+                if (!turnsFirst && clause.Amount is not null && !clause.Detail.Any(d => d.Amount is not null))
                 {
                     // the turn stands with the name only: the figure says where it goes
                     figures.Clear();

@@ -156,6 +156,7 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             }
 
             variant.Lasts = clause.Lasts;
+            variant.SaidCount = clause.SaidCount;
             if (clause is { WeightNote: TermKind.WeightOn, WeightFoot: Foot ends }
                 && variant.Rows.Aggregate(state.Weight, (w, r) => r.Action.WeightAfter(w)) == ends.Other().ToWeight())
             {

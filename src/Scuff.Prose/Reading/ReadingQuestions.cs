@@ -160,6 +160,22 @@ internal sealed class ReadingQuestions(ReaderState state)
         }
     }
 
+    /// <summary>A count that stands in brackets after a move, and on which the move is not danced.</summary>
+    public void CountsElsewhere(LineReading best, List<Clause> danced, string label)
+    {
+        for (int i = 0; i < danced.Count; i++)
+        {
+            List<PlacedRow> rows = best.Rows.FindAll(r => r.Clause == i && !r.IsWith);
+            if (danced[i].SaidCount is int said && rows.Count > 0
+                && !rows.Exists(r => r.Label == said.ToString(System.Globalization.CultureInfo.InvariantCulture)))
+            {
+                TextSpan span = danced[i].Span;
+                state.Add(ReadingRules.WordsUnused.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label), ("unused", "count"),
+                    ("read", Phrasing.Describe(rows))));
+            }
+        }
+    }
+
     /// <summary>A note on the weight that the reading does not follow: the weight is said to end on a foot, and it ends on the other.</summary>
     public void WeightElsewhere(LineReading best, List<Clause> danced, string label)
     {

@@ -34,6 +34,7 @@ internal static class RowPlacement
             labelled = Put(labelled, variant, rows[i], i == 0 ? pending : null, index, places);
         }
 
+        cost += variant.SaidCount is int said && !IsOn(labelled, rows.Count, said) ? 0.8 : 0;
         labelled = labelled with { Cost = cost + rhythm, PendingTurn = null, Moves = state.Moves + 1 };
         if (variant.Lasts is > 1 and int lasting && rows.Count == 1 && labelled.Overflow == 0)
         {
@@ -55,6 +56,21 @@ internal static class RowPlacement
             next.Add(own);
             Stretch(next, own, rows, variant, places);
         }
+    }
+
+    /// <summary>Whether one of the last rows is on a count.</summary>
+    public static bool IsOn(SolverState state, int rows, int count)
+    {
+        PlacedRow? row = state.Last;
+        for (int i = 0; i < rows && row is not null; i++, row = row.Previous)
+        {
+            if (row.Place.IsWhole && row.Label == count.ToString(System.Globalization.CultureInfo.InvariantCulture))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>A row in the middle of a figure that stretches (the sweep of a step, sweep).</summary>

@@ -29,6 +29,9 @@ internal sealed class Variant
     /// <summary>How many counts her words say it takes, or null.</summary>
     public int? Lasts { get; set; }
 
+    /// <summary>The count that one of its rows is said to be on, or null.</summary>
+    public int? SaidCount { get; set; }
+
     /// <summary>An action beside the move before, ahead of the rows; or null.</summary>
     public VariantRow? Beside { get; init; }
 

@@ -55,6 +55,13 @@ internal static class TermReader
 
             if (lexicon.Longest(tokens, at, plain) is (Meaning meaning, int used))
             {
+                if (used > 1 && meaning.Kind == TermKind.Move && tokens[at + used - 1].Text == "in" && at + used < tokens.Count
+                    && tokens[at + used].Text is "front" or "place" && lexicon.Word(token.Text) is Meaning alone)
+                {
+                    // "hitch right knee in front of left": no knee goes in
+                    (meaning, used) = (alone, 1);
+                }
+
                 // a number inside a figure's name is a name; a plain number is not
                 TextSpan span = TextSpan.FromBounds(token.Span.Start, tokens[at + used - 1].Span.End);
                 WordToken slip = tokens.GetRange(at, used).Find(t => t.IsCorrected);
