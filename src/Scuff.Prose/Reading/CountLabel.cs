@@ -25,6 +25,25 @@ internal sealed class CountLabel
     /// <summary>Where the words after the label start.</summary>
     public int End { get; }
 
+    /// <summary>"4 count tag after walls 1, 3 and 5", "16-count intro": how long something is, and no label.</summary>
+    private static bool TellsLength(string text, int at, int end)
+    {
+        int stop = at;
+        while (stop < end && char.IsAsciiDigit(text[stop]))
+        {
+            stop++;
+        }
+
+        if (stop == at || stop >= end || text[stop] is not (' ' or '-'))
+        {
+            return false;
+        }
+
+        string[] words = text[stop..Math.Min(end, stop + 24)].ToLowerInvariant().Split([' ', '-', ',', ':', '.'], StringSplitOptions.RemoveEmptyEntries);
+        return words.Length > 1 && words[0] is "count" or "counts" or "beat" or "beats"
+            && words[1] is "tag" or "tags" or "bridge" or "intro" or "introduction" or "ending" or "break" or "restart";
+    }
+
     /// <summary>Reads the label at the start of a line; null when the line does not start with counts.</summary>
     public static CountLabel? Read(string text, int start, int end)
     {
@@ -49,6 +68,11 @@ internal sealed class CountLabel
 
                 break;
             }
+        }
+
+        if (TellsLength(text, at, end))
+        {
+            return null;
         }
 
         int labelStart = at;

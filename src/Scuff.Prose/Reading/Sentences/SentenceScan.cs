@@ -79,6 +79,17 @@ internal sealed partial class SentenceScan
             return 2;
         }
 
+        if (_words.Is(at, "every", "each") && IsWall(at + 1) && _words.ListAt(at + 2, ordinals: false).Values.Count == 0)
+        {
+            // "at the end of every wall": without the number of a wall, all of them are meant
+            return 2;
+        }
+
+        if (_words.Is(at, "begin", "commence") && IsWall(at + 1))
+        {
+            return 1;
+        }
+
         int used = TryDenial(at);
         used = used > 0 ? used : TryWalls(at);
         used = used > 0 ? used : TryCut(at);
