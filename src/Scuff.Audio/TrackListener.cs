@@ -62,13 +62,18 @@ public static class TrackListener
             return empty with { Remark = "No beat was found in this track. Tap along, or write the beats by hand." };
         }
 
-        return Complete(empty, audio, spectrum, heard, row);
+        return Complete(empty, BeatFeatures.Of(audio, spectrum, row.Seconds), heard, row, SwingMeter.Of(spectrum, row.Seconds));
     }
 
-    private static TrackMap Complete(TrackMap map, MonoAudio audio, Spectrogram spectrum, Activations heard, BeatRow row)
+    /// <summary>The map of a track whose beats are known.</summary>
+    /// <param name="map">What is known of it without them.</param>
+    /// <param name="features">What the beats sound like.</param>
+    /// <param name="heard">What the ears heard.</param>
+    /// <param name="row">The beats.</param>
+    /// <param name="feel">How the beat is divided, and whether into three.</param>
+    internal static TrackMap Complete(TrackMap map, BeatFeatures features, Activations heard, BeatRow row, (Estimate<double> Swing, bool IsCompound) feel)
     {
         double[] beats = row.Seconds;
-        BeatFeatures features = BeatFeatures.Of(audio, spectrum, beats);
         float[] start = CountPath.Near(heard.Start, beats);
         SelfLikeness likeness = SelfLikeness.Of(features);
         float[] one = Echoes.Joined(OneEvidence.Of(heard, beats, features), EchoedOnes, likeness);
@@ -78,41 +83,42 @@ public static class TrackListener
         bool isThree = three.Score > four.Score;
         CountRow counts = isThree ? three : four;
         double meterSure = Sureness(Math.Abs(three.Score - four.Score) / Math.Sqrt(beats.Length));
-        int[] starts = SectionFinder.Find(counts);
+        SectionStart[] found = SectionFinder.Find(counts);
+        int[] starts = [.. found.Select(s => s.Beat)];
         string[] labels = SectionLabels.Find(starts, beats.Length, features);
-        (Estimate<double> swing, bool isCompound) = SwingMeter.Of(spectrum, beats);
-        Meter meter = isThree ? Meter.Three : new Meter(4, isCompound);
+        Meter meter = isThree ? Meter.Three : new Meter(4, feel.IsCompound);
         float clarity = CountPath.Near(heard.Beat, beats).Average();
         return map with
         {
             Beats = [.. beats.Select((b, i) => new TrackBeat(b, ((counts.Counts[i] - 1) % counts.BeatsInBar) + 1, counts.Counts[i]))],
             Tempo = TempoOf(row, heard.Beat, clarity),
             Meter = new Estimate<Meter>(meter, meterSure, [new Alternative<Meter>(isThree ? Meter.Four : Meter.Three, 1 - meterSure)]),
-            Swing = swing,
+            Swing = feel.Swing,
             Sections =
             [
-                .. starts.Select((s, i) => new TrackSection(s, (i + 1 < starts.Length ? starts[i + 1] : beats.Length) - s, labels[i], "", Sureness(counts.Start[s]))),
+                .. starts.Select((s, i) => new TrackSection(s, (i + 1 < starts.Length ? starts[i + 1] : beats.Length) - s, labels[i], "", found[i].Confidence)),
             ],
             Breaks = [.. StopFinder.Find(beats, counts.Counts, heard).Concat(DropFinder.Find(beats, starts, features)).OrderBy(b => b.Start)],
-            FirstCount = FirstCountOf(starts, counts),
+            FirstCount = FirstCountOf(found, counts),
             Remark = clarity < LeastClarity ? "The beat of this track is hard to hear. Check it by tapping along before you trust what stands here." : "",
         };
     }
 
     // A dance usually starts where the intro ends, if the intro is one that people wait for; else with the music. Common practice.
-    private static Estimate<int> FirstCountOf(int[] starts, CountRow counts)
+    private static Estimate<int> FirstCountOf(SectionStart[] starts, CountRow counts)
     {
         if (starts.Length == 0)
         {
             return new Estimate<int>(0, 0);
         }
 
-        int intro = starts.Length > 1 ? starts[1] - starts[0] : 0;
+        int music = starts[0].Beat;
+        int intro = starts.Length > 1 ? starts[1].Beat - music : 0;
         bool isWaitedFor = intro is >= FewestBeats and <= LongestIntro;
-        int first = isWaitedFor ? starts[1] : starts[0];
-        double sure = isWaitedFor ? Sureness(counts.Start[first]) : 0.5;
+        int first = isWaitedFor ? starts[1].Beat : music;
+        double sure = isWaitedFor ? starts[1].Confidence : 0.5;
         int eight = counts.BeatsInBar == 3 ? 6 : 8;
-        IEnumerable<int> others = new[] { starts[0], starts[0] + (2 * eight), starts[0] + (4 * eight) }.Where(b => b != first && b < counts.Counts.Length).Distinct();
+        IEnumerable<int> others = new[] { music, music + (2 * eight), music + (4 * eight) }.Where(b => b != first && b < counts.Counts.Length).Distinct();
         return new Estimate<int>(first, sure, [.. others.Select(b => new Alternative<int>(b, (1 - sure) / 3))]);
     }
 

@@ -261,7 +261,7 @@ public sealed class DanceFitter
             {
                 int eights = (Math.Abs(count - music.Likely) + 7) / 8;
                 int kind = count == music.Likely ? 0
-                    : music.Map.FirstCount.Alternatives.Any(a => music.CountAt(a.Value) == count) ? _prices.StartElsewhere / 2
+                    : AlternativeAt(count) is { } other ? OtherStart(other.Confidence, music.Map.FirstCount.Confidence)
                     : music.BeginsSection(count) ? _prices.StartElsewhere
                     : _prices.StartElsewhere * 3 / 2;
                 int price = isWanted ? 0 : kind + (_prices.WaitedEight * eights) + (wanted is null ? 0 : _prices.StartElsewhere);
@@ -270,7 +270,12 @@ public sealed class DanceFitter
         }
 
         return starts.ToValueList();
+
+        Alternative<int>? AlternativeAt(int count) => music.Map.FirstCount.Alternatives.Where(a => music.CountAt(a.Value) == count).MaxBy(a => a.Confidence);
     }
+
+    // As sure as the likely start: half the price; the less sure, the more of it.
+    private int OtherStart(double sure, double likely) => sure <= 0 ? _prices.StartElsewhere : (int)Math.Round(_prices.StartElsewhere * likely / (sure + likely));
 
     // Parts belong to kinds of music: which to which costs least is tried out, every part with some music of its own.
     private FitModel Paired(FitModel model, CountedMusic music)

@@ -8,14 +8,19 @@ namespace Scuff.Audio.Phrases;
 /// </summary>
 internal static class SectionFinder
 {
-    // A logit of -0.4 is where a boundary is worth calling if one wants as few missed as false.
-    private const double Worth = 1.2;
+    // A boundary is worth calling from a logit of -3 on where the lengths on both sides are liked (made songs of other seeds).
+    private const double Worth = 3;
+
+    // What a section of fewer than four bars costs, and one of fewer than eight.
+    private const double VeryShort = 2;
+
+    private const double Short = 0.6;
 
     // Longest section, in counts to eight.
     private const int Longest = 32;
 
-    /// <summary>Beats on which sections begin, rising; the first count 1 is the first of them. Empty without a count 1.</summary>
-    public static int[] Find(CountRow counts)
+    /// <summary>Where sections begin, rising; the first count 1 is the first of them. Empty without a count 1.</summary>
+    public static SectionStart[] Find(CountRow counts)
     {
         int[] ones = [.. Enumerable.Range(0, counts.Counts.Length).Where(i => counts.Counts[i] == 1)];
         if (ones.Length == 0)
@@ -25,32 +30,56 @@ internal static class SectionFinder
 
         int n = ones.Length;
         double[] best = new double[n + 1];
+        double[] before = new double[n + 1];
         int[] from = new int[n + 1];
         Array.Fill(best, double.NegativeInfinity);
         best[0] = 0;
         for (int end = 1; end <= n; end++)
         {
-            int endBeat = end < n ? ones[end] : counts.Counts.Length;
+            before[end] = double.NegativeInfinity;
             for (int start = Math.Max(0, end - Longest); start < end; start++)
             {
-                double here = start == 0 ? 0 : counts.Start[ones[start]] + Worth;
-                double score = best[start] + here + Liking(endBeat - ones[start], counts.BeatsInBar, end == n);
-                if (score > best[end])
+                double section = Score(start, end);
+                before[end] = Either(before[end], before[start] + section);
+                if (best[start] + section > best[end])
                 {
-                    (best[end], from[end]) = (score, start);
+                    (best[end], from[end]) = (best[start] + section, start);
                 }
             }
         }
 
-        List<int> starts = [];
+        // all ways to divide the track weigh in on how sure each beginning is: from here to the end, as above from the beginning to here
+        double[] after = new double[n + 1];
+        for (int start = n - 1; start >= 0; start--)
+        {
+            after[start] = double.NegativeInfinity;
+            for (int end = start + 1; end <= Math.Min(n, start + Longest); end++)
+            {
+                after[start] = Either(after[start], Score(start, end) + after[end]);
+            }
+        }
+
+        List<SectionStart> starts = [];
         for (int end = n; end > 0; end = from[end])
         {
-            starts.Add(ones[from[end]]);
+            int start = from[end];
+            starts.Add(new SectionStart(ones[start], start == 0 ? SurenessOf(counts.Start[ones[0]]) : Math.Exp(before[start] + after[start] - before[n])));
         }
 
         starts.Reverse();
         return [.. starts];
+
+        double Score(int start, int end)
+        {
+            int endBeat = end < n ? ones[end] : counts.Counts.Length;
+            return (start == 0 ? 0 : counts.Start[ones[start]] + Worth) + Liking(endBeat - ones[start], counts.BeatsInBar, end == n);
+        }
     }
+
+    // The logarithm of a sum of which the logarithms are given.
+    private static double Either(double a, double b) => double.IsNegativeInfinity(a) ? b : Math.Max(a, b) + Math.Log(1 + Math.Exp(-Math.Abs(a - b)));
+
+    private static double SurenessOf(float logit) => 1 / (1 + Math.Exp(-logit));
 
     // Songs are built in fours of bars, and eights of them most of all (common practice; see the trade's notes on phrases).
     private static double Liking(int beats, int beatsInBar, bool isLast)
@@ -62,6 +91,6 @@ internal static class SectionFinder
 
         double bars = (double)beats / beatsInBar;
         double liking = beats % beatsInBar != 0 ? -2 : bars % 8 == 0 ? 0.7 : bars % 4 == 0 ? 0 : bars % 2 == 0 ? -0.7 : -1.4;
-        return bars < 4 ? liking - 2 : liking;
+        return liking - (bars < 4 ? VeryShort : bars < 8 ? Short : 0);
     }
 }

@@ -86,6 +86,20 @@ public sealed class DanceFitterTests
         Assert.Equal(plan.Price, plan.Items.Sum(i => i.Price));
     }
 
+    // two eights before the likely start: 300 points for those, and up to 500 for the place
+    [Theory]
+    [InlineData(0.6, 550)]
+    [InlineData(0.2, 675)]
+    [InlineData(0.0, 800)]
+    public void A_start_that_is_less_likely_pays_more(double confidence, int points)
+    {
+        TrackMap map = Maps.Of("intro 32, A 32, B 32, A 32, B 32, A 32") with { FirstCount = new Estimate<int>(32, 0.6, [new Alternative<int>(16, confidence)]) };
+
+        FitPlan plan = new DanceFitter(Read("tin-lantern"), new FitOptions { Pins = [new FitPin.Begins(16)] }).Fit(map).Kindest!;
+
+        Assert.Equal(points, plan.Items.Where(i => i.Reason == FitReason.StartsElsewhere).Sum(i => i.Price));
+    }
+
     [Fact]
     public void Extra_counts_begin_where_she_has_put_them_and_nothing_interrupts_where_she_forbids_it()
     {

@@ -55,6 +55,24 @@ public sealed class BeatFeaturesTests
     }
 
     [Fact]
+    public void A_start_that_was_heard_of_one_verse_makes_that_of_the_others_likelier()
+    {
+        int[] verse = [0, 1, 3, 2, 1, 1, 2, 0];
+        int[] chorus = [3, 2, 1, 3, 2, 0, 3, 3];
+        BeatFeatures features = FeaturesOf([.. verse, .. chorus, .. verse, .. chorus], MadeHearing.Beats(128));
+        SelfLikeness likeness = SelfLikeness.Of(features);
+        float[] heard = new float[128];
+        float[] before = BoundaryEvidence.Of(heard, BeatsInBar, features, likeness);
+
+        heard[96] = 4;
+        float[] after = BoundaryEvidence.Of(heard, BeatsInBar, features, likeness);
+
+        Assert.InRange(after[32] - before[32], 2, 4);
+        Assert.Equal(before[64], after[64], 0.2f);
+        Assert.Equal(before[40], after[40], 0.2f);
+    }
+
+    [Fact]
     public void What_is_heard_in_one_verse_counts_most_at_the_same_beat_of_the_other()
     {
         int[] verse = [0, 1, 3, 2, 1, 1, 2, 0];

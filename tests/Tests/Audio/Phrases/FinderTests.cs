@@ -55,19 +55,33 @@ public sealed class FinderTests
     {
         float[] start = Starts(96, [0, 32, 64]);
         start[72] = -0.5f;
-        Assert.Equal([0, 32, 64], SectionFinder.Find(new CountRow(Counts(96), 4, 0, start)));
+        Assert.Equal([0, 32, 64], Beats(SectionFinder.Find(new CountRow(Counts(96), 4, 0, start))));
     }
 
     [Fact]
     public void The_first_section_begins_at_the_first_one()
     {
         int[] counts = [7, 8, .. Counts(32)];
-        Assert.Equal([2], SectionFinder.Find(new CountRow(counts, 4, 0, Starts(34, []))));
+        Assert.Equal([2], Beats(SectionFinder.Find(new CountRow(counts, 4, 0, Starts(34, [])))));
         Assert.Empty(SectionFinder.Find(new CountRow([2, 3, 4], 4, 0, Starts(3, []))));
         Assert.Empty(SectionFinder.Find(new CountRow([], 4, 0, [])));
     }
 
-    private static int[] Sections(int beats, int[] starts) => SectionFinder.Find(new CountRow(Counts(beats), 4, 0, Starts(beats, starts)));
+    [Fact]
+    public void A_start_where_lengths_fit_is_surer_than_what_was_heard_of_it()
+    {
+        // -1.5 alone is a chance of less than one in five; that both sides then are eight bars long makes it likely
+        float[] start = Starts(96, [0, 64]);
+        start[32] = -1.5f;
+        SectionStart[] found = SectionFinder.Find(new CountRow(Counts(96), 4, 0, start));
+        Assert.Equal([0, 32, 64], Beats(found));
+        Assert.InRange(found[1].Confidence, 0.6, 0.95);
+        Assert.InRange(found[2].Confidence, found[1].Confidence, 1);
+    }
+
+    private static int[] Sections(int beats, int[] starts) => Beats(SectionFinder.Find(new CountRow(Counts(beats), 4, 0, Starts(beats, starts))));
+
+    private static int[] Beats(SectionStart[] found) => [.. found.Select(f => f.Beat)];
 
     private static int[] Counts(int beats) => [.. Enumerable.Range(0, beats).Select(i => (i % 8) + 1)];
 
