@@ -127,6 +127,10 @@ internal sealed partial class ClauseBuilder
 
                 _clauses.Add(moves[0]);
             }
+            else if (NamesFeet(owner, inner, moves))
+            {
+                // the feet are the figure's now
+            }
             else if ((moves.Count > 1 || rows > 1 || (owner.Head is null && owner.Dir is null)) && !owner.IsAmp)
             {
                 if (owner.HasContent || _clauses.Count > 0)
@@ -163,6 +167,30 @@ internal sealed partial class ClauseBuilder
         }
 
         _pending = _current.HasContent ? _pending : Link.Hard;
+    }
+
+    /// <summary>
+    /// "Full turn left: R, L", "full turn L (R, L)": a detail that names nothing but the feet of a figure, one for each of its steps. They are given to it; where
+    /// it is called by its turn, the side that stood with it is the way round.
+    /// </summary>
+    private static bool NamesFeet(Clause owner, List<Clause> told, List<Clause> moves)
+    {
+        bool oneEach = owner.IsFigure && owner.Head!.Figures.Any(f => f.Rows.Count == moves.Count) && told.Count == moves.Count
+            && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 });
+        bool byTurn = owner is { IsFigure: true, TurnSide: null, Feet: [{ IsCertain: false }] } && owner.Head!.Figures.Any(f => f.NamedBy == NamedBy.Turn && f.Rows.Count == moves.Count);
+        if (!oneEach || (owner.Feet.Count > 0 && !byTurn))
+        {
+            return false;
+        }
+
+        if (byTurn)
+        {
+            owner.TurnSide = owner.Feet[0].Foot;
+            owner.Feet.Clear();
+        }
+
+        owner.Feet.AddRange(moves.SelectMany(m => m.Feet));
+        return true;
     }
 
     /// <summary>Whether a number in this bracket is the count of the move before: not a wall in square brackets, and not "(5) cross R over L (6) step back".</summary>
@@ -267,6 +295,12 @@ internal sealed partial class ClauseBuilder
 
         List<Clause> rest = Build(at + 1, end);
         List<Clause> moves = rest.Where(c => c.HasContent && !c.IsAmp).ToList();
+        if (owner is { IsFigure: true } && owner.Head!.Figures[0].Id == "walk_around" && moves.TrueForAll(m => m.IsFeetOnly))
+        {
+            // "walk around R: R, L, R, L": the feet of the walks, which share the turn
+            return false;
+        }
+
         if ((headsOff || repeats) && moves.Count < 2)
         {
             return false;
@@ -308,12 +342,24 @@ internal sealed partial class ClauseBuilder
             return true;
         }
 
-        if (owner is { IsFigure: true, Feet.Count: 0 } && moves.Count == owner.Head!.Figures[0].Rows.Count
-            && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }) && rest.Count == moves.Count)
+        if (NamesFeet(owner, rest, moves))
         {
-            // "full turn left: R, L"
-            owner.Feet.AddRange(moves.SelectMany(m => m.Feet));
             owner.Cover(_terms[end - 1].Span);
+            at = end - 1;
+            return true;
+        }
+
+        int feetFirst = rest.FindIndex(m => !m.IsFeetOnly);
+        if (feetFirst > 1 && NamesFeet(owner, rest.GetRange(0, feetFirst), rest.GetRange(0, feetFirst)))
+        {
+            // "full turn left travelling forward: R, L, rock R to side, recover L": the feet of the figure, and then other moves
+            if (ReferenceEquals(owner, _current))
+            {
+                Close(Link.Hard);
+            }
+
+            _clauses.AddRange(rest.Skip(feetFirst));
+            _current = new Clause { Link = Link.Hard };
             at = end - 1;
             return true;
         }

@@ -57,6 +57,14 @@ internal sealed partial class ClauseBuilder
                 return;
             }
 
+            if (move.Verb is ActionKind.Step && _current is { IsTurnOnly: true, SaysCircle: true } && FeetOnlyFollow(at + 1))
+            {
+                // "walk a half circle left stepping R, L, R, L"
+                Widen(term);
+                Close(Link.Hard);
+                return;
+            }
+
             if (move.Verb is ActionKind.Step && _current is { IsTurnOnly: true, Amount: 8, TurnSide: not null } && FeetOnlyFollow(at + 1))
             {
                 // "full turn left stepping R, L"
@@ -229,7 +237,7 @@ internal sealed partial class ClauseBuilder
         return feet >= 2;
     }
 
-    private static int? AmountOfTurn(string text) => text.ToLowerInvariant() switch
+    internal static int? AmountOfTurn(string text) => text.ToLowerInvariant() switch
     {
         "full turn" => 8,
         "half turn" => 4,

@@ -85,7 +85,7 @@ internal sealed partial class ClauseBuilder
 
     private void TurnTerm(Term term, int at)
     {
-        if (_current is { Head: null, Feet.Count: 0 }
+        if (_current is { Head: null or { Special: "walk" or "run" } }
             && (term.Text.StartsWith("circl", StringComparison.OrdinalIgnoreCase) || term.Text.EndsWith("circle", StringComparison.OrdinalIgnoreCase)
             || term.Text.Equals("arc", StringComparison.OrdinalIgnoreCase)))
         {

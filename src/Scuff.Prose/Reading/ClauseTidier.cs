@@ -27,7 +27,50 @@ internal sealed class ClauseTidier
         JoinFigureTurns();
         JoinGrinds();
         JoinTurnsOfEach();
+        PartCircles();
         JoinFeet();
+    }
+
+    /// <summary>Walks in a circle: the walks with all their feet, and after them the turn that they share.</summary>
+    private void PartCircles()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            Clause circle = _clauses[i];
+            if (circle is { SaysCircle: true, Head: null, Feet.Count: > 0, Dir: null, Part.Length: 0 } && (circle.Amount is not null || circle.HasTurnWord))
+            {
+                // "walk R, L, R, L making a full circle left": the last L is a walk like the others
+                Clause walk = new() { Link = circle.Link, LinkAfter = Link.None };
+                walk.Feet.AddRange(circle.Feet);
+                walk.Cover(circle.Span);
+                circle.Feet.Clear();
+                circle.Link = Link.None;
+                _clauses.Insert(i, walk);
+                i++;
+            }
+
+            if (!circle.SaysCircle || !circle.IsTurnOnly || _clauses[i - 1] is not { Head.Special: "walk" or "run", Feet.Count: 0, Times: 1, Detail.Count: 0 } walked)
+            {
+                continue;
+            }
+
+            int last = i + 1;
+            while (last < _clauses.Count && _clauses[last] is { IsFeetOnly: true, WeightNote: null, TimesStated: false })
+            {
+                last++;
+            }
+
+            List<Clause> listed = _clauses.GetRange(i + 1, last - i - 1);
+            if (listed.Sum(c => c.Feet.Count) >= 2)
+            {
+                // "walk in a full circle left, R, L, R, L"
+                walked.Feet.AddRange(listed.SelectMany(c => c.Feet));
+                walked.Cover(listed[^1].Span);
+                circle.LinkAfter = listed[^1].LinkAfter;
+                _clauses.RemoveRange(i + 1, listed.Count);
+                DropShare(i, walked.Feet.Count);
+            }
+        }
     }
 
     /// <summary>"Around to the right, 3/4 in all": how far the turn before goes.</summary>
@@ -35,6 +78,15 @@ internal sealed class ClauseTidier
     {
         for (int i = _clauses.Count - 1; i > 0; i--)
         {
+            if (_clauses[i] is { IsFigure: true, Feet.Count: 0, Dir: null, Detail.Count: 0, TurnSide: null, Amount: null } named
+                && ClauseBuilder.AmountOfTurn(named.HeadText) is int told && _clauses[i - 1] is { SaysCircle: true, Amount: null, TurnSide: not null })
+            {
+                // "in a circle to the left, a full turn"
+                named.Head = null;
+                named.Amount = told;
+                named.HasTurnWord = true;
+            }
+
             if (_clauses[i] is { IsTurnOnly: true, Amount: int amount, TurnSide: null, TurnTo: null }
                 && _clauses[i - 1] is { IsTurnOnly: true, Amount: null, TurnSide: not null, TurnTo: null } way)
             {
@@ -44,6 +96,16 @@ internal sealed class ClauseTidier
                 way.LinkAfter = _clauses[i].LinkAfter;
                 _clauses.RemoveAt(i);
             }
+        }
+    }
+
+    /// <summary>"... making a quarter turn left on every step": how a circle is shared, said once more.</summary>
+    private void DropShare(int circle, int walks)
+    {
+        if (circle + 1 < _clauses.Count && _clauses[circle + 1] is { IsTurnOnly: true, SaysEach: true, Amount: int each }
+            && each * walks == (_clauses[circle].Amount ?? 8))
+        {
+            _clauses.RemoveAt(circle + 1);
         }
     }
 
@@ -136,6 +198,12 @@ internal sealed class ClauseTidier
                 continue;
             }
 
+            if (clause.Link is Link.None && i > 1 && _clauses[i - 1] is { HasTurnWord: true, SaysCircle: true, Head.Special: "walk" or "run" })
+            {
+                // "walk a half circle left stepping R, L, R, L"
+                clause.Link = Link.Hard;
+            }
+
             int listed = 0;
             while (i + listed < _clauses.Count && _clauses[i + listed] is { IsFeetOnly: true, Feet.Count: 1, WeightNote: null, TimesStated: false })
             {
@@ -164,6 +232,30 @@ internal sealed class ClauseTidier
                 run.LinkAfter = clause.LinkAfter;
                 _clauses.RemoveAt(i);
                 i--;
+                continue;
+            }
+
+            if (_clauses[i - 1] is { Detail.Count: 0, Times: 1, Feet.Count: < 2 } around
+                && ((around.IsFigure && around.Head!.Figures[0].Id == "walk_around") || around is { SaysCircle: true, Head.Special: "walk" or "run" })
+                && clause.Feet.Count + Math.Max(0, listed - 1) >= 2)
+            {
+                // "walk around 1/4 to the right, R, L": as many walks as feet, which share the turn
+                int used = Math.Max(1, listed);
+                Foot? way = around.TurnSide ?? around.DirSide ?? (around.Feet.Count == 1 ? around.Feet[0].Foot : null);
+                Clause circle = new() { Amount = around.Amount ?? 8, TurnSide = way, HasTurnWord = true, SaysCircle = true, Link = Link.Soft };
+                circle.Cover(around.Span);
+                around.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "walk" };
+                around.Feet.Clear();
+                around.Feet.AddRange(_clauses.GetRange(i, used).SelectMany(c => c.Feet));
+                around.Amount = null;
+                around.TurnSide = null;
+                around.DirSide = null;
+                around.Dir = null;
+                around.Cover(_clauses[i + used - 1].Span);
+                circle.LinkAfter = _clauses[i + used - 1].LinkAfter;
+                _clauses.RemoveRange(i, used);
+                _clauses.Insert(i, circle);
+                DropShare(i, around.Feet.Count);
                 continue;
             }
 

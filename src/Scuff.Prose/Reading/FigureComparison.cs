@@ -21,7 +21,9 @@ internal sealed class FigureComparison(ReaderState state)
             List<StepAction> detail = DetailOf(best, from, to);
             Foot? stated = figure.Feet.Count > 0 ? figure.Feet[0].Foot : figure.DirSide;
             (bool anyLike, bool anyMirrored) = Likeness(figure, head, stated, detail);
-            if (anyLike || detail.Count == 0 || head.Figures.All(f => f.Rows.Count < 2))
+            bool turnLost = detail.Count > 1 && head.Figures.All(f => f.TotalTurn.Sign != 0) && detail.TrueForAll(a => a.Turn.Sign == 0);
+            if ((anyLike && !turnLost) || detail.Count == 0 || head.Figures.All(f => f.Rows.Count < 2)
+                || (!anyMirrored && IsOtherReading(head.Figures, detail)))
             {
                 continue;
             }
@@ -30,11 +32,16 @@ internal sealed class FigureComparison(ReaderState state)
                 Math.Min(figure.Span.Length, Math.Max(0, state.Text.IndexOf('(', figure.Span.Start) is int open and > 0 ? open - figure.Span.Start
                 : figure.Span.Length))).Trim();
             TextSpan span = figure.Span;
-            if (anyMirrored || FirstFootDiffers(head.Figures, stated, detail))
+            if (turnLost)
+            {
+                // "monterey R: point R, close R, point L, close L": where is the turn
+                state.Add(ReadingRules.FigureDetailDiffers.At(span, ("name", name)));
+            }
+            else if (anyMirrored || FirstFootDiffers(head.Figures, stated, detail))
             {
                 state.Add(ReadingRules.FigureFootDiffers.At(span, ("name", name)));
             }
-            else if (!SameFeet(head.Figures, detail))
+            else if (!SameFeet(head.Figures, detail) && !IsOtherReading(head.Figures, detail))
             {
                 state.Add(ReadingRules.FigureDetailDiffers.At(span, ("name", name)));
             }
@@ -74,6 +81,30 @@ internal sealed class FigureComparison(ReaderState state)
         }
 
         return (anyLike, anyMirrored);
+    }
+
+    /// <summary>Whether the detail is one of the other things that the name is known to be used for: which of them is meant is then no question.</summary>
+    private bool IsOtherReading(ValueList<StepDefinition> figures, List<StepAction> detail)
+    {
+        foreach (OtherReading other in figures.SelectMany(f => f.Others))
+        {
+            List<PatternRow> rows = other.Id is string id && state.Lexicon.Catalogue.Find(id) is StepDefinition form ? [.. form.Rows] : [.. other.Rows];
+            foreach (Foot named in (ReadOnlySpan<Foot>)[Foot.Right, Foot.Left])
+            {
+                List<StepAction> actions = rows.FindAll(r => r.Action.Kind != ActionKind.Hold).ConvertAll(r => r.For(named));
+
+                // once, or again and again
+                if (actions.Count > 0 && detail.Count % actions.Count == 0
+                    && Enumerable.Range(0, detail.Count).All(i => detail[i].Foot == actions[i % actions.Count].Foot
+                        && (SamePlace(detail[i], actions[i % actions.Count])
+                        || Family(detail[i].Direction) == Family(actions[i % actions.Count].Direction))))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     private static bool FirstFootDiffers(ValueList<StepDefinition> figures, Foot? stated, List<StepAction> detail)

@@ -134,6 +134,13 @@ internal sealed class ReadingQuestions(ReaderState state)
 
             bool foot = clause.Feet.Exists(f => !UsesFoot(rows, clause, f));
             bool way = clause.Dir is Meaning dir && clause.IsFigure && !UsesWay(rows, clause, dir.Direction);
+            List<PlacedRow> stepped = rows.FindAll(r => !r.IsWith && r.Action.Foot.ToFoot() is not null);
+            if (clause.Feet.Count > 1 && clause.Times == 1 && stepped.Count == clause.Feet.Count && !clause.Feet.Exists(f => f.MayBeReference))
+            {
+                // "full turn: L, R" danced R, L
+                foot |= stepped.Where((r, n) => r.Action.Foot.ToFoot() != clause.Feet[n].Foot).Any();
+            }
+
             if (foot || way)
             {
                 _unused.Add(clause.Span);
