@@ -45,6 +45,17 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        bool tellsFree = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Text.EndsWith("free", StringComparison.OrdinalIgnoreCase))
+            && !Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind is TermKind.Move or TermKind.Dir or TermKind.Amount);
+        if (tellsFree && Last().HasContent)
+        {
+            // "hold (left foot is free)": what is so already
+            Last().HasStyle = true;
+            Last().Cover(_terms[Math.Min(close, _end - 1)].Span);
+            at = close;
+            return;
+        }
+
         if (contentStart < close && _terms[contentStart].Text.ToLowerInvariant() is "or" or "alternatively" && Last().HasContent)
         {
             // "drag (or slide)": the first word stands

@@ -339,7 +339,11 @@ internal sealed class ClauseTidier
         {
             Clause fetch = _clauses[i - 1];
             Clause put = _clauses[i];
-            if (fetch is { Head.Verb: ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.SwivelHeels or ActionKind.SwivelToes }
+            if (fetch is
+                {
+                    Head.Verb: ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.FanToe
+                    or ActionKind.FanHeel
+                }
                 && put is { SaysIt: true, Head.Verb: ActionKind.Step, Feet.Count: 0 }
                 && put.Dir is { Direction: Direction.Together or Direction.In or Direction.Home or Direction.Back })
             {
@@ -347,6 +351,12 @@ internal sealed class ClauseTidier
                 put.Head = fetch.Head;
                 put.HeadText = fetch.HeadText;
                 put.Dir = put.Dir with { Direction = Direction.In };
+                if (fetch.Head!.Verb is ActionKind.FanToe or ActionKind.FanHeel)
+                {
+                    // "fan the right toes out and bring them back"
+                    put.Feet.AddRange(fetch.Feet);
+                }
+
                 continue;
             }
 

@@ -92,12 +92,12 @@ internal sealed class FigureComparison(ReaderState state)
             foreach (Foot named in (ReadOnlySpan<Foot>)[Foot.Right, Foot.Left])
             {
                 List<StepAction> actions = rows.FindAll(r => r.Action.Kind != ActionKind.Hold).ConvertAll(r => r.For(named));
+                int finish = rows.Count > 0 && rows[^1].IsFinish && detail.Count == actions.Count - 1 ? 1 : 0;
+                int once = actions.Count - finish;
 
-                // once, or again and again
-                if (actions.Count > 0 && detail.Count % actions.Count == 0
-                    && Enumerable.Range(0, detail.Count).All(i => detail[i].Foot == actions[i % actions.Count].Foot
-                        && (SamePlace(detail[i], actions[i % actions.Count])
-                        || Family(detail[i].Direction) == Family(actions[i % actions.Count].Direction))))
+                // once, or again and again; one place of many may differ
+                if (once > 0 && detail.Count % once == 0 && Enumerable.Range(0, detail.Count).All(i => detail[i].Foot == actions[i % once].Foot)
+                    && Enumerable.Range(0, detail.Count).Count(i => !SamePlace(detail[i], actions[i % once])) <= (once > 2 ? 1 : 0))
                 {
                     return true;
                 }

@@ -297,6 +297,15 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                         kept[^1] = owner;
                     }
 
+                    if (remark is { WeightNote: TermKind.WeightOn, WeightFoot: Foot noted } && kept.Count > 0 && kept[^1].WeightNote is null)
+                    {
+                        // "swivet left, centre, weight on left"
+                        Clause owner = kept[^1].Copy(mirrored: false);
+                        owner.WeightNote = TermKind.WeightOn;
+                        owner.WeightFoot = noted;
+                        kept[^1] = owner;
+                    }
+
                     agrees &= remark.Unknown.Count == 0;
                 }
 

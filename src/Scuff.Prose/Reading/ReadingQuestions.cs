@@ -191,6 +191,21 @@ internal sealed class ReadingQuestions(ReaderState state)
             return;
         }
 
+        for (int i = 1; i < danced.Count; i++)
+        {
+            // "swivet left, centre, weight on left": a note beside a remark speaks of where the moves before have brought the weight
+            if (danced[i] is { WeightNote: TermKind.WeightOn, WeightFoot: Foot noted } && !best.Rows.Exists(r => r.Clause == i))
+            {
+                Weight there = best.Rows.Where(r => !r.IsWith && r.Clause < i).Aggregate(state.Weight, (w, r) => r.Action.WeightAfter(w));
+                if (there != noted.ToWeight() && there != Weight.Unknown)
+                {
+                    TextSpan span = danced[i].Span;
+                    state.Add(ReadingRules.WordsUnused.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label),
+                        ("unused", "weight"), ("read", Phrasing.Describe(best.Rows.FindAll(r => r.Clause < i)))));
+                }
+            }
+        }
+
         Weight weight = state.Weight;
         for (int at = 0; at < best.Rows.Count; at++)
         {

@@ -69,7 +69,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 foreach (OtherReading other in definition.Others)
                 {
                     // "lock step" is danced on 1&2 as well as on 1-3
-                    if (other.Words.StartsWith("quick", StringComparison.Ordinal) && other.Id is string id
+                    if ((other.Words.StartsWith("quick", StringComparison.Ordinal) || other.Words.StartsWith("a plain", StringComparison.Ordinal)) && other.Id is string id
                         && lexicon.Catalogue.Find(id) is StepDefinition quick)
                     {
                         _figures.AddFigure(variants, clause, quick, situation, 0.2);
@@ -745,6 +745,18 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         ActionKind? inherited = previous?.Head?.Verb ?? previous?.Inherited
             ?? (previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig
                 or ActionKind.Kick or ActionKind.Brush } only] }, ..] } ? only.Action.Kind : null);
+        ActionKind? partedBefore = inherited is ActionKind.SplitHeels or ActionKind.SplitToes ? inherited
+            : previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes } parted] }, ..] } ? parted.Action.Kind : null;
+        if (partedBefore is ActionKind splits && clause.Feet.Count == 0
+            && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Together or Direction.Home or Direction.Centre)
+        {
+            // "split heels apart, together"
+            clause.Inherited = splits;
+            clause.Dir = clause.Dir with { Direction = clause.Dir.Direction == Direction.Out ? Direction.Out : Direction.In };
+            AddBodyMove(variants, clause, splits, lexicon.Verbs.Usual(splits), true, situation);
+            return;
+        }
+
         if (inherited is ActionKind.Jump && clause.Feet.Count == 0
             && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Together or Direction.Home)
         {

@@ -88,7 +88,12 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
             before--;
         }
 
-        return (at + 1 < terms.Count && (terms[at + 1].Kind is TermKind.Style || ClauseBuilder.IsArm(terms[at + 1])))
+        bool stays = at + 1 < terms.Count && terms[at + 1].Text.Contains("free", StringComparison.OrdinalIgnoreCase);
+        int open = terms.FindLastIndex(at, t => t.Kind is TermKind.Open or TermKind.Close);
+        int close = terms.FindIndex(at, t => t.Kind is TermKind.Close);
+        bool tellsFree = open >= 0 && close > at && terms[open].Kind is TermKind.Open
+            && terms.GetRange(open, close - open).Exists(t => t.Text.EndsWith("free", StringComparison.OrdinalIgnoreCase));
+        return stays || tellsFree || (at + 1 < terms.Count && (terms[at + 1].Kind is TermKind.Style || ClauseBuilder.IsArm(terms[at + 1])))
             || (before >= 0 && (terms[before].Kind is TermKind.Style or TermKind.Filler || terms[before] is { Kind: TermKind.Part, Meaning.Part: "body" or "shoulder" }));
     }
 

@@ -289,7 +289,7 @@ internal static class TermReader
         bool said = end < tokens.Count && tokens[end].Text is "count" or "counts" or "beat" or "beats";
         end += said ? 1 : 0;
         bool stops = end >= tokens.Count || tokens[end].Kind == WordTokenKind.Mark;
-        return counts > 1 && (said || (stops && !takes)) ? (end - at, counts) : null;
+        return counts > 1 && (said || range || (stops && !takes)) ? (end - at, counts) : null;
     }
 
     private static int? NumberAt(List<WordToken> tokens, int at) => at >= tokens.Count ? null
