@@ -325,6 +325,29 @@ internal sealed partial class ClauseBuilder
             owner.RepeatCounts = null;
         }
 
+        if (owner is { IsFigure: true, Feet.Count: < 2 } && owner.Head!.Figures is [{ Rows.Count: 1, TotalTurn.Sign: not 0 }, ..]
+            && rest.Count > 0 && rest[0] is { Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Amount: null, HasTurnWord: false, Detail.Count: 0 })
+        {
+            // "hinge 1/2 L: step R to side": with which foot, and where
+            if (owner.Feet.Count == 1)
+            {
+                owner.TurnSide ??= owner.Feet[0].Foot;
+                owner.Feet.Clear();
+            }
+
+            owner.Feet.AddRange(rest[0].Feet);
+            owner.Cover(rest[0].Span);
+            if (ReferenceEquals(owner, _current))
+            {
+                Close(Link.Hard);
+            }
+
+            _clauses.AddRange(rest.Skip(1));
+            _current = new Clause { Link = Link.Hard };
+            at = end - 1;
+            return true;
+        }
+
         if (moves.Count < 2)
         {
             if (moves.Count == 1 && moves[0].IsFeetOnly)

@@ -65,6 +65,17 @@ internal sealed partial class ClauseBuilder
                 return;
             }
 
+            if (move.Verb is ActionKind.Step && _current is { IsTurnOnly: true, Amount: 4 or 6, TurnSide: not null, TurnTo: null } && FeetOnlyFollow(at + 1))
+            {
+                // "3/4 turn R stepping R, L, R": the steps share the turn
+                _current.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "walk" };
+                _current.HeadText = term.Text;
+                _current.SaysCircle = true;
+                Widen(term);
+                Close(Link.Hard);
+                return;
+            }
+
             if (move.Verb is ActionKind.Step && _current is { IsTurnOnly: true, Amount: 8, TurnSide: not null } && FeetOnlyFollow(at + 1))
             {
                 // "full turn left stepping R, L"

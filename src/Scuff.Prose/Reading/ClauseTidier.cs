@@ -223,7 +223,7 @@ internal sealed class ClauseTidier
             }
 
             if (clause.Feet.Count > 1 && _clauses[i - 1]
-                is { Head: { Verb: ActionKind.Step, Special: "walk" or "run" }, Feet.Count: 0, Detail.Count: 0 } run
+                is { Head: { Verb: ActionKind.Step, Special: "walk" or "run" }, Feet.Count: 0, Detail.Count: 0, SaysCircle: false } run
                 && (run.Times == 1 || run.Times == clause.Feet.Count))
             {
                 // "run forward, right left right"

@@ -766,6 +766,16 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
+        if (inherited is ActionKind.PopKnee && clause.Feet.Count == 0 && clause.Part.Length == 0
+            && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home)
+        {
+            // "R knee in, out, in, out"
+            clause.Inherited = inherited;
+            Foot bent = situation.Last?.Action.Foot.ToFoot() ?? Foot.Right;
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.PopKnee), FootRule.Any, [(bent, true)], situation, 0);
+            return;
+        }
+
         if (inherited is ActionKind.FanToe or ActionKind.FanHeel && clause.Feet.Count == 0
             && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home)
         {

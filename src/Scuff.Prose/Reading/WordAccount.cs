@@ -6,11 +6,11 @@ namespace Scuff.Prose.Reading;
 
 /// <summary>
 /// Goes through the words of a line once more when it has been read, and finds those that name something of a move (a foot, a place, a turn,
-/// a part of the foot, the move itself) which nothing that is danced has. A reader that passes such a word over in silence reads wrong.
+/// the move itself) which nothing that is danced has. A reader that passes such a word over in silence reads wrong.
 /// </summary>
 internal sealed class WordAccount(List<Term> terms, LineReading best, List<Clause> danced)
 {
-    /// <summary>The words that nothing answers to, with what they name ("foot", "direction", "turn", "part of the foot", "move").</summary>
+    /// <summary>The words that nothing answers to, with what they name ("foot", "direction", "turn", "move").</summary>
     public List<(Term Term, string Named)> Unanswered()
     {
         List<(Term, string)> found = [];
@@ -42,7 +42,6 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         TermKind.Foot or TermKind.Side or TermKind.Lead => "foot",
         TermKind.Dir => "direction",
         TermKind.Amount => "turn",
-        TermKind.Part => "part of the foot",
         TermKind.Move => "move",
         _ => null,
     };
@@ -102,7 +101,6 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         TermKind.Foot or TermKind.Side or TermKind.Lead => HasFoot(term.Meaning.Side!.Value, owners, rows),
         TermKind.Dir => HasWay(term, owners, rows),
         TermKind.Amount => HasTurn(term.Meaning.Value, owners, rows),
-        TermKind.Part => HasPart(term, owners, rows),
         TermKind.Move => HasMove(term, owners, rows),
         _ => true,
     };
@@ -113,8 +111,8 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         int sign = foot == Foot.Right ? 1 : -1;
         return owners.Exists(c => c.Reference == foot || c.WeightFoot == foot || (c.DirSide == foot && c.Diagonal)
                 || c.Feet.Exists(f => f.Foot == foot && f.MayBeReference))
-            || rows.Exists(r => r.Action.Foot.ToFoot() == foot || r.Action.Direction == way || r.Action.Turn.Sign == sign
-                || r.Action.Foot == ActingFoot.Both || (r.Action.Foot == ActingFoot.None)
+            || rows.Exists(r => r.Action.Foot.ToFoot() == foot || (r.Action.Direction == way && r.Action.Kind != ActionKind.Bounce) || r.Action.Turn.Sign == sign
+                || (r.Action.Foot == ActingFoot.Both && r.Action.Kind != ActionKind.Bounce) || r.Action.Foot == ActingFoot.None
                 || (r.Action.Foot.ToFoot() == foot.Other() && r.Action.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together
                     or Direction.LockBehind or Direction.LockFront or Direction.Across or Direction.Behind));
     }
@@ -138,7 +136,8 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
             || way switch
             {
                 // "back beside", "bring back next to"; "cross" may be in front or behind; a diagonal lies forward or back
-                Direction.Forward => danced is Direction.CrossFront or Direction.Up || term.Meaning.Special == "diag" || (IsFront(term) && action.Kind is ActionKind.Hitch or ActionKind.Sweep),
+                Direction.Forward => danced is Direction.CrossFront or Direction.Up || term.Meaning.Special == "diag"
+                    || (IsFront(term) && action.Kind is ActionKind.Hitch or ActionKind.Sweep),
                 Direction.Back => danced is Direction.CrossBehind or Direction.InPlace,
                 Direction.CrossFront => danced is Direction.CrossBehind || term.Meaning.Special == "lock",
                 Direction.CrossBehind => danced is Direction.CrossFront && term.Meaning.Special == "lock",
@@ -159,10 +158,10 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
             left += row.Action.Turn.Sign < 0 ? row.Action.Turn : Turn.None;
         }
 
-        return Math.Max(right.Amount.Floor, left.Amount.Floor) >= eighths || owners.Exists(c => c.Part.Length > 0);
+        // without a direction no turn is taken, and that is asked about
+        bool unsure = owners.Exists(c => c.TurnSide is null && c.TurnTo is null) || rows.Exists(r => r.Variant is { TurnDirectionMissing: true });
+        return unsure || Math.Max(right.Amount.Floor, left.Amount.Floor) >= eighths || owners.Exists(c => c.Part.Length > 0);
     }
-
-    private static bool HasPart(Term term, List<Clause> owners, List<PlacedRow> rows) => true;
 
     private static bool HasMove(Term term, List<Clause> owners, List<PlacedRow> rows)
     {
