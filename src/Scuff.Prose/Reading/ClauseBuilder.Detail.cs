@@ -27,7 +27,9 @@ internal sealed partial class ClauseBuilder
         if (close == contentStart + 1 && _terms[contentStart].Kind == TermKind.Number && Last().HasContent)
         {
             // "(3)": the count again
-            Last().SaidCount = SaysCount(at) ? _terms[contentStart].Meaning.Value : null;
+            int said = _terms[contentStart].Meaning.Value;
+            bool wall = said is 3 or 6 or 9 or 12 && (Last().Amount is not null || Last().HasTurnWord || IsTurnVerb(Last().Head));
+            Last().SaidCount = SaysCount(at) && !wall ? said : null;
             Last().Cover(_terms[Math.Min(close, _end - 1)].Span);
             at = close;
             return;
@@ -187,7 +189,8 @@ internal sealed partial class ClauseBuilder
     private static bool NamesFeet(Clause owner, List<Clause> told, List<Clause> moves)
     {
         bool oneEach = owner.IsFigure && owner.Head!.Figures.Any(f => f.Rows.Count == moves.Count) && told.Count == moves.Count
-            && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 });
+            && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }
+                or { Head.Verb: ActionKind.Step, IsFigure: false, Feet.Count: 1, Dir: null, Amount: null, HasTurnWord: false, Detail.Count: 0 });
         bool byTurn = owner is { IsFigure: true, TurnSide: null, Feet: [{ IsCertain: false }] } && owner.Head!.Figures.Any(f => f.NamedBy == NamedBy.Turn && f.Rows.Count == moves.Count);
         if (!oneEach || (owner.Feet.Count > 0 && !byTurn))
         {

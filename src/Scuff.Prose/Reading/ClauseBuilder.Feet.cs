@@ -145,6 +145,17 @@ internal sealed partial class ClauseBuilder
 
         bool withOther = (_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase)) && _current.Feet.Count == 1
             && _current.Feet[0].Foot != foot;
+        if (withOther && _current.Feet[0].MayBeReference && _current is { Dir.Direction: Direction.Together, Reference: null }
+            && _current.DirText.StartsWith("clos", StringComparison.OrdinalIgnoreCase))
+        {
+            // "close right with left": the first goes to the second
+            _current.Reference = foot;
+            _current.Feet[0] = _current.Feet[0] with { MayBeReference = false };
+            _pending = Link.None;
+            Widen(term);
+            return;
+        }
+
         if (withOther && _current.Feet[0].MayBeReference)
         {
             // "step across the right with your left"

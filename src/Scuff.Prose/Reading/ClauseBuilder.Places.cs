@@ -284,6 +284,13 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (present == Direction.Together && coming == Direction.CrossBehind && referenceAfter && _pending is Link.None)
+        {
+            // "close R slightly behind L": beside it, and a little behind
+            Widen(term);
+            return;
+        }
+
         bool verbAfter = following >= 0 && present == coming && _current.Reference is null
             && _terms[following] is { Kind: TermKind.Move, Meaning.Verb: not null };
         if (_pending is Link.None && placing && said && (referenceAfter || _current.Feet.Count == 0 || following < 0 || verbAfter)

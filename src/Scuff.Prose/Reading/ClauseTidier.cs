@@ -452,6 +452,18 @@ internal sealed class ClauseTidier
         {
             Clause note = _clauses[i];
             Clause owner = _clauses[i - 1];
+            bool ofFoot = owner is { Feet.Count: 1, WeightNote: null } && note.Feet.Count == 1 && owner.Feet[0].Foot == note.Feet[0].Foot
+                && owner.Head is null or { Verb: ActionKind.Slide or ActionKind.Drag or ActionKind.Step or ActionKind.Touch or ActionKind.Stomp or ActionKind.Press };
+            if (ofFoot && note is { Head: { Verb: ActionKind.Shift, IsIng: true }, Amount: null, Dir: null, Detail.Count: 0 })
+            {
+                // "slide R up beside it, taking the weight on the right"
+                owner.WeightNote = TermKind.WeightTakes;
+                owner.Cover(note.Span);
+                owner.LinkAfter = note.LinkAfter;
+                _clauses.RemoveAt(i);
+                continue;
+            }
+
             bool ofTurn = ClauseBuilder.IsTurnVerb(owner.Head) || owner.IsTurnOnly;
             if (ofTurn && note is { Link: Link.None, Head: { Verb: ActionKind.Shift, IsIng: true }, Feet.Count: 1, Amount: null }
                 && owner.WeightNote is null)

@@ -137,7 +137,7 @@ internal sealed class LineReader
             _questions.Turns(best, danced, places);
             _questions.Unused(best, danced, label);
             _questions.Unanswered(terms, best, danced, label);
-            _questions.CountsElsewhere(best, danced, label);
+            _questions.CountsElsewhere(best, danced, places, label);
             _questions.WeightElsewhere(best, danced, label);
             _questions.DetailPassedOver(best, danced, label, _search);
             _comparison.Compare(figures, best, danced);

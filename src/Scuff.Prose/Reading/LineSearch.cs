@@ -20,7 +20,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
     public (LineReading? Best, LineReading? Other, List<Clause> Clauses, List<(Clause Figure, int From, int To)> Figures) Solve(List<Clause> clauses,
         IReadOnlyList<LabelPlace> places)
     {
-        LineSolver solver = new(state.Lexicon);
+        LineSolver solver = new(state.Lexicon) { Before = state.Swung };
         List<(Clause, int, int)> figures = [];
         if (clauses.Any(c => c.Detail.Count > 0))
         {

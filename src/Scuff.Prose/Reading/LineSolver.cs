@@ -18,6 +18,9 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
 
     private readonly VariantMaker _maker = new(lexicon, isWaltz);
 
+    /// <summary>What both feet did last before the line, which bare words of place at its start go on with ("then to the right, and back"); or null.</summary>
+    public ActionKind? Before { get; init; }
+
     /// <summary>The readings of the clauses over the places, best first; empty when no clause could be read.</summary>
     public List<LineReading> Solve(List<Clause> clauses, IReadOnlyList<LabelPlace> places, Weight weight)
     {
@@ -120,7 +123,8 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             }
         }
 
-        Clause? previous = index > 0 ? clauses[index - 1] : null;
+        Clause? previous = index > 0 ? clauses[index - 1]
+            : Before is ActionKind went && state.Weight == Weight.Shared ? new Clause { Inherited = went } : null;
         if (previous is { IsAmp: true })
         {
             previous = index > 1 ? clauses[index - 2] : null;

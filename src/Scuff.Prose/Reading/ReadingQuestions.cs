@@ -168,12 +168,12 @@ internal sealed class ReadingQuestions(ReaderState state)
     }
 
     /// <summary>A count that stands in brackets after a move, and on which the move is not danced.</summary>
-    public void CountsElsewhere(LineReading best, List<Clause> danced, string label)
+    public void CountsElsewhere(LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places, string label)
     {
         for (int i = 0; i < danced.Count; i++)
         {
             List<PlacedRow> rows = best.Rows.FindAll(r => r.Clause == i && !r.IsWith);
-            if (danced[i].SaidCount is int said && rows.Count > 0
+            if (danced[i].SaidCount is int said && rows.Count > 0 && places.Any(p => p.Number == said)
                 && !rows.Exists(r => r.Label == said.ToString(System.Globalization.CultureInfo.InvariantCulture)))
             {
                 TextSpan span = danced[i].Span;

@@ -1,6 +1,8 @@
 using System.Globalization;
 using Scuff.Dances;
 using Scuff.Diagnostics;
+using Scuff.Prose.Words;
+using Scuff.Steps;
 using Scuff.Timing;
 
 namespace Scuff.Prose.Reading;
@@ -45,8 +47,27 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            if (CountLabel.Read(_text, i, line.End) is not CountLabel next || next.End >= line.End
-                || (c is not ('(' or '[') && NextWordIsNoMove(next.End, line.End)))
+            if (CountLabel.Read(_text, i, line.End) is not CountLabel next || next.End >= line.End)
+            {
+                continue;
+            }
+
+            if (IsLoneAnd(next))
+            {
+                if (AndIsCount(label, i, next, line.End))
+                {
+                    runs.Add((label, start, BeforeBlanks(i, label.End)));
+                    label = next;
+                    start = i;
+                    i = next.End - 1;
+                    depth = 0;
+                }
+
+                continue;
+            }
+
+            bool fraction = StartsWithFraction(next.End, line.End);
+            if (c is not ('(' or '[') && NextWordIsNoMove(next.End, line.End) && !(fraction && FirstNumber(next) == last + 1))
             {
                 continue;
             }
@@ -60,7 +81,7 @@ internal sealed partial class TextReaderRun
             }
 
             bool separated = _text[before] is ',' or ';' or '|' or '/' or '.' or ':' or ')' or ']';
-            bool many = next.Places.Count > 1;
+            bool many = next.Places.Count > 1 || (label.Places.Count == 1 && CountsOn(i, next, line.End));
             if (!follows || !(separated || many || c is '(' or '[') || (c is '(' or '[' && _text[line.Start] is not ('(' or '[')))
             {
                 continue;
@@ -76,6 +97,61 @@ internal sealed partial class TextReaderRun
 
         runs.Add((label, start, line.End));
         return runs;
+    }
+
+    private int BeforeBlanks(int at, int from)
+    {
+        int before = at - 1;
+        while (before > from && char.IsWhiteSpace(_text[before]))
+        {
+            before--;
+        }
+
+        return before + 1 - (_text[before] is ',' or ';' or '|' or '/' or '.' ? 1 : 0);
+    }
+
+    private static bool IsLoneAnd(CountLabel label) => label.Places is [{ Number: 0, Place.IsWhole: false }];
+
+    /// <summary>
+    /// Whether an &amp; in a line in which each count stands by itself is a count too: "5 LF rock side &amp; RF recover 6 LF cross", "(2) cross L (&amp;) step R".
+    /// </summary>
+    private bool AndIsCount(CountLabel label, int at, CountLabel and, int end)
+    {
+        if (label.Places.Count != 1 || at <= label.End)
+        {
+            return false;
+        }
+
+        if (_text[at] is '(' or '[')
+        {
+            return true;
+        }
+
+        // a foot that acts follows, and words that act stand before
+        return TermReader.Read(_text, and.End, end, _state.Lexicon) is [{ Kind: TermKind.Foot or TermKind.Side }, { Kind: TermKind.Move or TermKind.Dir or TermKind.Part }, ..]
+            or [{ Kind: TermKind.Move, Meaning.Verb: ActionKind.Step or ActionKind.Recover or ActionKind.Rock }, ..]
+            && TermReader.Read(_text, label.End, at, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir);
+    }
+
+    /// <summary>Whether a number in the middle of words is the next count, and not one of something: a foot, a turn or a move follows it.</summary>
+    private bool CountsOn(int at, CountLabel next, int end)
+    {
+        int before = BeforeBlanks(at, 0);
+        int start = before;
+        while (start > 0 && char.IsLetter(_text[start - 1]))
+        {
+            start--;
+        }
+
+        string word = _text[start..before].ToLowerInvariant();
+        bool ofOther = word is "on" or "count" or "counts" or "for" or "to" or "wall" or "and" or "section" or "steps" or "hold" or "of" or "from" or "in";
+        return !ofOther && TermReader.Read(_text, next.End, end, _state.Lexicon) is [{ Kind: TermKind.Foot or TermKind.Side or TermKind.Amount or TermKind.Move }, ..];
+    }
+
+    private bool StartsWithFraction(int at, int end)
+    {
+        ReadOnlySpan<char> rest = _text.AsSpan(at, end - at).TrimStart();
+        return rest.Length > 0 && (rest[0] is '¼' or '½' or '¾' or '⅛' or '⅜' or '⅝' or '⅞');
     }
 
     private bool NextWordIsNoMove(int at, int end)

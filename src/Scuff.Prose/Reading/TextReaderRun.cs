@@ -166,6 +166,12 @@ internal sealed partial class TextReaderRun
             return;
         }
 
+        if (!SentenceReader.LooksLikeSentence(words) && GluedLabel(line) is CountLabel glued)
+        {
+            ReadGlued(line, glued);
+            return;
+        }
+
         if (_section is not null && CountsInBrackets(line) is List<LabelPlace> inside)
         {
             ReadPlaces(line, inside, line.Start, string.Join(' ', inside.Select(p => p.Label)), new TextSpan(line.Start, 0));
@@ -213,6 +219,14 @@ internal sealed partial class TextReaderRun
             {
                 OpenSection("", null, line);
                 ReadCounts(tail, label);
+                return true;
+            }
+
+            if (GluedLabel(tail) is CountLabel glued)
+            {
+                // "S4: ROCKING CHAIR, PIVOT 1-4 Rock R forward, ...": the heading and the first counts in one line
+                OpenSection(TextBefore(tail, glued), null, line);
+                ReadCounts(tail with { Start = glued.Span.Start }, glued);
                 return true;
             }
 

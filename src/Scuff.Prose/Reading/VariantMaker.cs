@@ -158,7 +158,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         bool drawn = body.Rows[0].Action.Kind is ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide;
         if (drawn)
         {
-            if (clause.Link is not Link.Hard)
+            if (clause.Link is not Link.Hard || clause.Head is { IsIng: true })
             {
                 // "step R back sweeping L": the sweep rides on the step
                 variants.Add(new Variant
@@ -489,7 +489,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         for (int i = 0; i < Math.Max(feet.Count, times); i++)
         {
             (Foot foot, bool isNamed) = i < feet.Count ? feet[i] : (feet[^1].Foot, false);
-            if (i >= feet.Count && rows[^1].Action.Effect == WeightEffect.Takes && rule != FootRule.Standing)
+            bool sameStomp = usual.Kind is ActionKind.Stomp && feet.Count == 1 && feet[0].Named && times > 1;
+            if (i >= feet.Count && rows[^1].Action.Effect == WeightEffect.Takes && rule != FootRule.Standing && !sameStomp)
             {
                 // "two walks", "step x2": the feet alternate
                 foot = rows[^1].Action.Foot.ToFoot()!.Value.Other();
@@ -506,9 +507,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 Size = VariantParts.SizeOf(clause),
                 Effect = VariantParts.EffectOf(clause, foot.ToActingFoot(), usual.Effect, out weightStated),
             };
-            if (clause.WeightNote == TermKind.WeightOn && Math.Max(feet.Count, times) > 1)
+            if (clause.WeightNote == TermKind.WeightOn && Math.Max(feet.Count, times) > 1 && !(sameStomp && clause.WeightFoot == foot.Other()))
             {
                 action = action with { Effect = usual.Effect };
+            }
+
+            if (sameStomp && i < times - 1)
+            {
+                // "stomp R twice": the same foot, so that only the last can take the weight
+                action = action with { Effect = WeightEffect.Keeps };
             }
 
             if (action is { Kind: ActionKind.Step, Effect: WeightEffect.Keeps } && clause.WeightNote is TermKind.WeightOn)

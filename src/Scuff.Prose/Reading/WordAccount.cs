@@ -121,7 +121,8 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
     {
         Direction way = FigureComparison.Family(term.Meaning.Direction);
         bool told = way is Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind or Direction.Side;
-        return !told || term.Text.Equals("over", StringComparison.OrdinalIgnoreCase)
+        bool closesBehind = way is Direction.CrossBehind && owners.Exists(c => c is { Dir.Direction: Direction.Together, Reference: not null });
+        return !told || closesBehind || term.Text.Equals("over", StringComparison.OrdinalIgnoreCase)
             || rows.Exists(r => r.Action.Turn.Sign != 0 || r.Action.Foot is ActingFoot.Both or ActingFoot.None
                 || (term.Meaning.Side is Foot foot && r.Action.Foot.ToFoot() == foot) || Suits(r.Action, way, term));
     }
@@ -138,7 +139,8 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
                 // "back beside", "bring back next to"; "cross" may be in front or behind; a diagonal lies forward or back
                 Direction.Forward => danced is Direction.CrossFront or Direction.Up || term.Meaning.Special == "diag"
                     || (IsFront(term) && action.Kind is ActionKind.Hitch or ActionKind.Sweep),
-                Direction.Back => danced is Direction.CrossBehind or Direction.InPlace,
+                Direction.Back => danced is Direction.CrossBehind or Direction.InPlace
+                    || (danced is Direction.CrossFront && action.Effect == WeightEffect.Keeps),
                 Direction.CrossFront => danced is Direction.CrossBehind || term.Meaning.Special == "lock",
                 Direction.CrossBehind => danced is Direction.CrossFront && term.Meaning.Special == "lock",
                 Direction.Side => sided || danced is Direction.InPlace || action.Kind is ActionKind.Drag or ActionKind.Slide,
@@ -160,6 +162,7 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
 
         // without a direction no turn is taken, and that is asked about
         bool unsure = owners.Exists(c => c.TurnSide is null && c.TurnTo is null) || rows.Exists(r => r.Variant is { TurnDirectionMissing: true });
+        unsure |= rows.Exists(r => r.Action.Kind is ActionKind.RollHips or ActionKind.RollKnee or ActionKind.RollBody);
         return unsure || Math.Max(right.Amount.Floor, left.Amount.Floor) >= eighths || owners.Exists(c => c.Part.Length > 0);
     }
 

@@ -10,7 +10,7 @@ namespace Tests.Corpus;
 public sealed class WordingCorpusTests(ITestOutputHelper output)
 {
     // Their lines are not shown: whoever makes the reader better must not see what it is judged by.
-    private static readonly string[] Hidden = ["unseen", "unseen-b", "unseen-c", "unseen-e"];
+    private static readonly string[] Hidden = ["unseen", "unseen-b", "unseen-c", "unseen-e", "unseen-f"];
 
     /// <summary>Folder, least share read right in thousandths, most cases read wrong without a question, most questions not asked.</summary>
     public static TheoryData<string, int, int, int> Folders => new()
@@ -34,6 +34,8 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         { "eleventh-b", 1000, 0, 0 },
         { "thirteenth", 1001, 0, 0 },
         { "unseen-e", 1001, 0, 0 },
+        { "fourteenth", 1001, 0, 0 },
+        { "unseen-f", 1001, 0, 0 },
     };
 
     [Theory]
