@@ -51,8 +51,7 @@ public sealed class InterruptionFacing : ICheck
             ValueList<TimedStretch> stretches = track.Timeline.Stretches;
             for (int i = 0; i < stretches.Count; i++)
             {
-                if (stretches[i].Plan.Cause is not { Claim: { } claim } cause
-                    || (i > 0 && Equals(stretches[i - 1].Plan.Cause, cause) && stretches[i - 1].Plan.Wall == stretches[i].Plan.Wall))
+                if (stretches[i].Plan.Cause is not { Claim: { } claim } cause || !Begins(stretches, i, cause))
                 {
                     continue;
                 }
@@ -73,8 +72,12 @@ public sealed class InterruptionFacing : ICheck
         }
     }
 
+    /// <summary>Whether a break begins with this stretch.</summary>
+    internal static bool Begins(ValueList<TimedStretch> stretches, int at, Interruption cause) => Equals(stretches[at].Plan.Cause, cause)
+        && (at == 0 || !Equals(stretches[at - 1].Plan.Cause, cause) || stretches[at - 1].Plan.Wall != stretches[at].Plan.Wall);
+
     /// <summary>Where the floor may be said to face: where the wall is left; after a tag that turns, also where it ends.</summary>
-    private static IEnumerable<Facing?> Possible(ValueList<TimedStretch> stretches, int first, Interruption cause)
+    internal static IEnumerable<Facing?> Possible(ValueList<TimedStretch> stretches, int first, Interruption cause)
     {
         bool leavesWall = stretches[first].Plan.Kind == StretchKind.Wall;
         yield return leavesWall ? stretches[first].FacingAfter : stretches[first].Facing;
