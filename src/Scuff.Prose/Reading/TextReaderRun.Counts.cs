@@ -1,6 +1,7 @@
 using System.Globalization;
 using Scuff.Dances;
 using Scuff.Diagnostics;
+using Scuff.Prose.Reading.Sentences;
 using Scuff.Prose.Words;
 using Scuff.Steps;
 using Scuff.Timing;
@@ -99,6 +100,64 @@ internal sealed partial class TextReaderRun
         return runs;
     }
 
+    /// <summary>
+    /// A line of counts together with the lines it goes on in: words wrapped to the next line, without counts of their own, which go on with the moves.
+    /// </summary>
+    /// <param name="line">The line, without blanks at its ends.</param>
+    /// <param name="index">Its index; moved on to the last line that was taken.</param>
+    private TextLine WithContinuations(TextLine line, ref int index)
+    {
+        if (CountLabel.Read(_text, line.Start, line.End) is not CountLabel label || label.End >= line.End)
+        {
+            return line;
+        }
+
+        int indented = line.Start - _lines[index].Start;
+        while (index + 1 < _lines.Count)
+        {
+            TextLine next = _lines[index + 1].Trimmed(_text);
+            if (next.Start == next.End || !GoesOn(line, next, next.Start - _lines[index + 1].Start > indented + 1))
+            {
+                break;
+            }
+
+            line = line with { End = next.End };
+            index++;
+        }
+
+        return line;
+    }
+
+    private bool GoesOn(TextLine line, TextLine next, bool isIndented)
+    {
+        ReadOnlySpan<char> words = _text.AsSpan(next.Start, next.End - next.Start);
+        int colon = words.IndexOf(':');
+        bool headed = colon >= 0 && words[..colon].IndexOfAny(' ', ',') < 0;
+        bool opens = StartsWithWord(words, "option") || StartsWithWord(words, "options") || StartsWithWord(words, "easier") || StartsWithWord(words, "harder")
+            || StartsWithWord(words, "restart") || StartsWithWord(words, "tag") || StartsWithWord(words, "bridge") || StartsWithWord(words, "ending")
+            || StartsWithWord(words, "sequence") || StartsWithWord(words, "part") || StartsWithWord(words, "track") || StartsWithWord(words, "repeat")
+            || StartsWithWord(words, "start") || StartsWithWord(words, "begin") || StartsWithWord(words, "end");
+        if (headed || opens || words[0] is '#' or '/' or '[' or '*' or '=' or '-' || SectionHeading(words) is not null
+            || CountLabel.Read(_text, next.Start, next.End) is not null || SentenceReader.LooksLikeSentence(words) || GluedLabel(next) is not null)
+        {
+            return false;
+        }
+
+        char last = _text[line.End - 1];
+        string ending = _text[Math.Max(line.Start, line.End - 6)..line.End].ToLowerInvariant();
+        bool open = last is ',' or '&' or '/' or '+' or '(' || ending.EndsWith(" and", StringComparison.Ordinal) || ending.EndsWith(" then", StringComparison.Ordinal)
+            || ending.EndsWith(" with", StringComparison.Ordinal) || ending.EndsWith(" to", StringComparison.Ordinal) || ending.EndsWith(" the", StringComparison.Ordinal)
+            || ending.EndsWith(" on", StringComparison.Ordinal);
+        if (!open && !isIndented && !char.IsLower(words[0]))
+        {
+            return false;
+        }
+
+        List<Term> terms = TermReader.Read(_text, next.Start, next.End, _state.Lexicon);
+        return terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Foot or TermKind.Side or TermKind.Turn or TermKind.WeightOn)
+            && terms.Count(t => t.Kind == TermKind.Unknown) * 3 <= terms.Count;
+    }
+
     private int BeforeBlanks(int at, int from)
     {
         int before = at - 1;
@@ -176,7 +235,51 @@ internal sealed partial class TextReaderRun
         return label.Places[0].Number + 1;
     }
 
-    private void ReadRun(TextLine line, CountLabel label)
+    /// <summary>
+    /// Counts that stand after their moves: "walk R, L (1-2) shuffle R (3&amp;4)", "walk forward R, L   1-2". Each with the stretch of its words; empty where the line
+    /// is not of that kind.
+    /// </summary>
+    private List<(CountLabel Label, int From, int To)> TrailingLabels(TextLine line)
+    {
+        List<(CountLabel, int, int)> runs = [];
+        int from = line.Start;
+        for (int i = line.Start; i < line.End; i++)
+        {
+            if (_text[i] != '(' || _text.IndexOf(')', i, line.End - i) is not (> 0 and int close))
+            {
+                continue;
+            }
+
+            if (CountLabel.Read(_text, i + 1, close) is { } label && label.End == close && (runs.Count == 0 || FirstNumber(label) == LastNumber(runs[^1].Item1) + 1)
+                && i > from)
+            {
+                runs.Add((label, from, i));
+                from = close + 1;
+                i = close;
+            }
+        }
+
+        bool wholeLine = runs.Count > 0 && _text.AsSpan(from, line.End - from).Trim().IsEmpty && runs.Exists(r => r.Item1.Places.Count > 1);
+        if (wholeLine)
+        {
+            return runs;
+        }
+
+        int start = line.End;
+        while (start > line.Start && (char.IsAsciiDigit(_text[start - 1]) || _text[start - 1] is '&' or '-' or '–' or ','))
+        {
+            start--;
+        }
+
+        bool apart = start > line.Start + 2 && start < line.End && char.IsWhiteSpace(_text[start - 1]);
+        return apart && CountLabel.Read(_text, start, line.End) is { Places.Count: > 1 } last && last.End == line.End
+            && TermReader.Read(_text, line.Start, start, _state.Lexicon) is { Count: > 1 } terms && terms.Exists(t => t.Kind == TermKind.Move)
+            && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat)
+            ? [(last, line.Start, start)]
+            : [];
+    }
+
+    private void ReadRun(TextLine line, CountLabel label, int? wordsStart = null)
     {
         SectionBuilder section = _section!;
         section.Offset ??= OffsetFor(label);
@@ -198,7 +301,7 @@ internal sealed partial class TextReaderRun
             places.Add(place with { Number = number, Place = moved, Label = CountGrid.LabelOf(moved) });
         }
 
-        ReadPlaces(line, places, label.End, _text.Substring(label.Span.Start, label.Span.Length), label.Span);
+        ReadPlaces(line, places, wordsStart ?? label.End, _text.Substring(label.Span.Start, label.Span.Length), label.Span);
     }
 
     private void ReadPlaces(TextLine line, List<LabelPlace> places, int wordsStart, string printed, TextSpan labelSpan)

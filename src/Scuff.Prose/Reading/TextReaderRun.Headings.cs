@@ -89,7 +89,7 @@ internal sealed partial class TextReaderRun
     {
         for (int i = line.Start + 3; i < line.End; i++)
         {
-            if (!(char.IsAsciiDigit(_text[i]) || _text[i] is '&' or '(' or '[') || !(char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is ':' or '.'))
+            if (!(char.IsAsciiDigit(_text[i]) || _text[i] is '&') || !(char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is ':' or '.'))
             {
                 continue;
             }

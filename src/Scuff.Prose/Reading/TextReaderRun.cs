@@ -95,7 +95,9 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            ReadLine(line, i);
+            int index = i;
+            line = WithContinuations(line, ref i);
+            ReadLine(line, index);
         }
 
         CloseAll();
@@ -163,6 +165,16 @@ internal sealed partial class TextReaderRun
 
         if (ReadHanging(line))
         {
+            return;
+        }
+
+        if (_section is not null && TrailingLabels(line) is { Count: > 0 } trailing)
+        {
+            foreach ((CountLabel after, int from, int to) in trailing)
+            {
+                ReadRun(new TextLine(line.Number, from, to), after, from);
+            }
+
             return;
         }
 
