@@ -132,7 +132,7 @@ internal sealed partial class TextReaderRun
     {
         ReadOnlySpan<char> words = _text.AsSpan(next.Start, next.End - next.Start);
         int colon = words.IndexOf(':');
-        bool headed = colon >= 0 && words[..colon].IndexOfAny(' ', ',') < 0;
+        bool headed = colon is >= 0 and < 16 && !words[..colon].Contains(',');
         bool opens = StartsWithWord(words, "option") || StartsWithWord(words, "options") || StartsWithWord(words, "easier") || StartsWithWord(words, "harder")
             || StartsWithWord(words, "restart") || StartsWithWord(words, "tag") || StartsWithWord(words, "bridge") || StartsWithWord(words, "ending")
             || StartsWithWord(words, "sequence") || StartsWithWord(words, "part") || StartsWithWord(words, "track") || StartsWithWord(words, "repeat")
