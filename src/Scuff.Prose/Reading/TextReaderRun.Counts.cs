@@ -154,8 +154,9 @@ internal sealed partial class TextReaderRun
         }
 
         List<Term> terms = TermReader.Read(_text, next.Start, next.End, _state.Lexicon);
-        return terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Foot or TermKind.Side or TermKind.Turn or TermKind.WeightOn)
-            && terms.Count(t => t.Kind == TermKind.Unknown) * 3 <= terms.Count;
+        int unknown = terms.Count(t => t.Kind == TermKind.Unknown);
+        return terms.Exists(t => t.Kind is TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Turn or TermKind.Amount or TermKind.WeightOn)
+            && (unknown == 0 || (open && unknown * 3 <= terms.Count));
     }
 
     private int BeforeBlanks(int at, int from)
