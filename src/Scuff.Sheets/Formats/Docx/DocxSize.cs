@@ -65,7 +65,7 @@ internal sealed record DocxSize(double Body, double Pictures, int Columns, doubl
             [
                 (11, 1, 1), (10.5, 1, 1), (10.5, 0.9, 1), (10, 0.9, 1), (10, 0.8, 1), (9.5, 0.8, 1), (9.5, 0.72, 1),
                 (9.5, 0.66, 1), (9, 0.66, 1), (9, 0.6, 1), (8.5, 0.6, 1), (8.5, 0.55, 1), (8, 0.55, 1), (8, 0.5, 1),
-                (8, 0.45, 1), (8, 0.42, 1), (7.5, 0.42, 1),
+                (8, 0.45, 1), (8, 0.42, 1), (8, 0.38, 1),
             ],
         };
         List<DocxSize> sizes = [.. steps.Select(s => new DocxSize(s.Body, s.Pictures, s.Columns, width, height))];
