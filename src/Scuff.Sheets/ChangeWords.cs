@@ -32,11 +32,12 @@ public sealed class ChangeWords
 
     /// <summary>
     /// What changed for somebody who holds the earlier sheet: as <see cref="Of"/>, but words that dance the same are told only when nothing
-    /// else changed.
+    /// else changed, and brackets not at all: a sheet prints the facings that are danced.
     /// </summary>
     public static ValueList<string> ForSheet(DanceComparison comparison, SheetLanguage language)
         => Of(
-            comparison.IsSame ? comparison : new DanceComparison(comparison.Changes.Where(c => c is not DanceChange.WordsOnly).ToValueList()),
+            comparison.IsSame ? comparison : new DanceComparison(comparison.Changes.Where(c => c is not (
+                DanceChange.WordsOnly or DanceChange.WrittenFacing or DanceChange.BreakFacing or DanceChange.EndFacing)).ToValueList()),
             language);
 
     /// <summary>One change as a sentence.</summary>

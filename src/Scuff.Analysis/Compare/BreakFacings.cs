@@ -1,11 +1,10 @@
-using Scuff.Analysis.Checks;
 using Scuff.Dances;
 using Scuff.Stance;
 using Scuff.Timelines;
 
 namespace Scuff.Analysis.Compare;
 
-/// <summary>Where the floor faces when the pattern breaks.</summary>
+/// <summary>The facings that brackets of a break may tell, in one version.</summary>
 internal static class BreakFacings
 {
     /// <summary>
@@ -24,7 +23,7 @@ internal static class BreakFacings
             }
 
             ValueList<TimedStretch> stretches = timeline.Timeline.Stretches;
-            List<int> firsts = [.. Enumerable.Range(0, stretches.Count).Where(i => InterruptionFacing.Begins(stretches, i, pause.Written))];
+            List<int> firsts = [.. Enumerable.Range(0, stretches.Count).Where(i => BreakFloor.Begins(stretches, i, pause.Written))];
 
             // the wall of a phrased dance counts how often the part has come
             int time = pause.Written.PartName.Length > 0
@@ -32,7 +31,7 @@ internal static class BreakFacings
                 : firsts.FindIndex(i => stretches[i].Plan.Wall == pause.Bare.Walls[0]);
             if (time >= 0 && time < firsts.Count)
             {
-                return [.. InterruptionFacing.Possible(stretches, firsts[time], pause.Written)];
+                return [.. BreakFloor.Possible(stretches, firsts[time], pause.Written)];
             }
         }
 

@@ -299,8 +299,10 @@ internal sealed class DocxBody
         Row(isHead: false);
         Cell(widths[0]);
 
-        // what does not fit breaks after a comma
-        string counts = line.Counts.Length > 8 ? line.Counts.Replace(",", ", ", StringComparison.Ordinal) : line.Counts;
+        // what does not fit breaks after a comma, not after the hyphen of a span, which a word joiner (U+2060) keeps together
+        string counts = line.Counts.Length > 8
+            ? line.Counts.Replace(",", ", ", StringComparison.Ordinal).Replace("-", "-\u2060", StringComparison.Ordinal)
+            : line.Counts;
         Paragraph("Count", line.HasBox ? "☐ " + counts : counts, keepsNext);
         _xml.Close();
         Cell(widths[1]);

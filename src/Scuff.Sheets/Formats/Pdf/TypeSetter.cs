@@ -10,7 +10,7 @@ internal static class TypeSetter
     private const int MostNumbers = 3;
 
     // A line shorter than this, in parts of the size, is a column: there a word often stands alone.
-    private const double LongLine = 28;
+    private const double LongLine = 22;
 
     // Every letter before it is in the usual face: the Latin ones.
     private const char FirstRare = '\u0180';

@@ -74,6 +74,15 @@ public sealed class DanceComparisonTests
     }
 
     [Fact]
+    public void A_sheet_does_not_tell_brackets_since_it_prints_what_is_danced()
+    {
+        string old = Bracketed();
+        string now = old.Replace("restart [12:00]", "restart [3:00]", StringComparison.Ordinal).Replace("level: improver", "level: intermediate", StringComparison.Ordinal);
+
+        Assert.Equal(["Level: intermediate, was improver."], ChangeWords.ForSheet(Versions.Compare(old, now), SheetLanguage.English));
+    }
+
+    [Fact]
     public void Another_start_of_the_wall_of_an_ending_is_told()
     {
         string old = Lantern.Replace("ending: wall 9,", "ending: last wall (starts at 6:00),", StringComparison.Ordinal);
