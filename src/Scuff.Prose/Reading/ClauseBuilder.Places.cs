@@ -242,7 +242,8 @@ internal sealed partial class ClauseBuilder
         }
 
         if (_current is { Dir.Direction: Direction.Down or Direction.Up, IsFigure: false } && _pending is Link.None
-            && dir.Direction is Direction.Side or Direction.Forward or Direction.Back && NextIndex(at + 1) < 0)
+            && dir.Direction is Direction.Side or Direction.Forward or Direction.Back
+            && (NextIndex(at + 1) is int after && (after < 0 || _terms[after].Kind is TermKind.WeightTakes or TermKind.WeightOn)))
         {
             // "place the right foot down to the right side": down is how, the side is where
             _current.Dir = dir;

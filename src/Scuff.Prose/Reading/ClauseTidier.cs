@@ -360,6 +360,15 @@ internal sealed class ClauseTidier
                 continue;
             }
 
+            bool gesture = fetch.Head?.Verb is ActionKind.Dig or ActionKind.Touch or ActionKind.Point or ActionKind.Tap or ActionKind.Kick
+                || (fetch.Head is null && fetch.Part is "heel" or "toe");
+            if (gesture && fetch.Feet.Count == 1 && put is { Head.Verb: ActionKind.Step, Dir: { Direction: Direction.Back } way, Feet.Count: 1, Amount: null }
+                && put.Feet[0].Foot == fetch.Feet[0].Foot && put.HeadText.Split(' ')[0].ToLowerInvariant() is "put" or "set" or "bring" or "place" or "take")
+            {
+                // "RF heel forward, RF put back": where it came from
+                put.Dir = way with { Direction = Direction.Home };
+            }
+
             if (put.SaysSameFoot && put.Feet.TrueForAll(f => f.MayBeReference) && fetch.Feet.Count > 0)
             {
                 // "then hook that same foot across the right shin"

@@ -143,6 +143,12 @@ internal sealed class FigureComparison(ReaderState state)
     private static bool Like(StepDefinition definition, Foot named, List<StepAction> detail)
     {
         List<StepAction> rows = definition.Rows.Where(r => r.Action.Kind != ActionKind.Hold).Select(r => r.For(named)).ToList();
+        if (detail.Count == definition.Rows.Count && detail.Count > rows.Count)
+        {
+            // "rumba box: R side, L together, R forward, touch L, ...": a touch where the name holds
+            detail = [.. detail.Where((action, i) => definition.Rows[i].Action.Kind != ActionKind.Hold || action.Effect != WeightEffect.Keeps)];
+        }
+
         if (rows.Count > 1 && detail.Count > rows.Count)
         {
             // the figure several times, or followed by other moves

@@ -60,6 +60,14 @@ internal sealed class LineReader
             }
         }
 
+        if (clauses is [{ Head.Verb: ActionKind.Clap or ActionKind.Snap or ActionKind.Stomp, TimesStated: false } each] && places.Count > 1
+            && terms.Exists(t => t.Kind == TermKind.Filler && t.Text.ToLowerInvariant() is "on each" or "on every" or "each" or "every"))
+        {
+            // "clap on each count"
+            each.Times = Math.Min(8, places.Count);
+            each.TimesStated = true;
+        }
+
         ResolveTurnsTo(clauses);
         (LineReading? best, LineReading? other, List<Clause> danced, List<(Clause Figure, int From, int To)> figures) =
             _search.Solve(clauses, places);

@@ -267,6 +267,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             usual = usual with { Effect = WeightEffect.Takes };
         }
 
+        bool slidesTo = verb == ActionKind.Slide && clause is { Feet.Count: 0, WeightNote: null, Dir: null }
+            && _next is { Head.Verb: ActionKind.Step, Feet.Count: 0, IsAmp: false } && situation.Last is { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes } };
+        if (slidesTo)
+        {
+            // "step, slide, step, brush": without feet they alternate, so that the slide closes
+            usual = usual with { Effect = WeightEffect.Takes, Direction = Direction.Together };
+        }
+
         if (upStomp || (verb == ActionKind.Stomp && clause.Dir?.Direction == Direction.Up))
         {
             usual = usual with { Effect = WeightEffect.Keeps };
@@ -326,6 +334,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             // "heel down in front": it is put there, not lowered
             bool heel = clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase);
             verb = heel ? ActionKind.Dig : ActionKind.Touch;
+            usual = lexicon.Verbs.Usual(verb);
+        }
+
+        if (verb is ActionKind.Flick && clause.Dir?.Direction is Direction.CrossFront)
+        {
+            // "flick R across the left shin" is a hook
+            verb = ActionKind.Hook;
             usual = lexicon.Verbs.Usual(verb);
         }
 
