@@ -140,6 +140,11 @@ internal sealed partial class ClauseBuilder
 
                 _clauses.Add(moves[0]);
             }
+            else if (moves.Count > 1 && owner is { HasVerb: true, IsFigure: false, Feet.Count: 0 } && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }))
+            {
+                // "jump back (R, L)"
+                owner.Feet.AddRange(moves.SelectMany(m => m.Feet));
+            }
             else if (NamesFeet(owner, inner, moves))
             {
                 // the feet are the figure's now

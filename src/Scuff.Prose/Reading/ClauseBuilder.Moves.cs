@@ -57,7 +57,8 @@ internal sealed partial class ClauseBuilder
                 return;
             }
 
-            if (move.Verb is ActionKind.Step && _current is { IsTurnOnly: true, SaysCircle: true } && FeetOnlyFollow(at + 1))
+            if (move.Verb is ActionKind.Step && FeetOnlyFollow(at + 1) && (_current is { IsTurnOnly: true, SaysCircle: true }
+                || (_current is { IsFigure: true, Feet.Count: < 2 } && _current.Head!.Figures[0].Id == "walk_around")))
             {
                 // "walk a half circle left stepping R, L, R, L"
                 Widen(term);

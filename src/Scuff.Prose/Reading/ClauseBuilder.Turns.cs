@@ -9,7 +9,8 @@ internal sealed partial class ClauseBuilder
 {
     private void AmountTerm(Term term, int at)
     {
-        if (_current.Head?.Verb is ActionKind.RollHips && _current.Amount is null)
+        if (_current.Head?.Verb is ActionKind.RollHips && _current.Amount is null && NextIndex(at + 1) is int round and >= 0
+            && _terms[round].Text.Contains("circle", StringComparison.OrdinalIgnoreCase))
         {
             // "roll the hips in a full circle": no turn of the body
             Widen(term);

@@ -304,7 +304,9 @@ internal sealed class ClauseTidier
             }
 
             bool apart = owner is { Head: null, BothFeet: true, Dir.Direction: Direction.Out or Direction.In };
-            if ((owner.Head is not null || apart) && owner.Detail.Count == 0 && owner.Feet.Count > 0 && !ClauseBuilder.IsTurnVerb(owner.Head))
+            bool walks = owner is { Head: null, Part.Length: 0, BothFeet: false, Amount: null, HasTurnWord: false, Dir.Direction: Direction.Forward or Direction.Back }
+                && owner.Reference is null && clause is { Link: Link.Hard, SaysIt: false };
+            if ((owner.Head is not null || apart || walks) && owner.Detail.Count == 0 && owner.Feet.Count > 0 && !ClauseBuilder.IsTurnVerb(owner.Head))
             {
                 owner.Feet.AddRange(clause.Feet);
                 owner.Cover(clause.Span);
