@@ -83,7 +83,8 @@ internal sealed partial class ClauseBuilder
 
         for (int i = contentStart; i < close; i++)
         {
-            if (_terms[i].Kind == TermKind.Filler && (_terms[i].Meaning.Value > 1 ? _terms[i].Meaning.Value : CountsIn(_terms[i].Text.ToLowerInvariant())) is int lasting)
+            if (_terms[i].Kind == TermKind.Filler && (_terms[i].Meaning.Value > 1 ? _terms[i].Meaning.Value
+                : CountsIn(_terms[i].Text.ToLowerInvariant())) is int lasting)
             {
                 // "(takes 2 counts)"
                 owner.Lasts = lasting;
@@ -140,7 +141,8 @@ internal sealed partial class ClauseBuilder
 
                 _clauses.Add(moves[0]);
             }
-            else if (moves.Count > 1 && owner is { HasVerb: true, IsFigure: false, Feet.Count: 0 } && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }))
+            else if (moves.Count > 1 && owner is { HasVerb: true, IsFigure: false, Feet.Count: 0 }
+                && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }))
             {
                 // "jump back (R, L)"
                 owner.Feet.AddRange(moves.SelectMany(m => m.Feet));
@@ -188,7 +190,8 @@ internal sealed partial class ClauseBuilder
     }
 
     /// <summary>
-    /// "Full turn left: R, L", "full turn L (R, L)": a detail that names nothing but the feet of a figure, one for each of its steps. They are given to it; where
+    /// "Full turn left: R, L", "full turn L (R, L)": a detail that names nothing but the feet of a figure, one for each of its steps. They are given to it;
+    /// where
     /// it is called by its turn, the side that stood with it is the way round.
     /// </summary>
     private static bool NamesFeet(Clause owner, List<Clause> told, List<Clause> moves)
@@ -196,7 +199,8 @@ internal sealed partial class ClauseBuilder
         bool oneEach = owner.IsFigure && owner.Head!.Figures.Any(f => f.Rows.Count == moves.Count) && told.Count == moves.Count
             && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }
                 or { Head.Verb: ActionKind.Step, IsFigure: false, Feet.Count: 1, Dir: null, Amount: null, HasTurnWord: false, Detail.Count: 0 });
-        bool byTurn = owner is { IsFigure: true, TurnSide: null, Feet: [{ IsCertain: false }] } && owner.Head!.Figures.Any(f => f.NamedBy == NamedBy.Turn && f.Rows.Count == moves.Count);
+        bool byTurn = owner is { IsFigure: true, TurnSide: null, Feet: [{ IsCertain: false }] } && owner.Head!.Figures.Any(f => f.NamedBy == NamedBy.Turn
+            && f.Rows.Count == moves.Count);
         if (!oneEach || (owner.Feet.Count > 0 && !byTurn))
         {
             return false;
@@ -212,7 +216,8 @@ internal sealed partial class ClauseBuilder
         return true;
     }
 
-    /// <summary>Whether a number in this bracket is the count of the move before: not a wall in square brackets, and not "(5) cross R over L (6) step back".</summary>
+    /// <summary>Whether a number in this bracket is the count of the move before: not a wall in square brackets, and not "(5) cross R over L (6) step
+    /// back".</summary>
     private bool SaysCount(int at) => _terms[at].Text == "(" && _terms.Find(t => t.Kind is not TermKind.Filler).Kind is not TermKind.Open;
 
     /// <summary>Counts inside a bracket ("[5 side, 6 behind]") say again what the label says.</summary>

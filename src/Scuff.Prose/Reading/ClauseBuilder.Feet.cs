@@ -131,7 +131,11 @@ internal sealed partial class ClauseBuilder
         }
 
         if ((_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase))
-            && _current is { HasVerb: true, IsFigure: false, Feet: [{ IsCertain: false }], Dir: null, Head.Verb: ActionKind.Step or ActionKind.Touch or ActionKind.Point }
+            && _current is
+            {
+                HasVerb: true, IsFigure: false, Feet: [{ IsCertain: false }], Dir: null, Head.Verb: ActionKind.Step or ActionKind.Touch
+            or ActionKind.Point
+            }
             && _current.Feet[0].Foot == foot && NextIndex(at + 1) < 0 && !_current.FootFirst)
         {
             // "small step right with RF": the first is where it goes

@@ -49,7 +49,11 @@ internal sealed class ClauseTidier
                 i++;
             }
 
-            if (!circle.SaysCircle || !circle.IsTurnOnly || _clauses[i - 1] is not { Head.Special: "walk" or "run", Feet.Count: 0, Times: 1, Detail.Count: 0 } walked)
+            if (!circle.SaysCircle || !circle.IsTurnOnly || _clauses[i - 1] is not
+                {
+                    Head.Special: "walk"
+                or "run", Feet.Count: 0, Times: 1, Detail.Count: 0
+                } walked)
             {
                 continue;
             }
@@ -304,7 +308,11 @@ internal sealed class ClauseTidier
             }
 
             bool apart = owner is { Head: null, BothFeet: true, Dir.Direction: Direction.Out or Direction.In };
-            bool walks = owner is { Head: null, Part.Length: 0, BothFeet: false, Amount: null, HasTurnWord: false, Dir.Direction: Direction.Forward or Direction.Back }
+            bool walks = owner is
+            {
+                Head: null, Part.Length: 0, BothFeet: false, Amount: null, HasTurnWord: false, Dir.Direction: Direction.Forward
+                or Direction.Back
+            }
                 && owner.Reference is null && clause is { Link: Link.Hard, SaysIt: false };
             if ((owner.Head is not null || apart || walks) && owner.Detail.Count == 0 && owner.Feet.Count > 0 && !ClauseBuilder.IsTurnVerb(owner.Head))
             {
@@ -464,7 +472,11 @@ internal sealed class ClauseTidier
             Clause note = _clauses[i];
             Clause owner = _clauses[i - 1];
             bool ofFoot = owner is { Feet.Count: 1, WeightNote: null } && note.Feet.Count == 1 && owner.Feet[0].Foot == note.Feet[0].Foot
-                && owner.Head is null or { Verb: ActionKind.Slide or ActionKind.Drag or ActionKind.Step or ActionKind.Touch or ActionKind.Stomp or ActionKind.Press };
+                && owner.Head is null or
+                {
+                    Verb: ActionKind.Slide or ActionKind.Drag or ActionKind.Step or ActionKind.Touch or ActionKind.Stomp
+                or ActionKind.Press
+                };
             if (ofFoot && note is { Head: { Verb: ActionKind.Shift, IsIng: true }, Amount: null, Dir: null, Detail.Count: 0 })
             {
                 // "slide R up beside it, taking the weight on the right"

@@ -145,8 +145,10 @@ internal sealed partial class TextReaderRun
 
         char last = _text[line.End - 1];
         string ending = _text[Math.Max(line.Start, line.End - 6)..line.End].ToLowerInvariant();
-        bool open = last is ',' or '&' or '/' or '+' or '(' || ending.EndsWith(" and", StringComparison.Ordinal) || ending.EndsWith(" then", StringComparison.Ordinal)
-            || ending.EndsWith(" with", StringComparison.Ordinal) || ending.EndsWith(" to", StringComparison.Ordinal) || ending.EndsWith(" the", StringComparison.Ordinal)
+        bool open = last is ',' or '&' or '/' or '+' or '(' || ending.EndsWith(" and", StringComparison.Ordinal)
+            || ending.EndsWith(" then", StringComparison.Ordinal)
+            || ending.EndsWith(" with", StringComparison.Ordinal) || ending.EndsWith(" to", StringComparison.Ordinal)
+            || ending.EndsWith(" the", StringComparison.Ordinal)
             || ending.EndsWith(" on", StringComparison.Ordinal);
         if (!open && !isIndented && !char.IsLower(words[0]))
         {
@@ -173,7 +175,8 @@ internal sealed partial class TextReaderRun
     private static bool IsLoneAnd(CountLabel label) => label.Places is [{ Number: 0, Place.IsWhole: false }];
 
     /// <summary>
-    /// Whether an &amp; in a line in which each count stands by itself is a count too: "5 LF rock side &amp; RF recover 6 LF cross", "(2) cross L (&amp;) step R".
+    /// Whether an &amp; in a line in which each count stands by itself is a count too: "5 LF rock side &amp; RF recover 6 LF cross", "(2) cross L (&amp;)
+    /// step R".
     /// </summary>
     private bool AndIsCount(CountLabel label, int at, CountLabel and, int end)
     {
@@ -188,7 +191,11 @@ internal sealed partial class TextReaderRun
         }
 
         // a foot that acts follows, and words that act stand before
-        return TermReader.Read(_text, and.End, end, _state.Lexicon) is [{ Kind: TermKind.Foot or TermKind.Side }, { Kind: TermKind.Move or TermKind.Dir or TermKind.Part }, ..]
+        return TermReader.Read(_text, and.End, end, _state.Lexicon) is [{ Kind: TermKind.Foot or TermKind.Side },
+        {
+            Kind: TermKind.Move or TermKind.Dir
+            or TermKind.Part
+        }, ..]
             or [{ Kind: TermKind.Move, Meaning.Verb: ActionKind.Step or ActionKind.Recover or ActionKind.Rock }, ..]
             && TermReader.Read(_text, label.End, at, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir);
     }
@@ -205,7 +212,11 @@ internal sealed partial class TextReaderRun
 
         string word = _text[start..before].ToLowerInvariant();
         bool ofOther = word is "on" or "count" or "counts" or "for" or "to" or "wall" or "and" or "section" or "steps" or "hold" or "of" or "from" or "in";
-        return !ofOther && TermReader.Read(_text, next.End, end, _state.Lexicon) is [{ Kind: TermKind.Foot or TermKind.Side or TermKind.Amount or TermKind.Move }, ..];
+        return !ofOther && TermReader.Read(_text, next.End, end, _state.Lexicon) is [
+        {
+            Kind: TermKind.Foot or TermKind.Side or TermKind.Amount
+            or TermKind.Move
+        }, ..];
     }
 
     private bool StartsWithFraction(int at, int end)
@@ -237,7 +248,8 @@ internal sealed partial class TextReaderRun
     }
 
     /// <summary>
-    /// Counts that stand after their moves: "walk R, L (1-2) shuffle R (3&amp;4)", "walk forward R, L   1-2". Each with the stretch of its words; empty where the line
+    /// Counts that stand after their moves: "walk R, L (1-2) shuffle R (3&amp;4)", "walk forward R, L   1-2". Each with the stretch of its words; empty
+    /// where the line
     /// is not of that kind.
     /// </summary>
     private List<(CountLabel Label, int From, int To)> TrailingLabels(TextLine line)
@@ -251,7 +263,8 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            if (CountLabel.Read(_text, i + 1, close) is { } label && label.End == close && (runs.Count == 0 || FirstNumber(label) == LastNumber(runs[^1].Item1) + 1)
+            if (CountLabel.Read(_text, i + 1, close) is { } label && label.End == close && (runs.Count == 0
+                || FirstNumber(label) == LastNumber(runs[^1].Item1) + 1)
                 && i > from)
             {
                 runs.Add((label, from, i));

@@ -106,7 +106,11 @@ internal sealed partial class TextReaderRun
                 || (last is "step" or "steps" && before.Contains("repeat", StringComparison.OrdinalIgnoreCase));
             int next = _section is { Lines.Count: > 0 } section ? section.Length.Value.Floor + (section.Offset ?? 0) + 1 : FirstNumber(label);
             bool steps = TermReader.Read(_text, label.End, line.End, _state.Lexicon).Find(t => t.Kind is not (TermKind.Filler or TermKind.Style))
-                .Meaning is { Kind: TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Amount or TermKind.Turn or TermKind.Size or TermKind.Part };
+                .Meaning is
+            {
+                Kind: TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Amount or TermKind.Turn or TermKind.Size
+                    or TermKind.Part
+            };
             if (before.Length <= 80 && before.Count(char.IsLetter) >= 3 && !tellsOtherwise && steps && (FirstNumber(label) == next || FirstNumber(label) == 1))
             {
                 return label;

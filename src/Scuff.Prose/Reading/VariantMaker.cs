@@ -69,7 +69,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 foreach (OtherReading other in definition.Others)
                 {
                     // "lock step" is danced on 1&2 as well as on 1-3
-                    if ((other.Words.StartsWith("quick", StringComparison.Ordinal) || other.Words.StartsWith("a plain", StringComparison.Ordinal)) && other.Id is string id
+                    if ((other.Words.StartsWith("quick", StringComparison.Ordinal) || other.Words.StartsWith("a plain", StringComparison.Ordinal))
+                        && other.Id is string id
                         && lexicon.Catalogue.Find(id) is StepDefinition quick)
                     {
                         _figures.AddFigure(variants, clause, quick, situation, 0.2);
@@ -188,7 +189,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             });
         }
 
-        if (clause.IsWith && !clause.TimesStated && body.Rows[0].Action.Kind is ActionKind.Shimmy or ActionKind.RollBody or ActionKind.Dip or ActionKind.PopShoulder)
+        if (clause.IsWith && !clause.TimesStated && body.Rows[0].Action.Kind is ActionKind.Shimmy or ActionKind.RollBody or ActionKind.Dip
+            or ActionKind.PopShoulder)
         {
             // "big step R to side with a shimmy": how the step is made, hardly a count of its own
             body.Cost += 0.4;
@@ -268,7 +270,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         bool slidesTo = verb == ActionKind.Slide && clause is { Feet.Count: 0, WeightNote: null, Dir: null }
-            && _next is { Head.Verb: ActionKind.Step, Feet.Count: 0, IsAmp: false } && situation.Last is { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes } };
+            && _next is { Head.Verb: ActionKind.Step, Feet.Count: 0, IsAmp: false }
+            && situation.Last is { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes } };
         if (slidesTo)
         {
             // "step, slide, step, brush": without feet they alternate, so that the slide closes
@@ -765,10 +768,20 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         ActionKind? inherited = previous?.Head?.Verb ?? previous?.Inherited
-            ?? (previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig
-                or ActionKind.Kick or ActionKind.Brush } only] }, ..] } ? only.Action.Kind : null);
+            ?? (previous?.Head is
+            {
+                Verb: null, Figures: [
+                {
+                    Rows: [
+                    {
+                        Action.Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig
+                or ActionKind.Kick or ActionKind.Brush
+                    } only]
+                }, ..]
+            } ? only.Action.Kind : null);
         ActionKind? partedBefore = inherited is ActionKind.SplitHeels or ActionKind.SplitToes ? inherited
-            : previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes } parted] }, ..] } ? parted.Action.Kind : null;
+            : previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes } parted] }, ..] }
+                ? parted.Action.Kind : null;
         if (partedBefore is ActionKind splits && clause.Feet.Count == 0
             && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Together or Direction.Home or Direction.Centre)
         {

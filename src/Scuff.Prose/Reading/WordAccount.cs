@@ -93,7 +93,11 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         bool tellsFree = open >= 0 && close > at && terms[open].Kind is TermKind.Open
             && terms.GetRange(open, close - open).Exists(t => t.Text.EndsWith("free", StringComparison.OrdinalIgnoreCase));
         return stays || tellsFree || (at + 1 < terms.Count && (terms[at + 1].Kind is TermKind.Style || ClauseBuilder.IsArm(terms[at + 1])))
-            || (before >= 0 && (terms[before].Kind is TermKind.Style or TermKind.Filler || terms[before] is { Kind: TermKind.Part, Meaning.Part: "body" or "shoulder" }));
+            || (before >= 0 && (terms[before].Kind is TermKind.Style or TermKind.Filler || terms[before] is
+            {
+                Kind: TermKind.Part, Meaning.Part: "body"
+            or "shoulder"
+            }));
     }
 
     private bool IsAnswered(Term term, int at, List<Clause> owners, List<PlacedRow> rows) => term.Kind switch
@@ -111,7 +115,8 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         int sign = foot == Foot.Right ? 1 : -1;
         return owners.Exists(c => c.Reference == foot || c.WeightFoot == foot || (c.DirSide == foot && c.Diagonal)
                 || c.Feet.Exists(f => f.Foot == foot && f.MayBeReference))
-            || rows.Exists(r => r.Action.Foot.ToFoot() == foot || (r.Action.Direction == way && r.Action.Kind != ActionKind.Bounce) || r.Action.Turn.Sign == sign
+            || rows.Exists(r => r.Action.Foot.ToFoot() == foot || (r.Action.Direction == way && r.Action.Kind != ActionKind.Bounce)
+            || r.Action.Turn.Sign == sign
                 || (r.Action.Foot == ActingFoot.Both && r.Action.Kind != ActionKind.Bounce) || r.Action.Foot == ActingFoot.None
                 || (r.Action.Foot.ToFoot() == foot.Other() && r.Action.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together
                     or Direction.LockBehind or Direction.LockFront or Direction.Across or Direction.Behind));
