@@ -170,11 +170,11 @@ internal static class TermReader
                 continue;
             }
 
-            if (tokens[i].Text == "ft")
+            if (tokens[i].Text == "ft" && i > 0)
             {
                 // "R ft": the foot; "point R ft", "tap ft of L": in front
-                bool named = i == 0 || (tokens[i - 1].Text is "r" or "l" or "right" or "left" or "rt" or "lt" or "both"
-                    && i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Word);
+                bool named = tokens[i - 1].Text is "r" or "l" or "right" or "left" or "rt" or "lt" or "both"
+                    && i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Word;
                 tokens[i] = tokens[i] with { Text = named ? "foot" : "front" };
                 continue;
             }
