@@ -14,11 +14,13 @@ public sealed class ChangeWords
 {
     private readonly ChangeLabels _labels;
     private readonly Wording _wording;
+    private readonly string _ending;
 
     private ChangeWords(SheetLanguage language)
     {
         _labels = language.Changes;
         _wording = new Wording(language);
+        _ending = language.Labels.Ending;
     }
 
     /// <summary>The sentences in the order of the changes; empty when nothing changed.</summary>
@@ -30,11 +32,12 @@ public sealed class ChangeWords
 
     /// <summary>
     /// What changed for somebody who holds the earlier sheet: as <see cref="Of"/>, but words that dance the same are told only when nothing
-    /// else changed.
+    /// else changed, and brackets not at all: a sheet prints the facings that are danced.
     /// </summary>
     public static ValueList<string> ForSheet(DanceComparison comparison, SheetLanguage language)
         => Of(
-            comparison.IsSame ? comparison : new DanceComparison(comparison.Changes.Where(c => c is not DanceChange.WordsOnly).ToValueList()),
+            comparison.IsSame ? comparison : new DanceComparison(comparison.Changes.Where(c => c is not (
+                DanceChange.WordsOnly or DanceChange.WrittenFacing or DanceChange.BreakFacing or DanceChange.EndFacing)).ToValueList()),
             language);
 
     /// <summary>One change as a sentence.</summary>
@@ -62,9 +65,11 @@ public sealed class ChangeWords
         DanceChange.SectionRetitled { After: "" } c => Fill(_labels.Untitled, Place(c.Place), c.Before),
         DanceChange.SectionRetitled c => Fill(_labels.Retitled, Place(c.Place), c.Before, c.After),
         DanceChange.Steps c => Steps(c),
-        DanceChange.WrittenFacing { IsLeftBehind: true } c => Fill(
-            _labels.FacingLeftBehind, Where(c), c.After.ToString(), c.DancedBefore.ToString(), c.DancedAfter.ToString()),
-        DanceChange.WrittenFacing c => Fill(_labels.FacingWritten, Where(c), c.Before.ToString(), c.After.ToString(), c.DancedAfter.ToString()),
+        DanceChange.WrittenFacing c => WrittenFacing(Where(c), c.IsLeftBehind, c.Before, c.After, c.DancedBefore, c.DancedAfter),
+        DanceChange.BreakFacing c => OnTrack(c.TrackTitle, WrittenFacing(
+            Fill(_labels.At, WallOf(c.Pause), AfterCounts(c.Pause)), c.IsLeftBehind, c.Before, c.After, c.DancedBefore, c.DancedAfter)),
+        DanceChange.EndFacing c => OnTrack(c.TrackTitle, WrittenFacing(
+            _ending, c.IsLeftBehind, c.Before, c.After, c.DancedBefore, c.DancedAfter)),
         DanceChange.Remark c => Remark(c),
         DanceChange.Option c => Option(c),
         DanceChange.WholeTag { IsNew: true } c => Fill(_labels.WholeNew, Tag(c.Name, c.IsBridge), Size(c.Size), Moves(c.Moves)),
@@ -110,6 +115,10 @@ public sealed class ChangeWords
 
     private string Where(DanceChange.WrittenFacing change)
         => Fill(_labels.At, Place(change.Place), Fill(_labels.Count, CountGrid.LabelOf(change.Count)));
+
+    private string WrittenFacing(string where, bool isLeftBehind, Facing before, Facing after, Facing dancedBefore, Facing danced) => isLeftBehind
+        ? Fill(_labels.FacingLeftBehind, where, after.ToString(), dancedBefore.ToString(), danced.ToString())
+        : Fill(_labels.FacingWritten, where, before.ToString(), after.ToString(), danced.ToString());
 
     private string Closing(Landing? landing)
     {
@@ -208,13 +217,25 @@ public sealed class ChangeWords
     {
         { Before: null, After: { } now } => Fill(_labels.EndingNew, Ending(now)),
         { After: null, Before: { } old } => Fill(_labels.EndingGone, Ending(old)),
-        { Before: { } old, After: { } now } => Fill(_labels.EndingChanged, Ending(old), Ending(now)),
+        { Before: { } old, After: { } now } when Ending(old) is var was && Ending(now) is var becomes => was == becomes
+            ? Fill(_labels.EndingChanged, ToFront(old), ToFront(now))
+            : Fill(_labels.EndingChanged, was, becomes),
         _ => "",
     };
+
+    // Where only what is said of the front differs.
+    private string ToFront(Ending ending) => ending.SaysFront
+        ? _wording.Say("ending.at", ("act", Ending(ending)), ("facing", Facing.Front.ToString()))
+        : Ending(ending);
 
     private string Ending(Ending ending)
     {
         string wall = ending.Wall is { } number ? Fill(_labels.Wall, Number(number)) : _labels.LastWall;
+        if (ending.WallFacing is { } facing)
+        {
+            wall = _wording.Say("break.starts", ("where", wall), ("facing", facing.ToString()));
+        }
+
         string after = ending.AfterCounts is { } counts ? ", " + Fill(_labels.After, Size(counts)) : "";
 
         return wall + after + ", " + _wording.MovesOf(ending);

@@ -111,8 +111,11 @@ public static class SheetBuilder
 
     private static SheetSection ToSection(StepDefinition move, Wording words) => new(
         words.Say("heading.move", ("name", SheetWords.Capital(move.Name)), ("counts", words.Counts(move.Length))),
-        move.Rows.Select(r => new SheetLine { Counts = r.Label, Words = words.Moves.Describe(r.Action) }).ToValueList(),
+        move.Rows.Select(r => new SheetLine { Counts = LabelOf(r), Words = words.Moves.Describe(r.Action) }).ToValueList(),
         move.Note is { Length: > 0 } note ? [new SheetNote(words.Usual("note", "note"), note)] : []);
+
+    // what falls between two counts is told by its letter, as in the sections
+    private static string LabelOf(PatternRow row) => char.IsAsciiLetter(row.Label[^1]) || row.Label[^1] == '&' ? row.Label[^1..] : row.Label;
 
     private static SheetLine ToLine(WrittenLine line, FacingTable facings, Wording words)
     {

@@ -61,6 +61,12 @@ internal sealed class SheetFacts(Wording words)
     {
         Dance dance = analysis.Dance;
         yield return Kind(analysis);
+        if (!dance.IsPhrased && dance.Length == Counts.Zero)
+        {
+            // nothing is danced yet, so there are no walls and no first step
+            yield break;
+        }
+
         if (!dance.IsPhrased && analysis.NetTurn is { } turn && Progress(turn) is { Length: > 0 } progress)
         {
             yield return progress;
@@ -96,7 +102,7 @@ internal sealed class SheetFacts(Wording words)
         }
 
         string counts = words.Counts(dance.Length);
-        return analysis.Walls is { } walls ? words.Say("length.walls", ("counts", counts), ("walls", words.Walls(walls))) : counts;
+        return dance.Length > Counts.Zero && analysis.Walls is { } walls ? words.Say("length.walls", ("counts", counts), ("walls", words.Walls(walls))) : counts;
     }
 
     /// <summary>Where the weight is at the start: as stated, or as the foot that dances count 1 asks for.</summary>

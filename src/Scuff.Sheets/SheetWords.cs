@@ -18,6 +18,10 @@ internal static class SheetWords
             { Numerator: 1, Denominator: 2 } => WithSign('½'),
             { Numerator: 1, Denominator: 4 } => WithSign('¼'),
             { Numerator: 3, Denominator: 4 } => WithSign('¾'),
+            { Numerator: 1, Denominator: 8 } => WithSign('⅛'),
+            { Numerator: 3, Denominator: 8 } => WithSign('⅜'),
+            { Numerator: 5, Denominator: 8 } => WithSign('⅝'),
+            { Numerator: 7, Denominator: 8 } => WithSign('⅞'),
             _ => whole == 0 ? rest.ToString() : number + " " + rest,
         };
 

@@ -1,8 +1,6 @@
 using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Stance;
-using Scuff.Steps;
-using Scuff.Timelines;
 
 namespace Scuff.Analysis.Checks;
 
@@ -52,8 +50,7 @@ public sealed class EndingFacing : ICheck
             if ((track?.Ending ?? dance.Ending) is not { } ending
                 || told.Contains(ending)
                 || context.IsDoubtful(ending.Span)
-                || !IsPlaced(context, ending, track)
-                || Facing(context, ending, track) is not { } facing)
+                || EndingFloor.FacingOf(dance, context.Walls, ending, track) is not { } facing)
             {
                 continue;
             }
@@ -72,29 +69,4 @@ public sealed class EndingFacing : ICheck
             }
         }
     }
-
-    // a turn to the front ends there, whatever its amount;
-    // without a wall, its facing or a track of known length nobody can tell which wall is the last; in a one-wall dance it does not matter
-    private static bool IsPlaced(CheckContext context, Ending ending, Track? track)
-        => ending is { Body: not null, SaysFront: false }
-        && ending.Body.Steps.All(step => step.Action.Kind != ActionKind.Unknown)
-        && (ending.Wall is not null || ending.WallFacing is not null || context.Walls == 1 || IsMeasured(track));
-
-    private static bool IsMeasured(Track? track)
-        => track is { Tempo: not null, LengthSeconds: not null } && (track.Intro is not null || track.IntroSeconds is not null);
-
-    private static Facing? Facing(CheckContext context, Ending ending, Track? track)
-    {
-        Timeline timeline = Unroller.Unroll(context.Dance, PlanBuilder.ForTrack(context.Dance, track, withEnding: true));
-        if (timeline.FacingAfter is not { } facing || timeline.Stretches.Count == 0)
-        {
-            return null;
-        }
-
-        // she may say herself where the ending's wall begins; then the plan's own wall does not matter
-        return ending.WallFacing is { } stated && LastWallStart(timeline) is { } planned ? facing + (stated - planned) : facing;
-    }
-
-    private static Facing? LastWallStart(Timeline timeline)
-        => timeline.Stretches.LastOrDefault(stretch => stretch.Plan.StartsWall)?.Facing;
 }

@@ -51,13 +51,12 @@ public sealed class InterruptionFacing : ICheck
             ValueList<TimedStretch> stretches = track.Timeline.Stretches;
             for (int i = 0; i < stretches.Count; i++)
             {
-                if (stretches[i].Plan.Cause is not { Claim: { } claim } cause
-                    || (i > 0 && Equals(stretches[i - 1].Plan.Cause, cause) && stretches[i - 1].Plan.Wall == stretches[i].Plan.Wall))
+                if (stretches[i].Plan.Cause is not { Claim: { } claim } cause || !BreakFloor.Begins(stretches, i, cause))
                 {
                     continue;
                 }
 
-                List<Facing?> possible = [.. Possible(stretches, i, cause)];
+                List<Facing?> possible = [.. BreakFloor.Possible(stretches, i, cause)];
                 if (possible.Count > 0 && !possible.Contains(null) && !possible.Contains(claim.Facing) && told.Add(cause))
                 {
                     Facing computed = possible[0]!.Value;
@@ -70,17 +69,6 @@ public sealed class InterruptionFacing : ICheck
                         .WithFixes(new Fix("print " + computed.ToString(), new DanceEdit.SetFacing(claim, computed), IsSafe: true));
                 }
             }
-        }
-    }
-
-    /// <summary>Where the floor may be said to face: where the wall is left; after a tag that turns, also where it ends.</summary>
-    private static IEnumerable<Facing?> Possible(ValueList<TimedStretch> stretches, int first, Interruption cause)
-    {
-        bool leavesWall = stretches[first].Plan.Kind == StretchKind.Wall;
-        yield return leavesWall ? stretches[first].FacingAfter : stretches[first].Facing;
-        for (int i = first + 1; i < stretches.Count && Equals(stretches[i].Plan.Cause, cause) && stretches[i].Plan.Wall == stretches[first].Plan.Wall; i++)
-        {
-            yield return stretches[i].FacingAfter;
         }
     }
 }

@@ -7,54 +7,47 @@ namespace Scuff.Analysis.Compare;
 internal static class BreakList
 {
     /// <summary>The breaks wall by wall, in the order in which the floor meets them, freed from their places in the text.</summary>
-    public static List<Interruption> Of(
+    public static List<WallBreak> Of(
         Dance dance,
         ValueList<Interruption> interruptions,
         Func<string, string> tagName,
         Func<string, string> partName) =>
     [
         .. interruptions
-            .SelectMany(i => i.Walls.Distinct().Select(w => OneWall(dance, i, w, tagName, partName)))
-            .OrderBy(i => i.PartName, StringComparer.Ordinal)
-            .ThenBy(i => i.Walls[0])
-            .ThenBy(i => i.AfterCounts ?? Counts.FromWhole(int.MaxValue / 4)),
+            .SelectMany(i => i.Walls.Distinct().Select(w => new WallBreak(OneWall(dance, i, w, tagName, partName), i)))
+            .OrderBy(i => i.Bare.PartName, StringComparer.Ordinal)
+            .ThenBy(i => i.Bare.Walls[0])
+            .ThenBy(i => i.Bare.AfterCounts ?? Counts.FromWhole(int.MaxValue / 4)),
     ];
 
     /// <summary>
-    /// The changes, in the order of the later version: what is done elsewhere in the same wall, otherwise at the same place, the same in
-    /// another wall, and only then what came or went.
+    /// Which break became which, in the order of the later version: what is done elsewhere in the same wall, otherwise at the same place, the
+    /// same in another wall, and only then what came or went.
     /// </summary>
-    public static IEnumerable<DanceChange.Break> Compare(string track, List<Interruption> was, List<Interruption> becomes)
+    public static IEnumerable<BreakPair> Compare(List<WallBreak> was, List<WallBreak> becomes)
     {
-        List<Interruption?> old = [.. was];
-        Interruption?[] partner = new Interruption?[becomes.Count];
-        bool[] isPaired = new bool[becomes.Count];
+        List<WallBreak> old = [.. was];
+        WallBreak?[] partner = new WallBreak?[becomes.Count];
         Pair((o, n) => o == n);
         Pair((o, n) => SameWall(o, n) && o.Acts == n.Acts && o.Changes == n.Changes);
         Pair((o, n) => SameWall(o, n) && o.AfterCounts == n.AfterCounts);
         Pair((o, n) => SameWall(o, n) && o.Restarts == n.Restarts);
         Pair((o, n) => o.PartName == n.PartName && o.AfterCounts == n.AfterCounts && o.Acts == n.Acts && o.Changes == n.Changes);
 
-        List<DanceChange.Break> changes = [];
-        for (int i = 0; i < becomes.Count; i++)
-        {
-            if (!isPaired[i] || partner[i] != becomes[i])
-            {
-                changes.Add(new DanceChange.Break(track, partner[i], becomes[i]));
-            }
-        }
-
-        changes.AddRange(old.OfType<Interruption>().Select(o => new DanceChange.Break(track, o, null)));
-        return changes.OrderBy(c => (c.After ?? c.Before)!.PartName, StringComparer.Ordinal).ThenBy(c => (c.After ?? c.Before)!.Walls[0]);
+        return becomes.Select((n, i) => new BreakPair(partner[i], n))
+            .Concat(old.Select(o => new BreakPair(o, null)))
+            .OrderBy(p => (p.After ?? p.Before)!.Bare.PartName, StringComparer.Ordinal)
+            .ThenBy(p => (p.After ?? p.Before)!.Bare.Walls[0]);
 
         void Pair(Func<Interruption, Interruption, bool> fits)
         {
             for (int i = 0; i < becomes.Count; i++)
             {
-                int found = isPaired[i] ? -1 : old.FindIndex(o => o is not null && fits(o, becomes[i]));
+                int found = partner[i] is not null ? -1 : old.FindIndex(o => fits(o.Bare, becomes[i].Bare));
                 if (found >= 0)
                 {
-                    (partner[i], old[found], isPaired[i]) = (old[found], null, true);
+                    partner[i] = old[found];
+                    old.RemoveAt(found);
                 }
             }
         }

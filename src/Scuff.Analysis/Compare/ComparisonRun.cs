@@ -38,8 +38,8 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
         Parts();
         Dictionary<string, string> tagNames = Tags();
         Sequence("", Old.Sequence, New.Sequence, tagNames);
-        Breaks("", Old.Interruptions, New.Interruptions, tagNames);
-        Finish("", Old.Ending, New.Ending);
+        Breaks("", null, null, Old.Interruptions, New.Interruptions, tagNames);
+        Finish("", null, null, Old.Ending, New.Ending);
         Tracks(tagNames);
         OwnMoves();
         Remarks(null, "", Placed(Old.Notes.Where(n => n.Kind != "move")), Placed(New.Notes.Where(n => n.Kind != "move")), isSameLength: true);
@@ -486,15 +486,50 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
         }
     }
 
-    private void Breaks(string track, ValueList<Interruption> old, ValueList<Interruption> now, Dictionary<string, string> tagNames)
+    private void Breaks(
+        string title,
+        Track? oldTrack,
+        Track? track,
+        ValueList<Interruption> old,
+        ValueList<Interruption> now,
+        Dictionary<string, string> tagNames)
     {
-        List<Interruption> was = BreakList.Of(Old, old, n => TagName(Old, n, tagNames), PartName);
-        List<Interruption> becomes = BreakList.Of(New, now, n => TagName(New, n, null), PartName);
-        _changes.AddRange(BreakList.Compare(track, was, becomes));
+        List<WallBreak> was = BreakList.Of(Old, old, n => TagName(Old, n, tagNames), PartName);
+        List<WallBreak> becomes = BreakList.Of(New, now, n => TagName(New, n, null), PartName);
+        foreach (BreakPair pair in BreakList.Compare(was, becomes))
+        {
+            if (pair.IsChanged)
+            {
+                _changes.Add(new DanceChange.Break(title, pair.Before?.Bare, pair.After?.Bare));
+            }
+
+            if (pair is { Before: { Written.Claim: { } writtenBefore } pauseBefore, After: { Written.Claim: { } written } pause }
+                && BreakFacings.Of(before, oldTrack, pauseBefore) is { Count: > 0 } facedBefore
+                && BreakFacings.Of(after, track, pause) is { Count: > 0 } faced)
+            {
+                // brackets may tell where a wall is left or where its tag ends
+                int at = Math.Max(0, facedBefore.IndexOf(writtenBefore.Facing));
+                if (facedBefore[at] is { } dancedBefore
+                    && (at < faced.Count ? faced[at] : faced[^1]) is { } danced
+                    && (written.Facing == writtenBefore.Facing) != (danced == dancedBefore))
+                {
+                    _changes.Add(new DanceChange.BreakFacing(title, pause.Bare, writtenBefore.Facing, written.Facing, dancedBefore, danced));
+                }
+            }
+        }
     }
 
-    private void Finish(string track, Ending? old, Ending? now)
+    private void Finish(string title, Track? oldTrack, Track? track, Ending? old, Ending? now)
     {
+        if (old?.Claim is { } writtenBefore
+            && now?.Claim is { } written
+            && EndingFloor.FacingOf(before, old, oldTrack) is { } dancedBefore
+            && EndingFloor.FacingOf(after, now, track) is { } danced
+            && (written.Facing == writtenBefore.Facing) != (danced == dancedBefore))
+        {
+            _changes.Add(new DanceChange.EndFacing(title, writtenBefore.Facing, written.Facing, dancedBefore, danced));
+        }
+
         Ending? was = Bare.Of(old);
         Ending? becomes = Bare.Of(now);
         if (was is null && becomes is null)
@@ -513,7 +548,7 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
                 : was.Body is null && becomes.Body is null && Says(was.Verbatim, becomes.Verbatim));
         if (!isSame)
         {
-            _changes.Add(new DanceChange.Finish(track, was, becomes));
+            _changes.Add(new DanceChange.Finish(title, was, becomes));
         }
     }
 
@@ -536,7 +571,12 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
         {
             if (old is null)
             {
-                _changes.Add(new DanceChange.Music(null, "", Bare.Words(track.Title), Bare.Words(track.Artist)));
+                // what is special on new music nobody knows yet
+                string title = Bare.Words(track.Title);
+                _changes.Add(new DanceChange.Music(null, "", title, Bare.Words(track.Artist)));
+                Sequence(title, default, track.Sequence, tagNames);
+                Breaks(title, null, track, default, track.Interruptions, tagNames);
+                Finish(title, null, track, null, track.Ending);
                 continue;
             }
 
@@ -584,8 +624,8 @@ internal sealed class ComparisonRun(DanceAnalysis before, DanceAnalysis after)
         }
 
         Sequence(title, old.Sequence, now.Sequence, tagNames);
-        Breaks(title, old.Interruptions, now.Interruptions, tagNames);
-        Finish(title, old.Ending, now.Ending);
+        Breaks(title, old, now, old.Interruptions, now.Interruptions, tagNames);
+        Finish(title, old, now, old.Ending, now.Ending);
         Remarks(null, title, Placed(old.Notes), Placed(now.Notes), isSameLength: true);
     }
 

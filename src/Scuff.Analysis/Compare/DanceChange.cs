@@ -108,6 +108,40 @@ public abstract record DanceChange
         public bool IsLeftBehind => Before == After;
     }
 
+    /// <summary>
+    /// The facing in brackets at a break of the pattern and the facing that is danced there did not change together, as for
+    /// <see cref="WrittenFacing"/>.
+    /// </summary>
+    /// <param name="TrackTitle">The track it is for; empty where it holds for every one.</param>
+    /// <param name="Pause">The break in one wall, as in the later version.</param>
+    /// <param name="Before">The facing she wrote before.</param>
+    /// <param name="After">The facing she writes now.</param>
+    /// <param name="DancedBefore">The facing that was danced.</param>
+    /// <param name="DancedAfter">The facing that is danced.</param>
+    public sealed record BreakFacing(
+        string TrackTitle,
+        Interruption Pause,
+        Facing Before,
+        Facing After,
+        Facing DancedBefore,
+        Facing DancedAfter) : DanceChange
+    {
+        /// <summary>Whether the brackets stayed and the dance turns elsewhere.</summary>
+        public bool IsLeftBehind => Before == After;
+    }
+
+    /// <summary>The facing in brackets at the ending and the facing that is danced there did not change together.</summary>
+    /// <param name="TrackTitle">The track it is for; empty for the dance's own ending.</param>
+    /// <param name="Before">The facing she wrote before.</param>
+    /// <param name="After">The facing she writes now.</param>
+    /// <param name="DancedBefore">The facing that was danced.</param>
+    /// <param name="DancedAfter">The facing that is danced.</param>
+    public sealed record EndFacing(string TrackTitle, Facing Before, Facing After, Facing DancedBefore, Facing DancedAfter) : DanceChange
+    {
+        /// <summary>Whether the brackets stayed and the dance turns elsewhere.</summary>
+        public bool IsLeftBehind => Before == After;
+    }
+
     /// <summary>A note (style, arms, other words) changed, came or went.</summary>
     /// <param name="Place">Its section or tag; null for a note on the whole dance or on a track.</param>
     /// <param name="At">Its counts; null for a note on the whole section.</param>

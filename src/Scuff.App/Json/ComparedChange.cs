@@ -20,8 +20,8 @@ internal sealed record ComparedChange
     public SectionName? Section { get; init; }
 
     /// <summary>
-    /// Its counts before: the first, and the first that no longer belongs to it, from zero within the section; of a break the counts
-    /// after which it comes.
+    /// Its counts before: the first, and the first that no longer belongs to it, from zero within the section; of a break or an
+    /// ending the counts after which it comes.
     /// </summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<double>? CountsBefore { get; init; }
@@ -62,19 +62,23 @@ internal sealed record ComparedChange
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? WeightAfter { get; init; }
 
-    /// <summary>Wall of a break before.</summary>
+    /// <summary>Wall of a break or an ending before.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public int? WallBefore { get; init; }
 
-    /// <summary>Wall of a break after.</summary>
+    /// <summary>Wall of a break or an ending after.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public int? WallAfter { get; init; }
+
+    /// <summary>Title of the track the change is for; absent where it holds for every one.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Track { get; init; }
 
     /// <summary>A change with its sentence.</summary>
     public static ComparedChange Of(DanceChange change, string sentence)
     {
         string name = change.GetType().Name;
-        ComparedChange plain = new() { Kind = char.ToLowerInvariant(name[0]) + name[1..], Sentence = sentence };
+        ComparedChange plain = new() { Kind = char.ToLowerInvariant(name[0]) + name[1..], Sentence = sentence, Track = TrackOf(change) };
         return change switch
         {
             DanceChange.Steps c => plain with
@@ -119,8 +123,52 @@ internal sealed record ComparedChange
                 CountsBefore = Place(c.Before),
                 CountsAfter = Place(c.After),
             },
+            DanceChange.BreakFacing c => plain with
+            {
+                WallAfter = c.Pause.Walls[0],
+                CountsAfter = Place(c.Pause),
+                WrittenBefore = c.Before.ToString(),
+                WrittenAfter = c.After.ToString(),
+                FacingBefore = c.DancedBefore.ToString(),
+                FacingAfter = c.DancedAfter.ToString(),
+            },
+            DanceChange.EndFacing c => plain with
+            {
+                WrittenBefore = c.Before.ToString(),
+                WrittenAfter = c.After.ToString(),
+                FacingBefore = c.DancedBefore.ToString(),
+                FacingAfter = c.DancedAfter.ToString(),
+            },
+            DanceChange.Finish c => plain with
+            {
+                WallBefore = c.Before?.Wall,
+                WallAfter = c.After?.Wall,
+                CountsBefore = Place(c.Before?.AfterCounts),
+                CountsAfter = Place(c.After?.AfterCounts),
+                MovesBefore = Moves(c.Before),
+                MovesAfter = Moves(c.After),
+            },
             _ => plain,
         };
+    }
+
+    private static string? TrackOf(DanceChange change)
+    {
+        string title = change switch
+        {
+            DanceChange.Break c => c.TrackTitle,
+            DanceChange.BreakFacing c => c.TrackTitle,
+            DanceChange.Finish c => c.TrackTitle,
+            DanceChange.EndFacing c => c.TrackTitle,
+            DanceChange.Sequence c => c.TrackTitle,
+            DanceChange.Remark c => c.TrackTitle,
+            DanceChange.TrackTempo c => c.TrackTitle,
+            DanceChange.TrackIntro c => c.TrackTitle,
+            DanceChange.TrackLength c => c.TrackTitle,
+            DanceChange.Music c => c.TitleAfter ?? c.TitleBefore ?? "",
+            _ => "",
+        };
+        return title.Length > 0 ? title : null;
     }
 
     private static SectionName Name(DancePlace place) => place switch
@@ -132,7 +180,12 @@ internal sealed record ComparedChange
 
     private static List<double> Span(CountSpan span) => [span.Start.Value.ToDouble(), span.End.Value.ToDouble()];
 
-    private static List<double>? Place(Interruption? pause) => pause?.AfterCounts is { } after ? [after.Value.ToDouble()] : null;
+    private static List<double>? Place(Interruption? pause) => Place(pause?.AfterCounts);
+
+    private static List<double>? Place(Counts? place) => place is { } after ? [after.Value.ToDouble()] : null;
+
+    private static List<string>? Moves(Ending? ending)
+        => ending?.Body is { } body ? Moves(body.Lines.SelectMany(l => l.Moves).ToValueList()) : null;
 
     private static List<string> Moves(ValueList<WrittenMove> moves) => [.. moves.Select(Phrasing.Describe)];
 }

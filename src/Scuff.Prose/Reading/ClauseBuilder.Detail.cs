@@ -27,7 +27,9 @@ internal sealed partial class ClauseBuilder
         if (close == contentStart + 1 && _terms[contentStart].Kind == TermKind.Number && Last().HasContent)
         {
             // "(3)": the count again
-            Last().SaidCount = SaysCount(at) ? _terms[contentStart].Meaning.Value : null;
+            int said = _terms[contentStart].Meaning.Value;
+            bool wall = said is 3 or 6 or 9 or 12 && (Last().Amount is not null || Last().HasTurnWord || IsTurnVerb(Last().Head));
+            Last().SaidCount = SaysCount(at) && !wall ? said : null;
             Last().Cover(_terms[Math.Min(close, _end - 1)].Span);
             at = close;
             return;
@@ -40,6 +42,17 @@ internal sealed partial class ClauseBuilder
             // "slow walk R (1-2)": the counts of one move, or of the last few
             Last().Lasts ??= more + 1;
             Last().SaidCount = SaysCount(at) ? _terms[contentStart].Meaning.Value : null;
+            Last().Cover(_terms[Math.Min(close, _end - 1)].Span);
+            at = close;
+            return;
+        }
+
+        bool tellsFree = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Text.EndsWith("free", StringComparison.OrdinalIgnoreCase))
+            && !Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind is TermKind.Move or TermKind.Dir or TermKind.Amount);
+        if (tellsFree && Last().HasContent)
+        {
+            // "hold (left foot is free)": what is so already
+            Last().HasStyle = true;
             Last().Cover(_terms[Math.Min(close, _end - 1)].Span);
             at = close;
             return;
@@ -70,7 +83,8 @@ internal sealed partial class ClauseBuilder
 
         for (int i = contentStart; i < close; i++)
         {
-            if (_terms[i].Kind == TermKind.Filler && (_terms[i].Meaning.Value > 1 ? _terms[i].Meaning.Value : CountsIn(_terms[i].Text.ToLowerInvariant())) is int lasting)
+            if (_terms[i].Kind == TermKind.Filler && (_terms[i].Meaning.Value > 1 ? _terms[i].Meaning.Value
+                : CountsIn(_terms[i].Text.ToLowerInvariant())) is int lasting)
             {
                 // "(takes 2 counts)"
                 owner.Lasts = lasting;
@@ -127,6 +141,16 @@ internal sealed partial class ClauseBuilder
 
                 _clauses.Add(moves[0]);
             }
+            else if (moves.Count > 1 && owner is { HasVerb: true, IsFigure: false, Feet.Count: 0 }
+                && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }))
+            {
+                // "jump back (R, L)"
+                owner.Feet.AddRange(moves.SelectMany(m => m.Feet));
+            }
+            else if (NamesFeet(owner, inner, moves))
+            {
+                // the feet are the figure's now
+            }
             else if ((moves.Count > 1 || rows > 1 || (owner.Head is null && owner.Dir is null)) && !owner.IsAmp)
             {
                 if (owner.HasContent || _clauses.Count > 0)
@@ -165,7 +189,35 @@ internal sealed partial class ClauseBuilder
         _pending = _current.HasContent ? _pending : Link.Hard;
     }
 
-    /// <summary>Whether a number in this bracket is the count of the move before: not a wall in square brackets, and not "(5) cross R over L (6) step back".</summary>
+    /// <summary>
+    /// "Full turn left: R, L", "full turn L (R, L)": a detail that names nothing but the feet of a figure, one for each of its steps. They are given to it;
+    /// where
+    /// it is called by its turn, the side that stood with it is the way round.
+    /// </summary>
+    private static bool NamesFeet(Clause owner, List<Clause> told, List<Clause> moves)
+    {
+        bool oneEach = owner.IsFigure && owner.Head!.Figures.Any(f => f.Rows.Count == moves.Count) && told.Count == moves.Count
+            && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }
+                or { Head.Verb: ActionKind.Step, IsFigure: false, Feet.Count: 1, Dir: null, Amount: null, HasTurnWord: false, Detail.Count: 0 });
+        bool byTurn = owner is { IsFigure: true, TurnSide: null, Feet: [{ IsCertain: false }] } && owner.Head!.Figures.Any(f => f.NamedBy == NamedBy.Turn
+            && f.Rows.Count == moves.Count);
+        if (!oneEach || (owner.Feet.Count > 0 && !byTurn))
+        {
+            return false;
+        }
+
+        if (byTurn)
+        {
+            owner.TurnSide = owner.Feet[0].Foot;
+            owner.Feet.Clear();
+        }
+
+        owner.Feet.AddRange(moves.SelectMany(m => m.Feet));
+        return true;
+    }
+
+    /// <summary>Whether a number in this bracket is the count of the move before: not a wall in square brackets, and not "(5) cross R over L (6) step
+    /// back".</summary>
     private bool SaysCount(int at) => _terms[at].Text == "(" && _terms.Find(t => t.Kind is not TermKind.Filler).Kind is not TermKind.Open;
 
     /// <summary>Counts inside a bracket ("[5 side, 6 behind]") say again what the label says.</summary>
@@ -267,6 +319,12 @@ internal sealed partial class ClauseBuilder
 
         List<Clause> rest = Build(at + 1, end);
         List<Clause> moves = rest.Where(c => c.HasContent && !c.IsAmp).ToList();
+        if (owner is { IsFigure: true } && owner.Head!.Figures[0].Id == "walk_around" && moves.TrueForAll(m => m.IsFeetOnly))
+        {
+            // "walk around R: R, L, R, L": the feet of the walks, which share the turn
+            return false;
+        }
+
         if ((headsOff || repeats) && moves.Count < 2)
         {
             return false;
@@ -278,6 +336,29 @@ internal sealed partial class ClauseBuilder
             owner.IsRepeat = false;
             owner.IsMirrored = false;
             owner.RepeatCounts = null;
+        }
+
+        if (owner is { IsFigure: true, Feet.Count: < 2 } && owner.Head!.Figures is [{ Rows.Count: 1, TotalTurn.Sign: not 0 }, ..]
+            && rest.Count > 0 && rest[0] is { Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Amount: null, HasTurnWord: false, Detail.Count: 0 })
+        {
+            // "hinge 1/2 L: step R to side": with which foot, and where
+            if (owner.Feet.Count == 1)
+            {
+                owner.TurnSide ??= owner.Feet[0].Foot;
+                owner.Feet.Clear();
+            }
+
+            owner.Feet.AddRange(rest[0].Feet);
+            owner.Cover(rest[0].Span);
+            if (ReferenceEquals(owner, _current))
+            {
+                Close(Link.Hard);
+            }
+
+            _clauses.AddRange(rest.Skip(1));
+            _current = new Clause { Link = Link.Hard };
+            at = end - 1;
+            return true;
         }
 
         if (moves.Count < 2)
@@ -308,12 +389,24 @@ internal sealed partial class ClauseBuilder
             return true;
         }
 
-        if (owner is { IsFigure: true, Feet.Count: 0 } && moves.Count == owner.Head!.Figures[0].Rows.Count
-            && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }) && rest.Count == moves.Count)
+        if (NamesFeet(owner, rest, moves))
         {
-            // "full turn left: R, L"
-            owner.Feet.AddRange(moves.SelectMany(m => m.Feet));
             owner.Cover(_terms[end - 1].Span);
+            at = end - 1;
+            return true;
+        }
+
+        int feetFirst = rest.FindIndex(m => !m.IsFeetOnly);
+        if (feetFirst > 1 && NamesFeet(owner, rest.GetRange(0, feetFirst), rest.GetRange(0, feetFirst)))
+        {
+            // "full turn left travelling forward: R, L, rock R to side, recover L": the feet of the figure, and then other moves
+            if (ReferenceEquals(owner, _current))
+            {
+                Close(Link.Hard);
+            }
+
+            _clauses.AddRange(rest.Skip(feetFirst));
+            _current = new Clause { Link = Link.Hard };
             at = end - 1;
             return true;
         }

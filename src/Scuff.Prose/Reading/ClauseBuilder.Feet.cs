@@ -130,8 +130,36 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if ((_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase))
+            && _current is
+            {
+                HasVerb: true, IsFigure: false, Feet: [{ IsCertain: false }], Dir: null, Head.Verb: ActionKind.Step or ActionKind.Touch
+            or ActionKind.Point
+            }
+            && _current.Feet[0].Foot == foot && NextIndex(at + 1) < 0 && !_current.FootFirst)
+        {
+            // "small step right with RF": the first is where it goes
+            _current.Feet[0] = new FootWord(foot, true, false);
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = foot };
+            _current.DirSide = foot;
+            _pending = Link.None;
+            Widen(term);
+            return;
+        }
+
         bool withOther = (_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase)) && _current.Feet.Count == 1
             && _current.Feet[0].Foot != foot;
+        if (withOther && _current.Feet[0].MayBeReference && _current is { Dir.Direction: Direction.Together, Reference: null }
+            && _current.DirText.StartsWith("clos", StringComparison.OrdinalIgnoreCase))
+        {
+            // "close right with left": the first goes to the second
+            _current.Reference = foot;
+            _current.Feet[0] = _current.Feet[0] with { MayBeReference = false };
+            _pending = Link.None;
+            Widen(term);
+            return;
+        }
+
         if (withOther && _current.Feet[0].MayBeReference)
         {
             // "step across the right with your left"

@@ -57,6 +57,26 @@ internal sealed partial class ClauseBuilder
                 return;
             }
 
+            if (move.Verb is ActionKind.Step && FeetOnlyFollow(at + 1) && (_current is { IsTurnOnly: true, SaysCircle: true }
+                || (_current is { IsFigure: true, Feet.Count: < 2 } && _current.Head!.Figures[0].Id == "walk_around")))
+            {
+                // "walk a half circle left stepping R, L, R, L"
+                Widen(term);
+                Close(Link.Hard);
+                return;
+            }
+
+            if (move.Verb is ActionKind.Step && _current is { IsTurnOnly: true, Amount: 4 or 6, TurnSide: not null, TurnTo: null } && FeetOnlyFollow(at + 1))
+            {
+                // "3/4 turn R stepping R, L, R": the steps share the turn
+                _current.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "walk" };
+                _current.HeadText = term.Text;
+                _current.SaysCircle = true;
+                Widen(term);
+                Close(Link.Hard);
+                return;
+            }
+
             if (move.Verb is ActionKind.Step && _current is { IsTurnOnly: true, Amount: 8, TurnSide: not null } && FeetOnlyFollow(at + 1))
             {
                 // "full turn left stepping R, L"
@@ -229,7 +249,7 @@ internal sealed partial class ClauseBuilder
         return feet >= 2;
     }
 
-    private static int? AmountOfTurn(string text) => text.ToLowerInvariant() switch
+    internal static int? AmountOfTurn(string text) => text.ToLowerInvariant() switch
     {
         "full turn" => 8,
         "half turn" => 4,

@@ -242,7 +242,8 @@ internal sealed partial class ClauseBuilder
         }
 
         if (_current is { Dir.Direction: Direction.Down or Direction.Up, IsFigure: false } && _pending is Link.None
-            && dir.Direction is Direction.Side or Direction.Forward or Direction.Back && NextIndex(at + 1) < 0)
+            && dir.Direction is Direction.Side or Direction.Forward or Direction.Back
+            && (NextIndex(at + 1) is int after && (after < 0 || _terms[after].Kind is TermKind.WeightTakes or TermKind.WeightOn)))
         {
             // "place the right foot down to the right side": down is how, the side is where
             _current.Dir = dir;
@@ -280,6 +281,13 @@ internal sealed partial class ClauseBuilder
         {
             // "close left to right"
             _current.Reference = dir.Side;
+            Widen(term);
+            return;
+        }
+
+        if (present == Direction.Together && coming == Direction.CrossBehind && referenceAfter && _pending is Link.None)
+        {
+            // "close R slightly behind L": beside it, and a little behind
             Widen(term);
             return;
         }

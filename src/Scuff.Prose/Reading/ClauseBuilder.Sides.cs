@@ -59,6 +59,15 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (previous >= 0 && _terms[previous].Kind is TermKind.Move && WholeTurn(_terms[previous].Text) is not null && _pending is Link.None
+            && _current is { Head.Verb: ActionKind.Unwind or ActionKind.Pivot, Amount: not null, TurnSide: null })
+        {
+            // "unwind full turn left"
+            _current.TurnSide = side;
+            Widen(term);
+            return;
+        }
+
         bool turnedFigure = _current is { Amount: not null, IsFigure: true } && previous >= 0
             && _terms[previous] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ NamedBy: NamedBy.FirstFoot, Rows.Count: > 2 }, ..] } }
             && _current.Feet.Count == 0;

@@ -9,6 +9,14 @@ internal sealed partial class ClauseBuilder
 {
     private void AmountTerm(Term term, int at)
     {
+        if (_current.Head?.Verb is ActionKind.RollHips && _current.Amount is null && NextIndex(at + 1) is int round and >= 0
+            && _terms[round].Text.Contains("circle", StringComparison.OrdinalIgnoreCase))
+        {
+            // "roll the hips in a full circle": no turn of the body
+            Widen(term);
+            return;
+        }
+
         bool stepLike = _current.HasContent && !_current.IsTurnOnly && !_current.IsFigure && !IsTurnVerb(_current.Head) && !_current.HasTurnWord
             && _current.TurnSide is null
             && _current is not { Head.Verb: ActionKind.Swivel or ActionKind.Twist, Feet.Count: 0, Dir: null }
@@ -85,7 +93,15 @@ internal sealed partial class ClauseBuilder
 
     private void TurnTerm(Term term, int at)
     {
-        if (_current is { Head: null, Feet.Count: 0 }
+        if (_current.Head?.Verb is ActionKind.RollHips or ActionKind.RollKnee && _current.Amount is null
+            && term.Text.Contains("circle", StringComparison.OrdinalIgnoreCase))
+        {
+            // "roll your hips in a circle to the left": no turn of the body
+            Widen(term);
+            return;
+        }
+
+        if (_current is { Head: null or { Special: "walk" or "run" } }
             && (term.Text.StartsWith("circl", StringComparison.OrdinalIgnoreCase) || term.Text.EndsWith("circle", StringComparison.OrdinalIgnoreCase)
             || term.Text.Equals("arc", StringComparison.OrdinalIgnoreCase)))
         {

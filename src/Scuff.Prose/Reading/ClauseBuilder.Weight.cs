@@ -34,7 +34,9 @@ internal sealed partial class ClauseBuilder
             bool moves = term.Text.EndsWith("onto", StringComparison.OrdinalIgnoreCase)
                 || term.Text.EndsWith(" on to", StringComparison.OrdinalIgnoreCase);
             bool actsItself = !_current.HasContent && _current.Link is Link.Hard
-                && (_clauses.Count > 0 ? moves || _clauses[^1].Head?.Verb is ActionKind.Rock or ActionKind.Lunge
+                && (_clauses.Count > 0 ? moves || term.Text.Contains("back", StringComparison.OrdinalIgnoreCase)
+                    || term.Text.Contains("return", StringComparison.OrdinalIgnoreCase) || _clauses[^1].Head?.Verb is ActionKind.Press
+                    || _clauses[^1].Head?.Verb is ActionKind.Rock or ActionKind.Lunge
                 : term.Text.Contains("back", StringComparison.OrdinalIgnoreCase));
             if (actsItself)
             {

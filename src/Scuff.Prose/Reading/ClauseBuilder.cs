@@ -161,6 +161,14 @@ internal sealed partial class ClauseBuilder
                     _current.OnEachMove = true;
                     Widen(_terms[++i]);
                     break;
+                case TermKind.Filler when term.Text.ToLowerInvariant() is "on" or "on the" or "with the" or "at the" or "the" && i + 1 < _end
+                    && _current.Head?.Verb is ActionKind.Clap or ActionKind.Snap && _terms[i + 1] is { Kind: TermKind.Move, Meaning.Verb: not null } each
+                    && each.Text.EndsWith('s') && (i + 2 >= _end || _terms[i + 2].Kind is TermKind.Separator or TermKind.Close):
+                    // "(snap fingers on the drops)": moves that are told already
+                    _current.SaysEach = true;
+                    _current.OnEachMove = true;
+                    Widen(_terms[++i]);
+                    break;
                 case TermKind.Filler:
                     Filler(term, i);
                     break;

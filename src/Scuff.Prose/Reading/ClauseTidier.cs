@@ -27,7 +27,54 @@ internal sealed class ClauseTidier
         JoinFigureTurns();
         JoinGrinds();
         JoinTurnsOfEach();
+        PartCircles();
         JoinFeet();
+    }
+
+    /// <summary>Walks in a circle: the walks with all their feet, and after them the turn that they share.</summary>
+    private void PartCircles()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            Clause circle = _clauses[i];
+            if (circle is { SaysCircle: true, Head: null, Feet.Count: > 0, Dir: null, Part.Length: 0 } && (circle.Amount is not null || circle.HasTurnWord))
+            {
+                // "walk R, L, R, L making a full circle left": the last L is a walk like the others
+                Clause walk = new() { Link = circle.Link, LinkAfter = Link.None };
+                walk.Feet.AddRange(circle.Feet);
+                walk.Cover(circle.Span);
+                circle.Feet.Clear();
+                circle.Link = Link.None;
+                _clauses.Insert(i, walk);
+                i++;
+            }
+
+            if (!circle.SaysCircle || !circle.IsTurnOnly || _clauses[i - 1] is not
+                {
+                    Head.Special: "walk"
+                or "run", Feet.Count: 0, Times: 1, Detail.Count: 0
+                } walked)
+            {
+                continue;
+            }
+
+            int last = i + 1;
+            while (last < _clauses.Count && _clauses[last] is { IsFeetOnly: true, WeightNote: null, TimesStated: false })
+            {
+                last++;
+            }
+
+            List<Clause> listed = _clauses.GetRange(i + 1, last - i - 1);
+            if (listed.Sum(c => c.Feet.Count) >= 2)
+            {
+                // "walk in a full circle left, R, L, R, L"
+                walked.Feet.AddRange(listed.SelectMany(c => c.Feet));
+                walked.Cover(listed[^1].Span);
+                circle.LinkAfter = listed[^1].LinkAfter;
+                _clauses.RemoveRange(i + 1, listed.Count);
+                DropShare(i, walked.Feet.Count);
+            }
+        }
     }
 
     /// <summary>"Around to the right, 3/4 in all": how far the turn before goes.</summary>
@@ -35,6 +82,15 @@ internal sealed class ClauseTidier
     {
         for (int i = _clauses.Count - 1; i > 0; i--)
         {
+            if (_clauses[i] is { IsFigure: true, Feet.Count: 0, Dir: null, Detail.Count: 0, TurnSide: null, Amount: null } named
+                && ClauseBuilder.AmountOfTurn(named.HeadText) is int told && _clauses[i - 1] is { SaysCircle: true, Amount: null, TurnSide: not null })
+            {
+                // "in a circle to the left, a full turn"
+                named.Head = null;
+                named.Amount = told;
+                named.HasTurnWord = true;
+            }
+
             if (_clauses[i] is { IsTurnOnly: true, Amount: int amount, TurnSide: null, TurnTo: null }
                 && _clauses[i - 1] is { IsTurnOnly: true, Amount: null, TurnSide: not null, TurnTo: null } way)
             {
@@ -44,6 +100,16 @@ internal sealed class ClauseTidier
                 way.LinkAfter = _clauses[i].LinkAfter;
                 _clauses.RemoveAt(i);
             }
+        }
+    }
+
+    /// <summary>"... making a quarter turn left on every step": how a circle is shared, said once more.</summary>
+    private void DropShare(int circle, int walks)
+    {
+        if (circle + 1 < _clauses.Count && _clauses[circle + 1] is { IsTurnOnly: true, SaysEach: true, Amount: int each }
+            && each * walks == (_clauses[circle].Amount ?? 8))
+        {
+            _clauses.RemoveAt(circle + 1);
         }
     }
 
@@ -136,6 +202,12 @@ internal sealed class ClauseTidier
                 continue;
             }
 
+            if (clause.Link is Link.None && i > 1 && _clauses[i - 1] is { HasTurnWord: true, SaysCircle: true, Head.Special: "walk" or "run" })
+            {
+                // "walk a half circle left stepping R, L, R, L"
+                clause.Link = Link.Hard;
+            }
+
             int listed = 0;
             while (i + listed < _clauses.Count && _clauses[i + listed] is { IsFeetOnly: true, Feet.Count: 1, WeightNote: null, TimesStated: false })
             {
@@ -155,7 +227,7 @@ internal sealed class ClauseTidier
             }
 
             if (clause.Feet.Count > 1 && _clauses[i - 1]
-                is { Head: { Verb: ActionKind.Step, Special: "walk" or "run" }, Feet.Count: 0, Detail.Count: 0 } run
+                is { Head: { Verb: ActionKind.Step, Special: "walk" or "run" }, Feet.Count: 0, Detail.Count: 0, SaysCircle: false } run
                 && (run.Times == 1 || run.Times == clause.Feet.Count))
             {
                 // "run forward, right left right"
@@ -164,6 +236,30 @@ internal sealed class ClauseTidier
                 run.LinkAfter = clause.LinkAfter;
                 _clauses.RemoveAt(i);
                 i--;
+                continue;
+            }
+
+            if (_clauses[i - 1] is { Detail.Count: 0, Times: 1, Feet.Count: < 2 } around
+                && ((around.IsFigure && around.Head!.Figures[0].Id == "walk_around") || around is { SaysCircle: true, Head.Special: "walk" or "run" })
+                && clause.Feet.Count + Math.Max(0, listed - 1) >= 2)
+            {
+                // "walk around 1/4 to the right, R, L": as many walks as feet, which share the turn
+                int used = Math.Max(1, listed);
+                Foot? way = around.TurnSide ?? around.DirSide ?? (around.Feet.Count == 1 ? around.Feet[0].Foot : null);
+                Clause circle = new() { Amount = around.Amount ?? 8, TurnSide = way, HasTurnWord = true, SaysCircle = true, Link = Link.Soft };
+                circle.Cover(around.Span);
+                around.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "walk" };
+                around.Feet.Clear();
+                around.Feet.AddRange(_clauses.GetRange(i, used).SelectMany(c => c.Feet));
+                around.Amount = null;
+                around.TurnSide = null;
+                around.DirSide = null;
+                around.Dir = null;
+                around.Cover(_clauses[i + used - 1].Span);
+                circle.LinkAfter = _clauses[i + used - 1].LinkAfter;
+                _clauses.RemoveRange(i, used);
+                _clauses.Insert(i, circle);
+                DropShare(i, around.Feet.Count);
                 continue;
             }
 
@@ -212,7 +308,13 @@ internal sealed class ClauseTidier
             }
 
             bool apart = owner is { Head: null, BothFeet: true, Dir.Direction: Direction.Out or Direction.In };
-            if ((owner.Head is not null || apart) && owner.Detail.Count == 0 && owner.Feet.Count > 0 && !ClauseBuilder.IsTurnVerb(owner.Head))
+            bool walks = owner is
+            {
+                Head: null, Part.Length: 0, BothFeet: false, Amount: null, HasTurnWord: false, Dir.Direction: Direction.Forward
+                or Direction.Back
+            }
+                && owner.Reference is null && clause is { Link: Link.Hard, SaysIt: false };
+            if ((owner.Head is not null || apart || walks) && owner.Detail.Count == 0 && owner.Feet.Count > 0 && !ClauseBuilder.IsTurnVerb(owner.Head))
             {
                 owner.Feet.AddRange(clause.Feet);
                 owner.Cover(clause.Span);
@@ -247,7 +349,11 @@ internal sealed class ClauseTidier
         {
             Clause fetch = _clauses[i - 1];
             Clause put = _clauses[i];
-            if (fetch is { Head.Verb: ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.SwivelHeels or ActionKind.SwivelToes }
+            if (fetch is
+                {
+                    Head.Verb: ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.FanToe
+                    or ActionKind.FanHeel
+                }
                 && put is { SaysIt: true, Head.Verb: ActionKind.Step, Feet.Count: 0 }
                 && put.Dir is { Direction: Direction.Together or Direction.In or Direction.Home or Direction.Back })
             {
@@ -255,7 +361,22 @@ internal sealed class ClauseTidier
                 put.Head = fetch.Head;
                 put.HeadText = fetch.HeadText;
                 put.Dir = put.Dir with { Direction = Direction.In };
+                if (fetch.Head!.Verb is ActionKind.FanToe or ActionKind.FanHeel)
+                {
+                    // "fan the right toes out and bring them back"
+                    put.Feet.AddRange(fetch.Feet);
+                }
+
                 continue;
+            }
+
+            bool gesture = fetch.Head?.Verb is ActionKind.Dig or ActionKind.Touch or ActionKind.Point or ActionKind.Tap or ActionKind.Kick
+                || (fetch.Head is null && fetch.Part is "heel" or "toe");
+            if (gesture && fetch.Feet.Count == 1 && put is { Head.Verb: ActionKind.Step, Dir: { Direction: Direction.Back } way, Feet.Count: 1, Amount: null }
+                && put.Feet[0].Foot == fetch.Feet[0].Foot && put.HeadText.Split(' ')[0].ToLowerInvariant() is "put" or "set" or "bring" or "place" or "take")
+            {
+                // "RF heel forward, RF put back": where it came from
+                put.Dir = way with { Direction = Direction.Home };
             }
 
             if (put.SaysSameFoot && put.Feet.TrueForAll(f => f.MayBeReference) && fetch.Feet.Count > 0)
@@ -350,6 +471,22 @@ internal sealed class ClauseTidier
         {
             Clause note = _clauses[i];
             Clause owner = _clauses[i - 1];
+            bool ofFoot = owner is { Feet.Count: 1, WeightNote: null } && note.Feet.Count == 1 && owner.Feet[0].Foot == note.Feet[0].Foot
+                && owner.Head is null or
+                {
+                    Verb: ActionKind.Slide or ActionKind.Drag or ActionKind.Step or ActionKind.Touch or ActionKind.Stomp
+                or ActionKind.Press
+                };
+            if (ofFoot && note is { Head: { Verb: ActionKind.Shift, IsIng: true }, Amount: null, Dir: null, Detail.Count: 0 })
+            {
+                // "slide R up beside it, taking the weight on the right"
+                owner.WeightNote = TermKind.WeightTakes;
+                owner.Cover(note.Span);
+                owner.LinkAfter = note.LinkAfter;
+                _clauses.RemoveAt(i);
+                continue;
+            }
+
             bool ofTurn = ClauseBuilder.IsTurnVerb(owner.Head) || owner.IsTurnOnly;
             if (ofTurn && note is { Link: Link.None, Head: { Verb: ActionKind.Shift, IsIng: true }, Feet.Count: 1, Amount: null }
                 && owner.WeightNote is null)

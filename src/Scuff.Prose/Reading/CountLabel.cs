@@ -25,6 +25,19 @@ internal sealed class CountLabel
     /// <summary>Where the words after the label start.</summary>
     public int End { get; }
 
+    private static bool RunOfDigits(string text, int from, int to)
+    {
+        for (int i = from + 1; i < to; i++)
+        {
+            if (text[i] != text[i - 1] + 1)
+            {
+                return false;
+            }
+        }
+
+        return to - from >= 3;
+    }
+
     /// <summary>"4 count tag after walls 1, 3 and 5", "16-count intro": how long something is, and no label.</summary>
     private static bool TellsLength(string text, int at, int end)
     {
@@ -120,6 +133,22 @@ internal sealed class CountLabel
                 {
                     AddLetter(places, pendingLetter, hasNumber ? last : number - 1);
                     pendingAnd = false;
+                }
+
+                if (!dash && RunOfDigits(text, at, stop))
+                {
+                    // "123&4": three counts, written without a gap
+                    for (int digit = at; digit < stop; digit++)
+                    {
+                        Add(places, text[digit] - '0', false);
+                    }
+
+                    last = text[stop - 1] - '0';
+                    hasNumber = true;
+                    comma = false;
+                    at = stop;
+                    labelEnd = at;
+                    continue;
                 }
 
                 if (dash && hasNumber && number > last + 1 && number - last < MaximumCounts)

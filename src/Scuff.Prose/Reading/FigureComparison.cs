@@ -21,7 +21,9 @@ internal sealed class FigureComparison(ReaderState state)
             List<StepAction> detail = DetailOf(best, from, to);
             Foot? stated = figure.Feet.Count > 0 ? figure.Feet[0].Foot : figure.DirSide;
             (bool anyLike, bool anyMirrored) = Likeness(figure, head, stated, detail);
-            if (anyLike || detail.Count == 0 || head.Figures.All(f => f.Rows.Count < 2))
+            bool turnLost = detail.Count > 1 && head.Figures.All(f => f.TotalTurn.Sign != 0) && detail.TrueForAll(a => a.Turn.Sign == 0);
+            if ((anyLike && !turnLost) || detail.Count == 0 || head.Figures.All(f => f.Rows.Count < 2)
+                || (!anyMirrored && IsOtherReading(head.Figures, detail)))
             {
                 continue;
             }
@@ -30,11 +32,16 @@ internal sealed class FigureComparison(ReaderState state)
                 Math.Min(figure.Span.Length, Math.Max(0, state.Text.IndexOf('(', figure.Span.Start) is int open and > 0 ? open - figure.Span.Start
                 : figure.Span.Length))).Trim();
             TextSpan span = figure.Span;
-            if (anyMirrored || FirstFootDiffers(head.Figures, stated, detail))
+            if (turnLost)
+            {
+                // "monterey R: point R, close R, point L, close L": where is the turn
+                state.Add(ReadingRules.FigureDetailDiffers.At(span, ("name", name)));
+            }
+            else if (anyMirrored || FirstFootDiffers(head.Figures, stated, detail))
             {
                 state.Add(ReadingRules.FigureFootDiffers.At(span, ("name", name)));
             }
-            else if (!SameFeet(head.Figures, detail))
+            else if (!SameFeet(head.Figures, detail) && !IsOtherReading(head.Figures, detail))
             {
                 state.Add(ReadingRules.FigureDetailDiffers.At(span, ("name", name)));
             }
@@ -76,6 +83,30 @@ internal sealed class FigureComparison(ReaderState state)
         return (anyLike, anyMirrored);
     }
 
+    /// <summary>Whether the detail is one of the other things that the name is known to be used for: which of them is meant is then no question.</summary>
+    private bool IsOtherReading(ValueList<StepDefinition> figures, List<StepAction> detail)
+    {
+        foreach (OtherReading other in figures.SelectMany(f => f.Others))
+        {
+            List<PatternRow> rows = other.Id is string id && state.Lexicon.Catalogue.Find(id) is StepDefinition form ? [.. form.Rows] : [.. other.Rows];
+            foreach (Foot named in (ReadOnlySpan<Foot>)[Foot.Right, Foot.Left])
+            {
+                List<StepAction> actions = rows.FindAll(r => r.Action.Kind != ActionKind.Hold).ConvertAll(r => r.For(named));
+                int finish = rows.Count > 0 && rows[^1].IsFinish && detail.Count == actions.Count - 1 ? 1 : 0;
+                int once = actions.Count - finish;
+
+                // once, or again and again; one place of many may differ
+                if (once > 0 && detail.Count % once == 0 && Enumerable.Range(0, detail.Count).All(i => detail[i].Foot == actions[i % once].Foot)
+                    && Enumerable.Range(0, detail.Count).Count(i => !SamePlace(detail[i], actions[i % once])) <= (once > 2 ? 1 : 0))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
     private static bool FirstFootDiffers(ValueList<StepDefinition> figures, Foot? stated, List<StepAction> detail)
     {
         if (stated is null || detail.Count == 0)
@@ -112,6 +143,12 @@ internal sealed class FigureComparison(ReaderState state)
     private static bool Like(StepDefinition definition, Foot named, List<StepAction> detail)
     {
         List<StepAction> rows = definition.Rows.Where(r => r.Action.Kind != ActionKind.Hold).Select(r => r.For(named)).ToList();
+        if (detail.Count == definition.Rows.Count && detail.Count > rows.Count)
+        {
+            // "rumba box: R side, L together, R forward, touch L, ...": a touch where the name holds
+            detail = [.. detail.Where((action, i) => definition.Rows[i].Action.Kind != ActionKind.Hold || action.Effect != WeightEffect.Keeps)];
+        }
+
         if (rows.Count > 1 && detail.Count > rows.Count)
         {
             // the figure several times, or followed by other moves

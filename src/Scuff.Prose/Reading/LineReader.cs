@@ -60,6 +60,14 @@ internal sealed class LineReader
             }
         }
 
+        if (clauses is [{ Head.Verb: ActionKind.Clap or ActionKind.Snap or ActionKind.Stomp, TimesStated: false } each] && places.Count > 1
+            && terms.Exists(t => t.Kind == TermKind.Filler && t.Text.ToLowerInvariant() is "on each" or "on every" or "each" or "every"))
+        {
+            // "clap on each count"
+            each.Times = Math.Min(8, places.Count);
+            each.TimesStated = true;
+        }
+
         ResolveTurnsTo(clauses);
         (LineReading? best, LineReading? other, List<Clause> danced, List<(Clause Figure, int From, int To)> figures) =
             _search.Solve(clauses, places);
@@ -137,7 +145,7 @@ internal sealed class LineReader
             _questions.Turns(best, danced, places);
             _questions.Unused(best, danced, label);
             _questions.Unanswered(terms, best, danced, label);
-            _questions.CountsElsewhere(best, danced, label);
+            _questions.CountsElsewhere(best, danced, places, label);
             _questions.WeightElsewhere(best, danced, label);
             _questions.DetailPassedOver(best, danced, label, _search);
             _comparison.Compare(figures, best, danced);

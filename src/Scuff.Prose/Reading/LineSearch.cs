@@ -20,7 +20,12 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
     public (LineReading? Best, LineReading? Other, List<Clause> Clauses, List<(Clause Figure, int From, int To)> Figures) Solve(List<Clause> clauses,
         IReadOnlyList<LabelPlace> places)
     {
-        LineSolver solver = new(state.Lexicon);
+        LineSolver solver = new(state.Lexicon)
+        {
+            Before = state.Swung,
+            Carried = places.Count == 1 && state.LastAction is StepAction action
+                ? new PlacedRow(null, action, "", Counts.Zero, -1, -1, null, false, false, false) : null,
+        };
         List<(Clause, int, int)> figures = [];
         if (clauses.Any(c => c.Detail.Count > 0))
         {
@@ -294,6 +299,15 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                     {
                         Clause owner = kept[^1].Copy(mirrored: false);
                         owner.WeightNote ??= TermKind.WeightTakes;
+                        kept[^1] = owner;
+                    }
+
+                    if (remark is { WeightNote: TermKind.WeightOn, WeightFoot: Foot noted } && kept.Count > 0 && kept[^1].WeightNote is null)
+                    {
+                        // "swivet left, centre, weight on left"
+                        Clause owner = kept[^1].Copy(mirrored: false);
+                        owner.WeightNote = TermKind.WeightOn;
+                        owner.WeightFoot = noted;
                         kept[^1] = owner;
                     }
 

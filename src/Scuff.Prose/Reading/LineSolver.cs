@@ -18,6 +18,12 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
 
     private readonly VariantMaker _maker = new(lexicon, isWaltz);
 
+    /// <summary>What both feet did last before the line, which bare words of place at its start go on with ("then to the right, and back"); or null.</summary>
+    public ActionKind? Before { get; init; }
+
+    /// <summary>The last action of the line before, where each count has a line of its own ("2  pivot 1/2 left" after "1  step R forward"); or null.</summary>
+    public PlacedRow? Carried { get; init; }
+
     /// <summary>The readings of the clauses over the places, best first; empty when no clause could be read.</summary>
     public List<LineReading> Solve(List<Clause> clauses, IReadOnlyList<LabelPlace> places, Weight weight)
     {
@@ -120,14 +126,15 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             }
         }
 
-        Clause? previous = index > 0 ? clauses[index - 1] : null;
+        Clause? previous = index > 0 ? clauses[index - 1]
+            : Before is ActionKind went && state.Weight == Weight.Shared ? new Clause { Inherited = went } : null;
         if (previous is { IsAmp: true })
         {
             previous = index > 1 ? clauses[index - 2] : null;
         }
 
         foreach (Variant variant in _maker.Make(clause, previous, index + 1 < clauses.Count ? clauses[index + 1]
-            : null, new Situation(state.Weight, state.Last)))
+            : null, new Situation(state.Weight, state.Last ?? Carried)))
         {
             if (variant.Accompanies)
             {
@@ -312,7 +319,7 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         Foot? standing = state.Weight.StandingFoot();
         Foot? on = clause.WeightFoot;
         Turn turn = Turn.FromEighths(eighths);
-        PlacedRow? lastStep = state.Last;
+        PlacedRow? lastStep = state.Last ?? Carried;
         while (lastStep is { Action.Foot: ActingFoot.None })
         {
             lastStep = lastStep.Previous;

@@ -36,6 +36,12 @@ internal sealed class ReaderState(string text, Lexicon lexicon)
     /// <summary>Whether the dance is a waltz, which chooses between figures of one name.</summary>
     public bool IsWaltz { get; set; }
 
+    /// <summary>How both feet swung last, or null where the last move was another.</summary>
+    public ActionKind? Swung { get; private set; }
+
+    /// <summary>The last action that was read, or null.</summary>
+    public StepAction? LastAction { get; private set; }
+
     public void Add(Diagnostic diagnostic) => Complaints.Add(diagnostic);
 
     /// <summary>Moves facing and weight on past the moves of a line.</summary>
@@ -44,6 +50,9 @@ internal sealed class ReaderState(string text, Lexicon lexicon)
     public void Follow(List<WrittenMove> moves, Weight weight)
     {
         Weight = weight;
+        LastAction = moves.Count > 0 && moves[^1].Steps.Count > 0 && moves[^1].Steps[^1].Action is { Kind: not ActionKind.Unknown } done ? done : null;
+        Swung = moves.Count > 0 && moves[^1].Steps.Count > 0 && moves[^1].Steps[^1].Action is { Foot: ActingFoot.Both } last
+            && last.Kind is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist ? last.Kind : null;
         foreach (WrittenMove move in moves)
         {
             foreach (WrittenStep step in move.Steps)

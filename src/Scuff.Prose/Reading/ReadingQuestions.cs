@@ -134,6 +134,13 @@ internal sealed class ReadingQuestions(ReaderState state)
 
             bool foot = clause.Feet.Exists(f => !UsesFoot(rows, clause, f));
             bool way = clause.Dir is Meaning dir && clause.IsFigure && !UsesWay(rows, clause, dir.Direction);
+            List<PlacedRow> stepped = rows.FindAll(r => !r.IsWith && r.Action.Foot.ToFoot() is not null);
+            if (clause.Feet.Count > 1 && clause.Times == 1 && stepped.Count == clause.Feet.Count && !clause.Feet.Exists(f => f.MayBeReference))
+            {
+                // "full turn: L, R" danced R, L
+                foot |= stepped.Where((r, n) => r.Action.Foot.ToFoot() != clause.Feet[n].Foot).Any();
+            }
+
             if (foot || way)
             {
                 _unused.Add(clause.Span);
@@ -161,12 +168,12 @@ internal sealed class ReadingQuestions(ReaderState state)
     }
 
     /// <summary>A count that stands in brackets after a move, and on which the move is not danced.</summary>
-    public void CountsElsewhere(LineReading best, List<Clause> danced, string label)
+    public void CountsElsewhere(LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places, string label)
     {
         for (int i = 0; i < danced.Count; i++)
         {
             List<PlacedRow> rows = best.Rows.FindAll(r => r.Clause == i && !r.IsWith);
-            if (danced[i].SaidCount is int said && rows.Count > 0
+            if (danced[i].SaidCount is int said && rows.Count > 0 && places.Any(p => p.Number == said)
                 && !rows.Exists(r => r.Label == said.ToString(System.Globalization.CultureInfo.InvariantCulture)))
             {
                 TextSpan span = danced[i].Span;
@@ -182,6 +189,21 @@ internal sealed class ReadingQuestions(ReaderState state)
         if (!danced.Exists(c => c.WeightNote is TermKind.WeightOn or TermKind.WeightNone))
         {
             return;
+        }
+
+        for (int i = 1; i < danced.Count; i++)
+        {
+            // "swivet left, centre, weight on left": a note beside a remark speaks of where the moves before have brought the weight
+            if (danced[i] is { WeightNote: TermKind.WeightOn, WeightFoot: Foot noted } && !best.Rows.Exists(r => r.Clause == i))
+            {
+                Weight there = best.Rows.Where(r => !r.IsWith && r.Clause < i).Aggregate(state.Weight, (w, r) => r.Action.WeightAfter(w));
+                if (there != noted.ToWeight() && there != Weight.Unknown)
+                {
+                    TextSpan span = danced[i].Span;
+                    state.Add(ReadingRules.WordsUnused.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label),
+                        ("unused", "weight"), ("read", Phrasing.Describe(best.Rows.FindAll(r => r.Clause < i)))));
+                }
+            }
         }
 
         Weight weight = state.Weight;

@@ -69,7 +69,8 @@ internal sealed class RepeatReader(ReaderState state)
             }
 
             string taken = string.Create(CultureInfo.InvariantCulture, $"{from.Value.Floor + 1}-{(from + length).Value.Floor}");
-            if (places[0].Place.Value.Floor != length.Value.Floor || from != Counts.Zero)
+            bool wholeLine = source.Count > 0 && source[^1].Counts.Start == from && source[^1].Counts.End == from + length;
+            if (!wholeLine && (places[0].Place.Value.Floor != length.Value.Floor || from != Counts.Zero))
             {
                 state.Add(ReadingRules.RepeatWithoutCounts.At(whole, ("taken", taken)).OnCount(LabelPlaces.FirstCount(places)));
             }

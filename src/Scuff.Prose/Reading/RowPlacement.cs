@@ -34,7 +34,7 @@ internal static class RowPlacement
             labelled = Put(labelled, variant, rows[i], i == 0 ? pending : null, index, places);
         }
 
-        cost += variant.SaidCount is int said && !IsOn(labelled, rows.Count, said) ? 0.8 : 0;
+        cost += variant.SaidCount is int said && places.Any(p => p.Number == said) && !IsOn(labelled, rows.Count, said) ? 0.8 : 0;
         labelled = labelled with { Cost = cost + rhythm, PendingTurn = null, Moves = state.Moves + 1 };
         if (variant.Lasts is > 1 and int lasting && rows.Count == 1 && labelled.Overflow == 0)
         {

@@ -1,6 +1,9 @@
 using System.Globalization;
 using Scuff.Dances;
 using Scuff.Diagnostics;
+using Scuff.Prose.Reading.Sentences;
+using Scuff.Prose.Words;
+using Scuff.Steps;
 using Scuff.Timing;
 
 namespace Scuff.Prose.Reading;
@@ -45,8 +48,27 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            if (CountLabel.Read(_text, i, line.End) is not CountLabel next || next.End >= line.End
-                || (c is not ('(' or '[') && NextWordIsNoMove(next.End, line.End)))
+            if (CountLabel.Read(_text, i, line.End) is not CountLabel next || next.End >= line.End)
+            {
+                continue;
+            }
+
+            if (IsLoneAnd(next))
+            {
+                if (AndIsCount(label, i, next, line.End))
+                {
+                    runs.Add((label, start, BeforeBlanks(i, label.End)));
+                    label = next;
+                    start = i;
+                    i = next.End - 1;
+                    depth = 0;
+                }
+
+                continue;
+            }
+
+            bool fraction = StartsWithFraction(next.End, line.End);
+            if (c is not ('(' or '[') && NextWordIsNoMove(next.End, line.End) && !(fraction && FirstNumber(next) == last + 1))
             {
                 continue;
             }
@@ -60,7 +82,7 @@ internal sealed partial class TextReaderRun
             }
 
             bool separated = _text[before] is ',' or ';' or '|' or '/' or '.' or ':' or ')' or ']';
-            bool many = next.Places.Count > 1;
+            bool many = next.Places.Count > 1 || (label.Places.Count == 1 && CountsOn(i, next, line.End));
             if (!follows || !(separated || many || c is '(' or '[') || (c is '(' or '[' && _text[line.Start] is not ('(' or '[')))
             {
                 continue;
@@ -76,6 +98,131 @@ internal sealed partial class TextReaderRun
 
         runs.Add((label, start, line.End));
         return runs;
+    }
+
+    /// <summary>
+    /// A line of counts together with the lines it goes on in: words wrapped to the next line, without counts of their own, which go on with the moves.
+    /// </summary>
+    /// <param name="line">The line, without blanks at its ends.</param>
+    /// <param name="index">Its index; moved on to the last line that was taken.</param>
+    private TextLine WithContinuations(TextLine line, ref int index)
+    {
+        if (CountLabel.Read(_text, line.Start, line.End) is not CountLabel label || label.End >= line.End)
+        {
+            return line;
+        }
+
+        int indented = line.Start - _lines[index].Start;
+        while (index + 1 < _lines.Count)
+        {
+            TextLine next = _lines[index + 1].Trimmed(_text);
+            if (next.Start == next.End || !GoesOn(line, next, next.Start - _lines[index + 1].Start > indented + 1))
+            {
+                break;
+            }
+
+            line = line with { End = next.End };
+            index++;
+        }
+
+        return line;
+    }
+
+    private bool GoesOn(TextLine line, TextLine next, bool isIndented)
+    {
+        ReadOnlySpan<char> words = _text.AsSpan(next.Start, next.End - next.Start);
+        int colon = words.IndexOf(':');
+        bool headed = colon is >= 0 and < 16 && !words[..colon].Contains(',');
+        bool opens = StartsWithWord(words, "option") || StartsWithWord(words, "options") || StartsWithWord(words, "easier") || StartsWithWord(words, "harder")
+            || StartsWithWord(words, "restart") || StartsWithWord(words, "tag") || StartsWithWord(words, "bridge") || StartsWithWord(words, "ending")
+            || StartsWithWord(words, "sequence") || StartsWithWord(words, "part") || StartsWithWord(words, "track") || StartsWithWord(words, "repeat")
+            || StartsWithWord(words, "start") || StartsWithWord(words, "begin") || StartsWithWord(words, "end");
+        if (headed || opens || words[0] is '#' or '/' or '[' or '*' or '=' or '-' || SectionHeading(words) is not null
+            || CountLabel.Read(_text, next.Start, next.End) is not null || SentenceReader.LooksLikeSentence(words) || GluedLabel(next) is not null)
+        {
+            return false;
+        }
+
+        char last = _text[line.End - 1];
+        string ending = _text[Math.Max(line.Start, line.End - 6)..line.End].ToLowerInvariant();
+        bool open = last is ',' or '&' or '/' or '+' or '(' || ending.EndsWith(" and", StringComparison.Ordinal)
+            || ending.EndsWith(" then", StringComparison.Ordinal)
+            || ending.EndsWith(" with", StringComparison.Ordinal) || ending.EndsWith(" to", StringComparison.Ordinal)
+            || ending.EndsWith(" the", StringComparison.Ordinal)
+            || ending.EndsWith(" on", StringComparison.Ordinal);
+        if (!open && !isIndented && !char.IsLower(words[0]))
+        {
+            return false;
+        }
+
+        List<Term> terms = TermReader.Read(_text, next.Start, next.End, _state.Lexicon);
+        int unknown = terms.Count(t => t.Kind == TermKind.Unknown);
+        return terms.Exists(t => t.Kind is TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Turn or TermKind.Amount or TermKind.WeightOn)
+            && (unknown == 0 || (open && unknown * 3 <= terms.Count));
+    }
+
+    private int BeforeBlanks(int at, int from)
+    {
+        int before = at - 1;
+        while (before > from && char.IsWhiteSpace(_text[before]))
+        {
+            before--;
+        }
+
+        return before + 1 - (_text[before] is ',' or ';' or '|' or '/' or '.' ? 1 : 0);
+    }
+
+    private static bool IsLoneAnd(CountLabel label) => label.Places is [{ Number: 0, Place.IsWhole: false }];
+
+    /// <summary>
+    /// Whether an &amp; in a line in which each count stands by itself is a count too: "5 LF rock side &amp; RF recover 6 LF cross", "(2) cross L (&amp;)
+    /// step R".
+    /// </summary>
+    private bool AndIsCount(CountLabel label, int at, CountLabel and, int end)
+    {
+        if (label.Places.Count != 1 || at <= label.End)
+        {
+            return false;
+        }
+
+        if (_text[at] is '(' or '[')
+        {
+            return true;
+        }
+
+        // a foot that acts follows, and words that act stand before
+        return TermReader.Read(_text, and.End, end, _state.Lexicon) is [{ Kind: TermKind.Foot or TermKind.Side },
+        {
+            Kind: TermKind.Move or TermKind.Dir
+            or TermKind.Part
+        }, ..]
+            or [{ Kind: TermKind.Move, Meaning.Verb: ActionKind.Step or ActionKind.Recover or ActionKind.Rock }, ..]
+            && TermReader.Read(_text, label.End, at, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir);
+    }
+
+    /// <summary>Whether a number in the middle of words is the next count, and not one of something: a foot, a turn or a move follows it.</summary>
+    private bool CountsOn(int at, CountLabel next, int end)
+    {
+        int before = BeforeBlanks(at, 0);
+        int start = before;
+        while (start > 0 && char.IsLetter(_text[start - 1]))
+        {
+            start--;
+        }
+
+        string word = _text[start..before].ToLowerInvariant();
+        bool ofOther = word is "on" or "count" or "counts" or "for" or "to" or "wall" or "and" or "section" or "steps" or "hold" or "of" or "from" or "in";
+        return !ofOther && TermReader.Read(_text, next.End, end, _state.Lexicon) is [
+        {
+            Kind: TermKind.Foot or TermKind.Side or TermKind.Amount
+            or TermKind.Move
+        }, ..];
+    }
+
+    private bool StartsWithFraction(int at, int end)
+    {
+        ReadOnlySpan<char> rest = _text.AsSpan(at, end - at).TrimStart();
+        return rest.Length > 0 && (rest[0] is '¼' or '½' or '¾' or '⅛' or '⅜' or '⅝' or '⅞');
     }
 
     private bool NextWordIsNoMove(int at, int end)
@@ -100,7 +247,53 @@ internal sealed partial class TextReaderRun
         return label.Places[0].Number + 1;
     }
 
-    private void ReadRun(TextLine line, CountLabel label)
+    /// <summary>
+    /// Counts that stand after their moves: "walk R, L (1-2) shuffle R (3&amp;4)", "walk forward R, L   1-2". Each with the stretch of its words; empty
+    /// where the line
+    /// is not of that kind.
+    /// </summary>
+    private List<(CountLabel Label, int From, int To)> TrailingLabels(TextLine line)
+    {
+        List<(CountLabel, int, int)> runs = [];
+        int from = line.Start;
+        for (int i = line.Start; i < line.End; i++)
+        {
+            if (_text[i] != '(' || _text.IndexOf(')', i, line.End - i) is not (> 0 and int close))
+            {
+                continue;
+            }
+
+            if (CountLabel.Read(_text, i + 1, close) is { } label && label.End == close && (runs.Count == 0
+                || FirstNumber(label) == LastNumber(runs[^1].Item1) + 1)
+                && i > from)
+            {
+                runs.Add((label, from, i));
+                from = close + 1;
+                i = close;
+            }
+        }
+
+        bool wholeLine = runs.Count > 0 && _text.AsSpan(from, line.End - from).Trim().IsEmpty && runs.Exists(r => r.Item1.Places.Count > 1);
+        if (wholeLine)
+        {
+            return runs;
+        }
+
+        int start = line.End;
+        while (start > line.Start && (char.IsAsciiDigit(_text[start - 1]) || _text[start - 1] is '&' or '-' or '–' or ','))
+        {
+            start--;
+        }
+
+        bool apart = start > line.Start + 2 && start < line.End && char.IsWhiteSpace(_text[start - 1]);
+        return apart && CountLabel.Read(_text, start, line.End) is { Places.Count: > 1 } last && last.End == line.End
+            && TermReader.Read(_text, line.Start, start, _state.Lexicon) is { Count: > 1 } terms && terms.Exists(t => t.Kind == TermKind.Move)
+            && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat)
+            ? [(last, line.Start, start)]
+            : [];
+    }
+
+    private void ReadRun(TextLine line, CountLabel label, int? wordsStart = null)
     {
         SectionBuilder section = _section!;
         section.Offset ??= OffsetFor(label);
@@ -122,7 +315,7 @@ internal sealed partial class TextReaderRun
             places.Add(place with { Number = number, Place = moved, Label = CountGrid.LabelOf(moved) });
         }
 
-        ReadPlaces(line, places, label.End, _text.Substring(label.Span.Start, label.Span.Length), label.Span);
+        ReadPlaces(line, places, wordsStart ?? label.End, _text.Substring(label.Span.Start, label.Span.Length), label.Span);
     }
 
     private void ReadPlaces(TextLine line, List<LabelPlace> places, int wordsStart, string printed, TextSpan labelSpan)

@@ -1,4 +1,6 @@
 using System.Globalization;
+using Scuff.Dances;
+using Scuff.Diagnostics;
 using Scuff.Prose.Words;
 using Scuff.Timing;
 
@@ -77,6 +79,66 @@ internal sealed partial class TextReaderRun
         }
 
         return new TextLine(line.Number, start, line.End);
+    }
+
+    /// <summary>
+    /// The counts that stand in a line after a heading of words: "JAZZ SQUARE 5-8 cross R over L, ...". Null where the line has none that steps follow, or
+    /// where they go on from no count of the section.
+    /// </summary>
+    private CountLabel? GluedLabel(TextLine line)
+    {
+        for (int i = line.Start + 3; i < line.End; i++)
+        {
+            if (!(char.IsAsciiDigit(_text[i]) || _text[i] is '&') || !(char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is ':' or '.'))
+            {
+                continue;
+            }
+
+            if (CountLabel.Read(_text, i, line.End) is not { Places.Count: > 1 } label || label.End >= line.End || NextWordIsNoMove(label.End, line.End))
+            {
+                continue;
+            }
+
+            string before = TextBefore(line, label);
+            string last = before.Split([' ', ',', ':', '(', '['], StringSplitOptions.RemoveEmptyEntries).LastOrDefault("").ToLowerInvariant();
+            bool tellsOtherwise = last is "count" or "counts" or "beat" or "beats" or "repeat" or "of" or "on" or "wall" or "walls" or "after" or "section"
+                or "sections" or "to" or "and" or "from" or "times" or "intro" or "with" or "for" or "the" or "over" or "at" or "by"
+                || (last is "step" or "steps" && before.Contains("repeat", StringComparison.OrdinalIgnoreCase));
+            int next = _section is { Lines.Count: > 0 } section ? section.Length.Value.Floor + (section.Offset ?? 0) + 1 : FirstNumber(label);
+            bool steps = TermReader.Read(_text, label.End, line.End, _state.Lexicon).Find(t => t.Kind is not (TermKind.Filler or TermKind.Style))
+                .Meaning is
+            {
+                Kind: TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Amount or TermKind.Turn or TermKind.Size
+                    or TermKind.Part
+            };
+            if (before.Length <= 80 && before.Count(char.IsLetter) >= 3 && !tellsOtherwise && steps && (FirstNumber(label) == next || FirstNumber(label) == 1))
+            {
+                return label;
+            }
+
+            return null;
+        }
+
+        return null;
+    }
+
+    private string TextBefore(TextLine line, CountLabel label) => _text[line.Start..label.Span.Start].Trim().TrimEnd(':', '-', '–', '(', '[').Trim();
+
+    /// <summary>A heading with its counts in one line: the heading of a section where the counts begin anew, and a note on them otherwise.</summary>
+    private void ReadGlued(TextLine line, CountLabel label)
+    {
+        string heading = TextBefore(line, label);
+        bool begins = FirstNumber(label) == 1 && _section is null or { Lines.Count: > 0 };
+        if (begins)
+        {
+            OpenSection(heading, null, new TextLine(line.Number, line.Start, line.Start));
+        }
+
+        ReadCounts(line with { Start = label.Span.Start }, label);
+        if (!begins)
+        {
+            AddNote(new Note("note", heading, TextSpan.FromBounds(line.Start, label.Span.Start)));
+        }
     }
 
     private static (int Number, int Used)? SectionHeading(ReadOnlySpan<char> words)

@@ -95,7 +95,9 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            ReadLine(line, i);
+            int index = i;
+            line = WithContinuations(line, ref i);
+            ReadLine(line, index);
         }
 
         CloseAll();
@@ -166,6 +168,22 @@ internal sealed partial class TextReaderRun
             return;
         }
 
+        if (_section is not null && TrailingLabels(line) is { Count: > 0 } trailing)
+        {
+            foreach ((CountLabel after, int from, int to) in trailing)
+            {
+                ReadRun(new TextLine(line.Number, from, to), after, from);
+            }
+
+            return;
+        }
+
+        if (!SentenceReader.LooksLikeSentence(words) && GluedLabel(line) is CountLabel glued)
+        {
+            ReadGlued(line, glued);
+            return;
+        }
+
         if (_section is not null && CountsInBrackets(line) is List<LabelPlace> inside)
         {
             ReadPlaces(line, inside, line.Start, string.Join(' ', inside.Select(p => p.Label)), new TextSpan(line.Start, 0));
@@ -213,6 +231,14 @@ internal sealed partial class TextReaderRun
             {
                 OpenSection("", null, line);
                 ReadCounts(tail, label);
+                return true;
+            }
+
+            if (GluedLabel(tail) is CountLabel glued)
+            {
+                // "S4: ROCKING CHAIR, PIVOT 1-4 Rock R forward, ...": the heading and the first counts in one line
+                OpenSection(TextBefore(tail, glued), null, line);
+                ReadCounts(tail with { Start = glued.Span.Start }, glued);
                 return true;
             }
 

@@ -150,7 +150,7 @@ internal static class TurnAttachment
             row = row.Previous;
         }
 
-        if (walked.Count < 2 || eighths % walked.Count != 0)
+        if (walked.Count < 2)
         {
             return null;
         }
@@ -158,7 +158,7 @@ internal static class TurnAttachment
         PlacedRow? turned = row;
         for (int i = walked.Count - 1; i >= 0; i--)
         {
-            turned = walked[i] with { Previous = turned, Action = walked[i].Action with { Turn = Turn.FromEighths(eighths / walked.Count) } };
+            turned = walked[i] with { Previous = turned, Action = walked[i].Action with { Turn = Turn.FromEighths((Ratio)eighths / walked.Count) } };
         }
 
         return state with { Last = turned };

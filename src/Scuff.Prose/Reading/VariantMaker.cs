@@ -69,7 +69,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 foreach (OtherReading other in definition.Others)
                 {
                     // "lock step" is danced on 1&2 as well as on 1-3
-                    if (other.Words.StartsWith("quick", StringComparison.Ordinal) && other.Id is string id
+                    if ((other.Words.StartsWith("quick", StringComparison.Ordinal) || other.Words.StartsWith("a plain", StringComparison.Ordinal))
+                        && other.Id is string id
                         && lexicon.Catalogue.Find(id) is StepDefinition quick)
                     {
                         _figures.AddFigure(variants, clause, quick, situation, 0.2);
@@ -158,7 +159,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         bool drawn = body.Rows[0].Action.Kind is ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide;
         if (drawn)
         {
-            if (clause.Link is not Link.Hard)
+            if (clause.Link is not Link.Hard || clause.Head is { IsIng: true })
             {
                 // "step R back sweeping L": the sweep rides on the step
                 variants.Add(new Variant
@@ -188,7 +189,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             });
         }
 
-        if (clause.IsWith && !clause.TimesStated && body.Rows[0].Action.Kind is ActionKind.Shimmy or ActionKind.RollBody or ActionKind.Dip or ActionKind.PopShoulder)
+        if (clause.IsWith && !clause.TimesStated && body.Rows[0].Action.Kind is ActionKind.Shimmy or ActionKind.RollBody or ActionKind.Dip
+            or ActionKind.PopShoulder)
         {
             // "big step R to side with a shimmy": how the step is made, hardly a count of its own
             body.Cost += 0.4;
@@ -267,6 +269,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             usual = usual with { Effect = WeightEffect.Takes };
         }
 
+        bool slidesTo = verb == ActionKind.Slide && clause is { Feet.Count: 0, WeightNote: null, Dir: null }
+            && _next is { Head.Verb: ActionKind.Step, Feet.Count: 0, IsAmp: false }
+            && situation.Last is { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes } };
+        if (slidesTo)
+        {
+            // "step, slide, step, brush": without feet they alternate, so that the slide closes
+            usual = usual with { Effect = WeightEffect.Takes, Direction = Direction.Together };
+        }
+
         if (upStomp || (verb == ActionKind.Stomp && clause.Dir?.Direction == Direction.Up))
         {
             usual = usual with { Effect = WeightEffect.Keeps };
@@ -326,6 +337,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             // "heel down in front": it is put there, not lowered
             bool heel = clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase);
             verb = heel ? ActionKind.Dig : ActionKind.Touch;
+            usual = lexicon.Verbs.Usual(verb);
+        }
+
+        if (verb is ActionKind.Flick && clause.Dir?.Direction is Direction.CrossFront)
+        {
+            // "flick R across the left shin" is a hook
+            verb = ActionKind.Hook;
             usual = lexicon.Verbs.Usual(verb);
         }
 
@@ -489,7 +507,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         for (int i = 0; i < Math.Max(feet.Count, times); i++)
         {
             (Foot foot, bool isNamed) = i < feet.Count ? feet[i] : (feet[^1].Foot, false);
-            if (i >= feet.Count && rows[^1].Action.Effect == WeightEffect.Takes && rule != FootRule.Standing)
+            bool sameStomp = usual.Kind is ActionKind.Stomp && feet.Count == 1 && feet[0].Named && times > 1;
+            if (i >= feet.Count && rows[^1].Action.Effect == WeightEffect.Takes && rule != FootRule.Standing && !sameStomp)
             {
                 // "two walks", "step x2": the feet alternate
                 foot = rows[^1].Action.Foot.ToFoot()!.Value.Other();
@@ -506,9 +525,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 Size = VariantParts.SizeOf(clause),
                 Effect = VariantParts.EffectOf(clause, foot.ToActingFoot(), usual.Effect, out weightStated),
             };
-            if (clause.WeightNote == TermKind.WeightOn && Math.Max(feet.Count, times) > 1)
+            if (clause.WeightNote == TermKind.WeightOn && Math.Max(feet.Count, times) > 1 && !(sameStomp && clause.WeightFoot == foot.Other()))
             {
                 action = action with { Effect = usual.Effect };
+            }
+
+            if (sameStomp && i < times - 1)
+            {
+                // "stomp R twice": the same foot, so that only the last can take the weight
+                action = action with { Effect = WeightEffect.Keeps };
             }
 
             if (action is { Kind: ActionKind.Step, Effect: WeightEffect.Keeps } && clause.WeightNote is TermKind.WeightOn)
@@ -743,14 +768,46 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         ActionKind? inherited = previous?.Head?.Verb ?? previous?.Inherited
-            ?? (previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig
-                or ActionKind.Kick or ActionKind.Brush } only] }, ..] } ? only.Action.Kind : null);
+            ?? (previous?.Head is
+            {
+                Verb: null, Figures: [
+                {
+                    Rows: [
+                    {
+                        Action.Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig
+                or ActionKind.Kick or ActionKind.Brush
+                    } only]
+                }, ..]
+            } ? only.Action.Kind : null);
+        ActionKind? partedBefore = inherited is ActionKind.SplitHeels or ActionKind.SplitToes ? inherited
+            : previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes } parted] }, ..] }
+                ? parted.Action.Kind : null;
+        if (partedBefore is ActionKind splits && clause.Feet.Count == 0
+            && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Together or Direction.Home or Direction.Centre)
+        {
+            // "split heels apart, together"
+            clause.Inherited = splits;
+            clause.Dir = clause.Dir with { Direction = clause.Dir.Direction == Direction.Out ? Direction.Out : Direction.In };
+            AddBodyMove(variants, clause, splits, lexicon.Verbs.Usual(splits), true, situation);
+            return;
+        }
+
         if (inherited is ActionKind.Jump && clause.Feet.Count == 0
             && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Together or Direction.Home)
         {
             // "jump out, in"
             clause.Inherited = inherited;
             AddBodyMove(variants, clause, ActionKind.Jump, lexicon.Verbs.Usual(ActionKind.Jump), true, situation);
+            return;
+        }
+
+        if (inherited is ActionKind.PopKnee && clause.Feet.Count == 0 && clause.Part.Length == 0
+            && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home)
+        {
+            // "R knee in, out, in, out"
+            clause.Inherited = inherited;
+            Foot bent = situation.Last?.Action.Foot.ToFoot() ?? Foot.Right;
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.PopKnee), FootRule.Any, [(bent, true)], situation, 0);
             return;
         }
 

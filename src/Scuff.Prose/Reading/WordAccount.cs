@@ -6,11 +6,11 @@ namespace Scuff.Prose.Reading;
 
 /// <summary>
 /// Goes through the words of a line once more when it has been read, and finds those that name something of a move (a foot, a place, a turn,
-/// a part of the foot, the move itself) which nothing that is danced has. A reader that passes such a word over in silence reads wrong.
+/// the move itself) which nothing that is danced has. A reader that passes such a word over in silence reads wrong.
 /// </summary>
 internal sealed class WordAccount(List<Term> terms, LineReading best, List<Clause> danced)
 {
-    /// <summary>The words that nothing answers to, with what they name ("foot", "direction", "turn", "part of the foot", "move").</summary>
+    /// <summary>The words that nothing answers to, with what they name ("foot", "direction", "turn", "move").</summary>
     public List<(Term Term, string Named)> Unanswered()
     {
         List<(Term, string)> found = [];
@@ -42,7 +42,6 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         TermKind.Foot or TermKind.Side or TermKind.Lead => "foot",
         TermKind.Dir => "direction",
         TermKind.Amount => "turn",
-        TermKind.Part => "part of the foot",
         TermKind.Move => "move",
         _ => null,
     };
@@ -88,8 +87,17 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
             before--;
         }
 
-        return (at + 1 < terms.Count && (terms[at + 1].Kind is TermKind.Style || ClauseBuilder.IsArm(terms[at + 1])))
-            || (before >= 0 && (terms[before].Kind is TermKind.Style or TermKind.Filler || terms[before] is { Kind: TermKind.Part, Meaning.Part: "body" or "shoulder" }));
+        bool stays = at + 1 < terms.Count && terms[at + 1].Text.Contains("free", StringComparison.OrdinalIgnoreCase);
+        int open = terms.FindLastIndex(at, t => t.Kind is TermKind.Open or TermKind.Close);
+        int close = terms.FindIndex(at, t => t.Kind is TermKind.Close);
+        bool tellsFree = open >= 0 && close > at && terms[open].Kind is TermKind.Open
+            && terms.GetRange(open, close - open).Exists(t => t.Text.EndsWith("free", StringComparison.OrdinalIgnoreCase));
+        return stays || tellsFree || (at + 1 < terms.Count && (terms[at + 1].Kind is TermKind.Style || ClauseBuilder.IsArm(terms[at + 1])))
+            || (before >= 0 && (terms[before].Kind is TermKind.Style or TermKind.Filler || terms[before] is
+            {
+                Kind: TermKind.Part, Meaning.Part: "body"
+            or "shoulder"
+            }));
     }
 
     private bool IsAnswered(Term term, int at, List<Clause> owners, List<PlacedRow> rows) => term.Kind switch
@@ -97,7 +105,6 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         TermKind.Foot or TermKind.Side or TermKind.Lead => HasFoot(term.Meaning.Side!.Value, owners, rows),
         TermKind.Dir => HasWay(term, owners, rows),
         TermKind.Amount => HasTurn(term.Meaning.Value, owners, rows),
-        TermKind.Part => HasPart(term, owners, rows),
         TermKind.Move => HasMove(term, owners, rows),
         _ => true,
     };
@@ -108,8 +115,9 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         int sign = foot == Foot.Right ? 1 : -1;
         return owners.Exists(c => c.Reference == foot || c.WeightFoot == foot || (c.DirSide == foot && c.Diagonal)
                 || c.Feet.Exists(f => f.Foot == foot && f.MayBeReference))
-            || rows.Exists(r => r.Action.Foot.ToFoot() == foot || r.Action.Direction == way || r.Action.Turn.Sign == sign
-                || r.Action.Foot == ActingFoot.Both || (r.Action.Foot == ActingFoot.None)
+            || rows.Exists(r => r.Action.Foot.ToFoot() == foot || (r.Action.Direction == way && r.Action.Kind != ActionKind.Bounce)
+            || r.Action.Turn.Sign == sign
+                || (r.Action.Foot == ActingFoot.Both && r.Action.Kind != ActionKind.Bounce) || r.Action.Foot == ActingFoot.None
                 || (r.Action.Foot.ToFoot() == foot.Other() && r.Action.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Together
                     or Direction.LockBehind or Direction.LockFront or Direction.Across or Direction.Behind));
     }
@@ -118,7 +126,8 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
     {
         Direction way = FigureComparison.Family(term.Meaning.Direction);
         bool told = way is Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind or Direction.Side;
-        return !told || term.Text.Equals("over", StringComparison.OrdinalIgnoreCase)
+        bool closesBehind = way is Direction.CrossBehind && owners.Exists(c => c is { Dir.Direction: Direction.Together, Reference: not null, Size: < 0 });
+        return !told || closesBehind || term.Text.Equals("over", StringComparison.OrdinalIgnoreCase)
             || rows.Exists(r => r.Action.Turn.Sign != 0 || r.Action.Foot is ActingFoot.Both or ActingFoot.None
                 || (term.Meaning.Side is Foot foot && r.Action.Foot.ToFoot() == foot) || Suits(r.Action, way, term));
     }
@@ -133,8 +142,10 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
             || way switch
             {
                 // "back beside", "bring back next to"; "cross" may be in front or behind; a diagonal lies forward or back
-                Direction.Forward => danced is Direction.CrossFront or Direction.Up || term.Meaning.Special == "diag" || (IsFront(term) && action.Kind is ActionKind.Hitch or ActionKind.Sweep),
-                Direction.Back => danced is Direction.CrossBehind or Direction.InPlace,
+                Direction.Forward => danced is Direction.CrossFront or Direction.Up || term.Meaning.Special == "diag"
+                    || (IsFront(term) && action.Kind is ActionKind.Hitch or ActionKind.Sweep),
+                Direction.Back => danced is Direction.CrossBehind or Direction.InPlace
+                    || (danced is Direction.CrossFront && action.Effect == WeightEffect.Keeps),
                 Direction.CrossFront => danced is Direction.CrossBehind || term.Meaning.Special == "lock",
                 Direction.CrossBehind => danced is Direction.CrossFront && term.Meaning.Special == "lock",
                 Direction.Side => sided || danced is Direction.InPlace || action.Kind is ActionKind.Drag or ActionKind.Slide,
@@ -154,10 +165,11 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
             left += row.Action.Turn.Sign < 0 ? row.Action.Turn : Turn.None;
         }
 
-        return Math.Max(right.Amount.Floor, left.Amount.Floor) >= eighths || owners.Exists(c => c.Part.Length > 0);
+        // without a direction no turn is taken, and that is asked about
+        bool unsure = owners.Exists(c => c.TurnSide is null && c.TurnTo is null) || rows.Exists(r => r.Variant is { TurnDirectionMissing: true });
+        unsure |= rows.Exists(r => r.Action.Kind is ActionKind.RollHips or ActionKind.RollKnee or ActionKind.RollBody);
+        return unsure || Math.Max(right.Amount.Floor, left.Amount.Floor) >= eighths || owners.Exists(c => c.Part.Length > 0);
     }
-
-    private static bool HasPart(Term term, List<Clause> owners, List<PlacedRow> rows) => true;
 
     private static bool HasMove(Term term, List<Clause> owners, List<PlacedRow> rows)
     {

@@ -170,11 +170,11 @@ internal static class TermReader
                 continue;
             }
 
-            if (tokens[i].Text == "ft")
+            if (tokens[i].Text == "ft" && i > 0)
             {
                 // "R ft": the foot; "point R ft", "tap ft of L": in front
-                bool named = i == 0 || (tokens[i - 1].Text is "r" or "l" or "right" or "left" or "rt" or "lt" or "both"
-                    && i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Word);
+                bool named = tokens[i - 1].Text is "r" or "l" or "right" or "left" or "rt" or "lt" or "both"
+                    && i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Word;
                 tokens[i] = tokens[i] with { Text = named ? "foot" : "front" };
                 continue;
             }
@@ -289,7 +289,7 @@ internal static class TermReader
         bool said = end < tokens.Count && tokens[end].Text is "count" or "counts" or "beat" or "beats";
         end += said ? 1 : 0;
         bool stops = end >= tokens.Count || tokens[end].Kind == WordTokenKind.Mark;
-        return counts > 1 && (said || (stops && !takes)) ? (end - at, counts) : null;
+        return counts > 1 && (said || range || (stops && !takes)) ? (end - at, counts) : null;
     }
 
     private static int? NumberAt(List<WordToken> tokens, int at) => at >= tokens.Count ? null

@@ -158,7 +158,7 @@ internal static class FootDiagram
     // At least what Atkinson Hyperlegible Next takes in bold: 0.66 of the size a digit, 0.73 an &, 0.85 a fraction (measured).
     private static double BreadthOf(string words, double size) => size * words.Sum(c => c switch
     {
-        '¼' or '½' or '¾' => 0.85,
+        '¼' or '½' or '¾' or '⅛' or '⅜' or '⅝' or '⅞' => 0.85,
         '&' => 0.73,
         _ => 0.66,
     });

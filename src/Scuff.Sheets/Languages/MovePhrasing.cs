@@ -26,7 +26,7 @@ public sealed class MovePhrasing
     }
 
     /// <summary>Moves in a row.</summary>
-    public string Describe(IEnumerable<WrittenMove> moves) => string.Join(", ", moves.Select(Describe));
+    public string Describe(IEnumerable<WrittenMove> moves) => string.Join(", ", moves.Select(Describe).Where(w => w.Length > 0));
 
     /// <summary>A move: the figure's name with foot, turn and direction, or its actions; her own words where it could not be read.</summary>
     public string Describe(WrittenMove move)

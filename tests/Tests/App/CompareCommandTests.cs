@@ -40,6 +40,25 @@ public sealed class CompareCommandTests
     }
 
     [Fact]
+    public void A_script_gets_the_track_and_the_brackets_of_a_break()
+    {
+        string old = ProgramRun.CleanDance + "\ntrack: \"Slow Bell\" by The Slipway Six, 100 bpm\nwall 2: after 4 restart (facing 12:00)\n";
+        using ProgramRun run = new();
+        run.Put("old.dance", old);
+        run.Put("new.dance", old.Replace("(facing 12:00)", "(facing 3:00)", StringComparison.Ordinal));
+
+        Assert.Equal(1, run.Run("compare", "--json", "old.dance", "new.dance"));
+
+        using JsonDocument answer = JsonDocument.Parse(run.Out);
+        JsonElement change = Assert.Single(answer.RootElement.GetProperty("changes").EnumerateArray());
+        Assert.Equal("breakFacing", change.GetProperty("kind").GetString());
+        Assert.Equal("Slow Bell", change.GetProperty("track").GetString());
+        Assert.Equal(2, change.GetProperty("wallAfter").GetInt32());
+        Assert.Equal("12:00", change.GetProperty("writtenBefore").GetString());
+        Assert.Equal("3:00", change.GetProperty("writtenAfter").GetString());
+    }
+
+    [Fact]
     public void A_script_gets_kind_place_counts_moves_facing_and_weight()
     {
         using ProgramRun run = Put(Changed);

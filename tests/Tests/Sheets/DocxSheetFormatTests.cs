@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.IO.Compression;
 using System.Xml.Linq;
 using DocumentFormat.OpenXml;
@@ -9,6 +10,7 @@ using Scuff.Prose;
 using Scuff.Sheets;
 using Scuff.Sheets.Drawings;
 using Scuff.Sheets.Formats;
+using Scuff.Sheets.Languages;
 using Tests.Prose;
 
 namespace Tests.Sheets;
@@ -68,10 +70,10 @@ public sealed class DocxSheetFormatTests
         Assert.Equal(
             [
                 "Title: Tin Lantern", "Subtitle: by Scuff demo",
-                "Facts: An improver cha cha: 32 counts, 4 walls. Each wall starts a quarter turn to the left of the last. Start with the weight on the left foot. Version\u00a02.",
+                "Facts: An improver cha cha: 32\u00a0counts, 4\u00a0walls. Each wall starts a quarter turn to the left of the last. Start with the weight on the left foot. Version\u00a02.",
                 "Key: " + sheet.Key,
                 "Heading1: What changed", "ListBullet: Level: improver, was beginner.",
-                "Heading1: Music", "Normal: “Harbour Lights Out” by The Demo Band 112 bpm, intro 32 counts (about 17.1 seconds).",
+                "Heading1: Music", "Normal: “Harbour Lights Out” by The Demo Band · 112\u00a0bpm, intro 32\u00a0counts (about 17.1\u00a0seconds).",
                 "Heading1: Section 1: box with shuffles", "TableHead: Counts", "TableHead: Steps", "TableHead: Facing after",
                 "Count: 1-2", "Steps: step R to side, step L together", "Facing: 12:00",
                 "Count: 3&4", "Steps: shuffle R forward", "Facing: 12:00",
@@ -84,6 +86,26 @@ public sealed class DocxSheetFormatTests
         Assert.Equal(
             ["Heading1: Ending", "ListBullet: Wall 9 (starts at 12:00), after 8 counts, facing 12:00: step R forward, pivot 1/2 left, stomp R together, ending at 6:00", "End: "],
             Told(Draw(sheet)).TakeLast(3));
+    }
+
+    // The broadest face that stands in for ours took 0.48 of the size of the steps a letter of a head (DejaVu Sans in LibreOffice).
+    [Theory]
+    [MemberData(nameof(SheetLanguageTests.Codes), MemberType = typeof(SheetLanguageTests))]
+    public void The_head_over_the_counts_fits_its_column(string code)
+    {
+        SheetLanguage language = SheetLanguage.Find(code)!;
+        byte[] document = Draw(SheetBuilder.Build(DanceAnalysis.Of(DanceReader.Read(SheetSamples.Lantern)), new SheetChoices { Language = code }));
+        double body = double.Parse(
+            (string)Part(document, "word/styles.xml").Descendants(W + "docDefaults").Descendants(W + "sz").Single().Attribute(W + "val")!,
+            CultureInfo.InvariantCulture) / 2;
+        double[] widths =
+        [
+            .. Part(document, "word/document.xml").Descendants(W + "tbl").Where(t => t.Descendants(W + "tblHeader").Any())
+                .Select(t => (double)t.Descendants(W + "gridCol").First().Attribute(W + "w")! / 20),
+        ];
+
+        Assert.NotEmpty(widths);
+        Assert.All(widths, w => Assert.True(w > language.Labels.Counts.Length * 0.48 * body, $"{language.Labels.Counts} needs more than {w} points"));
     }
 
     [Fact]

@@ -239,6 +239,22 @@ public sealed class SheetBuilderTests
 
     private static string SheetWordsOf(string edition) => char.ToUpperInvariant(edition[0]) + edition[1..].Replace(' ', '\u00a0') + ".";
 
+    [Fact]
+    public void A_title_alone_has_no_walls_and_no_first_step()
+        => Assert.Equal(["A dance: 0 counts."], SheetSamples.Build("Only a Title\n").Facts);
+
+    [Fact]
+    public void Words_that_are_missing_leave_no_comma_behind()
+        => Assert.Equal("vine right", SheetSamples.Build("Short\n\nsection 1\n1-8 grapevine right\n").Parts[0].Sections[0].Lines[0].Words);
+
+    [Fact]
+    public void An_and_in_a_move_of_her_own_is_told_as_in_the_sections()
+    {
+        const string twist = "Twist\n\nmove \"lantern twist\" 1&2: step R to side, step L together, touch R together\n\nsection 1\n1&2 lantern twist R\n";
+
+        Assert.Equal(["1", "&", "2"], SheetSamples.Build(twist).Moves[0].Lines.Select(l => l.Counts));
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("only a title")]

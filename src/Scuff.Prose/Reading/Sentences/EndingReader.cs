@@ -39,16 +39,17 @@ internal sealed class EndingReader(ReaderState state, Dance dance, SentenceSteps
             body = sentenceSteps.EndingBody(line, start, null);
         }
 
-        bool front = Has(words, "front") || Has(words, "12:00") || Has(words, "12 o");
+        FacingClaim? claim = ClaimOf(WordScanner.Scan(state.Text, start, line.End), ofStart: false);
+        bool front = Has(words, "front") || claim?.Facing == Facing.Front || Has(words, "12 o");
         return new Ending
         {
             Wall = wall,
             AfterCounts = after,
             Body = body,
-            Claim = ClaimOf(WordScanner.Scan(state.Text, start, line.End)),
+            Claim = claim,
             SaysFront = front,
             MoveWords = steps >= 0 && steps + 1 < line.End ? state.Text[(steps + 1)..line.End].Trim() : "",
-            WallFacing = null,
+            WallFacing = ClaimOf(tokens, ofStart: true)?.Facing,
             Span = line.Span,
             Line = line.Number,
             Verbatim = words,
@@ -57,16 +58,17 @@ internal sealed class EndingReader(ReaderState state, Dance dance, SentenceSteps
 
     private static bool Has(ReadOnlySpan<char> words, string word) => words.Contains(word, StringComparison.OrdinalIgnoreCase);
 
-    private static FacingClaim? ClaimOf(List<WordToken> tokens)
+    // The last clock time that is said of the end; or of the start of its wall, which is no claim.
+    private static FacingClaim? ClaimOf(List<WordToken> tokens, bool ofStart)
     {
         for (int i = tokens.Count - 1; i >= 0; i--)
         {
             if (tokens[i].Kind == WordTokenKind.Clock)
             {
-                // "wall 3 (starts facing 6:00)" speaks of the wall's start, which is no claim about the restart
+                // "wall 3 (starts facing 6:00)"
                 bool starts = tokens.Take(i).TakeLast(3).Any(t => t.Text.StartsWith("start", StringComparison.Ordinal)
                     || t.Text.StartsWith("begin", StringComparison.Ordinal));
-                if (!starts)
+                if (starts == ofStart)
                 {
                     return new FacingClaim(Facing.FromEighths(tokens[i].Value), Counts.Zero, tokens[i].Span);
                 }

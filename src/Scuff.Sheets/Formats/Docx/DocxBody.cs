@@ -146,7 +146,7 @@ internal sealed class DocxBody
             Paragraph("Subtitle", _sheet.ByLine);
         }
 
-        string facts = string.Join(' ', _sheet.Facts);
+        string facts = DocxText.WithUnits(string.Join(' ', _sheet.Facts));
         Open("Facts", facts);
         Run(_xml, facts);
         if (keepsAway)
@@ -201,7 +201,7 @@ internal sealed class DocxBody
         {
             Open("Normal", track.Name);
             Run(_xml, track.Name, isStrong: true);
-            Run(_xml, track.Facts.Length > 0 ? " " + track.Facts : "");
+            Run(_xml, track.Facts.Length > 0 ? " · " + DocxText.WithUnits(track.Facts) : "");
             _xml.Close();
             if (track.Sequence.Count > 0)
             {
@@ -236,7 +236,8 @@ internal sealed class DocxBody
     {
         bool hasFacing = section.Lines.Any(l => l.Facing is not null);
         int widest = section.Lines.Max(l => l.Counts.Length + (l.HasBox ? BoxLetters : 0));
-        double counts = Math.Clamp((widest * 0.74 * _size.Body) + (0.8 * _size.Body), 3.6 * _size.Body, 7 * _size.Body);
+        double named = HasHead(section) && _size.Columns == 1 ? (_labels.Counts.Length * 0.5) + 0.8 : 0;
+        double counts = Math.Clamp(Math.Max((widest * 0.74) + 0.8, named), 3.6, 7) * _size.Body;
 
         // a narrow column lets the words over the facings break
         double head = (_labels.FacingAfter.Length * 0.44 * _size.Body) + (0.8 * _size.Body);
@@ -298,8 +299,10 @@ internal sealed class DocxBody
         Row(isHead: false);
         Cell(widths[0]);
 
-        // what does not fit breaks after a comma
-        string counts = line.Counts.Length > 8 ? line.Counts.Replace(",", ", ", StringComparison.Ordinal) : line.Counts;
+        // what does not fit breaks after a comma, not after the hyphen of a span, which a word joiner (U+2060) keeps together
+        string counts = line.Counts.Length > 8
+            ? line.Counts.Replace(",", ", ", StringComparison.Ordinal).Replace("-", "-\u2060", StringComparison.Ordinal)
+            : line.Counts;
         Paragraph("Count", line.HasBox ? "☐ " + counts : counts, keepsNext);
         _xml.Close();
         Cell(widths[1]);

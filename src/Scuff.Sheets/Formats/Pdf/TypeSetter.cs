@@ -9,6 +9,9 @@ internal static class TypeSetter
     // So many numbers in one pair of brackets; a longer one would not fit on a line.
     private const int MostNumbers = 3;
 
+    // A line shorter than this, in parts of the size, is a column: there a word often stands alone.
+    private const double LongLine = 22;
+
     // Every letter before it is in the usual face: the Latin ones.
     private const char FirstRare = '\u0180';
 
@@ -28,9 +31,23 @@ internal static class TypeSetter
     {
         List<Word> words = [.. wordings.SelectMany(Words)];
         List<SetLine> lines = Broken(words, size, width, atCommas: false);
-        return atCommas && lines.Count > 1 && Broken(words, size, width, atCommas: true) is var better && better.Count <= lines.Count
-            ? better
-            : lines;
+        if (atCommas && lines.Count > 1 && Broken(words, size, width, atCommas: true) is var better && better.Count <= lines.Count)
+        {
+            return better;
+        }
+
+        // the last word is not left alone on a long line
+        if (lines.Count > 1
+            && width > LongLine * size
+            && words[^1] is { HasSpaceBefore: true, IsBound: false } last
+            && lines[^1].Width <= (last.Width * size) + 0.01
+            && Broken([.. words[..^1], last with { IsBound = true }], size, width, atCommas: false) is var kept
+            && kept.Count == lines.Count)
+        {
+            return kept;
+        }
+
+        return lines;
     }
 
     /// <summary>Sets words on one line, however long.</summary>

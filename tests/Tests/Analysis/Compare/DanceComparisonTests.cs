@@ -46,6 +46,72 @@ public sealed class DanceComparisonTests
         Assert.Equal([sentence], told);
     }
 
+    [Theory]
+    [InlineData("restart [12:00]", "restart [3:00]", "On “Harbour Lights Out”: wall 4, after 16 counts: [3:00] is written now, was [12:00]; the dance faces 12:00 as before.")]
+    [InlineData("restart [12:00]", "restart", "Words only; it is danced as before.")]
+    [InlineData("stomp R [6:00]", "stomp R [9:00]", "Ending: [9:00] is written now, was [6:00]; the dance faces 6:00 as before.")]
+    public void Brackets_of_a_break_or_an_ending_that_change_alone_are_told(string old, string now, string sentence)
+    {
+        string bracketed = Bracketed();
+        Assert.Contains(old, bracketed, StringComparison.Ordinal);
+
+        Assert.Equal([sentence], Versions.Sentences(bracketed, bracketed.Replace(old, now, StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Brackets_of_a_break_or_an_ending_that_the_dance_has_turned_away_from_are_told()
+    {
+        string old = Bracketed();
+
+        // the floor is turned by the same in wall 4 and in wall 9 after the restarts, so that only what is told below is left behind
+        string[] told = Versions.Sentences(old, old.Replace("pivot 1/4 left", "pivot 1/4 right", StringComparison.Ordinal));
+
+        Assert.Contains("On “Harbour Lights Out”: wall 7, after 24 counts: [3:00] is still written; the dance faces 9:00 now, was 3:00.", told);
+        Assert.DoesNotContain(told, t => t.Contains("wall 4", StringComparison.Ordinal));
+
+        told = Versions.Sentences(old, old.Replace("pivot 1/2 left", "pivot 1/4 left", StringComparison.Ordinal));
+        Assert.Contains("Ending: [6:00] is still written; the dance faces 9:00 now, was 6:00.", told);
+    }
+
+    [Fact]
+    public void A_sheet_does_not_tell_brackets_since_it_prints_what_is_danced()
+    {
+        string old = Bracketed();
+        string now = old.Replace("restart [12:00]", "restart [3:00]", StringComparison.Ordinal).Replace("level: improver", "level: intermediate", StringComparison.Ordinal);
+
+        Assert.Equal(["Level: intermediate, was improver."], ChangeWords.ForSheet(Versions.Compare(old, now), SheetLanguage.English));
+    }
+
+    [Fact]
+    public void Another_start_of_the_wall_of_an_ending_is_told()
+    {
+        string old = Lantern.Replace("ending: wall 9,", "ending: last wall (starts at 6:00),", StringComparison.Ordinal);
+
+        Assert.Equal(
+            ["The ending is now: last wall (starts at 3:00), after 8 counts, step R forward, pivot 1/2 left, stomp R together; "
+                + "it was: last wall (starts at 6:00), after 8 counts, step R forward, pivot 1/2 left, stomp R together."],
+            Versions.Sentences(old, old.Replace("starts at 6:00", "starts at 3:00", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void What_is_special_on_new_music_is_told_with_it()
+    {
+        const string slow = """
+
+            track: "Slow Bell" by The Slipway Six, 100 bpm, intro 16
+            wall 3: after 16 restart, with count 8: touch R together
+            ending: wall 6, after 8 counts: stomp R
+            """;
+
+        Assert.Equal(
+            [
+                "New music: “Slow Bell” by The Slipway Six.",
+                "On “Slow Bell”: wall 3, after 16 counts: restart, with count 8 as touch R together, new.",
+                "On “Slow Bell”: There is an ending now: wall 6, after 8 counts, stomp R together.",
+            ],
+            Versions.Sentences(Lantern, Lantern + "\n" + slow));
+    }
+
     [Fact]
     public void What_arms_and_head_do_is_compared_by_her_words()
     {
@@ -250,4 +316,9 @@ public sealed class DanceComparisonTests
             ],
             Versions.Changes(Lantern, now).Select(c => c.GetType()));
     }
+
+    private static string Bracketed() => Lantern
+        .Replace("wall 4: after 16 restart,", "wall 4: after 16 restart [12:00],", StringComparison.Ordinal)
+        .Replace("wall 7: after 24 tag", "wall 7: after 24 [3:00] tag", StringComparison.Ordinal)
+        .Replace("pivot 1/2 left, stomp R", "pivot 1/2 left, stomp R [6:00]", StringComparison.Ordinal);
 }

@@ -123,6 +123,16 @@ public sealed class TypeSetterTests
     }
 
     [Fact]
+    public void The_last_word_does_not_stand_alone_under_a_long_line()
+    {
+        const string words = "The clock time is the wall that is faced, and it is twelve where the dance has its very first count and begins";
+        List<int> alone = [.. Enumerable.Range(285, 240).Where(width => TypeSetter.Set([new Wording(words)], 10, width) is { Count: > 1 } lines
+            && !string.Concat(lines[^1].Runs.Select(r => r.Words)).Contains(' ', StringComparison.Ordinal))];
+
+        Assert.Empty(alone);
+    }
+
+    [Fact]
     public void A_long_word_is_broken_and_nothing_of_it_is_lost()
     {
         string word = string.Concat(Enumerable.Range(0, 300).Select(i => (char)('a' + (i % 26))));
