@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using Scuff.Timing;
 
 namespace Scuff.Sheets;
@@ -34,6 +35,21 @@ internal static class SheetWords
         string first = CountGrid.LabelOf(span.Start);
         Counts lastWhole = Counts.FromWhole(span.End.IsWhole ? span.End.Value.Floor - 1 : span.End.Value.Floor);
         return lastWhole <= span.Start ? first : first + "-" + CountGrid.LabelOf(lastWhole);
+    }
+
+    /// <summary>Words of the sheet in which a number stays on one line with what it counts.</summary>
+    public static string WithUnits(string words)
+    {
+        StringBuilder bound = new(words);
+        for (int i = 1; i + 1 < words.Length; i++)
+        {
+            if (words[i] == ' ' && char.IsNumber(words[i - 1]) && char.IsLetter(words[i + 1]))
+            {
+                bound[i] = '\u00A0';
+            }
+        }
+
+        return bound.ToString();
     }
 
     /// <summary>The phrase as a sentence's beginning.</summary>

@@ -51,6 +51,16 @@ public sealed class HtmlSheetFormatTests
     }
 
     [Fact]
+    public void A_number_of_the_facts_is_not_parted_from_what_it_counts()
+    {
+        SheetModel sheet = SheetSamples.FullOf("lantern") with { Facts = ["Baile en línea: 32 tiempos, 4 paredes."] };
+
+        XElement facts = Parse(SheetSamples.Draw(sheet, "html")).Descendants("p").Single(p => p.Attribute("class")?.Value == "facts");
+
+        Assert.Equal("Baile en línea: 32\u00A0tiempos, 4\u00A0paredes.", facts.Value);
+    }
+
+    [Fact]
     public void Every_section_is_a_table_with_a_caption_and_heads_with_a_scope()
     {
         SheetModel sheet = SheetSamples.FullOf("lantern");

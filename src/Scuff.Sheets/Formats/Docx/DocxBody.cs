@@ -146,7 +146,7 @@ internal sealed class DocxBody
             Paragraph("Subtitle", _sheet.ByLine);
         }
 
-        string facts = DocxText.WithUnits(string.Join(' ', _sheet.Facts));
+        string facts = SheetWords.WithUnits(string.Join(' ', _sheet.Facts));
         Open("Facts", facts);
         Run(_xml, facts);
         if (keepsAway)
@@ -201,7 +201,7 @@ internal sealed class DocxBody
         {
             Open("Normal", track.Name);
             Run(_xml, track.Name, isStrong: true);
-            Run(_xml, track.Facts.Length > 0 ? " · " + DocxText.WithUnits(track.Facts) : "");
+            Run(_xml, track.Facts.Length > 0 ? " · " + SheetWords.WithUnits(track.Facts) : "");
             _xml.Close();
             if (track.Sequence.Count > 0)
             {

@@ -29,21 +29,6 @@ internal static class DocxText
         return safe.ToString();
     }
 
-    /// <summary>Words of the sheet in which a number stays on one line with what it counts.</summary>
-    public static string WithUnits(string words)
-    {
-        StringBuilder bound = new(words);
-        for (int i = 1; i + 1 < words.Length; i++)
-        {
-            if (words[i] == ' ' && char.IsNumber(words[i - 1]) && char.IsLetter(words[i + 1]))
-            {
-                bound[i] = '\u00A0';
-            }
-        }
-
-        return bound.ToString();
-    }
-
     /// <summary>
     /// Whether the words begin with a letter that runs from right to left. Source: Unicode Bidirectional Algorithm (UAX 9), rule P2.
     /// </summary>

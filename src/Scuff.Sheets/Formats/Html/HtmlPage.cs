@@ -75,7 +75,7 @@ internal sealed class HtmlPage
             Paragraph("by", _sheet.ByLine);
         }
 
-        Paragraph("facts", string.Join(' ', _sheet.Facts));
+        Paragraph("facts", SheetWords.WithUnits(string.Join(' ', _sheet.Facts)));
         if (_sheet.Key.Length > 0)
         {
             Paragraph("key", _sheet.Key);
@@ -104,7 +104,7 @@ internal sealed class HtmlPage
                 Line($"<p class=\"track\" dir=\"auto\"><b>{Safe(track.Name)}</b></p>");
                 if (track.Facts.Length > 0)
                 {
-                    Paragraph("", track.Facts);
+                    Paragraph("", SheetWords.WithUnits(track.Facts));
                 }
 
                 if (track.Sequence.Count > 0)

@@ -24,7 +24,7 @@ internal static class HtmlStyle
         h1 { font-size: 2.4375rem; line-height: 1.15; margin: 0; }
         h2, h3 { font-size: 1.25rem; line-height: 1.3; margin: 0 0 0.375rem; text-align: start; }
         h2.part { font-size: 1.5625rem; margin-top: 3rem; }
-        p { margin: 0.5rem 0; }
+        p { margin: 0.5rem 0; } p, td, li { text-wrap: pretty; }
         header { display: flex; flex-wrap: wrap; gap: 1rem 2rem; align-items: flex-start; }
         .told { flex: 1 1 16rem; min-width: 0; }
         .by { font-size: 1.25rem; margin: 0.25rem 0 0; }

@@ -35,7 +35,8 @@ internal sealed class SheetComposer
         _isBeside = size.IsBeside;
         double widest = AllSections().SelectMany(s => s.Lines).Select(l => TypeSetter.One(l.Counts, _body, isBold: true).Width).DefaultIfEmpty(0).Max();
         _box = AllSections().SelectMany(s => s.Lines).Any(l => l.HasBox) ? 1.5 * _body : 0;
-        _counts = _box + Math.Clamp(widest + _body, 3.6 * _body, 7 * _body);
+        double head = sheet.IsCard ? 0 : TypeSetter.One(sheet.Labels.Counts, HeadSize).Width;
+        _counts = _box + Math.Clamp(Math.Max(widest, head) + _body, 3.6 * _body, 7 * _body);
         double facing = AllSections().SelectMany(s => s.Lines).Select(l => l.Facing).OfType<string>().Append("10:30").Max(f => TypeSetter.One(f, _body, isBold: true).Width);
         _facing = ClockSize + (0.35 * _body) + facing;
     }
@@ -49,6 +50,8 @@ internal sealed class SheetComposer
     private double SideWidth => Width * 0.42;
 
     private double ClockSize => 0.95 * _body;
+
+    private double HeadSize => 0.78 * _body;
 
     private double FootSize => _sheet.IsLarge ? 11 : 8;
 
@@ -302,7 +305,7 @@ internal sealed class SheetComposer
 
     private Slice TableHead(Tag table, double width, bool hasFacing, int turn, bool isRepeated)
     {
-        double size = _body * 0.78;
+        double size = HeadSize;
         Tag row = table.Add("TR");
         SetLine facing = TypeSetter.Short(_sheet.Labels.FacingAfter, size, width / 2);
         SetLine counts = TypeSetter.Short(_sheet.Labels.Counts, size, _counts - (0.3 * _air));

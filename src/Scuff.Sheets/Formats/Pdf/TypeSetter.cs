@@ -31,17 +31,18 @@ internal static class TypeSetter
     {
         List<Word> words = [.. wordings.SelectMany(Words)];
         List<SetLine> lines = Broken(words, size, width, atCommas: false);
+        bool endsAtCommas = false;
         if (atCommas && lines.Count > 1 && Broken(words, size, width, atCommas: true) is var better && better.Count <= lines.Count)
         {
-            return better;
+            (lines, endsAtCommas) = (better, true);
         }
 
-        // the last word is not left alone on a long line
+        // the last word is not left alone: not on a long line, and not in a column either where a line may end after an earlier comma
         if (lines.Count > 1
-            && width > LongLine * size
+            && (endsAtCommas || width > LongLine * size)
             && words[^1] is { HasSpaceBefore: true, IsBound: false } last
             && lines[^1].Width <= (last.Width * size) + 0.01
-            && Broken([.. words[..^1], last with { IsBound = true }], size, width, atCommas: false) is var kept
+            && Broken([.. words[..^1], last with { IsBound = true }], size, width, endsAtCommas) is var kept
             && kept.Count == lines.Count)
         {
             return kept;
@@ -95,7 +96,7 @@ internal static class TypeSetter
             double gap = line.Count > 0 && word.HasSpaceBefore ? word.Space : 0;
             while (line.Count > 0 && length + gap + word.Width > room)
             {
-                int end = atCommas && line.FindLastIndex(w => w.Drawn.EndsWith(',')) is >= 0 and var comma ? comma + 1
+                int end = atCommas && AfterComma(line, word.IsBound) is > 0 and var after ? after
                     : word.IsBound && line.Count > 1 ? line.Count - 1
                     : line.Count;
                 bool goesOn = end < line.Count ? line[end].HasSpaceBefore : word.HasSpaceBefore;
@@ -123,6 +124,10 @@ internal static class TypeSetter
 
         return lines;
     }
+
+    // Where a line may end after a comma, or 0; what is bound takes the last word of the line with it.
+    private static int AfterComma(List<Word> line, bool isBound)
+        => line[..^(isBound ? 1 : 0)].FindLastIndex(w => w.Drawn.EndsWith(',')) + 1;
 
     private static SetLine Finish(List<Word> words, double size, bool fromRight, bool goesOn = false)
         => words.TrueForAll(w => w.IsUsual) ? FinishUsual(words, size, goesOn) : FinishAny(words, size, fromRight, goesOn);

@@ -137,6 +137,17 @@ public sealed class SheetLayoutTests
     }
 
     [Fact]
+    public void The_heads_of_counts_and_steps_stand_apart()
+    {
+        SheetModel sheet = PdfSamples.Build(PdfSamples.Eights(2));
+        SheetLayout layout = SheetLayout.Of(sheet with { Labels = sheet.Labels with { Counts = "Tiempos", Steps = "Pasos" } });
+
+        PageBox.Type[] heads = [.. layout.Pages[0].Boxes.OfType<PageBox.Type>().Where(t => t.Owner is { Name: "TH", Scope: "Column" })];
+
+        Assert.InRange(heads[1].X - heads[0].X - heads[0].Width, 0.9 * layout.Size.Body, 2 * layout.Size.Body);
+    }
+
+    [Fact]
     public void A_short_dance_is_printed_in_the_largest_size_and_a_full_one_in_a_smaller()
     {
         SheetModel small = PdfSamples.Build(PdfSamples.Eights(1));

@@ -133,6 +133,19 @@ public sealed class TypeSetterTests
     }
 
     [Fact]
+    public void The_last_move_of_one_word_takes_the_move_before_it_along()
+    {
+        const string words = "saut pieds écartés, saut pieds croisés, dérouler 1/2 tour à gauche, pause";
+        double room = TypeSetter.One(words, 10).Width - 1;
+
+        List<SetLine> lines = TypeSetter.Set([new Wording(words)], 10, room, atCommas: true);
+
+        Assert.Equal(
+            ["saut pieds écartés, saut pieds croisés,", "dérouler 1/2 tour à gauche, pause"],
+            lines.Select(l => string.Concat(l.Runs.Select(r => r.Words)).TrimEnd()));
+    }
+
+    [Fact]
     public void A_long_word_is_broken_and_nothing_of_it_is_lost()
     {
         string word = string.Concat(Enumerable.Range(0, 300).Select(i => (char)('a' + (i % 26))));
