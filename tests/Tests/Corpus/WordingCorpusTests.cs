@@ -54,6 +54,8 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
             output.WriteLine(row);
         }
 
+        // seen with -showLiveOutput, so that a round of mending needs no threshold raised
+        output.WriteLine(Told(folder, all));
         string told = string.Join('\n', table);
         int right = all.Count(r => r.Outcome == CorpusCase.Outcome.Right);
         int wrong = all.Count(r => r.Outcome == CorpusCase.Outcome.Wrong && !WantsQuestion(r));
