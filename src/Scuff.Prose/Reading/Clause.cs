@@ -102,6 +102,18 @@ internal sealed class Clause
 
     public bool HasStyle { get; set; }
 
+    /// <summary>It is danced on the turn that is told before it ("hitching R on the turn").</summary>
+    public bool OnTurn { get; set; }
+
+    /// <summary>The weight stands on the part that it names ("on R heel stand").</summary>
+    public bool Stands { get; set; }
+
+    /// <summary>Where the first action of the figure goes, where a detail says so ("paddle 1/4 left (R presses to side)"), or null.</summary>
+    public Direction? FirstWay { get; set; }
+
+    /// <summary>A boot is slapped: a foot is lifted to the hand.</summary>
+    public bool NamesBoot { get; set; }
+
     /// <summary>The word waltz stands in it.</summary>
     public bool SaysWaltz { get; set; }
 
@@ -158,6 +170,10 @@ internal sealed class Clause
     public TextSpan Span => TextSpan.FromBounds(Math.Max(Start, 0), Math.Max(End, 0));
 
     public bool IsFigure => Head is { Figures.Count: > 0 };
+
+    /// <summary>A step and a turn on the same foot: a spiral.</summary>
+    public bool IsSpiral => Head is { Figures: [{ Rows: [{ Action.Effect: Steps.WeightEffect.Takes } step, { Action: { Kind: Steps.ActionKind.Pivot } turn } last] }, ..] }
+        && turn.Turn.Sign != 0 && step.Foot == last.Foot;
 
     public bool HasVerb => Head?.Verb is not null;
 
@@ -221,6 +237,10 @@ internal sealed class Clause
             RepeatCounts = RepeatCounts,
             RepeatSection = RepeatSection,
             HasStyle = HasStyle,
+            NamesBoot = NamesBoot,
+            OnTurn = OnTurn,
+            Stands = Stands,
+            FirstWay = FirstWay,
             DetailAfterDash = DetailAfterDash,
             Detail = [.. Detail.Select(d => d.Copy(mirrored))],
             IsAmp = IsAmp,

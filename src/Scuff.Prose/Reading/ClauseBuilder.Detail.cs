@@ -141,6 +141,17 @@ internal sealed partial class ClauseBuilder
 
                 _clauses.Add(moves[0]);
             }
+            else if (ClauseTidier.TakesParts(owner, moves))
+            {
+                // "strut R forward (heel, toe)"
+            }
+            else if (moves.Count == 1 && rows > 1 && owner is { IsFigure: true, Detail.Count: 0 } && moves[0] is { Dir: { } way, Head.Verb: ActionKind made, Amount: null }
+                && owner.Head!.Figures[0].Rows[0].Action.Kind == made)
+            {
+                // "paddle 1/4 left twice (R presses out to side)": how its first action is made
+                owner.FirstWay = moves[0].DirSide is not null ? Direction.Side : way.Direction;
+                owner.Detail.Clear();
+            }
             else if (moves.Count > 1 && owner is { HasVerb: true, IsFigure: false, Feet.Count: 0 }
                 && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }))
             {
@@ -282,6 +293,20 @@ internal sealed partial class ClauseBuilder
                 }
             }
         }
+    }
+
+    /// <summary>Whether "stepping" leads to the steps of the figure before it, one by one, each with its foot.</summary>
+    private bool TellsSteps(Term term, int at)
+    {
+        if (term.Meaning is not { Verb: ActionKind.Step, IsIng: true } || _pending is not Link.None || _current is not { IsFigure: true, Detail.Count: 0 }
+            || _current.Head!.Figures[0] is not { Rows.Count: > 2 } figure || FeetOnlyFollow(at + 1))
+        {
+            return false;
+        }
+
+        List<Clause> moves = Build(at + 1, _end).FindAll(c => c.HasContent && !c.IsAmp);
+        return moves.Count >= figure.Rows.Count && ((ReadOnlySpan<Foot>)[Foot.Right, Foot.Left]).ToArray().Any(named =>
+            Enumerable.Range(0, figure.Rows.Count).All(i => moves[i] is { Feet: [{ } word] } && figure.Rows[i].For(named).Foot.ToFoot() == word.Foot));
     }
 
     /// <summary>A colon or dash after a figure: the rest of the clause list is its detail, if it is one.</summary>

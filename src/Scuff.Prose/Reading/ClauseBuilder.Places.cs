@@ -292,6 +292,14 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if ((present, coming) is (Direction.Back, Direction.CrossBehind) && following < 0 && at == _end - 1 && _pending is Link.None
+            && _current is { Reference: null, Head.Verb: ActionKind.Step } && IsPutting(_current.HeadText))
+        {
+            // "right foot put back behind": behind nothing, and so back
+            Widen(term);
+            return;
+        }
+
         bool verbAfter = following >= 0 && present == coming && _current.Reference is null
             && _terms[following] is { Kind: TermKind.Move, Meaning.Verb: not null };
         if (_pending is Link.None && placing && said && (referenceAfter || _current.Feet.Count == 0 || following < 0 || verbAfter)

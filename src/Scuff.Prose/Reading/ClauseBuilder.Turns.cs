@@ -101,6 +101,17 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        bool onTurn = _current is { Head.Verb: ActionKind.Hitch or ActionKind.Kick or ActionKind.Hook or ActionKind.Flick or ActionKind.Touch, Amount: null }
+            && _pending is Link.None && NextIndex(at + 1) < 0 && at > 1 && _terms[at - 1].Kind is TermKind.Filler && _terms[at - 2].Kind is TermKind.Filler
+            && _terms[at - 1].Text.ToLowerInvariant() is "the" && _terms[at - 2].Text.ToLowerInvariant() is "on" or "in" or "during";
+        if (onTurn && term.Text.Equals("turn", StringComparison.OrdinalIgnoreCase))
+        {
+            // "hitching the right on the turn"
+            _current.OnTurn = true;
+            Widen(term);
+            return;
+        }
+
         if (_current is { Head: null or { Special: "walk" or "run" } }
             && (term.Text.StartsWith("circl", StringComparison.OrdinalIgnoreCase) || term.Text.EndsWith("circle", StringComparison.OrdinalIgnoreCase)
             || term.Text.Equals("arc", StringComparison.OrdinalIgnoreCase)))

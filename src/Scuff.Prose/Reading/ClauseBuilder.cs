@@ -201,6 +201,7 @@ internal sealed partial class ClauseBuilder
                     Widen(term);
                     break;
                 case TermKind.Style:
+                    _current.NamesBoot |= _current.Head?.Verb is ActionKind.Slap && term.Text.StartsWith("boot", StringComparison.OrdinalIgnoreCase);
                     _current.HasStyle = true;
                     _current.SaysWaltz |= term.Text.StartsWith("waltz", StringComparison.OrdinalIgnoreCase);
                     _current.HasLift |= term.Text.StartsWith("lift", StringComparison.OrdinalIgnoreCase)
@@ -243,6 +244,9 @@ internal sealed partial class ClauseBuilder
                     break;
                 case TermKind.Turn:
                     TurnTerm(term, i);
+                    break;
+                case TermKind.Move when TellsSteps(term, i) && TryDetail(ref i, _end):
+                    // "sailor step 1/4 right stepping R behind L, L to side, R forward"
                     break;
                 case TermKind.Move:
                     MoveTerm(term, i);

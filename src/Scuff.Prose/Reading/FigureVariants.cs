@@ -399,6 +399,22 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             });
         }
 
+        if (spiral && clause.IsSpiral)
+        {
+            // "full spiral L on R, L forward": step and turn on one count
+            variants.Add(new Variant
+            {
+                Definition = definition,
+                Named = named,
+                Rows = [rows[0] with { Action = rows[0].Action with { Turn = rows[0].Action.Turn + rows[1].Action.Turn } }],
+                Cost = whole.Cost + 0.35,
+                FootNamed = isNamed,
+                StatedTurn = whole.StatedTurn,
+                WeightStated = whole.WeightStated,
+                Direction = whole.Direction,
+            });
+        }
+
         // a box whose last step is written out: "jazz box R, cross"
         bool lastIsTold = Next is { Head: null, Dir: not null, IsAmp: false }
             || (Next is
@@ -601,6 +617,11 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 Action =
                 rows[0].Action with { Direction = VariantParts.DirectionOf(clause, struts, rows[0].Action.Direction, rows[0].Action.Kind) }
             };
+        }
+
+        if (clause.FirstWay is Direction way && rows.Count > 1)
+        {
+            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = way } };
         }
 
         if (clause.WeightNote is not null && rows.Count > 0)

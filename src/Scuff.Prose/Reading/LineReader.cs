@@ -98,6 +98,19 @@ internal sealed class LineReader
             }
         }
 
+        if (best is not { Fits: true, Cost: < 2 } && BothJoined(terms) is List<Term> joined)
+        {
+            // "jump R+L apart": both feet at once
+            List<Clause> both = ClauseBuilder.Build(joined);
+            ResolveTurnsTo(both);
+            (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) =
+                _search.Solve(both, places);
+            if (again is not null && (best is null || Badness(again, both) < Badness(best, clauses) - 0.05))
+            {
+                (best, other, danced, figures, clauses, terms) = (again, againOther, againDanced, againFigures, both, joined);
+            }
+        }
+
         if (best is not { Fits: true } || clauses.Exists(c => c.Unknown.Count > 0 || c.Detail.Exists(d => d.Unknown.Count > 0)))
         {
             // "Time steps: R behind L, L in place, R to side": the steps without the name they are given
@@ -147,6 +160,8 @@ internal sealed class LineReader
             _questions.Unanswered(terms, best, danced, label);
             _questions.CountsElsewhere(best, danced, places, label);
             _questions.WeightElsewhere(best, danced, label);
+            _questions.FootOpen(best, danced);
+            _questions.SlipAndCounts(best, danced, places, label);
             _questions.DetailPassedOver(best, danced, label, _search);
             _comparison.Compare(figures, best, danced);
         }
@@ -165,6 +180,28 @@ internal sealed class LineReader
         return new LineContent(moves.ToValueList(), claims,
             best.Fits)
         { Notes = Styling(terms), LeavesWordsOut = best.Fits && _questions.LeftOut(clauses, danced, figures, best, whole, label) };
+    }
+
+    /// <summary>The terms with each "R+L" taken for both feet; null where there is none.</summary>
+    private static List<Term>? BothJoined(List<Term> terms)
+    {
+        List<Term> joined = [];
+        for (int i = 0; i < terms.Count; i++)
+        {
+            bool pair = i + 2 < terms.Count && terms[i].Kind is TermKind.Side or TermKind.Foot && terms[i + 1] is { Kind: TermKind.Amp, Text: "+" }
+                && terms[i + 2].Kind is TermKind.Side or TermKind.Foot && terms[i].Meaning.Side != terms[i + 2].Meaning.Side;
+            if (!pair)
+            {
+                joined.Add(terms[i]);
+                continue;
+            }
+
+            TextSpan span = TextSpan.FromBounds(terms[i].Span.Start, terms[i + 2].Span.End);
+            joined.Add(new Term(new Meaning(TermKind.BothFeet), span, "both"));
+            i += 2;
+        }
+
+        return joined.Count < terms.Count ? joined : null;
     }
 
     /// <summary>"Hold 6" on counts 5-8 says again which count it is: nothing lasts that long there.</summary>

@@ -54,6 +54,15 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                     turned.TurnSide = clause.TurnSide;
                 }
 
+                if (clause is { IsFigure: true, Dir: { Direction: Direction.Forward or Direction.Back } onward }
+                    && clause.Detail[0] is { Dir: null, Diagonal: false, Feet.Count: 1, Head: { Verb: ActionKind.Step } or { Figures: [{ Rows.Count: 1 }, ..] } } opening
+                    && opening.Head.Verb is null or ActionKind.Step && !opening.BothFeet)
+                {
+                    // "waltz basic going forward: a big step on the right foot, then close ..."
+                    opening.Dir = onward;
+                    opening.DirText = clause.DirText;
+                }
+
                 bool turnsFirst = clause is { Amount: not null, TurnSide: not null } && (clause.TurnsInto || clause.TurnFirst)
                     && !clause.Detail.Exists(d => d.Amount is not null || d.HasTurnWord);
                 if (turnsFirst)

@@ -126,6 +126,18 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             }
         }
 
+        if (clause is { IsSpiral: true, Link: not Link.Hard, TimesStated: false } && state is { PendingTurn: null, Last: { Action.Effect: WeightEffect.Takes } stood }
+            && stood.Action.Foot.ToFoot() is Foot spiralling && (clause.Feet.Count == 0 || clause.Feet[0].Foot == spiralling))
+        {
+            // "R forward into a full spiral L" on one count: the turn is made on the step
+            int round = clause.Amount ?? clause.Head!.Figures[0].TotalTurn.Amount.Floor;
+            Ratio about = (clause.TurnSide ?? spiralling.Other()) == Foot.Right ? round : -round;
+            if (TurnAttachment.Back(state, about, 0.25) is SolverState spun)
+            {
+                next.Add(spun);
+            }
+        }
+
         Clause? previous = index > 0 ? clauses[index - 1]
             : Before is ActionKind went && state.Weight == Weight.Shared ? new Clause { Inherited = went } : null;
         if (previous is { IsAmp: true })

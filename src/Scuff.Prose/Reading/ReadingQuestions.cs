@@ -186,7 +186,7 @@ internal sealed class ReadingQuestions(ReaderState state)
     /// <summary>A note on the weight that the reading does not follow: the weight is said to end on a foot, and it ends on the other.</summary>
     public void WeightElsewhere(LineReading best, List<Clause> danced, string label)
     {
-        if (!danced.Exists(c => c.WeightNote is TermKind.WeightOn or TermKind.WeightNone))
+        if (!danced.Exists(c => c.WeightNote is TermKind.WeightOn or TermKind.WeightNone) && !best.Rows.Exists(r => r.Action.Kind == ActionKind.Shift))
         {
             return;
         }
@@ -210,6 +210,14 @@ internal sealed class ReadingQuestions(ReaderState state)
         for (int at = 0; at < best.Rows.Count; at++)
         {
             PlacedRow row = best.Rows[at];
+            if (row is { IsWith: false, Action: { Kind: ActionKind.Shift, Turn.Sign: 0 } } && row.Action.Foot.ToFoot() is Foot kept && weight == kept.ToWeight())
+            {
+                // "... and on the last count take the weight on the left", which has it already
+                TextSpan taken = danced[row.Clause].Span;
+                state.Add(ReadingRules.WordsUnused.At(taken, ("words", state.Text.Substring(taken.Start, taken.Length)), ("counts", label),
+                    ("unused", "change of weight"), ("read", Phrasing.Describe(best.Rows.FindAll(r => r.Clause <= row.Clause)))));
+            }
+
             weight = row.IsWith ? weight : row.Action.WeightAfter(weight);
             Clause clause = danced[row.Clause];
             bool lastOfClause = !best.Rows.Skip(at + 1).Any(r => r.Clause == row.Clause);
@@ -219,6 +227,43 @@ internal sealed class ReadingQuestions(ReaderState state)
                 string words = state.Text.Substring(clause.Span.Start, clause.Span.Length);
                 state.Add(ReadingRules.WordsUnused.At(clause.Span, ("words", words), ("counts", label), ("unused", "weight"),
                     ("read", Phrasing.Describe(best.Rows.FindAll(r => r.Clause == row.Clause)))));
+            }
+        }
+    }
+
+    /// <summary>A gesture without a foot where the weight is on both feet: either of them could make it.</summary>
+    public void FootOpen(LineReading best, List<Clause> danced)
+    {
+        Weight weight = state.Weight;
+        bool bothMoved = weight == Weight.Shared && state.LastAction is null or { Foot: ActingFoot.Both };
+        foreach (PlacedRow row in best.Rows.Where(r => !r.IsWith))
+        {
+            bool gesture = row.Action.Kind is ActionKind.Kick or ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Hook
+                or ActionKind.Hitch or ActionKind.Flick or ActionKind.Brush or ActionKind.Scuff;
+            if (weight == Weight.Shared && bothMoved && gesture && row.Action.Effect == WeightEffect.Keeps && row.Action.Foot.ToFoot() is not null
+                && danced[row.Clause] is { Feet.Count: 0, DirSide: null, IsFigure: false })
+            {
+                string first = Phrasing.Describe([row]);
+                string second = Phrasing.Describe([row with { Action = row.Action.Mirrored(), Previous = null }]);
+                state.Add(ReadingRules.TwoReadings.At(danced[row.Clause].Span, ("first", first), ("second", second)).OnCount(row.Label));
+            }
+
+            bothMoved = row.Action.Foot == ActingFoot.Both;
+            weight = row.Action.WeightAfter(weight);
+        }
+    }
+
+    /// <summary>A slip of the fingers in a name whose counts are not those of the line either: two doubts are one too many.</summary>
+    public void SlipAndCounts(LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places, string label)
+    {
+        for (int i = 0; i < danced.Count; i++)
+        {
+            if (danced[i] is { IsFigure: true, Corrected.Count: > 0, Feet.Count: 0, Dir: null, Detail.Count: 0 }
+                && best.Rows.Exists(r => r.Clause == i && !places.Any(p => p.Place == r.Place)))
+            {
+                TextSpan span = danced[i].Span;
+                state.Add(ReadingRules.WordsUnused.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label), ("unused", "rhythm"),
+                    ("read", Phrasing.Describe(best.Rows.FindAll(r => r.Clause == i)))));
             }
         }
     }
@@ -251,7 +296,7 @@ internal sealed class ReadingQuestions(ReaderState state)
 
         for (int i = 0; i < danced.Count; i++)
         {
-            if (danced[i].HasContent && !danced[i].IsAmp && !danced[i].IsTurnOnly && !best.Rows.Exists(r => r.Clause == i))
+            if (danced[i].HasContent && !danced[i].IsAmp && !danced[i].IsTurnOnly && !danced[i].IsSpiral && !best.Rows.Exists(r => r.Clause == i))
             {
                 left.Add(danced[i]);
             }

@@ -116,7 +116,7 @@ internal sealed partial class TextReaderRun
         while (index + 1 < _lines.Count)
         {
             TextLine next = _lines[index + 1].Trimmed(_text);
-            if (next.Start == next.End || !GoesOn(line, next, next.Start - _lines[index + 1].Start > indented + 1))
+            if (next.Start == next.End || QuickCount(index + 1) is not null || !GoesOn(line, next, next.Start - _lines[index + 1].Start > indented + 1))
             {
                 break;
             }
@@ -126,6 +126,36 @@ internal sealed partial class TextReaderRun
         }
 
         return line;
+    }
+
+    /// <summary>
+    /// The label of a line that stands for a quick count between two others: "1 cross R over L", "a step L to side", "2 step R in place". An "a" that is
+    /// not between two counts that follow each other is the article.
+    /// </summary>
+    private CountLabel? QuickCount(int index)
+    {
+        TextLine line = _lines[index].Trimmed(_text);
+        if (CountLabel.ReadQuick(_text, line.Start, line.End) is not CountLabel quick)
+        {
+            return null;
+        }
+
+        return Neighbour(index, -1) is CountLabel before && Neighbour(index, 1) is CountLabel after
+            && after.Places[0].Place.IsWhole && FirstNumber(after) == LastNumber(before) + 1 ? quick : null;
+    }
+
+    private CountLabel? Neighbour(int index, int way)
+    {
+        for (int i = index + way; i >= 0 && i < _lines.Count; i += way)
+        {
+            TextLine line = _lines[i].Trimmed(_text);
+            if (line.Start < line.End)
+            {
+                return CountLabel.Read(_text, line.Start, line.End) is { } label && label.End < line.End ? label : null;
+            }
+        }
+
+        return null;
     }
 
     private bool GoesOn(TextLine line, TextLine next, bool isIndented)

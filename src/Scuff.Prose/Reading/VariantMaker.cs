@@ -31,7 +31,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         bool slapsBody = clause.Head?.Verb == ActionKind.Slap && clause.HasStyle
-            && !(clause.Feet.Count == 1 && (clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase)
+            && !(clause.Feet.Count == 1 && (clause.NamesBoot || clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase)
                 || clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase)));
         if (clause.Head is { Figures.Count: > 0 } figure && !slapsBody)
         {
@@ -56,6 +56,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     // "right toes out": one foot fans
                     AddFootMoves(variants, clause, lexicon.Verbs.Usual(fanned) with { Direction = definition.Rows[0].Action.Direction },
                         FootRule.Any, [(clause.Feet[0].Foot, true)], situation, 0);
+                    continue;
+                }
+
+                if (clause.BothFeet && definition.Rows is [{ Action.Kind: ActionKind.Hop or ActionKind.Leap }])
+                {
+                    // "small hop back on both"
+                    AddBodyMove(variants, clause, ActionKind.Jump, lexicon.Verbs.Usual(ActionKind.Jump), true, situation);
                     continue;
                 }
 
@@ -214,6 +221,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     private void AddVerb(List<Variant> variants, Clause clause, Clause? previous, ActionKind verb, Situation situation)
     {
         bool upStomp = clause.Head!.VerbKeepsWeight;
+        if (verb is ActionKind.Hop or ActionKind.Leap && clause.BothFeet)
+        {
+            // "hop back on both": who leaves the floor with both feet jumps
+            verb = ActionKind.Jump;
+        }
+
         switch (verb)
         {
             case ActionKind.Pivot:
@@ -225,11 +238,16 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             case ActionKind.Unwind:
                 _turns.AddUnwind(variants, clause, situation);
                 return;
+            case ActionKind.Hold when clause is { WeightNote: TermKind.WeightOn, WeightFoot: Foot settled } && situation.Weight == Weight.Shared:
+                // "8 hold, weight on left" after swivels of both feet: standing still, the weight goes there
+                StepAction still = StepAction.Hold with { Effect = settled == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight };
+                variants.Add(Body(clause, still, 0, stretches: true));
+                return;
             case ActionKind.Hold:
                 variants.Add(Body(clause, StepAction.Hold, 0, stretches: true));
                 return;
             case ActionKind.Slap when clause.Feet.Count == 1
-                && (clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase)
+                && (clause.NamesBoot || clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase)
                 || clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase)):
                 // the foot whose boot is slapped is lifted to the hand
                 AddFootMoves(variants, clause, new StepAction(ActionKind.Slap, ActingFoot.None, Direction.Unstated, Contact.Air, WeightEffect.Keeps),

@@ -156,7 +156,9 @@ internal sealed record CorpusCase(string File, string Manner, int Line, string S
     {
         string group = Group(told.Kind);
         bool steps = told.Foot is "R" or "L" && told.Weight == told.Foot;
-        return steps && group is "drag" or "jump" ? "step" : group;
+
+        // a slapped boot is flicked or hooked to the hand
+        return steps && group is "drag" or "jump" ? "step" : told.Foot is "R" or "L" && group == "slap" ? "flick" : group;
     }
 
     /// <summary>Kinds that differ in name only.</summary>
