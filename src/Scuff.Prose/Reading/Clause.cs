@@ -111,6 +111,12 @@ internal sealed class Clause
     /// <summary>Where the first action of the figure goes, where a detail says so ("paddle 1/4 left (R presses to side)"), or null.</summary>
     public Direction? FirstWay { get; set; }
 
+    /// <summary>It is danced at the same time as the move before.</summary>
+    public bool SameTime { get; set; }
+
+    /// <summary>The turn is made with the move before ("as you do it").</summary>
+    public bool WithBefore { get; set; }
+
     /// <summary>A boot is slapped: a foot is lifted to the hand.</summary>
     public bool NamesBoot { get; set; }
 
@@ -238,6 +244,8 @@ internal sealed class Clause
             RepeatSection = RepeatSection,
             HasStyle = HasStyle,
             NamesBoot = NamesBoot,
+            SameTime = SameTime,
+            WithBefore = WithBefore,
             OnTurn = OnTurn,
             Stands = Stands,
             FirstWay = FirstWay,

@@ -361,6 +361,14 @@ internal sealed partial class ClauseBuilder
             owner.IsRepeat = false;
             owner.IsMirrored = false;
             owner.RepeatCounts = null;
+            if (!owner.HasContent)
+            {
+                // "and now the left: L to the corner, R locks behind, L to the corner"
+                _clauses.AddRange(rest);
+                _current = new Clause { Link = Link.Hard };
+                at = end - 1;
+                return true;
+            }
         }
 
         if (owner is { IsFigure: true, Feet.Count: < 2 } && owner.Head!.Figures is [{ Rows.Count: 1, TotalTurn.Sign: not 0 }, ..]

@@ -17,6 +17,14 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_current is { Head.Verb: ActionKind.Sweep or ActionKind.Ronde or ActionKind.RollKnee, Amount: null } && _pending is Link.None && at + 1 < _end
+            && _terms[at + 1] is { Kind: TermKind.Turn } shape && shape.Text.EndsWith("circle", StringComparison.OrdinalIgnoreCase))
+        {
+            // "sweep R foot in a half circle from front to back": no turn of the body
+            Widen(term);
+            return;
+        }
+
         bool stepLike = _current.HasContent && !_current.IsTurnOnly && !_current.IsFigure && !IsTurnVerb(_current.Head) && !_current.HasTurnWord
             && _current.TurnSide is null
             && _current is not { Head.Verb: ActionKind.Swivel or ActionKind.Twist, Feet.Count: 0, Dir: null }
@@ -93,7 +101,7 @@ internal sealed partial class ClauseBuilder
 
     private void TurnTerm(Term term, int at)
     {
-        if (_current.Head?.Verb is ActionKind.RollHips or ActionKind.RollKnee && _current.Amount is null
+        if (_current.Head?.Verb is ActionKind.RollHips or ActionKind.RollKnee or ActionKind.Sweep or ActionKind.Ronde && _current.Amount is null
             && term.Text.Contains("circle", StringComparison.OrdinalIgnoreCase))
         {
             // "roll your hips in a circle to the left": no turn of the body

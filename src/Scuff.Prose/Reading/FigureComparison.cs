@@ -94,6 +94,12 @@ internal sealed class FigureComparison(ReaderState state)
                 List<StepAction> actions = rows.FindAll(r => r.Action.Kind != ActionKind.Hold).ConvertAll(r => r.For(named));
                 int finish = rows.Count > 0 && rows[^1].IsFinish && detail.Count == actions.Count - 1 ? 1 : 0;
                 int once = actions.Count - finish;
+                if (detail.Count > 2 && detail.Count * 2 == actions.Count && Enumerable.Range(0, 2).Any(half => Enumerable.Range(0, detail.Count).All(i =>
+                    detail[i].Foot == actions[(half * detail.Count) + i].Foot && SamePlace(detail[i], actions[(half * detail.Count) + i]))))
+                {
+                    // half of it: "the box: side R, close L, forward R, hold"
+                    return true;
+                }
 
                 // once, or again and again; one place of many may differ
                 if (once > 0 && detail.Count % once == 0 && Enumerable.Range(0, detail.Count).All(i => detail[i].Foot == actions[i % once].Foot)

@@ -111,6 +111,20 @@ internal sealed class LineReader
             }
         }
 
+        if (TitleAt(terms) is int colon && !clauses.Exists(c => c.Detail.Count > 0 && c.Start < terms[colon].Span.Start))
+        {
+            // "Jump back: jump back on both feet, clap": what is told first in short, and then step by step
+            List<Clause> told = ClauseBuilder.Build(terms.GetRange(colon + 1, terms.Count - colon - 1));
+            ResolveTurnsTo(told);
+            (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
+                _search.Solve(told, places);
+            if (steps is { Fits: true, Cost: < 1.2 } && told.TrueForAll(c => c.Unknown.Count == 0) && NameAgrees(terms, colon + 1, terms.Count, steps)
+                && IsToldAgain(ClauseBuilder.Build(terms.GetRange(0, colon)), told, steps))
+            {
+                (best, other, danced, figures, clauses) = (steps, otherSteps, stepsDanced, stepFigures, told);
+            }
+        }
+
         if (best is not { Fits: true } || clauses.Exists(c => c.Unknown.Count > 0 || c.Detail.Exists(d => d.Unknown.Count > 0)))
         {
             // "Time steps: R behind L, L in place, R to side": the steps without the name they are given
@@ -181,6 +195,21 @@ internal sealed class LineReader
             best.Fits)
         { Notes = Styling(terms), LeavesWordsOut = best.Fits && _questions.LeftOut(clauses, danced, figures, best, whole, label) };
     }
+
+    /// <summary>The colon that may end a title in front of the steps, outside brackets; or null.</summary>
+    private static int? TitleAt(List<Term> terms)
+    {
+        int colon = terms.FindIndex(t => t.Kind == TermKind.Separator && t.Text == ":");
+        return colon > 0 && colon < terms.Count - 1 && !terms.Take(colon).Any(t => t.Kind is TermKind.Open or TermKind.Side or TermKind.Foot) ? colon : null;
+    }
+
+    /// <summary>Whether a title says nothing that the steps after it do not say again: its verbs, its places, its turns.</summary>
+    private static bool IsToldAgain(List<Clause> title, List<Clause> told, LineReading steps)
+        => title.Count > 0 && title.TrueForAll(c => c is { IsRepeat: false, IsAmp: false, Detail.Count: 0, Unknown.Count: 0, TimesStated: false }
+            && (c.Head?.Verb is not ActionKind verb || told.Exists(t => t.Head?.Verb == verb) || steps.Rows.Exists(r => r.Action.Kind == verb))
+            && (c.Head is not { Verb: null } named || told.Exists(t => t.Head is { Verb: null } again && again.Figures.Any(f => named.Figures.Contains(f))))
+            && (c.Dir is not Meaning dir || steps.Rows.Exists(r => FigureComparison.Family(r.Action.Direction) == FigureComparison.Family(dir.Direction)))
+            && (c.Amount is not int amount || steps.Rows.Exists(r => r.Action.Turn.Amount == amount)));
 
     /// <summary>The terms with each "R+L" taken for both feet; null where there is none.</summary>
     private static List<Term>? BothJoined(List<Term> terms)

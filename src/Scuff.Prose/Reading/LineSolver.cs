@@ -311,6 +311,11 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             next.Add(back with { Cost = back.Cost + unsure });
         }
 
+        if (clause.WithBefore && state is { Last: not null, PendingTurn: null })
+        {
+            return;
+        }
+
         // with the move after
         if (index + 1 < clauses.Count && !softBefore)
         {

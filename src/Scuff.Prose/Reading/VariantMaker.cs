@@ -153,6 +153,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     /// <summary>Arms, hips and the like may be made beside a step and take no count of their own.</summary>
     private static void AddBeside(List<Variant> variants, Clause clause, Situation situation)
     {
+        if (clause.SameTime && situation.Last is not null
+            && variants.Find(v => v.Rows is [{ Action.Effect: WeightEffect.Keeps }] && !v.Accompanies) is Variant gesture)
+        {
+            // "rock R back and kick L forward at the same time"
+            variants.Clear();
+            variants.Add(new Variant { Definition = gesture.Definition, Named = gesture.Named, Rows = gesture.Rows, Cost = gesture.Cost, Accompanies = true });
+            return;
+        }
+
         Variant? body = variants.Find(v => v.Rows.Count > 0 && !v.Accompanies
             && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody
             or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee or ActionKind.Snap
@@ -356,6 +365,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             bool heel = clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase);
             verb = heel ? ActionKind.Dig : ActionKind.Touch;
             usual = lexicon.Verbs.Usual(verb);
+        }
+
+        if (verb is ActionKind.Grind && clause.Dir?.Direction is Direction.In or Direction.Out)
+        {
+            // "grind the toes from in to out": how the foot turns, not where it is put
+            clause.Dir = null;
+            usual = usual with { Direction = Direction.Forward };
         }
 
         if (verb is ActionKind.Flick && clause.Dir?.Direction is Direction.CrossFront)
