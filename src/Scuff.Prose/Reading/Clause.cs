@@ -89,7 +89,8 @@ internal sealed class Clause
 
     /// <summary>Whether it may be a remark on the move before rather than a move: a bare place, a bare foot, a change of weight.</summary>
     public bool IsWeak => !IsRepeat && !IsAmp && Detail.Count == 0
-        && (IsFeetOnly || SaysEach || (Head is null && BothFeet) || (Head is null && Feet.Count == 0 && !HasTurnWord && Amount is null)
+        && (IsFeetOnly || SaysEach || (Head is null && Dir?.Direction is Direction.Together && Feet.Count == 1 && Feet[0].MayBeReference && Reference is null)
+        || (Head is null && BothFeet) || (Head is null && Feet.Count == 0 && !HasTurnWord && Amount is null)
         || (HasTurnWord && Amount is null && Head is null)
         || (Head is { Verb: Steps.ActionKind.Recover } && HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))
         || Head is
@@ -116,6 +117,9 @@ internal sealed class Clause
 
     /// <summary>The turn is made with the move before ("as you do it").</summary>
     public bool WithBefore { get; set; }
+
+    /// <summary>The steps of the figure are told, and none of them is its customary last one.</summary>
+    public bool WithoutFinish { get; set; }
 
     /// <summary>A boot is slapped: a foot is lifted to the hand.</summary>
     public bool NamesBoot { get; set; }
@@ -244,6 +248,7 @@ internal sealed class Clause
             RepeatSection = RepeatSection,
             HasStyle = HasStyle,
             NamesBoot = NamesBoot,
+            WithoutFinish = WithoutFinish,
             SameTime = SameTime,
             WithBefore = WithBefore,
             OnTurn = OnTurn,

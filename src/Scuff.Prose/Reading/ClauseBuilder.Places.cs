@@ -287,7 +287,8 @@ internal sealed partial class ClauseBuilder
 
         if (present == Direction.Together && coming == Direction.CrossBehind && referenceAfter && _pending is Link.None)
         {
-            // "close R slightly behind L": beside it, and a little behind
+            // "close R slightly behind L": beside it, and a little behind; without the little it is behind
+            _current.Dir = _current.Size < 0 || !_current.DirText.StartsWith("clos", StringComparison.OrdinalIgnoreCase) ? _current.Dir : dir;
             Widen(term);
             return;
         }

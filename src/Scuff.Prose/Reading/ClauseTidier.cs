@@ -30,6 +30,8 @@ internal sealed class ClauseTidier
         JoinStruts();
         JoinSpirals();
         BehindAsBack();
+        RollThreeSteps();
+        CentreAfterFan();
         JoinFigureTurns();
         JoinGrinds();
         JoinTurnsOfEach();
@@ -177,6 +179,86 @@ internal sealed class ClauseTidier
             {
                 first.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Back };
                 first.Head = named ? new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "step" } : first.Head;
+            }
+        }
+    }
+
+    /// <summary>"Full turn right stepping R, L, R": three steps make it a rolling vine, while two would go forward.</summary>
+    private void RollThreeSteps()
+    {
+        for (int i = 0; i < _clauses.Count; i++)
+        {
+            Clause turn = _clauses[i];
+            if (turn is not { IsFigure: true, Times: 1, Amount: null or 8, IsRepeat: false } || turn.Head!.Figures.Count < 2
+                || turn.Head.Figures.FirstOrDefault(f => f.Id == "three_step_turn") is not StepDefinition rolling)
+            {
+                continue;
+            }
+
+            List<Clause> told = turn.Detail.Count > 0 ? turn.Detail : _clauses;
+            int from = turn.Detail.Count > 0 ? 0 : i + 1;
+            List<Foot> feet = [];
+            bool detailed = turn.Detail.Count > 0;
+            if (!detailed && (turn.TurnSide is not null || turn.DirSide is not null))
+            {
+                // the side is the way round, so that a foot is a foot
+                feet.AddRange(turn.Feet.Select(f => f.Foot));
+            }
+
+            int end = from;
+            while (end < told.Count && feet.Count < 4 && told[end] is { IsFeetOnly: true, Feet.Count: > 0, WeightNote: null, TimesStated: false })
+            {
+                feet.AddRange(told[end].Feet.Select(f => f.Foot));
+                end++;
+            }
+
+            Foot? way = turn.TurnSide ?? turn.DirSide ?? (turn.Feet is [{ } side] ? side.Foot : null);
+            if (way is null || feet.Count != 3 || feet[0] != way || feet[1] == feet[0] || feet[2] != feet[0])
+            {
+                continue;
+            }
+
+            Clause roll = new()
+            {
+                Head = turn.Head with { Figures = [rolling] },
+                HeadText = rolling.Name,
+                DirSide = way,
+                Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = way },
+                Link = turn.Link,
+                LinkAfter = end > from ? told[end - 1].LinkAfter : turn.LinkAfter,
+                IsWith = turn.IsWith,
+                WithoutFinish = true,
+            };
+            roll.Cover(turn.Span);
+            List<Clause> rest = [.. turn.Detail.Skip(end)];
+            if (!detailed)
+            {
+                foreach (Clause foot in told.GetRange(from, end - from))
+                {
+                    roll.Cover(foot.Span);
+                }
+
+                _clauses.RemoveRange(from, end - from);
+            }
+
+            _clauses[i] = roll;
+            _clauses.InsertRange(i + 1, rest);
+        }
+    }
+
+    /// <summary>"Fan R toe to right, return to centre": the toe comes back, the other foot has nothing to do with it.</summary>
+    private void CentreAfterFan()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            if (_clauses[i] is { Head: { Verb: null, Figures: [{ Id: "swivel_centre" }, ..] } head, Feet.Count: 0 } back
+                && _clauses[i - 1] is { Feet.Count: 1 } fan && (fan.Head?.Verb is ActionKind.FanToe or ActionKind.FanHeel
+                || fan.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.FanToe or ActionKind.FanHeel }] }, ..] }))
+            {
+                back.Head = fan.Head;
+                back.HeadText = fan.HeadText;
+                back.Feet.AddRange(fan.Feet);
+                back.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Centre };
             }
         }
     }

@@ -370,9 +370,14 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         bool figureFollows = Next is { Head: { Figures.Count: > 0, Verb: null } after } && after.Figures.All(f => f.Rows.Count > 2);
         bool saysFinish = finish < definition.Rows.Count
             && clause.HeadText.Contains(definition.Rows[finish].Action.Traits.Word, StringComparison.OrdinalIgnoreCase);
-        if (finish < definition.Rows.Count && !beside && !saysFinish)
+        if (clause.WithoutFinish && finish < definition.Rows.Count)
         {
-            variants.Add(Cut(whole, finish, Next is null ? 0.6 : figureFollows ? 0.4 : 0.02));
+            whole.Cost += 0.5;
+        }
+
+        if (finish < definition.Rows.Count && (clause.WithoutFinish || !beside) && !saysFinish)
+        {
+            variants.Add(Cut(whole, finish, clause.WithoutFinish ? -0.5 : Next is null ? 0.6 : figureFollows ? 0.4 : 0.02));
         }
 
         // a spiral whose step is written out: "step R forward, full spiral left"

@@ -372,7 +372,16 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         {
             // "touch L back, 1/2 left": mostly onto the foot that touched
             StepAction reverse = new(ActionKind.Pivot, behind.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn);
-            RowPlacement.Place(next, state, TurnVariant(reverse, 0.2, missing, "pivot", on is not null), index, places);
+            RowPlacement.Place(next, state, TurnVariant(reverse, 0.1, missing, "pivot", on is not null), index, places);
+        }
+
+        bool outOfVine = on is null && amount == 2 && standing is Foot stands && eighths.Sign > 0 == (stands == Foot.Left)
+            && lastStep is { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Direction: Direction.CrossBehind } };
+        if (outOfVine)
+        {
+            // "side R, behind, 1/4 right, scuff": the step that turns out of the vine, said by its turn alone
+            StepAction onward = new(ActionKind.Step, standing!.Value.Other().ToActingFoot(), Direction.Forward, Contact.Flat, WeightEffect.Takes, turn);
+            RowPlacement.Place(next, state, TurnVariant(onward, 0.1, missing, "step_forward", false), index, places);
         }
 
         ActingFoot acting = standing?.ToActingFoot() ?? ActingFoot.None;

@@ -82,7 +82,8 @@ internal sealed partial class TextReaderRun
             }
 
             bool separated = _text[before] is ',' or ';' or '|' or '/' or '.' or ':' or ')' or ']';
-            bool many = next.Places.Count > 1 || (label.Places.Count == 1 && CountsOn(i, next, line.End));
+            bool many = next.Places.Count > 1 || ((label.Places.Count == 1 || (runs.Count > 0 && label.Places.Count == 2 && !label.Places[1].Place.IsWhole))
+                && CountsOn(i, next, line.End));
             if (!follows || !(separated || many || c is '(' or '[') || (c is '(' or '[' && _text[line.Start] is not ('(' or '[')))
             {
                 continue;
@@ -343,6 +344,18 @@ internal sealed partial class TextReaderRun
             }
 
             places.Add(place with { Number = number, Place = moved, Label = CountGrid.LabelOf(moved) });
+        }
+
+        if (places.Count > 1 && wordsStart is null && CountsInBrackets(line with { Start = label.End }) is { } inside && inside.Count > places.Count
+            && inside[0].Number == label.Places[0].Number && inside[^1].Place == label.Places[^1].Place)
+        {
+            // "1-4 rock R to side (1), recover (2), behind (3), side (&), cross (4)": the words know of a quick count, the label does not
+            places = inside.ConvertAll(p => p with
+            {
+                Number = p.Number - offset,
+                Place = p.Place - Counts.FromWhole(offset),
+                Label = CountGrid.LabelOf(p.Place - Counts.FromWhole(offset)),
+            });
         }
 
         ReadPlaces(line, places, wordsStart ?? label.End, _text.Substring(label.Span.Start, label.Span.Length), label.Span);

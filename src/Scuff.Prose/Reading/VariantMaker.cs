@@ -59,6 +59,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     continue;
                 }
 
+                if (clause.BothFeet && definition.Rows is [{ Action.Kind: ActionKind.PopKnee }])
+                {
+                    AddBodyMove(variants, clause, ActionKind.PopKnee, lexicon.Verbs.Usual(ActionKind.PopKnee), true, situation);
+                    continue;
+                }
+
                 if (clause.BothFeet && definition.Rows is [{ Action.Kind: ActionKind.Hop or ActionKind.Leap }])
                 {
                     // "small hop back on both"
@@ -151,7 +157,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         : null;
 
     /// <summary>Arms, hips and the like may be made beside a step and take no count of their own.</summary>
-    private static void AddBeside(List<Variant> variants, Clause clause, Situation situation)
+    private void AddBeside(List<Variant> variants, Clause clause, Situation situation)
     {
         if (clause.SameTime && situation.Last is not null
             && variants.Find(v => v.Rows is [{ Action.Effect: WeightEffect.Keeps }] && !v.Accompanies) is Variant gesture)
@@ -175,7 +181,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         bool drawn = body.Rows[0].Action.Kind is ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide;
         if (drawn)
         {
-            if (clause.Link is not Link.Hard || clause.Head is { IsIng: true })
+            if (clause.Link is not Link.Hard || clause.Head is { IsIng: true } || DragsIntoTouch(clause))
             {
                 // "step R back sweeping L": the sweep rides on the step
                 variants.Add(new Variant
@@ -226,6 +232,11 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
         variants.Add(new Variant { Definition = body.Definition, Named = null, Rows = [body.Rows[0]], Cost = cost, Accompanies = true });
     }
+
+    // "big step R, drag L towards R and touch": the drag leads to the touch
+    private bool DragsIntoTouch(Clause clause) => clause.LinkAfter is Link.Soft && clause.Feet.Count == 1
+        && _next is { Head.Verb: ActionKind.Touch or ActionKind.Tap, Feet.Count: 0, Amount: null, IsWith: false }
+        && _next.Dir?.Direction is null or Direction.Together;
 
     private void AddVerb(List<Variant> variants, Clause clause, Clause? previous, ActionKind verb, Situation situation)
     {
@@ -294,6 +305,16 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         {
             // "jump back L, R" lands on one foot after the other
             usual = usual with { Effect = WeightEffect.Takes };
+        }
+
+        bool slidesOn = verb is ActionKind.Slide or ActionKind.Drag && clause is { Feet.Count: 1, WeightNote: null, Amount: null }
+            && (clause.Reference is not null || clause.Dir?.Direction is Direction.Together or Direction.In or Direction.Up)
+            && _next is { Feet.Count: 1, IsAmp: false, Head: null or { Verb: ActionKind.Step } } after && after.Feet[0].Foot == clause.Feet[0].Foot.Other()
+            && !after.Feet[0].MayBeReference && situation.Weight == after.Feet[0].Foot.ToWeight();
+        if (slidesOn)
+        {
+            // "step R forward, slide L to R, step R forward": the same foot can step again only if the slide takes the weight
+            usual = usual with { Effect = WeightEffect.Takes, Direction = Direction.Together };
         }
 
         bool slidesTo = verb == ActionKind.Slide && clause is { Feet.Count: 0, WeightNote: null, Dir: null }

@@ -42,7 +42,7 @@ internal static class WordOrder
                 next++;
             }
 
-            if (next < terms.Count && terms[next] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step } })
+            if (next < terms.Count && terms[next] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step } or { Verb: null, Figures: [{ Rows: [{ Action: { Kind: ActionKind.Step, Turn.Sign: 0 } }] }, ..] } })
             {
                 terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Filler) };
             }

@@ -376,6 +376,12 @@ internal static class TermReader
                 TextSpan far = TextSpan.FromBounds(token.Span.Start, tokens[at + 2].Span.End);
                 terms.Add(new Term(new Meaning(TermKind.Clock) { Value = token.Value % 12 * 2 / 3 }, far, text[far.Start..far.End]));
                 return 3;
+            case WordTokenKind.Number when token.Value is 45 or 90 or 135 or 180 or 270 or 360:
+                // degrees, with or without the word: no dance counts so far within a line
+                int signs = at + 1 < tokens.Count && tokens[at + 1].Text is "°" or "º" or "degree" or "degrees" or "deg" ? 2 : 1;
+                TextSpan degrees = TextSpan.FromBounds(token.Span.Start, tokens[at + signs - 1].Span.End);
+                terms.Add(new Term(new Meaning(TermKind.Amount) { Value = token.Value / 45 }, degrees, text[degrees.Start..degrees.End]));
+                return signs;
             case WordTokenKind.Number:
                 terms.Add(new Term(new Meaning(TermKind.Number) { Value = token.Value }, token.Span, token.Text));
                 return 1;
