@@ -121,6 +121,9 @@ internal sealed class Clause
     /// <summary>The steps of the figure are told, and none of them is its customary last one.</summary>
     public bool WithoutFinish { get; set; }
 
+    /// <summary>Its moves are said to be slow: two counts each, where the line has them.</summary>
+    public bool IsSlow { get; set; }
+
     /// <summary>A boot is slapped: a foot is lifted to the hand.</summary>
     public bool NamesBoot { get; set; }
 
@@ -248,6 +251,7 @@ internal sealed class Clause
             RepeatSection = RepeatSection,
             HasStyle = HasStyle,
             NamesBoot = NamesBoot,
+            IsSlow = IsSlow,
             WithoutFinish = WithoutFinish,
             SameTime = SameTime,
             WithBefore = WithBefore,

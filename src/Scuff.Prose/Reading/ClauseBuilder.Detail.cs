@@ -333,6 +333,30 @@ internal sealed partial class ClauseBuilder
             owner = back >= 0 ? _clauses[back] : owner;
         }
 
+        if (_terms[at].Text is ":" && ReferenceEquals(owner, _current) && owner is { Feet.Count: 0, Dir: null, Amount: null, Times: 1, Head: { } listed }
+            && listed.Verb is ActionKind.Bump or ActionKind.Sway or ActionKind.Stomp or ActionKind.Twist or ActionKind.SwivelHeels or ActionKind.SwivelToes
+            or ActionKind.Swivel or ActionKind.PopKnee or ActionKind.Kick or ActionKind.Point || owner is { Feet.Count: 0, Dir: null, Amount: null, Head.Special: "walk" or "run" })
+        {
+            List<Clause> sides = Build(at + 1, end);
+            int feet = sides.FindIndex(c => !(c is { IsFeetOnly: true, WeightNote: null, TimesStated: false }));
+            feet = feet < 0 ? sides.Count : feet;
+            if (sides.Take(feet).Sum(c => c.Feet.Count) >= 2)
+            {
+                // "hips: R, L, R, R", "walks: R, L"
+                foreach (Clause side in sides.Take(feet))
+                {
+                    owner.Feet.AddRange(side.Feet);
+                    owner.Cover(side.Span);
+                }
+
+                Close(Link.Hard);
+                _clauses.AddRange(sides.Skip(feet));
+                _current = new Clause { Link = Link.Hard };
+                at = end - 1;
+                return true;
+            }
+        }
+
         bool headsOff = owner is { Head.Verb: ActionKind.Step, Feet.Count: 0, Amount: null } && _terms[at].Text == ":"
             && ReferenceEquals(owner, _current)
             && owner.HeadText.Length > 2 && char.ToLowerInvariant(owner.HeadText[0]) is 't' or 'g' or 'm' or 'w';

@@ -261,7 +261,7 @@ internal sealed partial class ClauseBuilder
         }
 
         _pending = Link.None;
-        _current.BothFeet |= move is { Figures: [{ Rows: [{ Action.Kind: ActionKind.PopKnee }] }, ..] } && term.Text.Contains("both", StringComparison.OrdinalIgnoreCase);
+        _current.BothFeet |= move.Verb is ActionKind.PopKnee && term.Text.Contains("both", StringComparison.OrdinalIgnoreCase);
         _current.TurnFirst = (_current.IsTurnOnly && _current.Amount is not null) || _current.TurnsInto;
         _current.Head = move;
         _current.HeadText = term.Text;

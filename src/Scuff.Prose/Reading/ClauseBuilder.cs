@@ -214,6 +214,7 @@ internal sealed partial class ClauseBuilder
                     Widen(term);
                     break;
                 case TermKind.Style:
+                    _current.IsSlow |= term.Text.ToLowerInvariant() is "slow" or "slowly";
                     _current.NamesBoot |= _current.Head?.Verb is ActionKind.Slap && term.Text.StartsWith("boot", StringComparison.OrdinalIgnoreCase);
                     _current.HasStyle = true;
                     _current.SaysWaltz |= term.Text.StartsWith("waltz", StringComparison.OrdinalIgnoreCase);

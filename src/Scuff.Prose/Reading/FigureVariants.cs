@@ -367,6 +367,14 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             AddHalf(variants, whole, clause, situation);
         }
 
+        if (clause is { HalfOf: null, TimesStated: false } && definition is { Rows: [{ Action.Effect: WeightEffect.Keeps }, { Action.Turn.Sign: not 0 }, { Action.Effect: WeightEffect.Keeps }, _] }
+            && definition.Id.StartsWith("monterey", StringComparison.Ordinal)
+            && Next is null or { Head.Verb: ActionKind.Point or ActionKind.Touch or ActionKind.Tap })
+        {
+            // "1-2 monterey 1/2 right" and the other foot on a line of its own: the turn is in the first half
+            variants.Add(Cut(whole, 2, Next is null ? 0.5 : 0.3));
+        }
+
         bool figureFollows = Next is { Head: { Figures.Count: > 0, Verb: null } after } && after.Figures.All(f => f.Rows.Count > 2);
         bool saysFinish = finish < definition.Rows.Count
             && clause.HeadText.Contains(definition.Rows[finish].Action.Traits.Word, StringComparison.OrdinalIgnoreCase);

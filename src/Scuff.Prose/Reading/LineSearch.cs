@@ -139,6 +139,17 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             }
         }
 
+        if (plain is not { Fits: true } && clauses.Exists(c => c is { IsSlow: true, Feet.Count: > 0, IsFigure: false, Lasts: null }))
+        {
+            // "slow walks R, L" on four counts
+            List<Clause> slow = [.. clauses.SelectMany(EachSlow)];
+            (LineReading? slowly, LineReading? slowlyOther) = Best(solver.Solve(slow, places, state.Weight));
+            if (slowly is { Fits: true, Cost: < 1.2 })
+            {
+                return (slowly, slowlyOther, slow, figures);
+            }
+        }
+
         if (plain is not { Fits: true } && clauses.Exists(c => c.DetailAfterDash)
             && InsteadOfDetail(solver, clauses, places) is (LineReading parted, var partedOther, List<Clause> parts))
         {
@@ -220,6 +231,24 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         }
 
         return false;
+    }
+
+    private static IEnumerable<Clause> EachSlow(Clause clause)
+    {
+        if (clause is not { IsSlow: true, Feet.Count: > 0, IsFigure: false, Lasts: null })
+        {
+            yield return clause;
+            yield break;
+        }
+
+        foreach (FootWord foot in clause.Feet)
+        {
+            Clause one = clause.Copy(mirrored: false);
+            one.Feet.Clear();
+            one.Feet.Add(foot);
+            one.Lasts = 2;
+            yield return one;
+        }
     }
 
     /// <summary>Whether the second list has the actions of the first in their order.</summary>

@@ -2,6 +2,7 @@ using Scuff.Diagnostics;
 using Scuff.Prose.Words;
 using Scuff.Stance;
 using Scuff.Steps;
+using Scuff.Timing;
 
 namespace Scuff.Prose.Reading;
 
@@ -173,6 +174,19 @@ internal sealed class ReadingQuestions(ReaderState state)
         for (int i = 0; i < danced.Count; i++)
         {
             List<PlacedRow> rows = best.Rows.FindAll(r => r.Clause == i && !r.IsWith);
+            if (danced[i].Lasts is > 2 and int lasting && rows is [{ Action.Kind: not ActionKind.Hold } only] && places.Count > 0)
+            {
+                // "shimmy and move to the side over four counts", and only three are left for it
+                PlacedRow? after = best.Rows.Find(r => !r.IsWith && r.Place > only.Place);
+                Counts end = after?.Place ?? LabelPlaces.EndOf(places.Max(p => p.Place));
+                if (end - only.Place != Counts.FromWhole(lasting))
+                {
+                    TextSpan span = danced[i].Span;
+                    state.Add(ReadingRules.WordsUnused.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label),
+                        ("unused", "length"), ("read", Phrasing.Describe(rows))));
+                }
+            }
+
             if (danced[i].SaidCount is int said && rows.Count > 0 && places.Any(p => p.Number == said)
                 && !rows.Exists(r => r.Label == said.ToString(System.Globalization.CultureInfo.InvariantCulture)))
             {
@@ -229,28 +243,6 @@ internal sealed class ReadingQuestions(ReaderState state)
                 state.Add(ReadingRules.WordsUnused.At(clause.Span, ("words", words), ("counts", label), ("unused", "weight"),
                     ("read", Phrasing.Describe(best.Rows.FindAll(r => r.Clause == row.Clause)))));
             }
-        }
-    }
-
-    /// <summary>A gesture without a foot where the weight is on both feet: either of them could make it.</summary>
-    public void FootOpen(LineReading best, List<Clause> danced)
-    {
-        Weight weight = state.Weight;
-        bool bothMoved = weight == Weight.Shared && state.LastAction is null or { Foot: ActingFoot.Both };
-        foreach (PlacedRow row in best.Rows.Where(r => !r.IsWith))
-        {
-            bool gesture = row.Action.Kind is ActionKind.Kick or ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Hook
-                or ActionKind.Hitch or ActionKind.Flick or ActionKind.Brush or ActionKind.Scuff;
-            if (weight == Weight.Shared && bothMoved && gesture && row.Action.Effect == WeightEffect.Keeps && row.Action.Foot.ToFoot() is not null
-                && danced[row.Clause] is { Feet.Count: 0, DirSide: null, IsFigure: false })
-            {
-                string first = Phrasing.Describe([row]);
-                string second = Phrasing.Describe([row with { Action = row.Action.Mirrored(), Previous = null }]);
-                state.Add(ReadingRules.TwoReadings.At(danced[row.Clause].Span, ("first", first), ("second", second)).OnCount(row.Label));
-            }
-
-            bothMoved = row.Action.Foot == ActingFoot.Both;
-            weight = row.Action.WeightAfter(weight);
         }
     }
 

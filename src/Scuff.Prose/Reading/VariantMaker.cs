@@ -59,12 +59,6 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     continue;
                 }
 
-                if (clause.BothFeet && definition.Rows is [{ Action.Kind: ActionKind.PopKnee }])
-                {
-                    AddBodyMove(variants, clause, ActionKind.PopKnee, lexicon.Verbs.Usual(ActionKind.PopKnee), true, situation);
-                    continue;
-                }
-
                 if (clause.BothFeet && definition.Rows is [{ Action.Kind: ActionKind.Hop or ActionKind.Leap }])
                 {
                     // "small hop back on both"
@@ -305,16 +299,6 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         {
             // "jump back L, R" lands on one foot after the other
             usual = usual with { Effect = WeightEffect.Takes };
-        }
-
-        bool slidesOn = verb is ActionKind.Slide or ActionKind.Drag && clause is { Feet.Count: 1, WeightNote: null, Amount: null }
-            && (clause.Reference is not null || clause.Dir?.Direction is Direction.Together or Direction.In or Direction.Up)
-            && _next is { Feet.Count: 1, IsAmp: false, Head: null or { Verb: ActionKind.Step } } after && after.Feet[0].Foot == clause.Feet[0].Foot.Other()
-            && !after.Feet[0].MayBeReference && situation.Weight == after.Feet[0].Foot.ToWeight();
-        if (slidesOn)
-        {
-            // "step R forward, slide L to R, step R forward": the same foot can step again only if the slide takes the weight
-            usual = usual with { Effect = WeightEffect.Takes, Direction = Direction.Together };
         }
 
         bool slidesTo = verb == ActionKind.Slide && clause is { Feet.Count: 0, WeightNote: null, Dir: null }
@@ -819,6 +803,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             }
 
             AddBodyMove(variants, clause, ActionKind.Jump, lexicon.Verbs.Usual(ActionKind.Jump), true, situation);
+            return;
+        }
+
+        bool rises = (previous?.Head?.Verb is ActionKind.Dip || previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip }] }, ..] }) && clause is { Feet.Count: 0, Part.Length: 0, Dir.Direction: Direction.Up };
+        if (rises && lexicon.Catalogue.Find("rise") is { Rows: [{ } rise] } risen)
+        {
+            // "dip down, up", "bend knees, straighten": nobody steps anywhere
+            variants.Add(Named(new Variant { Definition = risen, Named = null, Rows = [new VariantRow(rise.For(Foot.Right), Counts.Zero, false)], Cost = 0, FootNamed = true }, risen));
             return;
         }
 

@@ -1,3 +1,4 @@
+using Scuff.Analysis;
 using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Prose;
@@ -9,6 +10,9 @@ namespace Tests.Corpus;
 /// <summary>One block of the wording corpus: words as people write them, and the events a careful teacher reads from them.</summary>
 internal sealed record CorpusCase(string File, string Manner, int Line, string Start, IReadOnlyList<string> Texts, string Want)
 {
+    /// <summary>What a teacher would ask and the checks ask for the reader: a pivot the wrong way, a break within a figure.</summary>
+    private static readonly string[] Asks = ["turn/pivot-direction", "weight/foot-unnamed-on-both", "interruption/cuts-figure"];
+
     /// <summary>How a case came out.</summary>
     public enum Outcome
     {
@@ -69,6 +73,7 @@ internal sealed record CorpusCase(string File, string Manner, int Line, string S
     {
         Draft draft = DanceReader.Read(frame.With(Texts));
         string asked = string.Join(" | ", draft.Report.Complaints.Where(d => d.Severity >= Severity.Warning).Select(d => d.Rule.Id + ": " + d.Message));
+        asked += string.Join(" | ", DanceAnalysis.Of(draft).Report.Complaints.Where(d => Asks.Contains(d.Rule.Id)).Select(d => d.Rule.Id));
         string got = frame.Told(draft.Dance);
         bool same = got == Want;
         if (Want.StartsWith('?') || (same && asked.Length == 0))
@@ -95,6 +100,7 @@ internal sealed record CorpusCase(string File, string Manner, int Line, string S
         }
 
         string asked = string.Join(" | ", draft.Report.Complaints.Where(d => d.Severity >= Severity.Warning).Select(d => d.Rule.Id + ": " + d.Message));
+        asked += string.Join(" | ", DanceAnalysis.Of(draft).Report.Complaints.Where(d => Asks.Contains(d.Rule.Id)).Select(d => d.Rule.Id));
         List<Event> got = Dance(draft.Dance, both ? Weight.Shared : leftFree ? Weight.Right : Weight.Left, facing, out string impossible);
         string shown = string.Join("; ", got);
         asked += impossible;
