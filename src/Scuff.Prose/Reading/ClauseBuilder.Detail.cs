@@ -295,8 +295,11 @@ internal sealed partial class ClauseBuilder
         }
     }
 
-    /// <summary>Whether "stepping" leads to the steps of the figure before it, one by one, each with its foot.</summary>
-    private bool TellsSteps(Term term, int at)
+    /// <summary>
+    /// "Stepping" that leads to the steps of the figure before it, one by one, each with its foot: they are its detail, and what follows them are moves of
+    /// their own.
+    /// </summary>
+    private bool TellsSteps(Term term, ref int at)
     {
         if (term.Meaning is not { Verb: ActionKind.Step, IsIng: true } || _pending is not Link.None || _current is not { IsFigure: true, Detail.Count: 0 }
             || _current.Head!.Figures[0] is not { Rows.Count: > 2 } figure || FeetOnlyFollow(at + 1))
@@ -304,9 +307,23 @@ internal sealed partial class ClauseBuilder
             return false;
         }
 
-        List<Clause> moves = Build(at + 1, _end).FindAll(c => c.HasContent && !c.IsAmp);
-        return moves.Count >= figure.Rows.Count && ((ReadOnlySpan<Foot>)[Foot.Right, Foot.Left]).ToArray().Any(named =>
+        List<Clause> told = Build(at + 1, _end);
+        List<Clause> moves = told.FindAll(c => c.HasContent && !c.IsAmp);
+        bool itsFeet = moves.Count >= figure.Rows.Count && new[] { Foot.Right, Foot.Left }.Any(named =>
             Enumerable.Range(0, figure.Rows.Count).All(i => moves[i] is { Feet: [{ } word] } && figure.Rows[i].For(named).Foot.ToFoot() == word.Foot));
+        if (!itsFeet)
+        {
+            return false;
+        }
+
+        int own = told.IndexOf(moves[figure.Rows.Count - 1]) + 1;
+        _current.Detail.AddRange(told.Take(own));
+        _current.Cover(told[own - 1].Span);
+        Close(Link.Hard);
+        _clauses.AddRange(told.Skip(own));
+        _current = new Clause { Link = Link.Hard };
+        at = _end - 1;
+        return true;
     }
 
     /// <summary>A colon or dash after a figure: the rest of the clause list is its detail, if it is one.</summary>

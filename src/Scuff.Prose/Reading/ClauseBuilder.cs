@@ -264,7 +264,7 @@ internal sealed partial class ClauseBuilder
                 case TermKind.Turn:
                     TurnTerm(term, i);
                     break;
-                case TermKind.Move when TellsSteps(term, i) && TryDetail(ref i, _end):
+                case TermKind.Move when TellsSteps(term, ref i):
                     // "sailor step 1/4 right stepping R behind L, L to side, R forward"
                     break;
                 case TermKind.Move:

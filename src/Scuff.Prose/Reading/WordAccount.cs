@@ -104,6 +104,7 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
     {
         TermKind.Foot or TermKind.Side or TermKind.Lead => HasFoot(term.Meaning.Side!.Value, owners, rows),
         TermKind.Dir => HasWay(term, owners, rows),
+        TermKind.Amount when owners.Exists(c => c.Head?.Verb is ActionKind.Sweep or ActionKind.Ronde or ActionKind.RollKnee) => true,
         TermKind.Amount => HasTurn(term.Meaning.Value, owners, rows),
         TermKind.Move => HasMove(term, owners, rows),
         _ => true,
