@@ -38,7 +38,15 @@ public static class Phrasing
             words.Append(' ').Append(part);
         }
 
-        if (NamesPlace(action) && PlaceOf(action, other) is string place)
+        if (action.FootInFront is Foot front)
+        {
+            words.Append(front == Foot.Right ? " crossing R over L" : " crossing L over R");
+        }
+        else if (action is { Kind: ActionKind.Jump, Foot: ActingFoot.Both or ActingFoot.None, Direction: Direction.Across })
+        {
+            words.Append(" cross");
+        }
+        else if (NamesPlace(action) && PlaceOf(action, other) is string place)
         {
             words.Append(' ').Append(place);
         }

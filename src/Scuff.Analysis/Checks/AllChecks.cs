@@ -58,6 +58,7 @@ public static class AllChecks
         new OneFootTurn(),
         new PivotDirection(),
         new TurnTooFast(),
+        new UnwindDirection(),
         new CloseUnclear(),
         new DanceRepeats(),
         new EndWeightUnstated(),

@@ -71,8 +71,10 @@ internal static class EndingFinder
             Turn turn = Facing.Front - facing;
             if (Steps(turn, free, left) is { } actions)
             {
+                // a half turn may go either way: what is told is the way it is danced
+                Turn danced = actions.Aggregate(Turn.None, (sum, a) => sum + a.Turn);
                 return new FitEnding(
-                    wall.Number, after, begins, music.SecondsOf(begins), facing, turn, EndingOf(wall.Number, after, left, actions), IsHers: false);
+                    wall.Number, after, begins, music.SecondsOf(begins), facing, danced, EndingOf(wall.Number, after, left, actions), IsHers: false);
             }
         }
 
@@ -118,7 +120,7 @@ internal static class EndingFinder
         yield return new PlanStretch(StretchKind.Ending, wall, [body], "", new CountSpan(Counts.Zero, body.Length), default, StartsWall: false);
     }
 
-    // The last step falls on the last count; what is left before it is danced in place. Null when there are too few counts.
+    // The last of it falls on the last count; what is left before it is danced in place. Null when there are too few counts.
     private static StepAction[]? Steps(Turn turn, Foot free, int left)
     {
         Foot other = free.Other();
@@ -128,8 +130,11 @@ internal static class EndingFinder
         {
             (0, _) => [Step(free, Direction.Forward)],
 
-            // a turn to the side of the free foot is made on the step; a half turn, and one to the other side, by step and pivot
-            (_, true) when amount == 2 => [Step(free, Direction.Forward, turn)],
+            // less than a half to the side of the free foot is turned on the step; a half, and any to the other side, by step and pivot
+            (_, true) when amount < 4 => [Step(free, Direction.Forward, turn)],
+
+            // with two counts left, the pivot is what the music ends on
+            _ when left == 2 => [Step(free, Direction.Forward), Pivot(free, other, amount)],
             _ => [Step(free, Direction.Forward), Pivot(free, other, amount), Stomp(free)],
         };
         int spare = left - steps.Length;

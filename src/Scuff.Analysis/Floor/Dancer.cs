@@ -438,7 +438,7 @@ internal sealed class Dancer
             case Direction.Out:
                 half = new FloorPoint(Proportions.Apart / 2 * height, 0).Turned(_facing);
                 break;
-            case Direction.CrossFront:
+            case Direction.CrossFront or Direction.Across:
                 half = new FloorPoint(-Proportions.CrossPast / 2 * height, Proportions.CrossAlong / 2 * height).Turned(_facing);
                 break;
             case Direction.CrossBehind:
@@ -451,7 +451,7 @@ internal sealed class Dancer
                 break;
         }
 
-        if (!IsStill(action.Direction) && action.Direction is not (Direction.CrossFront or Direction.CrossBehind))
+        if (!IsStill(action.Direction) && action.Direction is not (Direction.CrossFront or Direction.CrossBehind or Direction.Across))
         {
             middle += new FloorPoint(0, Proportions.Hop * height).Turned(_facing + Bearing(action.Direction, Foot.Right));
         }

@@ -14,7 +14,7 @@ public readonly record struct FeetStep(int Parts, int Kind, int Foot, int Direct
     internal FeetStep Mirrored() => this with
     {
         Foot = (int)((ActingFoot)Foot).Mirrored(),
-        Direction = (int)((Direction)Direction).Mirrored(),
+        Direction = (int)((Direction)Direction).Mirrored((ActingFoot)Foot),
         Eighths = -Eighths,
     };
 }

@@ -108,7 +108,8 @@ internal static class FitWords
         }
 
         string turn = ending.Turn.Sign == 0 ? "" : $", turning {ending.Turn} to the front";
-        return $"Ends in wall {ending.Wall} after {TrackWords.Counts(ending.After)}, at {TrackWords.Time(ending.Seconds)}, facing {Facing(ending.Facing)}{turn}.";
+        string where = ending.After == 0 ? $"where wall {ending.Wall} begins" : $"in wall {ending.Wall} after {TrackWords.Counts(ending.After)}";
+        return $"Ends {where}, at {TrackWords.Time(ending.Seconds)}, facing {Facing(ending.Facing)}{turn}.";
     }
 
     /// <summary>What is danced on a stop of the music.</summary>

@@ -47,6 +47,25 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             sides.Add(stands ? (word.Foot.Other(), false) : (word.Foot, word.IsCertain));
         }
 
+        if (LandsCrossed(original))
+        {
+            if (sides is [(Foot back, bool sure)] && stated is Direction.CrossBehind or Direction.Behind)
+            {
+                // "jump cross L behind R": the figure is named by the foot in front
+                sides[0] = (back.Other(), sure);
+            }
+            else if (sides.Count == 0 && Next is { Head.Verb: ActionKind.Unwind, TurnSide: Foot round })
+            {
+                // "jump cross, unwind 1/2 left": only with the right in front do the legs come apart that way
+                sides.Add((round.Other(), true));
+            }
+        }
+        else if (sides.Count == 0 && clause.TurnSide is Foot round && original.Rows.Any(r => r.Action.FootInFront is not null))
+        {
+            // "jump out, cross, unwind 1/2 right" as one figure: the turn tells it too
+            sides.Add((round.Other(), true));
+        }
+
         Foot? travel = clause.DirSide;
         Foot? turnSide = clause.TurnSide;
         List<(Foot? Named, double Cost, bool IsNamed, bool AsFeetList)> choices = [];
@@ -164,6 +183,10 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         string name = definition.Name + way;
         return lexicon.Catalogue.Definitions.FirstOrDefault(d => d.Name == name || d.Aliases.Contains(name)) ?? definition;
     }
+
+    /// <summary>Whether it is one jump onto both feet, crossed.</summary>
+    private static bool LandsCrossed(StepDefinition definition)
+        => definition.NamedBy == NamedBy.ActingFoot && definition.Rows is [{ Action.FootInFront: not null }];
 
     private bool CueMatches(StepDefinition definition, Clause clause, Direction stated)
     {
@@ -316,6 +339,12 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 || definition.Id.StartsWith("unwind", StringComparison.Ordinal) || definition.Id.StartsWith("paddle", StringComparison.Ordinal)
                 || definition.Id.StartsWith("push", StringComparison.Ordinal));
         List<VariantRow> rows = RowsOf(definition, named, eighths, clause);
+        if (!isNamed && LandsCrossed(definition))
+        {
+            // nobody said which foot is in front
+            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = Direction.Across } };
+        }
+
         Weight weight = situation.Weight;
         double footCost = 0;
         foreach (VariantRow row in rows)

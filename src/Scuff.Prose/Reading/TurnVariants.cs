@@ -129,8 +129,17 @@ internal sealed class TurnVariants(Lexicon lexicon)
 
         Foot? crossing = null;
         bool behind = false;
+        bool sharing = false;
         for (PlacedRow? row = situation.Last; row is not null; row = row.Previous)
         {
+            if (row.Action.FootInFront is Foot landed)
+            {
+                // jumped onto both feet, the weight stays on both
+                crossing = landed;
+                sharing = true;
+                break;
+            }
+
             if (row.Action.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Across or Direction.Behind or Direction.LockBehind
                 or Direction.LockFront)
             {
@@ -194,7 +203,7 @@ internal sealed class TurnVariants(Lexicon lexicon)
             return;
         }
 
-        Foot? end = clause.WeightFoot ?? (clause.Feet.Count > 0 ? clause.Feet[^1].Foot : crossing?.Other());
+        Foot? end = clause.WeightFoot ?? (clause.Feet.Count > 0 ? clause.Feet[^1].Foot : sharing ? null : crossing?.Other());
         StepAction action = clause.WeightNote == TermKind.WeightBoth || end is null
             ? new StepAction(ActionKind.Unwind, ActingFoot.Both, Direction.InPlace, Contact.Ball, WeightEffect.Shares, turn)
             : end is Foot foot

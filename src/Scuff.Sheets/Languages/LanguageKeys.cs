@@ -25,8 +25,8 @@ internal static class LanguageKeys
         ("option", []),
     ];
 
-    /// <summary>Actions that are told apart for the sake of their weight, beside the primitives.</summary>
-    public static IReadOnlyList<string> MoreActs { get; } = ["stomp-up", "pivot-on"];
+    /// <summary>Actions told apart beside the primitives: for their weight, or because both feet land crossed.</summary>
+    public static IReadOnlyList<string> MoreActs { get; } = ["stomp-up", "pivot-on", "jump-crossed"];
 
     /// <summary>Whether every language needs an entry of a key that English has.</summary>
     public static bool IsNeeded(string key)

@@ -91,12 +91,13 @@ public sealed class MovePhrasing
             return _language.Words("verb.unknown");
         }
 
-        Foot? foot = action.Foot.ToFoot();
+        Foot? foot = action.Foot.ToFoot() ?? action.FootInFront;
         string verbKey = VerbKey(action);
-        string actKey = action.Kind == ActionKind.Pivot && action.Effect == WeightEffect.Keeps && foot is not null ? "pivot-on" : verbKey;
+        string actKey = action.Kind == ActionKind.Pivot && action.Effect == WeightEffect.Keeps && foot is not null ? "pivot-on"
+            : action.FootInFront is not null ? verbKey + "-crossed" : verbKey;
         bool namesPlace = Phrasing.NamesPlace(action);
         string direction = SheetLanguage.KeyOf(action.Direction.ToString());
-        string size = action.Size == StepSize.Usual || foot is null
+        string size = action.Size == StepSize.Usual || action.Foot.ToFoot() is null
             ? ""
             : FirstOf(foot, $"size.{SheetLanguage.KeyOf(action.Size.ToString())}.{actKey}", $"size.{SheetLanguage.KeyOf(action.Size.ToString())}");
         string template = namesPlace

@@ -2,7 +2,9 @@ namespace Scuff.Stance;
 
 /// <summary>
 /// Where a foot (or a body part) goes, relative to the body after that position's share of the turn.
-/// "Side" is the acting foot's own side.
+/// "Side" is the acting foot's own side. When both feet act at once (a jump), the crosses are told of the right foot:
+/// <see cref="CrossFront"/> lands with the right in front, <see cref="CrossBehind"/> with the left in front, and
+/// <see cref="Across"/> leaves open which.
 /// </summary>
 public enum Direction
 {

@@ -45,7 +45,7 @@ public sealed record StepAction(
     public StepAction Mirrored() => this with
     {
         Foot = Foot.Mirrored(),
-        Direction = Direction.Mirrored(),
+        Direction = Direction.Mirrored(Foot),
         Turn = -Turn,
         Effect = Effect switch
         {
@@ -53,5 +53,15 @@ public sealed record StepAction(
             WeightEffect.ToRight => WeightEffect.ToLeft,
             _ => Effect,
         },
+    };
+
+    /// <summary>
+    /// The foot in front where a jump lands on both feet crossed; null for what does not, or leaves open which.
+    /// </summary>
+    public Foot? FootInFront => (Kind, Foot, Direction) switch
+    {
+        (ActionKind.Jump, ActingFoot.Both, Direction.CrossFront) => Stance.Foot.Right,
+        (ActionKind.Jump, ActingFoot.Both, Direction.CrossBehind) => Stance.Foot.Left,
+        _ => null,
     };
 }

@@ -33,6 +33,8 @@ public sealed class SheetLanguageTests
             .. Enum.GetNames<ActionKind>().Select(k => "verb." + SheetLanguage.KeyOf(k)),
             .. Enum.GetNames<Direction>().Where(d => d != nameof(Direction.Unstated)).Select(d => "place." + SheetLanguage.KeyOf(d)),
             .. Enum.GetNames<Level>().Select(l => "level." + SheetLanguage.KeyOf(l)),
+            "act.jump-crossed",
+            "act.jump.across.alone",
             .. Enum.GetNames<StepSize>().Where(s => s != nameof(StepSize.Usual)).Select(s => "size." + SheetLanguage.KeyOf(s)),
             .. Enum.GetNames<Foot>().SelectMany(f => new[] { "foot.", "side.", "way.", "turn." }.Select(k => k + SheetLanguage.KeyOf(f))),
             .. SheetLanguage.KeysOf(typeof(SheetLabels), "label"),
@@ -99,6 +101,26 @@ public sealed class SheetLanguageTests
         }
 
         Assert.True(told > 500);
+    }
+
+    // To a reader abroad the two must not be the same jump: the legs come apart in one way only.
+    [Theory]
+    [MemberData(nameof(Codes))]
+    public void A_jump_onto_crossed_feet_tells_which_is_in_front(string code)
+    {
+        SheetLanguage language = SheetLanguage.Find(code)!;
+        StepAction right = new(ActionKind.Jump, ActingFoot.Both, Direction.CrossFront, Contact.Ball, WeightEffect.Shares);
+        string front = language.Words("foot.right");
+        string back = language.Words("foot.left");
+
+        string told = language.Moves.Describe(right);
+        string mirrored = language.Moves.Describe(right.Mirrored());
+        string open = language.Moves.Describe(right with { Direction = Direction.Across });
+
+        Assert.True(told.IndexOf(front, StringComparison.Ordinal) is >= 0 and int at && at < told.LastIndexOf(back, StringComparison.Ordinal), told);
+        Assert.NotEqual(told, mirrored);
+        Assert.Equal(Words(told).Order(), Words(mirrored).Order());
+        Assert.DoesNotContain(front, Words(open));
     }
 
     [Theory]

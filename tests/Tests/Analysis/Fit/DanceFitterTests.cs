@@ -15,6 +15,8 @@ public sealed class DanceFitterTests
     private static readonly string[] Planted =
         ["customs-house", "gull-on-the-rail", "lighthouse-keeper", "slack-water-waltz", "tin-lantern", "boathouse-switch", "net-loft"];
 
+    public static TheoryData<string> Club => [.. Planted.Where(d => d != "net-loft").Append("ebb-and-flow").Append("moorings").Append("night-ferry")];
+
     [Fact]
     public void Music_in_even_phrases_needs_nothing()
     {
@@ -146,6 +148,43 @@ public sealed class DanceFitterTests
 
         Assert.NotNull(plan.Ending);
         Assert.Equal(Facing.Front, plan.WithEnding.FacingAfter);
+    }
+
+    // whatever is left of the music when it must be turned: a count or ten, a quarter or a half, with either foot free
+    [Theory]
+    [MemberData(nameof(Club))]
+    public void Every_ending_made_is_at_the_front_on_the_last_beat_and_turns_as_it_says(string dance)
+    {
+        int made = 0;
+        DanceFitter fitter = new(Read(dance));
+        for (int left = 1; left <= 64; left += 3)
+        {
+            FitAnswer answer = fitter.Fit(Maps.Of($"intro 16, A 64, B 64, A 64, B {left}"));
+            if (answer.Kindest is not { Ending: { IsHers: false } ending } plan)
+            {
+                continue;
+            }
+
+            made++;
+            Assert.Equal(Facing.Front, plan.WithEnding.FacingAfter);
+            Assert.Equal(Facing.Front, ending.Facing!.Value + ending.Turn);
+            Assert.Equal(
+                ending.Turn,
+                ending.Written.Body!.Lines.SelectMany(l => l.Moves).SelectMany(m => m.Steps).Aggregate(Turn.None, (sum, s) => sum + s.Action.Turn));
+            Assert.Equal(16 + 192 + left, ending.Begins + ending.Written.Body.Length.Value.Floor);
+            Assert.True(ending.Written.Body.Length.Value.Floor <= 12);
+        }
+
+        Assert.True(made > 1, $"{made} endings were made");
+    }
+
+    // step and pivot are as good an end as a stomp, and better than standing about where there is no time for one
+    [Fact]
+    public void With_two_counts_left_the_pivot_is_the_end()
+    {
+        FitEnding ending = Fit("customs-house", "intro 16, A 64, B 64, A 64, B 10").Kindest!.Ending!;
+
+        Assert.Equal((8, 2), (ending.After, ending.Written.Body!.Length.Value.Floor));
     }
 
     [Fact]

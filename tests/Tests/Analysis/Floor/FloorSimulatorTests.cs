@@ -49,6 +49,21 @@ public sealed class FloorSimulatorTests
     }
 
     [Theory]
+    [InlineData(Direction.CrossFront, 1)]
+    [InlineData(Direction.CrossBehind, -1)]
+    public void A_jump_lands_crossed_with_the_foot_in_front_that_it_says(Direction direction, int sign)
+    {
+        StepAction jump = new(ActionKind.Jump, ActingFoot.Both, direction, Contact.Ball, WeightEffect.Shares);
+        FloorPoint way = Danced(Weight.Shared, jump).WayBetweenFeet();
+        FloorPoint mirrored = Danced(Weight.Shared, jump.Mirrored()).WayBetweenFeet();
+
+        Assert.Equal(-0.07 * Size.Height, way.X, 9);
+        Assert.Equal(sign * 0.13 * Size.Height, way.Y, 9);
+        Assert.Equal(way.X, mirrored.X, 9);
+        Assert.Equal(-way.Y, mirrored.Y, 9);
+    }
+
+    [Theory]
     [InlineData(StepSize.Small, 0.165)]
     [InlineData(StepSize.Usual, 0.275)]
     [InlineData(StepSize.Large, 0.375)]
