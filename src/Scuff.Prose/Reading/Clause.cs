@@ -89,7 +89,8 @@ internal sealed class Clause
 
     /// <summary>Whether it may be a remark on the move before rather than a move: a bare place, a bare foot, a change of weight.</summary>
     public bool IsWeak => !IsRepeat && !IsAmp && Detail.Count == 0
-        && (IsFeetOnly || SaysEach || (Head is null && BothFeet) || (Head is null && Feet.Count == 0 && !HasTurnWord && Amount is null)
+        && (IsFeetOnly || SaysEach || (Head is null && Dir?.Direction is Direction.Together && Feet.Count == 1 && Feet[0].MayBeReference && Reference is null)
+        || (Head is null && BothFeet) || (Head is null && Feet.Count == 0 && !HasTurnWord && Amount is null)
         || (HasTurnWord && Amount is null && Head is null)
         || (Head is { Verb: Steps.ActionKind.Recover } && HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))
         || Head is
@@ -101,6 +102,30 @@ internal sealed class Clause
     public List<Term> Unknown { get; } = [];
 
     public bool HasStyle { get; set; }
+
+    /// <summary>It is danced on the turn that is told before it ("hitching R on the turn").</summary>
+    public bool OnTurn { get; set; }
+
+    /// <summary>The weight stands on the part that it names ("on R heel stand").</summary>
+    public bool Stands { get; set; }
+
+    /// <summary>Where the first action of the figure goes, where a detail says so ("paddle 1/4 left (R presses to side)"), or null.</summary>
+    public Direction? FirstWay { get; set; }
+
+    /// <summary>It is danced at the same time as the move before.</summary>
+    public bool SameTime { get; set; }
+
+    /// <summary>The turn is made with the move before ("as you do it").</summary>
+    public bool WithBefore { get; set; }
+
+    /// <summary>The steps of the figure are told, and none of them is its customary last one.</summary>
+    public bool WithoutFinish { get; set; }
+
+    /// <summary>Its moves are said to be slow: two counts each, where the line has them.</summary>
+    public bool IsSlow { get; set; }
+
+    /// <summary>A boot is slapped: a foot is lifted to the hand.</summary>
+    public bool NamesBoot { get; set; }
 
     /// <summary>The word waltz stands in it.</summary>
     public bool SaysWaltz { get; set; }
@@ -158,6 +183,10 @@ internal sealed class Clause
     public TextSpan Span => TextSpan.FromBounds(Math.Max(Start, 0), Math.Max(End, 0));
 
     public bool IsFigure => Head is { Figures.Count: > 0 };
+
+    /// <summary>A step and a turn on the same foot: a spiral.</summary>
+    public bool IsSpiral => Head is { Figures: [{ Rows: [{ Action.Effect: Steps.WeightEffect.Takes } step, { Action: { Kind: Steps.ActionKind.Pivot } turn } last] }, ..] }
+        && turn.Turn.Sign != 0 && step.Foot == last.Foot;
 
     public bool HasVerb => Head?.Verb is not null;
 
@@ -221,6 +250,14 @@ internal sealed class Clause
             RepeatCounts = RepeatCounts,
             RepeatSection = RepeatSection,
             HasStyle = HasStyle,
+            NamesBoot = NamesBoot,
+            IsSlow = IsSlow,
+            WithoutFinish = WithoutFinish,
+            SameTime = SameTime,
+            WithBefore = WithBefore,
+            OnTurn = OnTurn,
+            Stands = Stands,
+            FirstWay = FirstWay,
             DetailAfterDash = DetailAfterDash,
             Detail = [.. Detail.Select(d => d.Copy(mirrored))],
             IsAmp = IsAmp,

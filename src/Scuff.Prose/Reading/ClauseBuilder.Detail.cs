@@ -141,6 +141,17 @@ internal sealed partial class ClauseBuilder
 
                 _clauses.Add(moves[0]);
             }
+            else if (ClauseTidier.TakesParts(owner, moves))
+            {
+                // "strut R forward (heel, toe)"
+            }
+            else if (moves.Count == 1 && rows > 1 && owner is { IsFigure: true, Detail.Count: 0 } && moves[0] is { Dir: { } way, Head.Verb: ActionKind made, Amount: null }
+                && owner.Head!.Figures[0].Rows[0].Action.Kind == made)
+            {
+                // "paddle 1/4 left twice (R presses out to side)": how its first action is made
+                owner.FirstWay = moves[0].DirSide is not null ? Direction.Side : way.Direction;
+                owner.Detail.Clear();
+            }
             else if (moves.Count > 1 && owner is { HasVerb: true, IsFigure: false, Feet.Count: 0 }
                 && moves.TrueForAll(m => m is { IsFeetOnly: true, Feet.Count: 1 }))
             {
@@ -284,6 +295,37 @@ internal sealed partial class ClauseBuilder
         }
     }
 
+    /// <summary>
+    /// "Stepping" that leads to the steps of the figure before it, one by one, each with its foot: they are its detail, and what follows them are moves of
+    /// their own.
+    /// </summary>
+    private bool TellsSteps(Term term, ref int at)
+    {
+        if (term.Meaning is not { Verb: ActionKind.Step, IsIng: true } || _pending is not Link.None || _current is not { IsFigure: true, Detail.Count: 0 }
+            || _current.Head!.Figures[0] is not { Rows.Count: > 2 } figure || FeetOnlyFollow(at + 1))
+        {
+            return false;
+        }
+
+        List<Clause> told = Build(at + 1, _end);
+        List<Clause> moves = told.FindAll(c => c.HasContent && !c.IsAmp);
+        bool itsFeet = moves.Count >= figure.Rows.Count && new[] { Foot.Right, Foot.Left }.Any(named =>
+            Enumerable.Range(0, figure.Rows.Count).All(i => moves[i] is { Feet: [{ } word] } && figure.Rows[i].For(named).Foot.ToFoot() == word.Foot));
+        if (!itsFeet)
+        {
+            return false;
+        }
+
+        int own = told.IndexOf(moves[figure.Rows.Count - 1]) + 1;
+        _current.Detail.AddRange(told.Take(own));
+        _current.Cover(told[own - 1].Span);
+        Close(Link.Hard);
+        _clauses.AddRange(told.Skip(own));
+        _current = new Clause { Link = Link.Hard };
+        at = _end - 1;
+        return true;
+    }
+
     /// <summary>A colon or dash after a figure: the rest of the clause list is its detail, if it is one.</summary>
     private bool TryDetail(ref int at, int end)
     {
@@ -306,6 +348,30 @@ internal sealed partial class ClauseBuilder
             // "vine R & clap: step R, ..."
             back -= _clauses[back].IsAmp ? 1 : 0;
             owner = back >= 0 ? _clauses[back] : owner;
+        }
+
+        if (_terms[at].Text is ":" && ReferenceEquals(owner, _current) && owner is { Feet.Count: 0, Dir: null, Amount: null, Times: 1, Head: { } listed }
+            && listed.Verb is ActionKind.Bump or ActionKind.Sway or ActionKind.Stomp or ActionKind.Twist or ActionKind.SwivelHeels or ActionKind.SwivelToes
+            or ActionKind.Swivel or ActionKind.PopKnee or ActionKind.Kick or ActionKind.Point || owner is { Feet.Count: 0, Dir: null, Amount: null, Head.Special: "walk" or "run" })
+        {
+            List<Clause> sides = Build(at + 1, end);
+            int feet = sides.FindIndex(c => !(c is { IsFeetOnly: true, WeightNote: null, TimesStated: false }));
+            feet = feet < 0 ? sides.Count : feet;
+            if (sides.Take(feet).Sum(c => c.Feet.Count) >= 2)
+            {
+                // "hips: R, L, R, R", "walks: R, L"
+                foreach (Clause side in sides.Take(feet))
+                {
+                    owner.Feet.AddRange(side.Feet);
+                    owner.Cover(side.Span);
+                }
+
+                Close(Link.Hard);
+                _clauses.AddRange(sides.Skip(feet));
+                _current = new Clause { Link = Link.Hard };
+                at = end - 1;
+                return true;
+            }
         }
 
         bool headsOff = owner is { Head.Verb: ActionKind.Step, Feet.Count: 0, Amount: null } && _terms[at].Text == ":"
@@ -336,6 +402,14 @@ internal sealed partial class ClauseBuilder
             owner.IsRepeat = false;
             owner.IsMirrored = false;
             owner.RepeatCounts = null;
+            if (!owner.HasContent)
+            {
+                // "and now the left: L to the corner, R locks behind, L to the corner"
+                _clauses.AddRange(rest);
+                _current = new Clause { Link = Link.Hard };
+                at = end - 1;
+                return true;
+            }
         }
 
         if (owner is { IsFigure: true, Feet.Count: < 2 } && owner.Head!.Figures is [{ Rows.Count: 1, TotalTurn.Sign: not 0 }, ..]

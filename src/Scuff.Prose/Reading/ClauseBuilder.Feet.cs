@@ -46,6 +46,18 @@ internal sealed partial class ClauseBuilder
             Close(Link.None);
         }
 
+        if (_current is { Head: null, Part: "toe" or "heel", Feet.Count: 0, Dir: null, Amount: null } && _pending is Link.None
+            && part is "toe" or "heel" && part != _current.Part && NextIndex(at + 1) is int third and >= 0
+            && _terms[third] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Stomp or ActionKind.Kick or ActionKind.Hook or ActionKind.Hitch })
+        {
+            // "toe heel stomp": three moves in a row
+            Close(Link.None);
+            _current.Part = part;
+            Widen(term);
+            Close(Link.None);
+            return;
+        }
+
         _current.PartFirst = _current.Feet.Count == 0;
 
         if (part is "knee" && _current.Head is null)

@@ -33,6 +33,7 @@ internal sealed partial class ClauseBuilder
             halved.HalfOf = word.EndsWith("first half", StringComparison.Ordinal) ? 1 : 2;
         }
 
+        _current.Stands |= word is "stand" or "standing";
         _soThat = word is "so that" or "so" or "such that" or "letting" || (_soThat && word is "the" or "its" or "your");
         _current.TurnsInto |= word is "into" or "into a" && _current.IsTurnOnly && _current.Amount is not null;
         _current.SaysSameFoot |= word.EndsWith("same foot", StringComparison.Ordinal);

@@ -20,6 +20,47 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (at > 0 && _terms[at - 1] is { Kind: TermKind.Dash, Text: "/" } && _current is { Feet.Count: 0, Dir: null, Amount: null, Head.Verb: ActionKind first }
+            && move.Verb is ActionKind second && (first, second) is (ActionKind.Step, ActionKind.Rock) or (ActionKind.Rock, ActionKind.Step)
+            or (ActionKind.Touch, ActionKind.Tap) or (ActionKind.Tap, ActionKind.Touch) or (ActionKind.Touch, ActionKind.Point)
+            or (ActionKind.Point, ActionKind.Touch) or (ActionKind.Drag, ActionKind.Slide) or (ActionKind.Slide, ActionKind.Drag))
+        {
+            // "step/rock R forward", "touch/tap": two words for one move, of which the one that says more stands
+            _current.Head = first is ActionKind.Step ? move : _current.Head;
+            _current.HeadText = first is ActionKind.Step ? term.Text : _current.HeadText;
+            Widen(term);
+            return;
+        }
+
+        if (move.Verb is ActionKind.Bump && _current is { Head.Verb: ActionKind.Bump, Feet.Count: 0, Dir: null } && _pending is Link.None && at > 0
+            && _terms[at - 1].Kind is TermKind.Filler)
+        {
+            // "bump of hips to the left"
+            Widen(term);
+            return;
+        }
+
+        if (move is { Verb: ActionKind.Step, IsIng: true } && _current is { IsFigure: true, Dir: null } && NextIndex(at + 1) < 0
+            && term.Text.ToLowerInvariant() is "advancing" or "progressing" or "going")
+        {
+            // "triple step R, L, R while advancing"
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Forward };
+            _current.DirText = term.Text;
+            _pending = Link.None;
+            Widen(term);
+            return;
+        }
+
+        if (_current is { Head.Verb: ActionKind.Grind, Dir: null } && _pending is Link.None
+            && move is { Verb: null, Figures: [{ Rows: [{ Action: { Kind: ActionKind.Dig } dug }] }, ..] })
+        {
+            // "grind L heel forward": the heel that is ground, and where
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = dug.Direction };
+            _current.DirText = term.Text;
+            Widen(term);
+            return;
+        }
+
         if (at > 0 && PreviousIndex(at - 1) is int arms and >= 0 && IsArm(_terms[arms]) && move.Verb is ActionKind.Bump or ActionKind.Sway)
         {
             // "hands on hips"
@@ -220,6 +261,7 @@ internal sealed partial class ClauseBuilder
         }
 
         _pending = Link.None;
+        _current.BothFeet |= move.Verb is ActionKind.PopKnee && term.Text.Contains("both", StringComparison.OrdinalIgnoreCase);
         _current.TurnFirst = (_current.IsTurnOnly && _current.Amount is not null) || _current.TurnsInto;
         _current.Head = move;
         _current.HeadText = term.Text;

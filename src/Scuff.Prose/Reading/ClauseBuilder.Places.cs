@@ -287,7 +287,16 @@ internal sealed partial class ClauseBuilder
 
         if (present == Direction.Together && coming == Direction.CrossBehind && referenceAfter && _pending is Link.None)
         {
-            // "close R slightly behind L": beside it, and a little behind
+            // "close R slightly behind L": beside it, and a little behind; without the little it is behind
+            _current.Dir = _current.Size < 0 || !_current.DirText.StartsWith("clos", StringComparison.OrdinalIgnoreCase) ? _current.Dir : dir;
+            Widen(term);
+            return;
+        }
+
+        if ((present, coming) is (Direction.Back, Direction.CrossBehind) && following < 0 && at == _end - 1 && _pending is Link.None
+            && _current is { Reference: null, Head.Verb: ActionKind.Step } && IsPutting(_current.HeadText))
+        {
+            // "right foot put back behind": behind nothing, and so back
             Widen(term);
             return;
         }

@@ -17,6 +17,14 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_current is { Head.Verb: ActionKind.Sweep or ActionKind.Ronde or ActionKind.RollKnee, Amount: null } && _pending is Link.None && at + 1 < _end
+            && _terms[at + 1] is { Kind: TermKind.Turn } shape && shape.Text.EndsWith("circle", StringComparison.OrdinalIgnoreCase))
+        {
+            // "sweep R foot in a half circle from front to back": no turn of the body
+            Widen(term);
+            return;
+        }
+
         bool stepLike = _current.HasContent && !_current.IsTurnOnly && !_current.IsFigure && !IsTurnVerb(_current.Head) && !_current.HasTurnWord
             && _current.TurnSide is null
             && _current is not { Head.Verb: ActionKind.Swivel or ActionKind.Twist, Feet.Count: 0, Dir: null }
@@ -93,10 +101,21 @@ internal sealed partial class ClauseBuilder
 
     private void TurnTerm(Term term, int at)
     {
-        if (_current.Head?.Verb is ActionKind.RollHips or ActionKind.RollKnee && _current.Amount is null
+        if (_current.Head?.Verb is ActionKind.RollHips or ActionKind.RollKnee or ActionKind.Sweep or ActionKind.Ronde && _current.Amount is null
             && term.Text.Contains("circle", StringComparison.OrdinalIgnoreCase))
         {
             // "roll your hips in a circle to the left": no turn of the body
+            Widen(term);
+            return;
+        }
+
+        bool onTurn = _current is { Head.Verb: ActionKind.Hitch or ActionKind.Kick or ActionKind.Hook or ActionKind.Flick or ActionKind.Touch, Amount: null }
+            && _pending is Link.None && NextIndex(at + 1) < 0 && at > 1 && _terms[at - 1].Kind is TermKind.Filler && _terms[at - 2].Kind is TermKind.Filler
+            && _terms[at - 1].Text.ToLowerInvariant() is "the" && _terms[at - 2].Text.ToLowerInvariant() is "on" or "in" or "during";
+        if (onTurn && term.Text.Equals("turn", StringComparison.OrdinalIgnoreCase))
+        {
+            // "hitching the right on the turn"
+            _current.OnTurn = true;
             Widen(term);
             return;
         }

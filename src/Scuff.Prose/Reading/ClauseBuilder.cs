@@ -35,6 +35,7 @@ internal sealed partial class ClauseBuilder
     public static List<Clause> Build(List<Term> terms, bool placesStart = false)
     {
         StylePhrases.Mark(terms);
+        WordOrder.Mend(terms);
         if (Rhythm(terms) is (List<int> rhythm, int start))
         {
             // "quick quick slow: R forward, L forward, R forward": how long each takes
@@ -126,6 +127,18 @@ internal sealed partial class ClauseBuilder
                     _pending = Link.Soft;
                     _with = false;
                     break;
+                case TermKind.With when term.Text.Equals("at the same time", StringComparison.OrdinalIgnoreCase) && _current is { HasContent: true, Link: Link.Soft }
+                    && (i + 1 >= _end || _terms[i + 1].Kind is TermKind.Separator or TermKind.Close):
+                    // "rock back on R and kick L forward at the same time"
+                    _current.SameTime = true;
+                    Widen(term);
+                    break;
+                case TermKind.With when _current is { IsTurnOnly: true, Amount: not null } && AsYouDo(i) is int done:
+                    // "a quarter turn right as you do it": made with the move before
+                    _current.WithBefore = true;
+                    Widen(_terms[done - 1]);
+                    i = done - 1;
+                    break;
                 case TermKind.With:
                     _pending = Link.Soft;
                     _with = true;
@@ -201,6 +214,8 @@ internal sealed partial class ClauseBuilder
                     Widen(term);
                     break;
                 case TermKind.Style:
+                    _current.IsSlow |= term.Text.ToLowerInvariant() is "slow" or "slowly";
+                    _current.NamesBoot |= _current.Head?.Verb is ActionKind.Slap && term.Text.StartsWith("boot", StringComparison.OrdinalIgnoreCase);
                     _current.HasStyle = true;
                     _current.SaysWaltz |= term.Text.StartsWith("waltz", StringComparison.OrdinalIgnoreCase);
                     _current.HasLift |= term.Text.StartsWith("lift", StringComparison.OrdinalIgnoreCase)
@@ -209,6 +224,11 @@ internal sealed partial class ClauseBuilder
                     break;
                 case TermKind.Lead:
                     Lead(term);
+                    break;
+                case TermKind.Size when _pending is Link.Soft && !_with && _current is { Feet.Count: 1, Dir.Direction: Direction.Forward or Direction.Back }
+                    && i + 1 < _end && _terms[i + 1] is { Kind: TermKind.Dir, Meaning.Direction: Direction.CrossFront or Direction.CrossBehind }:
+                    // "R forward and slightly across L": one place, told in two words
+                    Widen(term);
                     break;
                 case TermKind.Size:
                     StartIfPending(TermKind.Size, i);
@@ -243,6 +263,9 @@ internal sealed partial class ClauseBuilder
                     break;
                 case TermKind.Turn:
                     TurnTerm(term, i);
+                    break;
+                case TermKind.Move when TellsSteps(term, ref i):
+                    // "sailor step 1/4 right stepping R behind L, L to side, R forward"
                     break;
                 case TermKind.Move:
                     MoveTerm(term, i);
@@ -302,6 +325,19 @@ internal sealed partial class ClauseBuilder
         Close(Link.Hard);
         ClauseTidier.Tidy(_clauses);
         return _clauses;
+    }
+
+    /// <summary>The place after "as you do it", "while doing so", where nothing else follows up to a comma; or null.</summary>
+    private int? AsYouDo(int at)
+    {
+        int end = at + 1;
+        while (end < _end && _terms[end].Kind is TermKind.Filler)
+        {
+            end++;
+        }
+
+        bool does = Enumerable.Range(at + 1, end - at - 1).Any(i => _terms[i].Text.StartsWith("do", StringComparison.OrdinalIgnoreCase));
+        return does && (end >= _end || _terms[end].Kind is TermKind.Separator or TermKind.Close) ? end : null;
     }
 
     /// <summary>Whether the writer names the move before the foot ("kick left"), by the first words of the line.</summary>

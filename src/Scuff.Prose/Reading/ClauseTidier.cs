@@ -20,15 +20,247 @@ internal sealed class ClauseTidier
 
     private void Run()
     {
+        JoinLifts();
         JoinPronouns();
         JoinWeights();
         JoinAmounts();
         ShareTurn();
+        ShareWay();
+        TurnWithGesture();
+        JoinStruts();
+        JoinSpirals();
+        BehindAsBack();
+        RollThreeSteps();
+        CentreAfterFan();
         JoinFigureTurns();
         JoinGrinds();
         JoinTurnsOfEach();
         PartCircles();
         JoinFeet();
+    }
+
+    /// <summary>"Lift both heels and put them down": the heels of both feet leave the floor, they do not swivel.</summary>
+    private void JoinLifts()
+    {
+        for (int i = 0; i + 1 < _clauses.Count; i++)
+        {
+            Clause clause = _clauses[i];
+            if (clause is { Head: null, HasLift: true, Part: "heels", Feet.Count: 0, Dir: null or { Direction: Direction.Up }, Amount: null, HasTurnWord: false }
+                && Lowers(_clauses[i + 1]))
+            {
+                clause.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Bounce, Special = "bounce" };
+                clause.HeadText = "lift heels";
+                clause.Part = "";
+                clause.BothFeet = true;
+            }
+        }
+    }
+
+    private static bool Lowers(Clause put) => put is { SaysIt: true, Dir.Direction: Direction.Down, Head.Verb: ActionKind.Step }
+        or { SaysIt: true, Link: Link.Soft, Head: { Verb: ActionKind.Drop } or { Figures: [{ Id: "lower" }, ..] }, Feet.Count: 0, Amount: null };
+
+    /// <summary>"Step-slide-step-brush to the right diagonal": verbs without feet, and one way for all the steps among them.</summary>
+    private void ShareWay()
+    {
+        if (_clauses.Count < 3 || _clauses[^1] is not { Head.Verb: ActionKind verb, Feet.Count: 0, Amount: null, Detail.Count: 0 } last
+            || !(last.Diagonal || last.Dir is { Direction: Direction.Forward or Direction.Back })
+            || !_clauses.SkipLast(1).All(c => c is
+            {
+                Head.Verb: not null, Feet.Count: 0, Dir: null, Diagonal: false, Amount: null, Detail.Count: 0, TimesStated: false, LinkAfter: Link.None
+            }))
+        {
+            return;
+        }
+
+        foreach (Clause step in _clauses.Where(c => c.Head!.Verb is ActionKind.Step))
+        {
+            step.Diagonal = last.Diagonal;
+            step.Dir = last.Dir;
+            step.DirText = last.DirText;
+        }
+
+        if (verb is not ActionKind.Step)
+        {
+            last.Diagonal = false;
+            last.Dir = null;
+        }
+
+        last.DirSide = null;
+    }
+
+    /// <summary>"Vine left with half turn, hitching R on the turn": the turn is made with the hitch.</summary>
+    private void TurnWithGesture()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            if (_clauses[i] is { OnTurn: true, Amount: null } gesture && _clauses[i - 1] is { IsFigure: true, Amount: int amount, Detail.Count: 0 } figure)
+            {
+                gesture.Amount = amount;
+                gesture.HasTurnWord = true;
+                gesture.TurnSide = figure.TurnSide ?? figure.DirSide ?? (figure.Feet.Count == 1 ? figure.Feet[0].Foot : null);
+                figure.Amount = null;
+                figure.HasTurnWord = false;
+                figure.TurnSide = null;
+            }
+        }
+    }
+
+    /// <summary>"Strut forward on L, heel then toe": which part of the foot comes first.</summary>
+    private void JoinStruts()
+    {
+        for (int i = 0; i + 2 < _clauses.Count; i++)
+        {
+            if (TakesParts(_clauses[i], _clauses.GetRange(i + 1, 2)))
+            {
+                _clauses[i].Cover(_clauses[i + 2].Span);
+                _clauses[i].LinkAfter = _clauses[i + 2].LinkAfter;
+                _clauses.RemoveRange(i + 1, 2);
+            }
+        }
+    }
+
+    /// <summary>Gives a bare strut the part that its two parts say it begins with; false where they are no such two.</summary>
+    public static bool TakesParts(Clause strut, List<Clause> parts)
+    {
+        bool isStrut = strut is { IsFigure: true, Detail.Count: 0, Part.Length: 0 } && strut.HeadText.Contains("strut", StringComparison.OrdinalIgnoreCase)
+            && strut.Head!.Figures[0].Rows is [_, { Action.Kind: ActionKind.Drop }];
+        if (!isStrut || parts.Count != 2 || !parts.TrueForAll(p => p is { Head: null, Feet.Count: 0, Dir: null, Amount: null, Detail.Count: 0 })
+            || (parts[0].Part.TrimEnd('s'), parts[1].Part.TrimEnd('s')) is not (("heel", "toe") or ("toe", "heel")))
+        {
+            return false;
+        }
+
+        string first = parts[0].Part.TrimEnd('s');
+        if (StepCatalogue.Default.Find(first + "_strut") is StepDefinition meant && !strut.HeadText.Contains(first, StringComparison.OrdinalIgnoreCase))
+        {
+            strut.Head = strut.Head! with { Figures = [meant] };
+            strut.HeadText = meant.Name;
+        }
+
+        return true;
+    }
+
+    /// <summary>"Spiral full turn right, hooking R": how the free foot ends in a spiral.</summary>
+    private void JoinSpirals()
+    {
+        foreach (Clause spiral in _clauses.Where(c => c is { IsSpiral: true, TurnSide: null, Feet.Count: 2 } && c.Feet[0].Foot != c.Feet[1].Foot))
+        {
+            // "step R forward spiral L": the foot, and the way round
+            spiral.TurnSide = spiral.Feet[1].Foot;
+            spiral.Feet.RemoveAt(1);
+        }
+
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i - 1].IsSpiral && _clauses[i] is { Head: { Verb: ActionKind.Hook, IsIng: true }, Amount: null })
+            {
+                _clauses[i - 1].Cover(_clauses[i].Span);
+                _clauses[i - 1].LinkAfter = _clauses[i].LinkAfter;
+                _clauses[i - 1].HasStyle = true;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>"RF step behind, LF close, RF step in front": behind and in front of where she stands, for nobody crosses to close beside.</summary>
+    private void BehindAsBack()
+    {
+        for (int i = 0; i + 2 < _clauses.Count; i++)
+        {
+            bool named = _clauses[i] is { Head: { Verb: null, Figures: [{ Id: "cross_behind" }] }, Dir: null, Diagonal: false }
+                && _clauses[i].HeadText.StartsWith("step", StringComparison.OrdinalIgnoreCase);
+            if (_clauses[i] is { Reference: null, Feet.Count: 1, Amount: null } first
+                && (named || (first is { Head: null or { Verb: ActionKind.Step }, Dir.Direction: Direction.CrossBehind }
+                && first.DirText.StartsWith("beh", StringComparison.OrdinalIgnoreCase)))
+                && _clauses[i + 1] is { Head: null or { Verb: ActionKind.Step }, Dir.Direction: Direction.Together, Feet.Count: 1, Amount: null } second
+                && _clauses[i + 2] is { Head: null or { Verb: ActionKind.Step }, Dir.Direction: Direction.Forward, Feet.Count: 1 } third
+                && third.DirText.Contains("front", StringComparison.OrdinalIgnoreCase)
+                && first.Feet[0].Foot == third.Feet[0].Foot && second.Feet[0].Foot != third.Feet[0].Foot)
+            {
+                first.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Back };
+                first.Head = named ? new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "step" } : first.Head;
+            }
+        }
+    }
+
+    /// <summary>"Full turn right stepping R, L, R": three steps make it a rolling vine, while two would go forward.</summary>
+    private void RollThreeSteps()
+    {
+        for (int i = 0; i < _clauses.Count; i++)
+        {
+            Clause turn = _clauses[i];
+            if (turn is not { IsFigure: true, Times: 1, Amount: null or 8, IsRepeat: false } || turn.Head!.Figures.Count < 2
+                || turn.Head.Figures.FirstOrDefault(f => f.Id == "three_step_turn") is not StepDefinition rolling)
+            {
+                continue;
+            }
+
+            List<Clause> told = turn.Detail.Count > 0 ? turn.Detail : _clauses;
+            int from = turn.Detail.Count > 0 ? 0 : i + 1;
+            List<Foot> feet = [];
+            bool detailed = turn.Detail.Count > 0;
+            if (!detailed && (turn.TurnSide is not null || turn.DirSide is not null))
+            {
+                // the side is the way round, so that a foot is a foot
+                feet.AddRange(turn.Feet.Select(f => f.Foot));
+            }
+
+            int end = from;
+            while (end < told.Count && feet.Count < 4 && told[end] is { IsFeetOnly: true, Feet.Count: > 0, WeightNote: null, TimesStated: false })
+            {
+                feet.AddRange(told[end].Feet.Select(f => f.Foot));
+                end++;
+            }
+
+            Foot? way = turn.TurnSide ?? turn.DirSide ?? (turn.Feet is [{ } side] ? side.Foot : null);
+            if (way is null || feet.Count != 3 || feet[0] != way || feet[1] == feet[0] || feet[2] != feet[0])
+            {
+                continue;
+            }
+
+            Clause roll = new()
+            {
+                Head = turn.Head with { Figures = [rolling] },
+                HeadText = rolling.Name,
+                DirSide = way,
+                Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = way },
+                Link = turn.Link,
+                LinkAfter = end > from ? told[end - 1].LinkAfter : turn.LinkAfter,
+                IsWith = turn.IsWith,
+                WithoutFinish = true,
+            };
+            roll.Cover(turn.Span);
+            List<Clause> rest = [.. turn.Detail.Skip(end)];
+            if (!detailed)
+            {
+                foreach (Clause foot in told.GetRange(from, end - from))
+                {
+                    roll.Cover(foot.Span);
+                }
+
+                _clauses.RemoveRange(from, end - from);
+            }
+
+            _clauses[i] = roll;
+            _clauses.InsertRange(i + 1, rest);
+        }
+    }
+
+    /// <summary>"Fan R toe to right, return to centre": the toe comes back, the other foot has nothing to do with it.</summary>
+    private void CentreAfterFan()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            if (_clauses[i] is { Head: { Verb: null, Figures: [{ Id: "swivel_centre" }, ..] } head, Feet.Count: 0 } back
+                && _clauses[i - 1] is { Feet.Count: 1 } fan && (fan.Head?.Verb is ActionKind.FanToe or ActionKind.FanHeel
+                || fan.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.FanToe or ActionKind.FanHeel }] }, ..] }))
+            {
+                back.Head = fan.Head;
+                back.HeadText = fan.HeadText;
+                back.Feet.AddRange(fan.Feet);
+                back.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Centre };
+            }
+        }
     }
 
     /// <summary>Walks in a circle: the walks with all their feet, and after them the turn that they share.</summary>
@@ -147,6 +379,15 @@ internal sealed class ClauseTidier
     {
         for (int i = _clauses.Count - 1; i > 0; i--)
         {
+            if (_clauses[i] is { Part: "toe" or "toes", HasTurnWord: true, Feet.Count: 0, Amount: null, Head: null }
+                && _clauses[i - 1] is { Stands: true, Part: "heel", Feet.Count: 1, Head: null } standing)
+            {
+                // "on R heel stand and turn toe from left to right"
+                standing.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Grind, Special = "grind" };
+                standing.HeadText = "grind";
+                standing.Part = "";
+            }
+
             if (_clauses[i] is { Part: "toe" or "toes", HasTurnWord: true, Feet.Count: 0, Amount: null, Head: null }
                 && _clauses[i - 1].Head is { Verb: ActionKind.Grind })
             {
@@ -387,9 +628,11 @@ internal sealed class ClauseTidier
                 put.Feet.Add(fetch.Feet[^1]);
             }
 
-            if (fetch.Head?.Verb is ActionKind.Bounce && put is { SaysIt: true, Dir.Direction: Direction.Down, Head.Verb: ActionKind.Step })
+            if (fetch.Head?.Verb is ActionKind.Bounce && Lowers(put))
             {
                 // "lift both heels and put them down": one bounce
+                fetch.Times = put.TimesStated ? put.Times : fetch.Times;
+                fetch.TimesStated |= put.TimesStated;
                 fetch.Cover(put.Span);
                 fetch.LinkAfter = put.LinkAfter;
                 _clauses.RemoveAt(i);
@@ -477,7 +720,9 @@ internal sealed class ClauseTidier
                     Verb: ActionKind.Slide or ActionKind.Drag or ActionKind.Step or ActionKind.Touch or ActionKind.Stomp
                 or ActionKind.Press
                 };
-            if (ofFoot && note is { Head: { Verb: ActionKind.Shift, IsIng: true }, Amount: null, Dir: null, Detail.Count: 0 })
+            if (ofFoot && note is { Head.Verb: ActionKind.Shift, Amount: null, Dir: null, Detail.Count: 0 }
+                && note.HeadText.Split(' ')[0].EndsWith("ing", StringComparison.OrdinalIgnoreCase)
+                && note is { Head: { Verb: ActionKind.Shift }, Amount: null, Dir: null, Detail.Count: 0 })
             {
                 // "slide R up beside it, taking the weight on the right"
                 owner.WeightNote = TermKind.WeightTakes;

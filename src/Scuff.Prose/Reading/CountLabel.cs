@@ -57,6 +57,19 @@ internal sealed class CountLabel
             && words[1] is "tag" or "tags" or "bridge" or "intro" or "introduction" or "ending" or "break" or "restart";
     }
 
+    /// <summary>The label of a line of its own for a quick count, "a" or "e" as the &amp; has it; null where the line starts otherwise.</summary>
+    public static CountLabel? ReadQuick(string text, int start, int end)
+    {
+        if (end - start < 3 || text[start] is not ('a' or 'e') || !char.IsWhiteSpace(text[start + 1]))
+        {
+            return null;
+        }
+
+        List<LabelPlace> places = [];
+        AddLetter(places, char.ToString(text[start]), 0);
+        return new CountLabel(places, new TextSpan(start, 1), SkipBlank(text, start + 1, end));
+    }
+
     /// <summary>Reads the label at the start of a line; null when the line does not start with counts.</summary>
     public static CountLabel? Read(string text, int start, int end)
     {

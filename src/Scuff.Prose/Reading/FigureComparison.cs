@@ -49,7 +49,7 @@ internal sealed class FigureComparison(ReaderState state)
     }
 
     private static List<StepAction> DetailOf(LineReading reading, int from, int to)
-        => reading.Rows.Where(r => r.Clause >= from && r.Clause < to && !r.IsWith && r.Action.Kind != ActionKind.Hold).Select(r => r.Action).ToList();
+        => reading.Rows.Where(r => r.Clause >= from && r.Clause < to && !r.IsWith && r.Action.Kind is not (ActionKind.Hold or ActionKind.Clap or ActionKind.Snap)).Select(r => r.Action).ToList();
 
     public bool IsDetailOf((Clause Figure, int From, int To) told, LineReading reading)
         => told.Figure.Head is not { Figures.Count: > 0 } head
@@ -94,6 +94,12 @@ internal sealed class FigureComparison(ReaderState state)
                 List<StepAction> actions = rows.FindAll(r => r.Action.Kind != ActionKind.Hold).ConvertAll(r => r.For(named));
                 int finish = rows.Count > 0 && rows[^1].IsFinish && detail.Count == actions.Count - 1 ? 1 : 0;
                 int once = actions.Count - finish;
+                if (detail.Count > 2 && detail.Count * 2 == actions.Count && Enumerable.Range(0, 2).Any(half => Enumerable.Range(0, detail.Count).All(i =>
+                    detail[i].Foot == actions[(half * detail.Count) + i].Foot && SamePlace(detail[i], actions[(half * detail.Count) + i]))))
+                {
+                    // half of it: "the box: side R, close L, forward R, hold"
+                    return true;
+                }
 
                 // once, or again and again; one place of many may differ
                 if (once > 0 && detail.Count % once == 0 && Enumerable.Range(0, detail.Count).All(i => detail[i].Foot == actions[i % once].Foot)

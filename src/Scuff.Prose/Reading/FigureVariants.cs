@@ -396,12 +396,25 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             AddHalf(variants, whole, clause, situation);
         }
 
+        if (clause is { HalfOf: null, TimesStated: false } && definition is { Rows: [{ Action.Effect: WeightEffect.Keeps }, { Action.Turn.Sign: not 0 }, { Action.Effect: WeightEffect.Keeps }, _] }
+            && definition.Id.StartsWith("monterey", StringComparison.Ordinal)
+            && Next is null or { Head.Verb: ActionKind.Point or ActionKind.Touch or ActionKind.Tap })
+        {
+            // "1-2 monterey 1/2 right" and the other foot on a line of its own: the turn is in the first half
+            variants.Add(Cut(whole, 2, Next is null ? 0.5 : 0.3));
+        }
+
         bool figureFollows = Next is { Head: { Figures.Count: > 0, Verb: null } after } && after.Figures.All(f => f.Rows.Count > 2);
         bool saysFinish = finish < definition.Rows.Count
             && clause.HeadText.Contains(definition.Rows[finish].Action.Traits.Word, StringComparison.OrdinalIgnoreCase);
-        if (finish < definition.Rows.Count && !beside && !saysFinish)
+        if (clause.WithoutFinish && finish < definition.Rows.Count)
         {
-            variants.Add(Cut(whole, finish, Next is null ? 0.6 : figureFollows ? 0.4 : 0.02));
+            whole.Cost += 0.5;
+        }
+
+        if (finish < definition.Rows.Count && (clause.WithoutFinish || !beside) && !saysFinish)
+        {
+            variants.Add(Cut(whole, finish, clause.WithoutFinish ? -0.5 : Next is null ? 0.6 : figureFollows ? 0.4 : 0.02));
         }
 
         // a spiral whose step is written out: "step R forward, full spiral left"
@@ -425,6 +438,22 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 FootNamed = true,
                 StatedTurn = turning.Turn,
                 WeightStated = true
+            });
+        }
+
+        if (spiral && clause.IsSpiral)
+        {
+            // "full spiral L on R, L forward": step and turn on one count
+            variants.Add(new Variant
+            {
+                Definition = definition,
+                Named = named,
+                Rows = [rows[0] with { Action = rows[0].Action with { Turn = rows[0].Action.Turn + rows[1].Action.Turn } }],
+                Cost = whole.Cost + 0.35,
+                FootNamed = isNamed,
+                StatedTurn = whole.StatedTurn,
+                WeightStated = whole.WeightStated,
+                Direction = whole.Direction,
             });
         }
 
@@ -630,6 +659,11 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 Action =
                 rows[0].Action with { Direction = VariantParts.DirectionOf(clause, struts, rows[0].Action.Direction, rows[0].Action.Kind) }
             };
+        }
+
+        if (clause.FirstWay is Direction way && rows.Count > 1)
+        {
+            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = way } };
         }
 
         if (clause.WeightNote is not null && rows.Count > 0)

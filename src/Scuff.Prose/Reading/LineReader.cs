@@ -51,7 +51,8 @@ internal sealed class LineReader
         }
 
         if (clauses.Count == 1 && clauses[0].IsRepeat
-            || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null)))
+            || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null
+                || (c.Head is { Verb: ActionKind.Brush or ActionKind.Touch or ActionKind.Scuff or ActionKind.Hitch, IsIng: true } && c.Link is Link.Hard && clauses.Exists(r => r.Diagonal)))))
         {
             LineContent? repeated = _repeats.Read(clauses, places, whole, line, label, clocks);
             if (repeated is not null)
@@ -95,6 +96,33 @@ internal sealed class LineReader
             if (again is not null && (best is null || Badness(again, placed) < Badness(best, clauses) - 0.05))
             {
                 (best, other, danced, figures, clauses) = (again, againOther, againDanced, againFigures, placed);
+            }
+        }
+
+        if (best is not { Fits: true, Cost: < 2 } && BothJoined(terms) is List<Term> joined)
+        {
+            // "jump R+L apart": both feet at once
+            List<Clause> both = ClauseBuilder.Build(joined);
+            ResolveTurnsTo(both);
+            (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) =
+                _search.Solve(both, places);
+            if (again is not null && (best is null || Badness(again, both) < Badness(best, clauses) - 0.05))
+            {
+                (best, other, danced, figures, clauses, terms) = (again, againOther, againDanced, againFigures, both, joined);
+            }
+        }
+
+        if (TitleAt(terms) is int colon && !clauses.Exists(c => c.Detail.Count > 0 && c.Start < terms[colon].Span.Start))
+        {
+            // "Jump back: jump back on both feet, clap": what is told first in short, and then step by step
+            List<Clause> told = ClauseBuilder.Build(terms.GetRange(colon + 1, terms.Count - colon - 1));
+            ResolveTurnsTo(told);
+            (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
+                _search.Solve(told, places);
+            if (steps is { Fits: true, Cost: < 1.2 } && told.TrueForAll(c => c.Unknown.Count == 0) && NameAgrees(terms, colon + 1, terms.Count, steps)
+                && IsToldAgain(ClauseBuilder.Build(terms.GetRange(0, colon)), told, steps))
+            {
+                (best, other, danced, figures, clauses) = (steps, otherSteps, stepsDanced, stepFigures, told);
             }
         }
 
@@ -147,6 +175,7 @@ internal sealed class LineReader
             _questions.Unanswered(terms, best, danced, label);
             _questions.CountsElsewhere(best, danced, places, label);
             _questions.WeightElsewhere(best, danced, label);
+            _questions.SlipAndCounts(best, danced, places, label);
             _questions.DetailPassedOver(best, danced, label, _search);
             _comparison.Compare(figures, best, danced);
         }
@@ -165,6 +194,43 @@ internal sealed class LineReader
         return new LineContent(moves.ToValueList(), claims,
             best.Fits)
         { Notes = Styling(terms), LeavesWordsOut = best.Fits && _questions.LeftOut(clauses, danced, figures, best, whole, label) };
+    }
+
+    /// <summary>The colon that may end a title in front of the steps, outside brackets; or null.</summary>
+    private static int? TitleAt(List<Term> terms)
+    {
+        int colon = terms.FindIndex(t => t.Kind == TermKind.Separator && t.Text == ":");
+        return colon > 0 && colon < terms.Count - 1 && !terms.Take(colon).Any(t => t.Kind is TermKind.Open or TermKind.Side or TermKind.Foot) ? colon : null;
+    }
+
+    /// <summary>Whether a title says nothing that the steps after it do not say again: its verbs, its places, its turns.</summary>
+    private static bool IsToldAgain(List<Clause> title, List<Clause> told, LineReading steps)
+        => title.Count > 0 && title.TrueForAll(c => c is { IsRepeat: false, IsAmp: false, Detail.Count: 0, Unknown.Count: 0, TimesStated: false }
+            && (c.Head?.Verb is not ActionKind verb || told.Exists(t => t.Head?.Verb == verb) || steps.Rows.Exists(r => r.Action.Kind == verb))
+            && (c.Head is not { Verb: null } named || told.Exists(t => t.Head is { Verb: null } again && again.Figures.Any(f => named.Figures.Contains(f))))
+            && (c.Dir is not Meaning dir || steps.Rows.Exists(r => FigureComparison.Family(r.Action.Direction) == FigureComparison.Family(dir.Direction)))
+            && (c.Amount is not int amount || steps.Rows.Exists(r => r.Action.Turn.Amount == amount)));
+
+    /// <summary>The terms with each "R+L" taken for both feet; null where there is none.</summary>
+    private static List<Term>? BothJoined(List<Term> terms)
+    {
+        List<Term> joined = [];
+        for (int i = 0; i < terms.Count; i++)
+        {
+            bool pair = i + 2 < terms.Count && terms[i].Kind is TermKind.Side or TermKind.Foot && terms[i + 1] is { Kind: TermKind.Amp, Text: "+" }
+                && terms[i + 2].Kind is TermKind.Side or TermKind.Foot && terms[i].Meaning.Side != terms[i + 2].Meaning.Side;
+            if (!pair)
+            {
+                joined.Add(terms[i]);
+                continue;
+            }
+
+            TextSpan span = TextSpan.FromBounds(terms[i].Span.Start, terms[i + 2].Span.End);
+            joined.Add(new Term(new Meaning(TermKind.BothFeet), span, "both"));
+            i += 2;
+        }
+
+        return joined.Count < terms.Count ? joined : null;
     }
 
     /// <summary>"Hold 6" on counts 5-8 says again which count it is: nothing lasts that long there.</summary>

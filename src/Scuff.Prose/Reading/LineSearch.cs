@@ -54,6 +54,15 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                     turned.TurnSide = clause.TurnSide;
                 }
 
+                if (clause is { IsFigure: true, Dir: { Direction: Direction.Forward or Direction.Back } onward }
+                    && clause.Detail[0] is { Dir: null, Diagonal: false, Feet.Count: 1, Head: { Verb: ActionKind.Step } or { Figures: [{ Rows.Count: 1 }, ..] } } opening
+                    && opening.Head.Verb is null or ActionKind.Step && !opening.BothFeet)
+                {
+                    // "waltz basic going forward: a big step on the right foot, then close ..."
+                    opening.Dir = onward;
+                    opening.DirText = clause.DirText;
+                }
+
                 bool turnsFirst = clause is { Amount: not null, TurnSide: not null } && (clause.TurnsInto || clause.TurnFirst)
                     && !clause.Detail.Exists(d => d.Amount is not null || d.HasTurnWord);
                 if (turnsFirst)
@@ -127,6 +136,17 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             if (again is not null && (plain is null || again.Cost < plain.Cost))
             {
                 (plain, second, clauses) = (again, third, repeated);
+            }
+        }
+
+        if (plain is not { Fits: true } && clauses.Exists(c => c is { IsSlow: true, Feet.Count: > 0, IsFigure: false, Lasts: null }))
+        {
+            // "slow walks R, L" on four counts
+            List<Clause> slow = [.. clauses.SelectMany(EachSlow)];
+            (LineReading? slowly, LineReading? slowlyOther) = Best(solver.Solve(slow, places, state.Weight));
+            if (slowly is { Fits: true, Cost: < 1.2 })
+            {
+                return (slowly, slowlyOther, slow, figures);
             }
         }
 
@@ -211,6 +231,24 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         }
 
         return false;
+    }
+
+    private static IEnumerable<Clause> EachSlow(Clause clause)
+    {
+        if (clause is not { IsSlow: true, Feet.Count: > 0, IsFigure: false, Lasts: null })
+        {
+            yield return clause;
+            yield break;
+        }
+
+        foreach (FootWord foot in clause.Feet)
+        {
+            Clause one = clause.Copy(mirrored: false);
+            one.Feet.Clear();
+            one.Feet.Add(foot);
+            one.Lasts = 2;
+            yield return one;
+        }
     }
 
     /// <summary>Whether the second list has the actions of the first in their order.</summary>

@@ -126,6 +126,18 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             }
         }
 
+        if (clause is { IsSpiral: true, Link: not Link.Hard, TimesStated: false } && state is { PendingTurn: null, Last: { Action.Effect: WeightEffect.Takes } stood }
+            && stood.Action.Foot.ToFoot() is Foot spiralling && (clause.Feet.Count == 0 || clause.Feet[0].Foot == spiralling))
+        {
+            // "R forward into a full spiral L" on one count: the turn is made on the step
+            int round = clause.Amount ?? clause.Head!.Figures[0].TotalTurn.Amount.Floor;
+            Ratio about = (clause.TurnSide ?? spiralling.Other()) == Foot.Right ? round : -round;
+            if (TurnAttachment.Back(state, about, 0.25) is SolverState spun)
+            {
+                next.Add(spun);
+            }
+        }
+
         Clause? previous = index > 0 ? clauses[index - 1]
             : Before is ActionKind went && state.Weight == Weight.Shared ? new Clause { Inherited = went } : null;
         if (previous is { IsAmp: true })
@@ -299,6 +311,11 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             next.Add(back with { Cost = back.Cost + unsure });
         }
 
+        if (clause.WithBefore && state is { Last: not null, PendingTurn: null })
+        {
+            return;
+        }
+
         // with the move after
         if (index + 1 < clauses.Count && !softBefore)
         {
@@ -355,7 +372,16 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         {
             // "touch L back, 1/2 left": mostly onto the foot that touched
             StepAction reverse = new(ActionKind.Pivot, behind.ToActingFoot(), Direction.InPlace, Contact.Ball, WeightEffect.Takes, turn);
-            RowPlacement.Place(next, state, TurnVariant(reverse, 0.2, missing, "pivot", on is not null), index, places);
+            RowPlacement.Place(next, state, TurnVariant(reverse, 0.1, missing, "pivot", on is not null), index, places);
+        }
+
+        bool outOfVine = on is null && amount == 2 && standing is Foot stands && eighths.Sign > 0 == (stands == Foot.Left)
+            && lastStep is { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Direction: Direction.CrossBehind } };
+        if (outOfVine)
+        {
+            // "side R, behind, 1/4 right, scuff": the step that turns out of the vine, said by its turn alone
+            StepAction onward = new(ActionKind.Step, standing!.Value.Other().ToActingFoot(), Direction.Forward, Contact.Flat, WeightEffect.Takes, turn);
+            RowPlacement.Place(next, state, TurnVariant(onward, 0.1, missing, "step_forward", false), index, places);
         }
 
         ActingFoot acting = standing?.ToActingFoot() ?? ActingFoot.None;

@@ -2,6 +2,7 @@ using Scuff.Diagnostics;
 using Scuff.Prose.Words;
 using Scuff.Stance;
 using Scuff.Steps;
+using Scuff.Timing;
 
 namespace Scuff.Prose.Reading;
 
@@ -173,6 +174,19 @@ internal sealed class ReadingQuestions(ReaderState state)
         for (int i = 0; i < danced.Count; i++)
         {
             List<PlacedRow> rows = best.Rows.FindAll(r => r.Clause == i && !r.IsWith);
+            if (danced[i].Lasts is > 2 and int lasting && rows is [{ Action.Kind: not ActionKind.Hold } only] && places.Count > 0)
+            {
+                // "shimmy and move to the side over four counts", and only three are left for it
+                PlacedRow? after = best.Rows.Find(r => !r.IsWith && r.Place > only.Place);
+                Counts end = after?.Place ?? LabelPlaces.EndOf(places.Max(p => p.Place));
+                if (end - only.Place != Counts.FromWhole(lasting))
+                {
+                    TextSpan span = danced[i].Span;
+                    state.Add(ReadingRules.WordsUnused.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label),
+                        ("unused", "length"), ("read", Phrasing.Describe(rows))));
+                }
+            }
+
             if (danced[i].SaidCount is int said && rows.Count > 0 && places.Any(p => p.Number == said)
                 && !rows.Exists(r => r.Label == said.ToString(System.Globalization.CultureInfo.InvariantCulture)))
             {
@@ -186,7 +200,7 @@ internal sealed class ReadingQuestions(ReaderState state)
     /// <summary>A note on the weight that the reading does not follow: the weight is said to end on a foot, and it ends on the other.</summary>
     public void WeightElsewhere(LineReading best, List<Clause> danced, string label)
     {
-        if (!danced.Exists(c => c.WeightNote is TermKind.WeightOn or TermKind.WeightNone))
+        if (!danced.Exists(c => c.WeightNote is TermKind.WeightOn or TermKind.WeightNone) && !best.Rows.Exists(r => r.Action.Kind == ActionKind.Shift))
         {
             return;
         }
@@ -210,6 +224,15 @@ internal sealed class ReadingQuestions(ReaderState state)
         for (int at = 0; at < best.Rows.Count; at++)
         {
             PlacedRow row = best.Rows[at];
+            if (row is { IsWith: false, Action: { Kind: ActionKind.Shift, Turn.Sign: 0 } } && at > 0
+                && danced[row.Clause].HeadText.StartsWith("tak", StringComparison.OrdinalIgnoreCase) && row.Action.Foot.ToFoot() is Foot kept && weight == kept.ToWeight())
+            {
+                // "... and on the last count take the weight on the left", which has it already
+                TextSpan taken = danced[row.Clause].Span;
+                state.Add(ReadingRules.WordsUnused.At(taken, ("words", state.Text.Substring(taken.Start, taken.Length)), ("counts", label),
+                    ("unused", "change of weight"), ("read", Phrasing.Describe(best.Rows.FindAll(r => r.Clause <= row.Clause)))));
+            }
+
             weight = row.IsWith ? weight : row.Action.WeightAfter(weight);
             Clause clause = danced[row.Clause];
             bool lastOfClause = !best.Rows.Skip(at + 1).Any(r => r.Clause == row.Clause);
@@ -219,6 +242,21 @@ internal sealed class ReadingQuestions(ReaderState state)
                 string words = state.Text.Substring(clause.Span.Start, clause.Span.Length);
                 state.Add(ReadingRules.WordsUnused.At(clause.Span, ("words", words), ("counts", label), ("unused", "weight"),
                     ("read", Phrasing.Describe(best.Rows.FindAll(r => r.Clause == row.Clause)))));
+            }
+        }
+    }
+
+    /// <summary>A slip of the fingers in a name whose counts are not those of the line either: two doubts are one too many.</summary>
+    public void SlipAndCounts(LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places, string label)
+    {
+        for (int i = 0; i < danced.Count; i++)
+        {
+            if (danced[i] is { IsFigure: true, Corrected.Count: > 0, Feet.Count: 0, Dir: null, Detail.Count: 0 }
+                && best.Rows.Exists(r => r.Clause == i && !places.Any(p => p.Place == r.Place)))
+            {
+                TextSpan span = danced[i].Span;
+                state.Add(ReadingRules.WordsUnused.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label), ("unused", "rhythm"),
+                    ("read", Phrasing.Describe(best.Rows.FindAll(r => r.Clause == i)))));
             }
         }
     }
@@ -251,7 +289,7 @@ internal sealed class ReadingQuestions(ReaderState state)
 
         for (int i = 0; i < danced.Count; i++)
         {
-            if (danced[i].HasContent && !danced[i].IsAmp && !danced[i].IsTurnOnly && !best.Rows.Exists(r => r.Clause == i))
+            if (danced[i].HasContent && !danced[i].IsAmp && !danced[i].IsTurnOnly && !danced[i].IsSpiral && !best.Rows.Exists(r => r.Clause == i))
             {
                 left.Add(danced[i]);
             }

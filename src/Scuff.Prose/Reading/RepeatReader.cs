@@ -115,7 +115,11 @@ internal sealed class RepeatReader(ReaderState state)
             return null;
         }
 
-        if (RepeatedWay(clauses) is Direction towards)
+        if (TowardsCorner(clauses) && copied.SelectMany(m => m.Steps).Any(s => s.Action.Direction is Direction.DiagonalForward or Direction.DiagonalBack))
+        {
+            // "do the same to the left front corner": the diagonals lie on the other side by themselves
+        }
+        else if (RepeatedWay(clauses) is Direction towards)
         {
             bool going = copied.SelectMany(m => m.Steps).All(s => s.Action.Traits.Stretches
                 || s.Action.Direction is Direction.Forward or Direction.Back || s.Action.Foot == ActingFoot.None);
@@ -170,6 +174,8 @@ internal sealed class RepeatReader(ReaderState state)
         Counts end = places.Max(p => p.Place);
         return new LineContent(copied.ToValueList(), clocks.Select(c => new FacingClaim(c.Facing, end, c.Span)).ToValueList(), true);
     }
+
+    private static bool TowardsCorner(List<Clause> clauses) => clauses.Exists(c => c.Diagonal) && clauses.TrueForAll(c => c.Amount is null);
 
     /// <summary>Forward or back, when the repeat is said to go that way.</summary>
     private static Direction? RepeatedWay(List<Clause> clauses) =>

@@ -82,7 +82,8 @@ internal sealed partial class TextReaderRun
             }
 
             bool separated = _text[before] is ',' or ';' or '|' or '/' or '.' or ':' or ')' or ']';
-            bool many = next.Places.Count > 1 || (label.Places.Count == 1 && CountsOn(i, next, line.End));
+            bool many = next.Places.Count > 1 || ((label.Places.Count == 1 || (runs.Count > 0 && label.Places.Count == 2 && !label.Places[1].Place.IsWhole))
+                && CountsOn(i, next, line.End));
             if (!follows || !(separated || many || c is '(' or '[') || (c is '(' or '[' && _text[line.Start] is not ('(' or '[')))
             {
                 continue;
@@ -116,7 +117,7 @@ internal sealed partial class TextReaderRun
         while (index + 1 < _lines.Count)
         {
             TextLine next = _lines[index + 1].Trimmed(_text);
-            if (next.Start == next.End || !GoesOn(line, next, next.Start - _lines[index + 1].Start > indented + 1))
+            if (next.Start == next.End || QuickCount(index + 1) is not null || !GoesOn(line, next, next.Start - _lines[index + 1].Start > indented + 1))
             {
                 break;
             }
@@ -126,6 +127,36 @@ internal sealed partial class TextReaderRun
         }
 
         return line;
+    }
+
+    /// <summary>
+    /// The label of a line that stands for a quick count between two others: "1 cross R over L", "a step L to side", "2 step R in place". An "a" that is
+    /// not between two counts that follow each other is the article.
+    /// </summary>
+    private CountLabel? QuickCount(int index)
+    {
+        TextLine line = _lines[index].Trimmed(_text);
+        if (CountLabel.ReadQuick(_text, line.Start, line.End) is not CountLabel quick)
+        {
+            return null;
+        }
+
+        return Neighbour(index, -1) is CountLabel before && Neighbour(index, 1) is CountLabel after
+            && after.Places[0].Place.IsWhole && FirstNumber(after) == LastNumber(before) + 1 ? quick : null;
+    }
+
+    private CountLabel? Neighbour(int index, int way)
+    {
+        for (int i = index + way; i >= 0 && i < _lines.Count; i += way)
+        {
+            TextLine line = _lines[i].Trimmed(_text);
+            if (line.Start < line.End)
+            {
+                return CountLabel.Read(_text, line.Start, line.End) is { } label && label.End < line.End ? label : null;
+            }
+        }
+
+        return null;
     }
 
     private bool GoesOn(TextLine line, TextLine next, bool isIndented)
@@ -313,6 +344,18 @@ internal sealed partial class TextReaderRun
             }
 
             places.Add(place with { Number = number, Place = moved, Label = CountGrid.LabelOf(moved) });
+        }
+
+        if (places.Count > 1 && wordsStart is null && CountsInBrackets(line with { Start = label.End }) is { } inside && inside.Count > places.Count
+            && inside[0].Number == label.Places[0].Number && inside[^1].Place == label.Places[^1].Place)
+        {
+            // "1-4 rock R to side (1), recover (2), behind (3), side (&), cross (4)": the words know of a quick count, the label does not
+            places = inside.ConvertAll(p => p with
+            {
+                Number = p.Number - offset,
+                Place = p.Place - Counts.FromWhole(offset),
+                Label = CountGrid.LabelOf(p.Place - Counts.FromWhole(offset)),
+            });
         }
 
         ReadPlaces(line, places, wordsStart ?? label.End, _text.Substring(label.Span.Start, label.Span.Length), label.Span);

@@ -31,7 +31,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         bool slapsBody = clause.Head?.Verb == ActionKind.Slap && clause.HasStyle
-            && !(clause.Feet.Count == 1 && (clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase)
+            && !(clause.Feet.Count == 1 && (clause.NamesBoot || clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase)
                 || clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase)));
         if (clause.Head is { Figures.Count: > 0 } figure && !slapsBody)
         {
@@ -56,6 +56,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     // "right toes out": one foot fans
                     AddFootMoves(variants, clause, lexicon.Verbs.Usual(fanned) with { Direction = definition.Rows[0].Action.Direction },
                         FootRule.Any, [(clause.Feet[0].Foot, true)], situation, 0);
+                    continue;
+                }
+
+                if (clause.BothFeet && definition.Rows is [{ Action.Kind: ActionKind.Hop or ActionKind.Leap }])
+                {
+                    // "small hop back on both"
+                    AddBodyMove(variants, clause, ActionKind.Jump, lexicon.Verbs.Usual(ActionKind.Jump), true, situation);
                     continue;
                 }
 
@@ -144,8 +151,17 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         : null;
 
     /// <summary>Arms, hips and the like may be made beside a step and take no count of their own.</summary>
-    private static void AddBeside(List<Variant> variants, Clause clause, Situation situation)
+    private void AddBeside(List<Variant> variants, Clause clause, Situation situation)
     {
+        if (clause.SameTime && situation.Last is not null
+            && variants.Find(v => v.Rows is [{ Action.Effect: WeightEffect.Keeps }] && !v.Accompanies) is Variant gesture)
+        {
+            // "rock R back and kick L forward at the same time"
+            variants.Clear();
+            variants.Add(new Variant { Definition = gesture.Definition, Named = gesture.Named, Rows = gesture.Rows, Cost = gesture.Cost, Accompanies = true });
+            return;
+        }
+
         Variant? body = variants.Find(v => v.Rows.Count > 0 && !v.Accompanies
             && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody
             or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee or ActionKind.Snap
@@ -159,7 +175,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         bool drawn = body.Rows[0].Action.Kind is ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide;
         if (drawn)
         {
-            if (clause.Link is not Link.Hard || clause.Head is { IsIng: true })
+            if (clause.Link is not Link.Hard || clause.Head is { IsIng: true } || DragsIntoTouch(clause))
             {
                 // "step R back sweeping L": the sweep rides on the step
                 variants.Add(new Variant
@@ -211,9 +227,20 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         variants.Add(new Variant { Definition = body.Definition, Named = null, Rows = [body.Rows[0]], Cost = cost, Accompanies = true });
     }
 
+    // "big step R, drag L towards R and touch": the drag leads to the touch
+    private bool DragsIntoTouch(Clause clause) => clause.LinkAfter is Link.Soft && clause.Feet.Count == 1
+        && _next is { Head.Verb: ActionKind.Touch or ActionKind.Tap, Feet.Count: 0, Amount: null, IsWith: false }
+        && _next.Dir?.Direction is null or Direction.Together;
+
     private void AddVerb(List<Variant> variants, Clause clause, Clause? previous, ActionKind verb, Situation situation)
     {
         bool upStomp = clause.Head!.VerbKeepsWeight;
+        if (verb is ActionKind.Hop or ActionKind.Leap && clause.BothFeet)
+        {
+            // "hop back on both": who leaves the floor with both feet jumps
+            verb = ActionKind.Jump;
+        }
+
         switch (verb)
         {
             case ActionKind.Pivot:
@@ -225,11 +252,16 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             case ActionKind.Unwind:
                 _turns.AddUnwind(variants, clause, situation);
                 return;
+            case ActionKind.Hold when clause is { WeightNote: TermKind.WeightOn, WeightFoot: Foot settled } && situation.Weight == Weight.Shared:
+                // "8 hold, weight on left" after swivels of both feet: standing still, the weight goes there
+                StepAction still = StepAction.Hold with { Effect = settled == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight };
+                variants.Add(Body(clause, still, 0, stretches: true));
+                return;
             case ActionKind.Hold:
                 variants.Add(Body(clause, StepAction.Hold, 0, stretches: true));
                 return;
             case ActionKind.Slap when clause.Feet.Count == 1
-                && (clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase)
+                && (clause.NamesBoot || clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase)
                 || clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase)):
                 // the foot whose boot is slapped is lifted to the hand
                 AddFootMoves(variants, clause, new StepAction(ActionKind.Slap, ActingFoot.None, Direction.Unstated, Contact.Air, WeightEffect.Keeps),
@@ -338,6 +370,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             bool heel = clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase);
             verb = heel ? ActionKind.Dig : ActionKind.Touch;
             usual = lexicon.Verbs.Usual(verb);
+        }
+
+        if (verb is ActionKind.Grind && clause.Dir?.Direction is Direction.In or Direction.Out)
+        {
+            // "grind the toes from in to out": how the foot turns, not where it is put
+            clause.Dir = null;
+            usual = usual with { Direction = Direction.Forward };
         }
 
         if (verb is ActionKind.Flick && clause.Dir?.Direction is Direction.CrossFront)
@@ -764,6 +803,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             }
 
             AddBodyMove(variants, clause, ActionKind.Jump, lexicon.Verbs.Usual(ActionKind.Jump), true, situation);
+            return;
+        }
+
+        bool rises = (previous?.Head?.Verb is ActionKind.Dip || previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip }] }, ..] }) && clause is { Feet.Count: 0, Part.Length: 0, Dir.Direction: Direction.Up };
+        if (rises && lexicon.Catalogue.Find("rise") is { Rows: [{ } rise] } risen)
+        {
+            // "dip down, up", "bend knees, straighten": nobody steps anywhere
+            variants.Add(Named(new Variant { Definition = risen, Named = null, Rows = [new VariantRow(rise.For(Foot.Right), Counts.Zero, false)], Cost = 0, FootNamed = true }, risen));
             return;
         }
 

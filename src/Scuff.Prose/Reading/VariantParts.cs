@@ -75,7 +75,8 @@ internal static class VariantParts
         bool across = clause.DirSide is Foot side && acting is Foot foot && side != foot;
         if (clause.Diagonal)
         {
-            bool back = clause.Dir?.Direction is Direction.Back or Direction.CrossBehind;
+            bool back = clause.Dir?.Direction is Direction.Back or Direction.CrossBehind
+                || (clause.Dir?.Direction is Direction.Home && clause.DirText.StartsWith("back", StringComparison.OrdinalIgnoreCase));
             return (back, across || clause.Dir?.Direction is Direction.CrossFront) switch
             {
                 (false, false) => Direction.DiagonalForward,

@@ -104,6 +104,7 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
     {
         TermKind.Foot or TermKind.Side or TermKind.Lead => HasFoot(term.Meaning.Side!.Value, owners, rows),
         TermKind.Dir => HasWay(term, owners, rows),
+        TermKind.Amount when owners.Exists(c => c.Head?.Verb is ActionKind.Sweep or ActionKind.Ronde or ActionKind.RollKnee) => true,
         TermKind.Amount => HasTurn(term.Meaning.Value, owners, rows),
         TermKind.Move => HasMove(term, owners, rows),
         _ => true,
@@ -127,6 +128,7 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         Direction way = FigureComparison.Family(term.Meaning.Direction);
         bool told = way is Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind or Direction.Side;
         bool closesBehind = way is Direction.CrossBehind && owners.Exists(c => c is { Dir.Direction: Direction.Together, Reference: not null, Size: < 0 });
+        closesBehind |= way is Direction.CrossBehind && owners.Exists(c => c is { Dir.Direction: Direction.Back, Reference: null, Head: null or { Verb: ActionKind.Step } });
         return !told || closesBehind || term.Text.Equals("over", StringComparison.OrdinalIgnoreCase)
             || rows.Exists(r => r.Action.Turn.Sign != 0 || r.Action.Foot is ActingFoot.Both or ActingFoot.None
                 || (term.Meaning.Side is Foot foot && r.Action.Foot.ToFoot() == foot) || Suits(r.Action, way, term));
@@ -177,6 +179,6 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         bool acts = verb is ActionKind.Kick or ActionKind.Hook or ActionKind.Flick or ActionKind.Hitch or ActionKind.Stomp or ActionKind.Hop
             or ActionKind.Jump or ActionKind.Scuff or ActionKind.Brush or ActionKind.Touch or ActionKind.Tap or ActionKind.Point
             or ActionKind.Dig or ActionKind.Rock or ActionKind.Press or ActionKind.Lunge;
-        return !acts || owners.Exists(c => c.HeadText == term.Text) || rows.Exists(r => r.Action.Kind == verb);
+        return !acts || owners.Exists(c => c.HeadText == term.Text || (c.IsSpiral && verb is ActionKind.Hook)) || rows.Exists(r => r.Action.Kind == verb);
     }
 }

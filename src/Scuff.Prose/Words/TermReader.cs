@@ -170,6 +170,14 @@ internal static class TermReader
                 continue;
             }
 
+            if (tokens[i].Text == "until" && i + 1 < tokens.Count
+                && tokens[i + (tokens[i + 1].Text is "the" && i + 2 < tokens.Count ? 2 : 1)].Text is "r" or "l" or "right" or "left" or "rf" or "lf")
+            {
+                // "drag L until R": as far as the foot
+                tokens[i] = tokens[i] with { Text = "to" };
+                continue;
+            }
+
             if (tokens[i].Text == "ft" && i > 0)
             {
                 // "R ft": the foot; "point R ft", "tap ft of L": in front
@@ -244,7 +252,7 @@ internal static class TermReader
             if (word is not ("stays" or "stay" or "still" or "remains" or "remain" or "again" or "is" or "now" or "on" or "onto" or "to" or "the"
                 or "your" or "at" or "in" or "ends" or "ending" or "end" or "finishing" or "finishes" or "finish"
                 or "up" or "back" or "over" or "kept" or "being" or "firmly" or "mostly" or "all" or "should" or "be" or "must" or "staying"
-                    or "will" or "remaining" or "always" or "then" or "lands" or "goes" or "comes"))
+                    or "will" or "more" or "become" or "becomes" or "becoming" or "remaining" or "always" or "then" or "lands" or "goes" or "comes"))
             {
                 return null;
             }
@@ -368,6 +376,12 @@ internal static class TermReader
                 TextSpan far = TextSpan.FromBounds(token.Span.Start, tokens[at + 2].Span.End);
                 terms.Add(new Term(new Meaning(TermKind.Clock) { Value = token.Value % 12 * 2 / 3 }, far, text[far.Start..far.End]));
                 return 3;
+            case WordTokenKind.Number when token.Value is 45 or 90 or 135 or 180 or 270 or 360:
+                // degrees, with or without the word: no dance counts so far within a line
+                int signs = at + 1 < tokens.Count && tokens[at + 1].Text is "°" or "º" or "degree" or "degrees" or "deg" ? 2 : 1;
+                TextSpan degrees = TextSpan.FromBounds(token.Span.Start, tokens[at + signs - 1].Span.End);
+                terms.Add(new Term(new Meaning(TermKind.Amount) { Value = token.Value / 45 }, degrees, text[degrees.Start..degrees.End]));
+                return signs;
             case WordTokenKind.Number:
                 terms.Add(new Term(new Meaning(TermKind.Number) { Value = token.Value }, token.Span, token.Text));
                 return 1;
@@ -386,7 +400,7 @@ internal static class TermReader
         return token.Text switch
         {
             "," or ";" or ":" or "|" or ">" or "=" => SeparatorMeaning,
-            "." => spaceAfter ? SeparatorMeaning : FillerMeaning,
+            "." => spaceAfter && !IsShortForm(tokens, at) ? SeparatorMeaning : FillerMeaning,
             "/" => token.SpaceBefore || spaceAfter ? SeparatorMeaning : DashMeaning,
             "-" => token.SpaceBefore || spaceAfter ? SeparatorMeaning : DashMeaning,
             "(" => OpenMeaning,
@@ -396,6 +410,11 @@ internal static class TermReader
             _ => UnknownMeaning,
         };
     }
+
+    /// <summary>"Step diag. right fwd": the stop belongs to a word cut short, and no sentence ends there.</summary>
+    private static bool IsShortForm(List<WordToken> tokens, int at) => at > 0 && at + 1 < tokens.Count && !tokens[at].SpaceBefore
+        && tokens[at - 1].Text is "diag" or "fwd" or "bwd" or "bkwd" or "tog" or "beh" or "appr" or "approx" or "resp" or "opp" or "wt" or "incl" or "rt" or "lt"
+        && tokens[at + 1].Kind is WordTokenKind.Word or WordTokenKind.Fraction;
 
     private static int ReadWord(string text, WordToken token, Lexicon lexicon, List<Term> terms)
     {

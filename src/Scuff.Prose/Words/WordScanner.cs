@@ -115,8 +115,8 @@ internal static class WordScanner
         int stop = at;
         int number = Digits(text, ref stop, end);
 
-        // 9:00, 10.30 is no clock; only the colon is
-        if (stop + 2 < end + 0 && text[stop] is ':' && char.IsAsciiDigit(text[stop + 1]) && char.IsAsciiDigit(text[stop + 2])
+        // 9:00, and 9.00 as it is printed in much of Europe; a length of 3.45 is none, for no wall lies there
+        if (stop + 2 < end && text[stop] is ':' or '.' && char.IsAsciiDigit(text[stop + 1]) && char.IsAsciiDigit(text[stop + 2])
             && (stop + 3 >= end || !char.IsAsciiDigit(text[stop + 3])))
         {
             int minutes = ((text[stop + 1] - '0') * 10) + (text[stop + 2] - '0');

@@ -15,29 +15,31 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
     /// <summary>Folder, least share read right in thousandths, most cases read wrong without a question, most questions not asked.</summary>
     public static TheoryData<string, int, int, int> Folders => new()
     {
-        { "open", 989, 2, 0 },
-        { "second", 964, 1, 1 },
+        { "open", 993, 0, 0 },
+        { "second", 970, 0, 0 },
         { "third", 992, 0, 0 },
         { "fourth", 1000, 0, 0 },
-        { "fifth", 996, 1, 0 },
-        { "sixth", 971, 0, 3 },
-        { "seventh", 970, 2, 1 },
-        { "eighth", 968, 1, 1 },
+        { "fifth", 1000, 0, 0 },
+        { "sixth", 980, 0, 1 },
+        { "seventh", 979, 0, 0 },
+        { "eighth", 981, 0, 0 },
         { "ninth", 1000, 0, 0 },
         { "tenth", 977, 0, 0 },
-        { "eleventh", 932, 2, 0 },
-        { "twelfth", 967, 0, 0 },
+        { "eleventh", 942, 1, 0 },
+        { "twelfth", 980, 0, 0 },
         { "generated", 995, 0, 0 },
-        { "unseen", 974, 1, 0 },
+        { "unseen", 978, 1, 0 },
         { "unseen-b", 971, 0, 0 },
-        { "unseen-c", 920, 3, 0 },
-        { "eleventh-b", 867, 6, 1 },
-        { "thirteenth", 956, 0, 0 },
+        { "unseen-c", 928, 3, 0 },
+        { "eleventh-b", 898, 0, 0 },
+        { "thirteenth", 962, 0, 0 },
         { "unseen-e", 912, 3, 0 },
-        { "fourteenth", 956, 1, 0 },
+        { "fourteenth", 975, 0, 0 },
         { "unseen-f", 925, 2, 0 },
-        { "fifteenth", 916, 3, 1 },
-        { "unseen-g", 941, 1, 0 },
+        { "fifteenth", 1000, 0, 0 },
+        { "sixteenth", 987, 0, 0 },
+        { "seventeenth", 950, 0, 0 },
+        { "unseen-g", 966, 1, 0 },
         { "unseen-h", 850, 3, 0 },
         { "unseen-i", 650, 6, 0 },
         { "unseen-j", 785, 7, 0 },
@@ -58,6 +60,8 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
             output.WriteLine(row);
         }
 
+        // seen with -showLiveOutput, so that a round of mending needs no threshold raised
+        output.WriteLine(Told(folder, all));
         string told = string.Join('\n', table);
         int right = all.Count(r => r.Outcome == CorpusCase.Outcome.Right);
         int wrong = all.Count(r => r.Outcome == CorpusCase.Outcome.Wrong && !WantsQuestion(r));

@@ -158,7 +158,7 @@ internal sealed partial class SentenceScan
                 return beyond + 1 - at;
             }
 
-            bool into = counts && _words.Is(beyond + 1, "into", "in", "of", "then", "and", ",", "later", "through")
+            bool into = counts && _words.Is(beyond + 1, "into", "in", "of", "then", "and", ",", "later", "through", "done", "danced", "gone", "completed")
                 && !_words.Is(next - 1, "hold", "wait", "for", "add", "the", "last");
             bool places = after ? !IsWall(next - 1) : into
                 || (counts && beyond + 1 >= _words.Count && at > 0 && _words.Is(at - 1, ",", "wall", "(", ":"));

@@ -1,0 +1,90 @@
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Steps;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>Puts the words of a move into the order that the reader of clauses knows, where a writer has them in another; the terms keep their places in the text.</summary>
+internal static class WordOrder
+{
+    /// <summary>Mends all stretches between separators, and words of turning that only mean "do".</summary>
+    /// <param name="terms">The terms of a line, changed in place.</param>
+    public static void Mend(List<Term> terms)
+    {
+        MakeIsDo(terms);
+        int start = 0;
+        while (start < terms.Count)
+        {
+            int end = start;
+            while (end < terms.Count && terms[end].Kind is not (TermKind.Separator or TermKind.Then or TermKind.Open or TermKind.Close or TermKind.Join))
+            {
+                end++;
+            }
+
+            PlaceLast(terms, start, end);
+            start = end + 1;
+        }
+    }
+
+    /// <summary>"Right make a big step back": nothing is turned by making a step.</summary>
+    private static void MakeIsDo(List<Term> terms)
+    {
+        for (int i = 0; i + 1 < terms.Count; i++)
+        {
+            if (terms[i].Kind is not TermKind.Turn || !terms[i].Text.StartsWith("mak", StringComparison.OrdinalIgnoreCase))
+            {
+                continue;
+            }
+
+            int next = i + 1;
+            while (next < terms.Count && terms[next].Kind is TermKind.Filler or TermKind.Size or TermKind.Style)
+            {
+                next++;
+            }
+
+            if (next < terms.Count && terms[next] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step } or { Verb: null, Figures: [{ Rows: [{ Action: { Kind: ActionKind.Step, Turn.Sign: 0 } }] }, ..] } })
+            {
+                terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Filler) };
+            }
+        }
+    }
+
+    /// <summary>"Over L crosses R foot", "beside R touches L toe": the place and its foot, the verb, and the foot that acts at the end.</summary>
+    private static void PlaceLast(List<Term> terms, int start, int end)
+    {
+        List<int> words = [];
+        for (int i = start; i < end; i++)
+        {
+            if (terms[i].Kind is not (TermKind.Filler or TermKind.Size or TermKind.Style))
+            {
+                words.Add(i);
+            }
+        }
+
+        bool turned = words.Count is 4 or 5
+            && terms[words[0]] is { Kind: TermKind.Dir, Meaning: { Side: null, Direction: Direction.CrossFront or Direction.CrossBehind or Direction.Together } }
+            && terms[words[1]].Kind is TermKind.Side or TermKind.Foot && IsThirdPerson(terms[words[2]])
+            && terms[words[3]].Kind is TermKind.Side or TermKind.Foot && terms[words[3]].Meaning.Side != terms[words[1]].Meaning.Side
+            && (words.Count == 4 || terms[words[4]].Kind is TermKind.Part);
+        if (!turned)
+        {
+            return;
+        }
+
+        List<Term> order = [terms[words[3]]];
+        if (words.Count == 5)
+        {
+            order.Add(terms[words[4]]);
+        }
+
+        order.AddRange([terms[words[2]], terms[words[0]], terms[words[1]]]);
+        for (int i = 0; i < order.Count; i++)
+        {
+            terms[words[i]] = order[i];
+        }
+    }
+
+    // "crosses", "touches", "locks": what a foot does, not what she is told to do
+    private static bool IsThirdPerson(Term term) => term.Text.EndsWith('s') && term.Text.Length > 4
+        && (term is { Kind: TermKind.Move, Meaning.Verb: not null } || term.Kind is TermKind.Dir);
+}

@@ -1,0 +1,143 @@
+using Tests.Corpus;
+
+namespace Tests.Prose;
+
+/// <summary>
+/// Classes of everyday wording, each by a few lines that stand in no corpus. What is wanted is written out by hand, as in the corpus:
+/// count, foot that acts, foot that has the weight, action, place and the new facing.
+/// </summary>
+public sealed class WordingClassTests
+{
+    [Theory]
+
+    // clock times with a dot
+    [InlineData("R", "1-2 Step R forward, pivot ½ L 6.00", "1 R>R step:forward; 2 L>L pivot @6:00")]
+    [InlineData("R", "1-2 Walk R, turn 1/4 R stepping L to side (3.00)", "1 R>R step:forward; 2 L>L step:side @3:00")]
+
+    // degrees
+    [InlineData("R", "1-2 Step forward on right, pivot 180 left", "1 R>R step:forward; 2 L>L pivot @6:00")]
+    [InlineData("R", "1-2 Step forward on right, turn 90° left", "1 R>R step:forward; 2 L>L pivot @9:00")]
+
+    // a quick count with a line of its own
+    [InlineData("R", "1 Cross R over L\na Step L to side\n2 Step R in place", "1 R>R step:cross-front; 1a L>L step:side; 2 R>R step:in-place")]
+
+    // quick counts that only the brackets know, and counts within a run
+    [InlineData("R", "1-4 Point R to side (1), close R (2), heel L forward (3), close L (&), stomp R (4)",
+        "1 R>L point:side; 2 R>R step:together; 3 L>R dig:forward; 3& L>L step:together; 4 R>R stomp")]
+    [InlineData("R", "1 Long step R to side 2& rock L back, recover R 3 step L to side", "1 R>R step:side; 2 L>L rock:back; 2& R>R recover; 3 L>L step:side")]
+
+    // the steps of a figure after "stepping"
+    [InlineData("R", "1&2 3-4 R sailor with 1/4 R stepping R behind L, L to side, R forward, rock L forward, recover R",
+        "1 R>R step:cross-behind; 1& L>L step:side; 2 R>R step:forward @3:00; 3 L>L rock:forward; 4 R>R recover")]
+
+    // the weight after both feet have moved
+    [InlineData("R", "1 Swivel heels right\n2 Swivel heels left\n3 Swivel heels centre\n4 Hold, weight on R",
+        "1 B>B swivel-heels; 2 B>B swivel-heels; 3 B>B swivel-heels; 4 ->R hold")]
+    [InlineData("L", "1-2 Step L to side, slide R beside it, taking the weight on the R", "1 L>L step:side; 2 R>R slide:together")]
+    [InlineData("R", "1-2 Stomp R forward but keep your weight off it, stomp R together", "1 R>L stomp-up:forward; 2 R>R stomp:together")]
+
+    // both feet at once
+    [InlineData("R", "1-2 Small hop forward on both, small hop back on both", "1 B>B jump:forward; 2 B>B jump:back")]
+    [InlineData("R", "1-2 Jump R+L apart, jump together", "1 B>B jump:out; 2 B>B jump:in")]
+    [InlineData("R", "1-2 Lift both heels and put them down, two times", "1 B>B bounce; 2 B>B bounce")]
+    [InlineData("R", "1-2 Pop both knees twice", "1 B>L knee; 2 B>L knee")]
+
+    // boots and hands
+    [InlineData("R", "1-2 Step R to side, slap L boot behind with R hand", "1 R>R step:side; 2 L>R slap")]
+
+    // spirals
+    [InlineData("R", "1-2 R forward into a full spiral L, L forward", "1 R>R step:forward; 2 L>L step:forward")]
+    [InlineData("L", "1-2 Cross L over R, spiral full turn R, hooking R", "1 L>L step:cross-front; 2 L>L pivot")]
+
+    // rolling turns by their feet
+    [InlineData("R", "1-3 Full turn right stepping R, L, R", "1 R>R step:forward @3:00; 2 L>L step:back @9:00; 3 R>R step:side @12:00")]
+    [InlineData("R", "1-4 Full turn to the right: R, L, R, clap", "1 R>R step:forward @3:00; 2 L>L step:back @9:00; 3 R>R step:side @12:00; 4 ->R clap")]
+
+    // a turn that stands for the step that makes it
+    [InlineData("R", "1-4 Side R, behind, 1/4 right, scuff L", "1 R>R step:side; 2 L>L step:cross-behind; 3 R>R step:forward @3:00; 4 L>R scuff:forward")]
+    [InlineData("L", "1-4 Vine left with half turn, hitch the right on the turn",
+        "1 L>L step:side; 2 R>R step:cross-behind; 3 L>L step:side; 4 R>L hitch @6:00")]
+    [InlineData("R", "1-2 Grind the right heel, a quarter turn right as you do it, then step back on the left", "1 R>R grind:forward @3:00; 2 L>L step:back")]
+    [InlineData("R", "3&4 1/2 shuffle turn right", "3 R>R step:side @3:00; 3& L>L step:together; 4 R>R step:forward @6:00")]
+
+    // half of a monterey
+    [InlineData("R", "1-2 Monterey 1/2 turn right\n3-4 Point L to side, step L next to R",
+        "1 R>L point:side; 2 R>R step:together @6:00; 3 L>R point:side; 4 L>L step:together")]
+
+    // two words for one move, two moves for one count
+    [InlineData("R", "1-2 Step/rock R forward, replace weight on L", "1 R>R rock:forward; 2 L>L recover")]
+    [InlineData("R", "1-2 Step R forward and slightly across L, point L to left", "1 R>R step:cross-front; 2 L>R point:side")]
+    [InlineData("R", "1-2 Rock back on R and kick L forward at the same time, recover on L", "1 R>R rock:back; 1 L>R kick:forward; 2 L>L recover")]
+    [InlineData("R", "1-2 Long step R to side, drag L towards R and touch", "1 R>R step:side; 2 L>R touch:together")]
+
+    // the place before the verb, the foot at the end
+    [InlineData("R", "1-4 To right steps R foot, behind R crosses L foot, to right steps R foot, beside R touches L toe",
+        "1 R>R step:side; 2 L>L step:cross-behind; 3 R>R step:side; 4 L>R touch:together")]
+    [InlineData("R", "1-2 Right make big step back, left drag toward right", "1 R>R step:back; 2 L>R drag")]
+
+    // stops after short forms
+    [InlineData("R", "1-2 RF step diag. right fwd, LF touch tog.", "1 R>R step:diag-forward; 2 L>R touch:together")]
+
+    // titles in front of the steps
+    [InlineData("R", "1-2 Jump back: jump back on both feet, clap", "1 B>B jump:back; 2 ->B clap")]
+    [InlineData("R", "1-4 Hips: R, L, R, R", "1 ->L bump; 2 ->L bump; 3 ->L bump; 4 ->L bump")]
+
+    // slow moves, and what rises after a dip
+    [InlineData("R", "1-4 Slow walk R, L", "1 R>R step:forward; 3 L>L step:forward")]
+    [InlineData("R", "1-3 Toe heel kick R", "1 R>L touch; 2 R>L dig; 3 R>L kick:forward")]
+    [InlineData("L", "1-2 Strut forward on L, heel then toe", "1 L>R dig:forward; 2 L>L drop")]
+
+    // the way of a figure and of its first action
+    [InlineData("R", "1-4 Paddle 1/4 L twice (R presses out to side)", "1 R>L press:side; 2 L>L pivot @9:00; 3 R>L press:side; 4 L>L pivot @6:00")]
+    [InlineData("R", "1&2 Run cha R-L-R", "1 R>R step:forward; 1& L>L step:forward; 2 R>R step:forward")]
+    [InlineData("R", "1-2 Sweep R in a half circle from front to back, step R behind L", "1 R>L sweep; 2 R>R step:cross-behind")]
+    [InlineData("R", "1-2 Fan R toe to right, return to centre", "1 R>L fan-toe; 2 R>L fan-toe")]
+    [InlineData("R", "1-2 Step R diagonally forward, step L diagonally back to centre", "1 R>R step:diag-forward; 2 L>L step:diag-back")]
+
+    // once more to the other corner
+    [InlineData("R", "1-2 Step R to right diagonal, touch L beside it\n3-4 Do the same to the left front corner, starting with your left foot",
+        "1 R>R step:diag-forward; 2 L>R touch:together; 3 L>L step:diag-forward; 4 R>L touch:together")]
+    public void A_class_of_wording_is_read_as_a_teacher_reads_it(string free, string lines, string wanted)
+    {
+        CorpusCase example = new("own", "own", 1, $"{free} free, 12:00", lines.Split('\n'), wanted);
+
+        (CorpusCase.Outcome outcome, string got, string why) = example.Run();
+
+        Assert.True(outcome == CorpusCase.Outcome.Right, $"{outcome}: {why}\n  read as {got}");
+    }
+
+    [Theory]
+    [InlineData("1-2 Turn both heels to centre, kick")]
+    [InlineData("3-4 Mabmo")]
+    [InlineData("5-8 Shimmy and move to the side over four counts")]
+    [InlineData("5-8 Bump hips R, L, R, take the weight on the left")]
+    public void What_could_be_danced_in_two_ways_is_asked(string line)
+    {
+        CorpusCase example = new("own", "own", 1, "R free, 12:00", [line], "?");
+
+        (CorpusCase.Outcome outcome, string got, _) = example.Run();
+
+        Assert.True(outcome == CorpusCase.Outcome.Right, $"taken in silence: {got}");
+    }
+
+    [Theory]
+    [InlineData("Just the one restart, on wall 4, when you have 16 counts done.", "plan 4/16 restart")]
+    public void A_sentence_is_read_as_a_teacher_reads_it(string sentence, string wanted)
+    {
+        CorpusCase example = new("own", "own", 1, "sentences", [sentence], wanted);
+
+        (CorpusCase.Outcome outcome, string got, string why) = example.Run();
+
+        Assert.True(outcome == CorpusCase.Outcome.Right, $"{outcome}: {why}\n  read as {got}");
+    }
+
+    [Fact]
+    public void An_article_is_no_count()
+    {
+        CorpusCase example = new("own", "own", 1, "R free, 12:00", ["1-2 step R to side,", "a touch of L beside R"], "1 R>R step:side; 2 L>R touch:together");
+
+        (CorpusCase.Outcome outcome, string got, string why) = example.Run();
+
+        Assert.True(outcome == CorpusCase.Outcome.Right, $"{outcome}: {why}\n  read as {got}");
+    }
+}
