@@ -75,6 +75,12 @@ internal sealed class CountLabel
     {
         int at = SkipBlank(text, start, end);
         int opened = 0;
+        if (at + 2 < end && text[at] is '-' or '–' && text[at + 1] == ' ' && char.IsAsciiDigit(text[at + 2]))
+        {
+            // a bullet: "- 1-4 vine right, touch"
+            at += 2;
+        }
+
         while (at < end && text[at] is '(' or '[' or '*' or '•' or '·')
         {
             opened++;

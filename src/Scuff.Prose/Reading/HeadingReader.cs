@@ -15,6 +15,10 @@ internal sealed class HeadingReader(ReaderState state)
         ["choreographer"] = "by",
         ["choreographed by"] = "by",
         ["choreo"] = "by",
+        ["chor"] = "by",
+        ["dance by"] = "by",
+        ["devised by"] = "by",
+        ["written by"] = "by",
         ["choreography"] = "by",
         ["choreographers"] = "by",
         ["level"] = "level",
@@ -46,6 +50,11 @@ internal sealed class HeadingReader(ReaderState state)
         ["music"] = "music",
         ["song"] = "music",
         ["intro"] = "intro",
+        ["lead"] = "intro",
+        ["lead in"] = "intro",
+        ["lead-in"] = "intro",
+        ["count in"] = "intro",
+        ["count-in"] = "intro",
         ["introduction"] = "intro",
         ["contact"] = "contact",
         ["permission"] = "permission",
@@ -89,8 +98,19 @@ internal sealed class HeadingReader(ReaderState state)
         }
 
         HasTitle = true;
-        _titleSpan = line.Span;
-        _title = state.Text[line.Start..line.End];
+        (string title, int end) = HeadingFacts.TitleOf(state.Text, line);
+        _title = title;
+        _titleSpan = TextSpan.FromBounds(line.Start, end);
+
+        // "Tidewrack - 32c 4w Int. - intro 16c": what follows it are facts
+        foreach (TextLine rest in HeadingFacts.Pieces(state.Text, line with { Start = end }))
+        {
+            if (!ReadField(rest))
+            {
+                _fields.Add(new HeaderField("description", state.Text[rest.Start..rest.End], rest.Span, rest.Number));
+            }
+        }
+
         return true;
     }
 
@@ -111,14 +131,34 @@ internal sealed class HeadingReader(ReaderState state)
         }
 
         HeaderField field = new(known ? canonical! : key, words, value.Span, line.Number, known);
+        if (key.Contains('/', StringComparison.Ordinal) && SplitSlashes(key, value))
+        {
+            return true;
+        }
+
         if (SplitSeveral(field, value, line))
         {
+            return true;
+        }
+
+        if (field.Key is "description" or "type" && ReadFacts(value))
+        {
+            return true;
+        }
+
+        if (field.Key == "start" && HeadingFacts.Of(state.Text, line) is [{ Key: "intro" } intro])
+        {
+            // "Start: after 32 counts" says when, not on which foot
+            Take(intro);
             return true;
         }
 
         Take(field);
         return true;
     }
+
+    /// <summary>Whether a line is a <c>key: value</c> line with a key that is known.</summary>
+    public bool IsField(TextLine line) => FieldOf(line) is (string key, _) && Keys.ContainsKey(key);
 
     public void KeepEnding(TextLine line) => _fields.Add(new HeaderField("ending", state.Text[line.Start..line.End], line.Span, line.Number));
 
@@ -168,6 +208,20 @@ internal sealed class HeadingReader(ReaderState state)
     private (string Key, int ValueStart)? FieldOf(TextLine line)
     {
         int colon = state.Text.IndexOf(':', line.Start, line.End - line.Start);
+        int leader = state.Text.IndexOf("..", line.Start, line.End - line.Start, StringComparison.Ordinal);
+        if (leader > line.Start && (colon < 0 || leader < colon))
+        {
+            // "Level.......... Beginner"
+            int end = leader;
+            while (end < line.End && state.Text[end] is '.' or ' ')
+            {
+                end++;
+            }
+
+            string led = state.Text[line.Start..leader].Trim();
+            return end < line.End && Keys.ContainsKey(led) ? (led, end) : null;
+        }
+
         if (colon < 0 || colon - line.Start > 40 || colon == line.Start)
         {
             return null;
@@ -179,7 +233,7 @@ internal sealed class HeadingReader(ReaderState state)
             return null;
         }
 
-        string key = state.Text[line.Start..colon].Trim();
+        string key = state.Text[line.Start..colon].Trim().TrimEnd('.');
         bool wordy = key.All(c => char.IsLetter(c) || c is ' ' or '-' or '/' or '\'') && key.Length > 0;
         if (!wordy || (key.Split(' ').Length > 3 && !Keys.ContainsKey(key)))
         {
@@ -187,6 +241,28 @@ internal sealed class HeadingReader(ReaderState state)
         }
 
         return (key, colon + 1);
+    }
+
+    /// <summary>"Count/Wall/Level: 32/4/Improver".</summary>
+    private bool SplitSlashes(string key, TextLine value)
+    {
+        string[] keys = key.Split('/', StringSplitOptions.TrimEntries);
+        string words = state.Text[value.Start..value.End];
+        string[] values = words.Split('/');
+        if (values.Length != keys.Length || !Array.TrueForAll(keys, Keys.ContainsKey))
+        {
+            return false;
+        }
+
+        int at = value.Start;
+        for (int i = 0; i < keys.Length; i++)
+        {
+            TextLine part = new TextLine(value.Number, at, at + values[i].Length).Trimmed(state.Text);
+            Take(new HeaderField(Keys[keys[i]], state.Text[part.Start..part.End], part.Span, value.Number));
+            at += values[i].Length + 1;
+        }
+
+        return true;
     }
 
     /// <summary>"Count: 32  Wall: 4  Level: improver" on one line.</summary>
@@ -217,58 +293,53 @@ internal sealed class HeadingReader(ReaderState state)
         return true;
     }
 
-    /// <summary>"32 counts, 4 walls, improver" as a line of facts.</summary>
+    /// <summary>Whether a line is one of facts without keys: "32 counts, 4 walls, improver", "Intro 16 counts".</summary>
+    public bool IsFacts(TextLine line) => HeadingFacts.Of(state.Text, line).Count > 0;
+
+    /// <summary>"32 counts, 4 walls, improver" as a line of facts; false when it is none.</summary>
     public bool ReadFacts(TextLine line)
     {
-        string words = state.Text[line.Start..line.End];
-        string lower = words.ToLowerInvariant();
-        int count = lower.IndexOf("count", StringComparison.Ordinal);
-        int wall = lower.IndexOf("wall", StringComparison.Ordinal);
-        if (count < 0 || wall < 0 || lower.Contains("restart", StringComparison.Ordinal) || lower.Contains("tag", StringComparison.Ordinal)
-            || lower.Contains("bridge", StringComparison.Ordinal) || lower.Contains("after", StringComparison.Ordinal) || words.Length > 120
-            || !lower.Any(char.IsAsciiDigit))
+        IReadOnlyList<HeaderField> facts = HeadingFacts.Of(state.Text, line);
+        if (facts.Count == 0)
         {
-            return false;
+            // "Improver level. Choreographed by Ada Brack."
+            facts = [.. HeadingFacts.Sentences(state.Text, line).SelectMany(s => HeadingFacts.Of(state.Text, s))];
         }
 
-        bool any = false;
-        foreach ((string key, int at) in ((string, int)[])[("counts", count), ("walls", wall)])
+        foreach (HeaderField fact in facts)
         {
-            int stop = at;
-            while (stop > 0 && !char.IsAsciiDigit(lower[stop - 1]) && !char.IsLetter(lower[stop - 1]))
-            {
-                stop--;
-            }
-
-            int start = stop;
-            while (start > 0 && char.IsAsciiDigit(lower[start - 1]))
-            {
-                start--;
-            }
-
-            if (start < stop)
-            {
-                Take(new HeaderField(key, words[start..stop], new TextSpan(line.Start + start, stop - start), line.Number));
-                any = true;
-            }
+            Take(fact);
         }
 
-        foreach (string level in (ReadOnlySpan<string>)["absolute beginner", "ultra beginner", "high beginner", "easy intermediate", "improver",
-            "intermediate", "advanced", "beginner"])
-        {
-            int at = lower.IndexOf(level, StringComparison.Ordinal);
-            if (any && at >= 0)
-            {
-                Take(new HeaderField("level", words.Substring(at, level.Length), new TextSpan(line.Start + at, level.Length), line.Number));
-                break;
-            }
-        }
-
-        return any;
+        return facts.Count > 0;
     }
+
+    /// <summary>Lines of the heading that tell where the pattern breaks: "Restart: wall 3 after 24 counts".</summary>
+    public List<TextLine> OfPattern { get; } = [];
 
     private void Take(HeaderField field)
     {
+        int stop = field.Key == "intro" ? field.Value.IndexOf(". ", StringComparison.Ordinal) : -1;
+        if (stop > 0 && field.Value[stop..].Contains("wall", StringComparison.OrdinalIgnoreCase))
+        {
+            // "Intro: 16 counts. One tag, after wall 2"
+            OfPattern.Add(new TextLine(field.Line, field.Span.Start + stop + 2, field.Span.End));
+            field = field with { Value = field.Value[..stop], Span = new TextSpan(field.Span.Start, stop) };
+        }
+
+        if (field.Key is "restarts" or "tags" && field.Value.Contains("wall", StringComparison.OrdinalIgnoreCase))
+        {
+            int start = state.Text.LastIndexOf(':', field.Span.Start);
+            int word = start;
+            while (word > 0 && (char.IsLetter(state.Text[word - 1]) || state.Text[word - 1] == ' '))
+            {
+                word--;
+            }
+
+            OfPattern.Add(new TextLine(field.Line, start < 0 ? field.Span.Start : word, field.Span.End).Trimmed(state.Text));
+            return;
+        }
+
         if (field.Key == "title" && !HasTitle)
         {
             HasTitle = true;

@@ -50,6 +50,14 @@ internal sealed class LineReader
             clauses = [repeat];
         }
 
+        if (AsCounts(_state.Text[start..end]) is (int firstAgain, int lastAgain) && firstAgain < lastAgain)
+        {
+            // "as 1-4"
+            Clause repeat = new() { IsRepeat = true, RepeatCounts = (firstAgain, lastAgain) };
+            repeat.Cover(whole);
+            clauses = [repeat];
+        }
+
         if (clauses.Count == 1 && clauses[0].IsRepeat
             || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null
                 || (c.Head is { Verb: ActionKind.Brush or ActionKind.Touch or ActionKind.Scuff or ActionKind.Hitch, IsIng: true } && c.Link is Link.Hard && clauses.Exists(r => r.Diagonal)))))
@@ -109,6 +117,19 @@ internal sealed class LineReader
             if (again is not null && (best is null || Badness(again, both) < Badness(best, clauses) - 0.05))
             {
                 (best, other, danced, figures, clauses, terms) = (again, againOther, againDanced, againFigures, both, joined);
+            }
+        }
+
+        if (best is not { Fits: true } && AndsInFull(terms, places) is List<Term> plainAnds)
+        {
+            // "29-30 step R to side & bump hips": where no & is counted it is the word
+            List<Clause> told = ClauseBuilder.Build(plainAnds);
+            ResolveTurnsTo(told);
+            (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) =
+                _search.Solve(told, places);
+            if (again is { Fits: true, Cost: < 2 })
+            {
+                (best, other, danced, figures, clauses, terms) = (again, againOther, againDanced, againFigures, told, plainAnds);
             }
         }
 
@@ -480,6 +501,28 @@ internal sealed class LineReader
     }
 
     private static double Badness(LineReading reading, List<Clause> clauses) => reading.Cost + clauses.Sum(c => c.Unknown.Count);
+
+    /// <summary>"As 1-4", "same as counts 1-8": the counts that are danced again; null for other words.</summary>
+    private static (int From, int To)? AsCounts(string words)
+    {
+        string[] told = words.ToLowerInvariant().Split([' ', '.', ',', '(', ')'], StringSplitOptions.RemoveEmptyEntries);
+        string[] rest = [.. told.Where(w => w is not ("same" or "as" or "like" or "steps" or "step" or "count" or "counts" or "in"))];
+        string[] ends = rest is [var only] ? only.Split(['-', '–']) : [];
+        return told.Length > 0 && told[0] is "as" or "same" or "like" && ends.Length == 2
+            && int.TryParse(ends[0], NumberStyles.None, CultureInfo.InvariantCulture, out int from)
+            && int.TryParse(ends[1], NumberStyles.None, CultureInfo.InvariantCulture, out int to) ? (from, to) : null;
+    }
+
+    /// <summary>The words with every lone &amp; as "and", when all counts of the line are whole; null when there is none.</summary>
+    private static List<Term>? AndsInFull(List<Term> terms, IReadOnlyList<LabelPlace> places)
+    {
+        bool isLone = places.All(p => p.Place.IsWhole) && terms.Exists(t => t is { Kind: TermKind.Amp, Text: "&" });
+        return isLone
+            ? [.. terms.Select((t, i) => t is { Kind: TermKind.Amp, Text: "&" } && !(i + 1 < terms.Count && terms[i + 1].Kind == TermKind.Number)
+                ? t with { Meaning = new Meaning(TermKind.Join) }
+                : t)]
+            : null;
+    }
 
     private List<WrittenMove> BuildMoves(LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places, int line, Turn bodyAngle,
         TextSpan whole)

@@ -38,12 +38,13 @@ internal readonly record struct TextLine(int Number, int Start, int End)
     {
         int start = Start;
         int end = End;
-        while (start < end && char.IsWhiteSpace(text[start]))
+        // the bars of a table are its edges
+        while (start < end && (char.IsWhiteSpace(text[start]) || text[start] == '|'))
         {
             start++;
         }
 
-        while (end > start && char.IsWhiteSpace(text[end - 1]))
+        while (end > start && (char.IsWhiteSpace(text[end - 1]) || text[end - 1] == '|'))
         {
             end--;
         }

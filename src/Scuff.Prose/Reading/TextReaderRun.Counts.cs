@@ -21,6 +21,12 @@ internal sealed partial class TextReaderRun
 
         foreach ((CountLabel run, int start, int end) in Runs(line, label))
         {
+            if (start > line.Start && run.Places[0].Place == Counts.Zero && FirstNumber(run) == 1 && _section is { Lines.Count: > 0, Offset: null or 0, Claimed: null } && _tag is null)
+            {
+                // two eights in a paragraph
+                OpenNext("", new TextLine(line.Number, start, start));
+            }
+
             ReadRun(new TextLine(line.Number, start, end), run);
         }
     }
@@ -82,6 +88,7 @@ internal sealed partial class TextReaderRun
             }
 
             bool separated = _text[before] is ',' or ';' or '|' or '/' or '.' or ':' or ')' or ']';
+            follows |= separated && FirstNumber(next) == 1 && last >= 8 && last % 4 == 0 && next.Places.Count > 1;
             bool many = next.Places.Count > 1 || ((label.Places.Count == 1 || (runs.Count > 0 && label.Places.Count == 2 && !label.Places[1].Place.IsWhole))
                 && CountsOn(i, next, line.End));
             if (!follows || !(separated || many || c is '(' or '[') || (c is '(' or '[' && _text[line.Start] is not ('(' or '[')))
@@ -168,7 +175,7 @@ internal sealed partial class TextReaderRun
             || StartsWithWord(words, "restart") || StartsWithWord(words, "tag") || StartsWithWord(words, "bridge") || StartsWithWord(words, "ending")
             || StartsWithWord(words, "sequence") || StartsWithWord(words, "part") || StartsWithWord(words, "track") || StartsWithWord(words, "repeat")
             || StartsWithWord(words, "start") || StartsWithWord(words, "begin") || StartsWithWord(words, "end");
-        if (headed || opens || words[0] is '#' or '/' or '[' or '*' or '=' or '-' || SectionHeading(words) is not null
+        if (headed || opens || words[0] is '#' or '/' or '[' or '*' or '=' or '-' || _text[next.Start - 1] is '|' || (next.Start > 1 && _text[next.Start - 2] is '|') || SectionHeading(words) is not null
             || CountLabel.Read(_text, next.Start, next.End) is not null || SentenceReader.LooksLikeSentence(words) || GluedLabel(next) is not null)
         {
             return false;

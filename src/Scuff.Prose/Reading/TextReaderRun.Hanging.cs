@@ -153,7 +153,18 @@ internal sealed partial class TextReaderRun
             start = colon >= 0 ? colon + 1 : line.End;
         }
 
-        if (start >= line.End || places.Count == 0)
+        if (label is null && colon >= 0 && CountLabel.Read(_text, colon + 1, line.End) is { Places.Count: > 0 } inside && inside.End < line.End)
+        {
+            // "Option: 7-8 clap"
+            places = PlacesOf(inside, _section);
+            printed = _text.Substring(inside.Span.Start, inside.Span.Length);
+            start = inside.End;
+        }
+
+        string said = start < line.End ? _text[start..line.End].TrimStart() : "";
+        bool isTalk = StartsWithWord(said, "leave") || StartsWithWord(said, "omit") || StartsWithWord(said, "skip") || StartsWithWord(said, "do not")
+            || StartsWithWord(said, "don't") || StartsWithWord(said, "instead") || StartsWithWord(said, "you can") || StartsWithWord(said, "clap on");
+        if (start >= line.End || places.Count == 0 || isTalk)
         {
             AddNote(new Note("option", _text[line.Start..line.End], line.Span));
             return true;

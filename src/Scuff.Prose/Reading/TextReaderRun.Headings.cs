@@ -322,7 +322,9 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            if (CountLabel.Read(_text, next.Start, next.End) is not CountLabel label || label.End >= next.End || FirstNumber(label) > 1)
+            bool counted = CountLabel.Read(_text, next.Start, next.End) is CountLabel label ? label.End < next.End && FirstNumber(label) <= 1
+                : CountsInBrackets(next) is [{ Number: 1 }, ..];
+            if (!counted)
             {
                 return null;
             }

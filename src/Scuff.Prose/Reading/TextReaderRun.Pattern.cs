@@ -67,7 +67,7 @@ internal sealed partial class TextReaderRun
         List<Track> tracks = _tracks;
         foreach (PendingSentence sentence in _sentences)
         {
-            List<Interruption>? made = reader.Read(sentence.Line);
+            List<Interruption>? made = reader.Read(sentence.Line, sentence.Here);
             if (made is null)
             {
                 string words = _text[sentence.Line.Start..sentence.Line.End];
@@ -75,6 +75,9 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
+            // the heading may tell what the steps tell again where it happens
+            made.RemoveAll(m => _interruptions.Exists(i => sentence.Track < 0 && i.Walls == m.Walls && i.AfterCounts == m.AfterCounts && i.Acts == m.Acts
+                && i.PartName == m.PartName));
             if (sentence.Track >= 0)
             {
                 tracks[sentence.Track] = tracks[sentence.Track] with { Interruptions = [.. tracks[sentence.Track].Interruptions, .. made] };

@@ -24,11 +24,34 @@ internal sealed partial class TextReaderRun
     private bool IsRule(TextLine line) => line.End - line.Start >= 2
         && _text.AsSpan(line.Start, line.End - line.Start).IndexOfAnyExcept(Drawn) < 0;
 
+    /// <summary>A line of the heading without the bullets and stars about it.</summary>
+    private TextLine WithoutMarks(TextLine line)
+    {
+        (int start, int end) = (line.Start, line.End);
+        while (start < end && (_text[start] is '*' or '•' or '·' or '~' || (_text[start] == '-' && start + 1 < end && _text[start + 1] == ' ') || (start > line.Start && _text[start] == ' ')))
+        {
+            start++;
+        }
+
+        while (end > start && (_text[end - 1] is '*' or '•' or '~' || (end < line.End && _text[end - 1] == ' ')))
+        {
+            end--;
+        }
+
+        return start < end ? new TextLine(line.Number, start, end) : line;
+    }
+
+    // the names of the columns of a table
+    private static bool IsColumnNames(string words) => words.Contains('|', StringComparison.Ordinal) || words.Contains('\t', StringComparison.Ordinal)
+        ? words.Split(['|', '\t', ' ', '/'], StringSplitOptions.RemoveEmptyEntries).All(w => w.TrimEnd('s').ToLowerInvariant() is "count" or "step" or "facing"
+            or "face" or "foot" or "feet" or "wall" or "action" or "movement" or "description" or "beat" or "ct" or "direction" or "clock" or "note" or "after")
+        : false;
+
     /// <summary>A line that changes nothing of the dance, kept as a note; false when it may mean something.</summary>
     private bool ReadRemark(TextLine line)
     {
         string words = _text[line.Start..line.End];
-        string? kind = IsClosing(words) ? "closing" : IsAddress(words) ? "contact" : IsTalk(line, words) ? "remark" : null;
+        string? kind = IsClosing(words) || ClosesTheSheet(line, words) ? "closing" : IsColumnNames(words) ? "columns" : IsAddress(words) ? "contact" : IsTalk(line, words) ? "remark" : null;
         if (kind is not null)
         {
             _notes.Add(new Note(kind, words, line.Span));
@@ -43,6 +66,16 @@ internal sealed partial class TextReaderRun
             .Where(w => w.Any(char.IsLetterOrDigit))];
         return each.Length is > 0 and < 16 && Array.TrueForAll(each, Closing.Contains)
             && Array.Exists(each, w => ClosingCore.Contains(w, StringComparer.OrdinalIgnoreCase));
+    }
+
+    // "Start over", "Repeat & enjoy the crossing", after which there are no more counts
+    private bool ClosesTheSheet(TextLine line, string words)
+    {
+        string first = words.TrimStart('*', ' ', '~', '(').Split([' ', ',', '!', '.', '-', '&'], 2)[0];
+        return (_sections.Count > 0 || _section is not null) && words.Length < 80 && !words.Any(char.IsAsciiDigit)
+            && first.ToLowerInvariant() is "repeat" or "start" or "begin" or "again" or "keep" or "enjoy" or "that's" or "thats" or "have" or "happy" or "end"
+            && !_lines.Exists(l => l.Start > line.End && l.Trimmed(_text) is { } later && later.Start < later.End
+                && CountLabel.Read(_text, later.Start, later.End) is { } label && label.End < later.End);
     }
 
     private static bool IsAddress(string words) => words.Contains("www.", StringComparison.OrdinalIgnoreCase)

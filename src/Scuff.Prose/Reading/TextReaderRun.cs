@@ -45,7 +45,10 @@ internal sealed partial class TextReaderRun
     }
 
     /// <summary>A sentence on the pattern that is read once all sections are known.</summary>
-    private sealed record PendingSentence(TextLine Line, int Track);
+    /// <param name="Line">The line.</param>
+    /// <param name="Track">Which track it belongs to, or -1.</param>
+    /// <param name="Here">After how many counts of its part it stands among the sections; null where it stands outside them.</param>
+    private sealed record PendingSentence(TextLine Line, int Track, Counts? Here = null);
 
     private sealed record TagHeading(string Name, bool IsBridge, Counts? Length, TextSpan Span);
 
@@ -97,7 +100,12 @@ internal sealed partial class TextReaderRun
 
             int index = i;
             line = WithContinuations(line, ref i);
+            int lines = _section?.Lines.Count ?? 0;
             ReadLine(line, index);
+            if ((_section?.Lines.Count ?? 0) > lines)
+            {
+                _afterCounts = i + 1;
+            }
         }
 
         CloseAll();
@@ -108,6 +116,7 @@ internal sealed partial class TextReaderRun
             Tags = _tags.ToValueList(),
             OwnMoves = _ownMoves.ToValueList(),
         };
+        _sentences.InsertRange(0, _heading.OfPattern.Select(l => new PendingSentence(l, -1)));
         dance = ReadSequences(dance);
         dance = ReadSentences(dance);
         if (!dance.Sections.Any(s => s.Lines.Count > 0))
@@ -124,8 +133,13 @@ internal sealed partial class TextReaderRun
 
     private void ReadLine(TextLine line, int index)
     {
+        if (_section is null && _sections.Count == 0 && _parts.Count == 0 && _tag is null)
+        {
+            line = WithoutMarks(line);
+        }
+
         ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
-        if (words.StartsWith("//") || words[0] == '#')
+        if (words.StartsWith("//") || (words[0] == '#' && !(words.Length > 1 && char.IsAsciiDigit(words[1]))))
         {
             _notes.Add(new Note("comment", words.ToString(), line.Span));
             return;
@@ -139,7 +153,14 @@ internal sealed partial class TextReaderRun
             }
         }
 
-        if (_section is null && _sections.Count == 0 && _parts.Count == 0 && _tag is null && char.IsAsciiDigit(words[0]) && _heading.ReadFacts(line))
+        bool atHead = _section is null && _sections.Count == 0 && _parts.Count == 0 && _tag is null && _tracks.Count == 0;
+        if (atHead && char.IsLetter(words[0]) && words.StartsWith("count", StringComparison.OrdinalIgnoreCase) && _heading.IsField(line) && _heading.ReadField(line))
+        {
+            // "Count: 32   Wall: 4" is no line of counts
+            return;
+        }
+
+        if (atHead && !_heading.IsField(line) && _heading.ReadFacts(line))
         {
             // "32 counts, 4 walls, improver"
             return;
@@ -150,7 +171,13 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if ((CountLabel.Read(_text, line.Start, line.End) ?? QuickCount(index)) is CountLabel label && (_section is not null || _tag is not null || label.End < line.End))
+        if (ReadLetteredSection(line, index))
+        {
+            return;
+        }
+
+        if ((CountLabel.Read(_text, line.Start, line.End) ?? QuickCount(index)) is CountLabel label
+            && (_section is not null || _tag is not null || label.End < line.End || IsRangeHeading(line, label, index) is not null))
         {
             if (IsRangeHeading(line, label, index) is CountLabel first)
             {
@@ -160,11 +187,21 @@ internal sealed partial class TextReaderRun
                 return;
             }
 
+            if (BeginsAnew(label, index))
+            {
+                OpenNext("", new TextLine(line.Number, line.Start, line.Start));
+            }
+
             ReadCounts(line, label);
             return;
         }
 
         if (ReadHanging(line))
+        {
+            return;
+        }
+
+        if (!SentenceReader.LooksLikeSentence(words) && !(_section is null && _heading.IsFacts(line)) && ReadTitleOfSection(line, index))
         {
             return;
         }
@@ -204,7 +241,8 @@ internal sealed partial class TextReaderRun
 
         if (SentenceReader.LooksLikeSentence(words))
         {
-            _sentences.Add(new PendingSentence(line, _tracks.Count - 1));
+            Counts danced = _sectionsLength + (_tag is null ? _section?.Length ?? Counts.Zero : Counts.Zero);
+            _sentences.Add(new PendingSentence(line, _tracks.Count - 1, danced > Counts.Zero && _tracks.Count == 0 ? danced : null));
             if (TagUnder(line, index) is TagHeading under)
             {
                 OpenTag(under, line);
@@ -258,7 +296,7 @@ internal sealed partial class TextReaderRun
             return true;
         }
 
-        if (StartsWithWord(words, "part") && PartName(words) is (string part, int after))
+        if (StartsWithWord(words, "part") && !TellsOtherParts(words) && PartName(words) is (string part, int after))
         {
             OpenPart(part, TitleAndLength(words[after..].ToString()).Length, line);
             return true;
@@ -298,6 +336,9 @@ internal sealed partial class TextReaderRun
 
         return false;
     }
+
+    // "Part A: 32 counts, Part B: 16 counts" tells how long they are, and begins none
+    private static bool TellsOtherParts(ReadOnlySpan<char> words) => words[4..].Contains("part ", StringComparison.OrdinalIgnoreCase);
 
     private void OpenTag(TagHeading tag, TextLine line)
     {

@@ -191,7 +191,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        if (body.Rows.Count > 1 && clause.Link is not Link.Hard && clause.TimesStated
+        if (body.Rows.Count > 1 && clause.Link is not Link.Hard && (clause.TimesStated || clause.Feet.Count == body.Rows.Count)
             && body.Rows[0].Action.Kind is ActionKind.Bump or ActionKind.RollHips)
         {
             // "step R to side and bump hips twice": the first bump rides on the step

@@ -28,6 +28,9 @@ internal sealed class SentencePart
     /// <summary>The facing printed.</summary>
     public FacingClaim? Claim { get; set; }
 
+    /// <summary>Whether it tells another facing for each of its walls.</summary>
+    public bool ClaimsDiffer { get; set; }
+
     /// <summary>Words that play no part in what is read.</summary>
     public List<WordToken> Unread { get; } = [];
 

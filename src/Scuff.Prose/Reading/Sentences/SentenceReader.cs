@@ -38,7 +38,9 @@ internal sealed class SentenceReader
         || (Has(words, "part") && Has(words, "after"));
 
     /// <summary>The breaks a sentence tells, which may be none; null when it is not understood (a question is asked then).</summary>
-    public List<Interruption>? Read(TextLine line)
+    /// <param name="line">The line.</param>
+    /// <param name="here">After how many counts of the dance it stands among the steps; null where it stands outside of them.</param>
+    public List<Interruption>? Read(TextLine line, Counts? here)
     {
         string words = _state.Text[line.Start..line.End];
 
@@ -68,9 +70,25 @@ internal sealed class SentenceReader
             breaks[^1].Unread.AddRange(tokens.Where(t => t.Span.Start >= loose.Start && t.Kind == WordTokenKind.Word));
         }
 
-        if (breaks.TrueForAll(b => b.Denied && b.Acts.Count == 0))
+        if (breaks.TrueForAll(b => b.Denied && (b.Acts.Count == 0 || (b.Walls.Count == 0 && b.After is null))))
         {
             // "no tags, no restarts"
+            return [];
+        }
+
+        if (here is Counts place && place < (LengthOf(part) ?? Counts.Zero))
+        {
+            // "restart here on wall 3", between two sections
+            foreach (SentencePart open in breaks.Where(b => b.After is null && !b.WholeWall && b.Acts.Exists(a => a is InterruptionAct.Restart)))
+            {
+                open.After = place;
+            }
+        }
+
+        if (breaks.TrueForAll(b => b.Acts.Count == 0 || b.Walls.Count == 0) && !Has(words, "restart") && !Has(words, "tag") && !Has(words, "bridge")
+            && !tokens.Exists(t => t.Kind == WordTokenKind.Number))
+        {
+            // "every A begins and ends at the front wall": nothing happens
             return [];
         }
 

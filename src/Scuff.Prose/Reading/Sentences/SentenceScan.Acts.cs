@@ -144,6 +144,12 @@ internal sealed partial class SentenceScan
     /// <summary>How often, waiting, going on, and counts of the dance quoted.</summary>
     private int TryOther(int at)
     {
+        if (_words.Is(at, "both", "each", "every", "all") && _words.Is(at + 1, "times", "time"))
+        {
+            // "both times facing 12:00"
+            return 2;
+        }
+
         if (TimesAt(at) is (int times, int timesUsed))
         {
             if (_words.Is(at - 1, "and", ",", "but", "also"))

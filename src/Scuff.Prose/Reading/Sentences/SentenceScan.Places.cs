@@ -151,7 +151,8 @@ internal sealed partial class SentenceScan
             int beyond = _words.Skip(end + (half ? 1 : 0), "-");
             bool counts = _words.Is(beyond, "count", "counts", "beats", "steps");
             bool ofTag = counts && (_words.Is(beyond + 1, "tag", "bridge") || _words.Is(_words.Skip(next - 1, "("), "tag") || IsAfterTag(at)
-                || _words.Is(beyond + 1, ":"));
+                || _words.Is(beyond + 1, ":")
+                || (_current.WholeWall && !after && _current.Acts.Exists(a => a is Dances.InterruptionAct.PlayTag)));
             if (ofTag)
             {
                 // "4 count tag", "tag (4 counts)", "tag after wall 2, 4 counts: ..."
@@ -266,7 +267,8 @@ internal sealed partial class SentenceScan
     private bool IsAfterTag(int at)
     {
         int before = at - 1;
-        while (before >= 0 && _words.Is(before, "(", ",", ":", "of", "-", "for"))
+        while (before >= 0 && (_words.Is(before, "(", ",", ":", "of", "-", "–", "for")
+            || (_words[before].Kind == WordTokenKind.Number && _words.Is(before - 1, "tag", "bridge"))))
         {
             before--;
         }

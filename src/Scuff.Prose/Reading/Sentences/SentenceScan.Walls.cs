@@ -47,11 +47,14 @@ internal sealed partial class SentenceScan
         }
 
         int start = _words.Skip(at + 1, "no", "nr", "number", "#", ".", ":");
+        _words.PassedClock = false;
         (List<int> walls, int end) = _words.ListAt(start, ordinals: false);
         if (walls.Count == 0)
         {
             return 0;
         }
+
+        _current.ClaimsDiffer |= _words.PassedClock && walls.Count > 1;
 
         bool begins = _words.Is(at - 1, "begin", "start", "commence", "into") && _current.Walls.Count > 0 && walls.Count == 1
             && walls[0] == _current.Walls[^1] + 1;

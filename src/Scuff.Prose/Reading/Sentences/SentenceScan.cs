@@ -55,12 +55,24 @@ internal sealed partial class SentenceScan
             // "wall 3 (starts facing 6:00)" speaks of the wall's start, which is no claim about the break
             bool starts = Enumerable.Range(Math.Max(0, at - 3), Math.Min(3, at)).Any(i =>
                 _words[i].Text.StartsWith("start", StringComparison.Ordinal) || _words[i].Text.StartsWith("begin", StringComparison.Ordinal));
+            if (!starts && _current.Claim is { } told && told.Facing != Facing.FromEighths(word.Value))
+            {
+                // "walls 3 (3:00) and 6 (6:00)": one for each of them
+                _current.ClaimsDiffer = true;
+            }
+
             if (!starts)
             {
                 _current.Claim = new FacingClaim(Facing.FromEighths(word.Value), Counts.Zero, word.Span);
             }
 
             return 1;
+        }
+
+        if (word is { Kind: WordTokenKind.Number, Value: > 0 and < 13 } && _words.Is(at + 1, "o'clock", "oclock", "o’clock"))
+        {
+            _current.Claim = new FacingClaim(Facing.FromClock(word.Value, 0)!.Value, Counts.Zero, word.Span);
+            return 2;
         }
 
         if (word.Kind == WordTokenKind.Mark && word.Text is "." or ";")
@@ -120,6 +132,16 @@ internal sealed partial class SentenceScan
     /// <summary>Fills in what a part leaves to the one before it: "on wall 7 restart after 24, on wall 8 after 8".</summary>
     private List<SentencePart> Finished()
     {
+        // "one restart, on wall 3 after 16 counts. You restart wall 3 facing 3:00": the same told once more
+        Parts.RemoveAll(p => p.After is null && !p.WholeWall && p.Unread.Count == 0 && p.Walls.Count > 0 && Parts.IndexOf(p) > 0
+            && Parts.Exists(o => Parts.IndexOf(o) < Parts.IndexOf(p) && o.After is not null && p.Walls.TrueForAll(o.Walls.Contains)
+                && p.Acts.TrueForAll(o.Acts.Contains)));
+
+        foreach (SentencePart part in Parts.Where(p => p.ClaimsDiffer && p.Walls.Count > 1))
+        {
+            part.Claim = null;
+        }
+
         for (int i = 1; i < Parts.Count; i++)
         {
             SentencePart before = Parts[i - 1];

@@ -3,8 +3,17 @@ using Scuff.Prose.Words;
 namespace Scuff.Prose.Reading.Sentences;
 
 /// <summary>The words of sentences about the pattern, and how they are walked through.</summary>
-internal sealed class SentenceWords(List<WordToken> tokens)
+internal sealed class SentenceWords(List<WordToken> told)
 {
+    // "W3" and "16 cts" in full
+    private readonly List<WordToken> tokens = [.. told.Select((t, i) => t.Text switch
+    {
+        "w" when i + 1 < told.Count && told[i + 1].Kind == WordTokenKind.Number => t with { Text = "wall" },
+        "cts" => t with { Text = "counts" },
+        "ct" => t with { Text = "count" },
+        _ => t,
+    })];
+
     private static readonly Dictionary<string, int> Numbers = new(StringComparer.Ordinal)
     {
         ["one"] = 1,
@@ -58,6 +67,9 @@ internal sealed class SentenceWords(List<WordToken> tokens)
         "those", "through", "time", "to", "towards", "track", "up", "us", "verse", "vocal", "vocals", "wall", "walls", "we", "when",
         "where", "which", "while", "who", "whole", "will", "with", "would", "you", "youll", "your",
     };
+
+    /// <summary>Whether a list that was read had a facing for one of its numbers.</summary>
+    public bool PassedClock { get; set; }
 
     /// <summary>How many there are.</summary>
     public int Count => tokens.Count;
@@ -116,6 +128,29 @@ internal sealed class SentenceWords(List<WordToken> tokens)
         return Ordinals.TryGetValue(this[at].Text, out int value) ? (value, 1) : null;
     }
 
+    // "2 (facing 6:00) and 5": what is said of a wall in brackets
+    private int PastClock(int at)
+    {
+        if (!Is(at, "("))
+        {
+            return at;
+        }
+
+        int close = at + 1;
+        while (close < at + 7 && (this[close].Kind == WordTokenKind.Clock || Is(close, "facing", "face", "starts", "start", "at", "you", "on", "the")))
+        {
+            close++;
+        }
+
+        if (!Is(close, ")") || close == at + 1)
+        {
+            return at;
+        }
+
+        PassedClock = true;
+        return close + 1;
+    }
+
     /// <summary>A list of numbers ("2, 4 and 6") from a place on, and the place after it.</summary>
     /// <param name="at">Where it begins.</param>
     /// <param name="ordinals">Whether ordinals are meant.</param>
@@ -147,7 +182,12 @@ internal sealed class SentenceWords(List<WordToken> tokens)
                 end += 1 + width;
             }
 
-            next = Skip(end, ",", "and", "&", "+", "/", "the", "also", "#");
+            next = Skip(PastClock(end), ",", "and", "&", "+", "/", "the", "also", "#");
+            if (!ordinals && next > end && Is(next, "wall") && NumberAt(next + 1) is not null)
+            {
+                // "W3 and W6"
+                next++;
+            }
         }
 
         return (values, end);

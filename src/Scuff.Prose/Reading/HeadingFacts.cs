@@ -1,0 +1,313 @@
+using System.Globalization;
+using Scuff.Diagnostics;
+using Scuff.Dances;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>
+/// What the lines at the head of a sheet tell without keys: "32 counts, 4 walls, improver", "48c 2w Int.", "Start after 16 counts", "Choreographed by ...".
+/// </summary>
+internal static class HeadingFacts
+{
+    // longest first, so that "high beginner" is not taken for "beginner"; the last are short forms, which tell a level beside other facts only
+    private static readonly string[] Levels =
+    [
+        "absolute beginner", "ultra beginner", "high beginner", "advanced beginner", "easy intermediate", "low intermediate", "high intermediate",
+        "phrased intermediate", "intermediate", "improver", "advanced", "newcomer", "beginner",
+    ];
+
+    private static readonly (string Short, string Level)[] ShortLevels =
+    [
+        ("abs beg", "absolute beginner"), ("ab", "absolute beginner"), ("beg", "beginner"), ("imp", "improver"), ("int", "intermediate"), ("adv", "advanced"),
+    ];
+
+    private static readonly string[] Authors =
+    [
+        "choreographed by", "choreographer", "choreography by", "choreography", "choreo by", "choreo", "chor by", "chor. by", "chor.", "dance by",
+        "devised by", "made up by", "written by", "by",
+    ];
+
+    private static readonly Dictionary<string, int> Numbers = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["one"] = 1, ["two"] = 2, ["four"] = 4, ["eight"] = 8, ["sixteen"] = 16, ["twenty"] = 20, ["thirty"] = 30, ["forty"] = 40, ["sixty"] = 60,
+        ["single"] = 1,
+    };
+
+    /// <summary>The facts of a line; none when it is a line of another kind.</summary>
+    public static IReadOnlyList<HeaderField> Of(string text, TextLine line)
+    {
+        if (line.End - line.Start > 160)
+        {
+            return [];
+        }
+
+        List<Word> words = Words(text, line);
+        if (Author(text, line) is HeaderField author)
+        {
+            return [author];
+        }
+
+        if (words.Count == 0 || words[0].Text is "ending" or "finish" or "track" or "move" or "option" or "note"
+            || (words.Exists(w => w.Text is "after") && words.Exists(w => w.Text is "wall" or "walls")) || words.Where((w, i) => w.Text is "restart" or "restarts" or "tag" or "tags" or "bridge" or "repeat" or "part" or "sequence"
+                && !(i > 0 && words[i - 1] is { Number: not null } && words.Exists(c => c.Text is "count" or "counts"))).Any()
+            || words.Count(w => w.Text is "wall" or "walls") > 1)
+        {
+            return [];
+        }
+
+        List<HeaderField> found = [];
+        if (Start(text, line, words) is HeaderField start)
+        {
+            found.Add(start);
+        }
+
+        if (Intro(text, line, words) is HeaderField intro)
+        {
+            found.Add(intro);
+        }
+
+        HeaderField? counts = found.Exists(f => f.Key == "intro") ? null : Number(text, line, words, "counts", ["counts", "count", "cts", "ct", "c"]);
+        HeaderField? walls = Number(text, line, words, "walls", ["walls", "wall", "w"]);
+        HeaderField? level = Level(text, line, words, counts is not null || walls is not null);
+        bool told = (counts is null ? 0 : 1) + (walls is null ? 0 : 1) + (level is null ? 0 : 1) >= 2
+            || ((counts ?? walls ?? level) is not null && words.Count <= 3)
+            || (level is not null && words.Exists(w => w.Text is "dance" or "level"));
+        if (told && (!found.Exists(f => f.Key == "intro") || walls is not null))
+        {
+            found.AddRange(new[] { counts, walls, level }.OfType<HeaderField>());
+            found.AddRange(new[] { Number(text, line, words, "restarts", ["restarts", "restart"]), Number(text, line, words, "tags", ["tags", "tag"]) }.OfType<HeaderField>());
+        }
+
+        return found;
+    }
+
+    /// <summary>The title in a first line, without quotation marks and without the facts after it, and where it ends.</summary>
+    public static (string Title, int End) TitleOf(string text, TextLine line)
+    {
+        int end = line.End;
+        for (int at = line.Start + 1; at < line.End; at++)
+        {
+            // "Starboard Home (a waltz)"
+            bool kind = text[at] == '(' && at > line.Start + 2 && line.End - at < 20 && text.AsSpan(at, line.End - at).Contains("waltz", StringComparison.OrdinalIgnoreCase);
+            if (kind)
+            {
+                return (text[line.Start..at].Trim(), at);
+            }
+
+            bool parts = text[at] is '(' or '[' or '|' or '–' or '—' || (text[at] == '-' && text[at - 1] == ' ' && at + 1 < line.End && text[at + 1] == ' ');
+            if (parts && Pieces(text, line with { Start = at }).Any(p => Of(text, p).Count > 0))
+            {
+                end = at;
+                while (end > line.Start && text[end - 1] == ' ')
+                {
+                    end--;
+                }
+
+                break;
+            }
+        }
+
+        string title = text[line.Start..end].Trim();
+        if (title.Length > 2 && title[0] is '"' or '“' or '„' && title[^1] is '"' or '”' or '“')
+        {
+            title = title[1..^1].Trim();
+        }
+
+        return (Closed(title), end);
+    }
+
+    /// <summary>The pieces of a line between dashes, bars and brackets, and its sentences.</summary>
+    public static IEnumerable<TextLine> Pieces(string text, TextLine line)
+    {
+        int start = line.Start;
+        for (int at = line.Start; at <= line.End; at++)
+        {
+            bool ends = at == line.End || text[at] is '(' or ')' or '[' or ']' or '|' or '–' or '—'
+                || (text[at] == '-' && at > line.Start && text[at - 1] == ' ' && at + 1 < line.End && text[at + 1] == ' ');
+            if (!ends)
+            {
+                continue;
+            }
+
+            TextLine piece = new TextLine(line.Number, start, at).Trimmed(text);
+            if (piece.Start < piece.End)
+            {
+                yield return piece;
+            }
+
+            start = at + 1;
+        }
+    }
+
+    /// <summary>The sentences of a line.</summary>
+    public static IEnumerable<TextLine> Sentences(string text, TextLine line)
+    {
+        int start = line.Start;
+        for (int at = line.Start; at < line.End; at++)
+        {
+            if (text[at] == '.' && at + 1 < line.End && text[at + 1] == ' ' && at > line.Start + 4)
+            {
+                yield return new TextLine(line.Number, start, at).Trimmed(text);
+                start = at + 1;
+            }
+        }
+
+        if (start > line.Start)
+        {
+            yield return new TextLine(line.Number, start, line.End).Trimmed(text);
+        }
+    }
+
+    // "S L A C K   W A T E R": letters set apart are one word
+    private static string Closed(string title)
+    {
+        string[] words = title.Split("  ", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        return words.Length > 0 && title.Length > 6 && Array.TrueForAll(words, w => w.Length > 2 && w.Split(' ').All(l => l.Length == 1))
+            ? string.Join(' ', words.Select(w => w.Replace(" ", "", StringComparison.Ordinal)))
+            : title;
+    }
+
+    private static HeaderField? Author(string text, TextLine line)
+    {
+        ReadOnlySpan<char> words = text.AsSpan(line.Start, line.End - line.Start);
+        foreach (string author in Authors)
+        {
+            if (words.StartsWith(author, StringComparison.OrdinalIgnoreCase) && words.Length > author.Length + 2 && words[author.Length] == ' '
+                && words.IndexOf(':') < 0 && (author.Length > 2 || char.IsUpper(words[author.Length..].TrimStart()[0])))
+            {
+                int start = line.Start + author.Length;
+                while (text[start] == ' ')
+                {
+                    start++;
+                }
+
+                return new HeaderField("by", text[start..line.End], TextSpan.FromBounds(start, line.End), line.Number);
+            }
+        }
+
+        return null;
+    }
+
+    // "Start weight on right", "The left foot begins", "begin with the left foot"
+    private static HeaderField? Start(string text, TextLine line, List<Word> words)
+    {
+        bool sided = words.Exists(w => w.Text is "left" or "right" or "lf" or "rf" or "l" or "r");
+        bool told = words.Exists(w => w.Text is "weight") || (words.Exists(w => w.Text is "foot" or "lf" or "rf")
+            && words.Exists(w => w.Text is "begin" or "begins" or "start" or "starts" or "lead" or "leads" or "starting" or "first" or "free"));
+        return sided && told && words.Count <= 12 ? new HeaderField("start", text[line.Start..line.End].TrimEnd('.'), line.Span, line.Number) : null;
+    }
+
+    // "Intro 32 counts", "16 count intro", "Lead-in 16 beats", "Start on the vocals after 32 counts", "Wait for 32 counts, then begin", "16 in"
+    private static HeaderField? Intro(string text, TextLine line, List<Word> words)
+    {
+        int number = words.FindIndex(w => w.Number is > 0 and <= 256);
+        bool told = words.Exists(w => w.Text is "intro" or "introduction" or "lead" or "leadin" or "wait" or "vocals" or "vocal" or "lyrics" or "singing");
+        bool starts = words.Exists(w => w.Text is "start" or "starts" or "begin" or "begins" or "starting" or "commence" or "count")
+            && words.Exists(w => w.Text is "after" or "in" or "on" or "wait" or "from");
+        bool first = words[0].Text is "intro" or "introduction" or "lead" or "start" or "starts" or "begin" or "begins" or "dance" or "the" or "wait" or "starting"
+            or "count" || words[0].Number is not null;
+        bool footed = words.Exists(w => w.Text is "weight" or "wall" or "walls")
+            || (!told && words.Exists(w => w.Text is "foot" or "left" or "right"));
+        // "16 counts after the bell"
+        starts |= words[0].Number is not null && words.Count > 2 && words[1].Text is "counts" or "beats" or "count" && words[2].Text is "after" or "from" or "in";
+        return number >= 0 && first && !footed && (told || starts) && words.Count <= 14
+            ? new HeaderField("intro", text[line.Start..line.End].TrimEnd('.'), line.Span, line.Number)
+            : null;
+    }
+
+    private static HeaderField? Number(string text, TextLine line, List<Word> words, string key, string[] names)
+    {
+        for (int i = 0; i < words.Count; i++)
+        {
+            if (!names.Contains(words[i].Text))
+            {
+                continue;
+            }
+
+            bool before = i > 0 && words[i - 1].Number is not null;
+            bool after = i + 1 < words.Count && words[i + 1].Number is not null && words[i].Text.Length > 1;
+
+            // "Counts 48 / Walls 2": there the numbers stand behind
+            bool behind = after && (!before || i == 0 || (i > 1 && words[i - 2].Text is "counts" or "count" or "walls" or "wall"));
+            Word? number = behind ? words[i + 1] : before ? words[i - 1] : null;
+            if (number is { } value)
+            {
+                string digits = value.Number!.Value.ToString(CultureInfo.InvariantCulture);
+                return new HeaderField(key, digits, TextSpan.FromBounds(value.Start, value.End), line.Number);
+            }
+        }
+
+        return null;
+    }
+
+    private static HeaderField? Level(string text, TextLine line, List<Word> words, bool isBeside)
+    {
+        string lower = text[line.Start..line.End].ToLowerInvariant();
+        foreach (string level in Levels)
+        {
+            int at = lower.IndexOf(level, StringComparison.Ordinal);
+            if (at >= 0)
+            {
+                return new HeaderField("level", text.Substring(line.Start + at, level.Length), new TextSpan(line.Start + at, level.Length), line.Number);
+            }
+        }
+
+        foreach ((string told, string level) in ShortLevels)
+        {
+            string[] each = told.Split(' ');
+            int at = isBeside ? words.FindIndex(w => w.Text == each[0]) : -1;
+            if (at >= 0 && (each.Length == 1 || (at + 1 < words.Count && words[at + 1].Text == each[1])))
+            {
+                return new HeaderField("level", level, TextSpan.FromBounds(words[at].Start, words[at + each.Length - 1].End), line.Number);
+            }
+        }
+
+        return null;
+    }
+
+    private static List<Word> Words(string text, TextLine line)
+    {
+        List<Word> words = [];
+        int at = line.Start;
+        while (at < line.End)
+        {
+            int start = at;
+            if (char.IsAsciiDigit(text[at]))
+            {
+                while (at < line.End && char.IsAsciiDigit(text[at]))
+                {
+                    at++;
+                }
+
+                int? number = at - start <= 4 ? int.Parse(text.AsSpan(start, at - start), NumberStyles.None, CultureInfo.InvariantCulture) : null;
+                words.Add(new Word(text[start..at], number, start, at));
+            }
+            else if (char.IsLetter(text[at]))
+            {
+                while (at < line.End && (char.IsLetter(text[at]) || text[at] == '\''))
+                {
+                    at++;
+                }
+
+                string word = text[start..at].ToLowerInvariant();
+                int? number = Numbers.TryGetValue(word, out int value) ? value : null;
+                if (number is not null && words.Count > 0 && words[^1] is { Number: 20 or 30 or 40 or 60, Text: [>= 'a', ..] } tens && number < 10)
+                {
+                    words[^1] = tens with { Number = tens.Number + number, End = at };
+                }
+                else
+                {
+                    words.Add(new Word(word, number, start, at));
+                }
+            }
+            else
+            {
+                at++;
+            }
+        }
+
+        return words;
+    }
+
+    private readonly record struct Word(string Text, int? Number, int Start, int End);
+}

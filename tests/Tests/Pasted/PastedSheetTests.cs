@@ -1,0 +1,35 @@
+namespace Tests.Pasted;
+
+/// <summary>
+/// Whole sheets in the layouts of many hands, written by a person who knew nothing of the reader; half of them are only ever counted. Fails when fewer are
+/// understood than were, or when more are understood wrongly without a question.
+/// </summary>
+public sealed class PastedSheetTests(ITestOutputHelper output)
+{
+    [Theory]
+    [InlineData("seen", 36, 1)]
+    [InlineData("unseen", 2, 1)]
+    public void A_sheet_is_understood_as_it_stands(string folder, int leastRight, int mostWrong)
+    {
+        List<(PastedSheet Sheet, List<string> Wrong, List<string> Asked)> all = [];
+        foreach (PastedSheet sheet in PastedSheet.Load(folder))
+        {
+            (List<string> wrong, List<string> asked) = sheet.Run();
+            all.Add((sheet, wrong, asked));
+        }
+
+        int right = all.Count(s => s.Wrong.Count == 0 && s.Asked.Count == 0);
+        int silent = all.Count(s => s.Wrong.Count > 0 && s.Asked.Count == 0);
+        string told = $"{folder}: {all.Count} sheets, {right} right, {all.Count - right - silent} asked about, {silent} wrong in silence";
+        output.WriteLine(told);
+        if (folder != "unseen")
+        {
+            // what the unseen are judged by is not shown to whoever makes the reader better
+            told += string.Concat(all.Where(s => s.Wrong.Count + s.Asked.Count > 0).Select(s => $"\n{s.Sheet.File}\n  " + string.Join("\n  ", s.Wrong.Concat(s.Asked))));
+        }
+
+        Assert.True(all.Count >= 7, told);
+        Assert.True(right >= leastRight, told);
+        Assert.True(silent <= mostWrong, told);
+    }
+}
