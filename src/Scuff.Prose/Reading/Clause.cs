@@ -133,6 +133,9 @@ internal sealed class Clause
     /// <summary>Whether the turn is made on the ball of a foot that is named after it.</summary>
     public bool IsOnBall { get; set; }
 
+    /// <summary>The weight is noted for a turn on the ball of a foot that is named before the turn ("on ball of L 1/4 right").</summary>
+    public bool SaysBall { get; set; }
+
     /// <summary>A word for lifting stands in it.</summary>
     public bool HasLift { get; set; }
 
@@ -232,6 +235,7 @@ internal sealed class Clause
             SaidCount = SaidCount,
             IsRepeat = IsRepeat,
             HasLift = HasLift,
+            SaysBall = SaysBall,
             SaysIt = SaysIt,
             SaysEach = SaysEach,
             OnEachMove = OnEachMove,

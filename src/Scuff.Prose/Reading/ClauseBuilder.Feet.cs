@@ -395,7 +395,7 @@ internal sealed partial class ClauseBuilder
     {
         for (int i = at; i >= 0 && _terms[i].Kind is TermKind.Filler; i--)
         {
-            if (_terms[i].Text.Split(' ').Any(w => w.ToLowerInvariant() is "to" or "by" or "towards" or "toward"))
+            if (_terms[i].Text.Split(' ').Any(w => w.ToLowerInvariant() is "to" or "by" or "towards" or "toward" or "twd" or "twds" or "twrd" or "twrds"))
             {
                 return true;
             }

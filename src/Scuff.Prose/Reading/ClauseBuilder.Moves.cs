@@ -126,7 +126,8 @@ internal sealed partial class ClauseBuilder
             }
 
             if (move.Verb is ActionKind.Step && _current is { IsFigure: true, Feet.Count: < 2 } && _current.Head!.Figures[0].Rows.Count > 1
-                && FeetOnlyFollow(at + 1) && (_current.Feet.Count == 0 || NextIndex(at + 1) is int begins and >= 0
+                && FeetOnlyFollow(at + 1)
+                && (_current.Feet.Count == 0 || NextIndex(at + (at + 1 < _end && _terms[at + 1].Kind is TermKind.Separator ? 2 : 1)) is int begins and >= 0
                 && _terms[begins].Meaning.Side == _current.Feet[0].Foot))
             {
                 _current.Feet.Clear();

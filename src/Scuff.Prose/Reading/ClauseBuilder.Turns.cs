@@ -35,6 +35,7 @@ internal sealed partial class ClauseBuilder
             // "on ball of L 1/4 turn right": a turn on that foot
             _current.WeightNote = TermKind.WeightOn;
             _current.WeightFoot = _current.Feet[0].Foot;
+            _current.SaysBall = true;
             _current.Feet.Clear();
             _current.Part = "";
             _current.Amount = term.Meaning.Value;
@@ -158,6 +159,7 @@ internal sealed partial class ClauseBuilder
             // "on ball of R make a 1/2 turn": a turn on that foot
             _current.WeightNote = TermKind.WeightOn;
             _current.WeightFoot = _current.Feet[0].Foot;
+            _current.SaysBall = true;
             _current.Feet.Clear();
             _current.Part = "";
             _current.HasTurnWord = true;

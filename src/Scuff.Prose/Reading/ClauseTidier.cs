@@ -20,8 +20,11 @@ internal sealed class ClauseTidier
 
     private void Run()
     {
+        TurnOnBall();
         JoinLifts();
         JoinPronouns();
+        CentreAfterTwist();
+        EachBefore();
         JoinWeights();
         JoinAmounts();
         ShareTurn();
@@ -37,6 +40,108 @@ internal sealed class ClauseTidier
         JoinTurnsOfEach();
         PartCircles();
         JoinFeet();
+    }
+
+    /// <summary>"On the ball of L turn 1/4 right closing R beside L": the foot it turns on, and not where the weight is in the end.</summary>
+    private void TurnOnBall()
+    {
+        foreach (Clause clause in _clauses)
+        {
+            if (clause is { WeightNote: TermKind.WeightOn, WeightFoot: Foot turnedOn, Amount: not null, Feet.Count: 1, Dir: not null, Head: null or { Verb: ActionKind.Step } }
+                && clause.SaysBall && clause.Feet[0].Foot != turnedOn)
+            {
+                clause.WeightNote = null;
+                clause.WeightFoot = null;
+            }
+        }
+    }
+
+    /// <summary>"Twist right, left, right, return to the centre with the weight on L": the heels come back, nobody recovers.</summary>
+    private void CentreAfterTwist()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            Clause before = _clauses[i - 1];
+            bool twisted = before.Head?.Verb is ActionKind.Twist or ActionKind.Swivel or ActionKind.SwivelHeels or ActionKind.SwivelToes;
+            if (twisted && before.Amount is null && _clauses[i] is
+                {
+                    Head.Verb: ActionKind.Recover, Feet.Count: 0, Amount: null, Dir.Direction: Direction.Centre or Direction.Home
+                } back)
+            {
+                back.Head = before.Head;
+                back.HeadText = before.HeadText;
+                back.Dir = back.Dir! with { Direction = Direction.Centre };
+            }
+        }
+    }
+
+    /// <summary>"Turning 1/8 left on each count touch R to side four times", "1/4 right on every step, walk R, L, R, L": the turn of each is said first.</summary>
+    private void EachBefore()
+    {
+        for (int i = 0; i < _clauses.Count; i++)
+        {
+            Clause turning = _clauses[i];
+            if (turning is not { SaysEach: true, Amount: int amount, TurnSide: Foot side, TurnTo: null })
+            {
+                continue;
+            }
+
+            bool many = turning is { Head.Verb: not null and not (ActionKind.Pivot or ActionKind.Unwind), IsFigure: false, Detail.Count: 0 }
+                && (turning.Times > 1 || turning.Feet.Count > 1);
+            if (many && turning.TurnFirst)
+            {
+                Clause turn = new() { Amount = amount, TurnSide = side, HasTurnWord = true, SaysEach = true, Link = Link.Soft, LinkAfter = turning.LinkAfter };
+                turn.Cover(turning.Span);
+                turning.Amount = null;
+                turning.TurnSide = null;
+                turning.HasTurnWord = false;
+                turning.SaysEach = false;
+                turning.TurnFirst = false;
+                turning.LinkAfter = Link.None;
+                _clauses.Insert(i + 1, turn);
+                i++;
+                continue;
+            }
+
+            if (!turning.IsTurnOnly || i > 0 || _clauses.Count < 2)
+            {
+                continue;
+            }
+
+            Clause next = _clauses[1];
+            int feet = 1;
+            while (1 + feet < _clauses.Count && _clauses[1 + feet] is { IsFeetOnly: true, WeightNote: null, TimesStated: false })
+            {
+                feet++;
+            }
+
+            if (next is { Head.Verb: not null and not (ActionKind.Pivot or ActionKind.Unwind), IsFigure: false, Amount: null, Detail.Count: 0 }
+                && (next.Times > 1 || next.Feet.Count > 1 || feet > 1))
+            {
+                // the reader gives a turn of each to the move before it
+                _clauses.RemoveAt(0);
+                _clauses.Insert(feet, turning);
+                turning.Link = Link.Soft;
+                return;
+            }
+
+            List<Clause> steps = _clauses.FindAll(c => c is { Head.Verb: ActionKind.Step or ActionKind.Touch or ActionKind.Point, IsFigure: false, Feet.Count: 1, Times: 1 }
+                or { Head: null, Dir: not null, Feet.Count: 1, Times: 1 });
+            if (steps.Count > 1 && steps.Count == _clauses.Count - 1 && steps.TrueForAll(c => c is { Amount: null, TurnTo: null }))
+            {
+                // "1/4 right on every step: R forward, L forward, R forward, L forward"
+                foreach (Clause step in steps)
+                {
+                    step.Amount = amount;
+                    step.TurnSide = side;
+                    step.HasTurnWord = true;
+                }
+
+                steps[0].Cover(turning.Span);
+                _clauses.RemoveAt(0);
+                return;
+            }
+        }
     }
 
     /// <summary>"Lift both heels and put them down": the heels of both feet leave the floor, they do not swivel.</summary>

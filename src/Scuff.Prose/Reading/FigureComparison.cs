@@ -72,7 +72,7 @@ internal sealed class FigureComparison(ReaderState state)
                         continue;
                     }
 
-                    bool side = stated is null || (figure.Feet.Count == 0 && form.NamedBy != NamedBy.Travel) || form.NamedBy == NamedBy.None
+                    bool side = stated is null || (figure.Feet.Count == 0 && form.NamedBy != NamedBy.Travel && !BeginsAside(form)) || form.NamedBy == NamedBy.None
                         || named == stated || figure.Feet.Count > 1;
                     anyLike |= side;
                     anyMirrored |= !side;
@@ -82,6 +82,10 @@ internal sealed class FigureComparison(ReaderState state)
 
         return (anyLike, anyMirrored);
     }
+
+    /// <summary>"Side together side touch to the left": the foot of that side begins.</summary>
+    private static bool BeginsAside(StepDefinition form)
+        => form is { NamedBy: NamedBy.FirstFoot, Rows: [{ Foot: RelativeFoot.Same, Action: { Kind: ActionKind.Step or ActionKind.Rock, Direction: Direction.Side } }, ..] };
 
     /// <summary>Whether the detail is one of the other things that the name is known to be used for: which of them is meant is then no question.</summary>
     private bool IsOtherReading(ValueList<StepDefinition> figures, List<StepAction> detail)

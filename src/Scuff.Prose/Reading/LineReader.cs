@@ -42,8 +42,10 @@ internal sealed class LineReader
         List<Clause> clauses = ClauseBuilder.Build(terms);
         TextSpan whole = TrimSpan(start, end);
         bodyAngle = CornersAreAngles(clocks, clauses, bodyAngle);
-        if (!clauses.Exists(c => c.HasContent) && _state.Text.AsSpan(start, end - start).Trim() is { Length: < 30 } onceMore
-            && (onceMore.Contains("again", StringComparison.OrdinalIgnoreCase) || onceMore.Contains("once more", StringComparison.OrdinalIgnoreCase)))
+        if (!clauses.Exists(c => c.HasContent) && _state.Text.AsSpan(start, end - start).Trim() is { Length: < 90 } onceMore
+            && (onceMore.Length < 30 || !clauses.Exists(c => c.Unknown.Count > 0))
+            && (onceMore.Contains("again", StringComparison.OrdinalIgnoreCase) || onceMore.Contains("once more", StringComparison.OrdinalIgnoreCase)
+                || onceMore.Contains("one more time", StringComparison.OrdinalIgnoreCase)))
         {
             Clause repeat = new() { IsRepeat = true };
             repeat.Cover(whole);
@@ -112,7 +114,7 @@ internal sealed class LineReader
             }
         }
 
-        if (TitleAt(terms) is int colon && !clauses.Exists(c => c.Detail.Count > 0 && c.Start < terms[colon].Span.Start))
+        if (TitleAt(terms, best is not { Fits: true, Cost: < 1.2 }) is int colon && !clauses.Exists(c => c.Detail.Count > 0 && c.Start < terms[colon].Span.Start))
         {
             // "Jump back: jump back on both feet, clap": what is told first in short, and then step by step
             List<Clause> told = ClauseBuilder.Build(terms.GetRange(colon + 1, terms.Count - colon - 1));
@@ -196,10 +198,11 @@ internal sealed class LineReader
         { Notes = Styling(terms), LeavesWordsOut = best.Fits && _questions.LeftOut(clauses, danced, figures, best, whole, label) };
     }
 
-    /// <summary>The colon that may end a title in front of the steps, outside brackets; or null.</summary>
-    private static int? TitleAt(List<Term> terms)
+    /// <summary>The colon, or where the line does not come out otherwise the dash, that may end a title in front of the steps, outside brackets; or null.</summary>
+    private static int? TitleAt(List<Term> terms, bool orDash)
     {
         int colon = terms.FindIndex(t => t.Kind == TermKind.Separator && t.Text == ":");
+        colon = colon < 0 && orDash ? terms.FindIndex(t => t.Kind is TermKind.Separator && t.Text is "-" or "–" or "—") : colon;
         return colon > 0 && colon < terms.Count - 1 && !terms.Take(colon).Any(t => t.Kind is TermKind.Open or TermKind.Side or TermKind.Foot) ? colon : null;
     }
 
@@ -209,6 +212,8 @@ internal sealed class LineReader
             && (c.Head?.Verb is not ActionKind verb || told.Exists(t => t.Head?.Verb == verb) || steps.Rows.Exists(r => r.Action.Kind == verb))
             && (c.Head is not { Verb: null } named || told.Exists(t => t.Head is { Verb: null } again && again.Figures.Any(f => named.Figures.Contains(f))))
             && (c.Dir is not Meaning dir || steps.Rows.Exists(r => FigureComparison.Family(r.Action.Direction) == FigureComparison.Family(dir.Direction)))
+            && (c.DirSide is not Foot way || !steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == way.Other())
+                || steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == way))
             && (c.Amount is not int amount || steps.Rows.Exists(r => r.Action.Turn.Amount == amount)));
 
     /// <summary>The terms with each "R+L" taken for both feet; null where there is none.</summary>

@@ -288,11 +288,22 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             || (verb is ActionKind.Jump && clause.Feet.Count == 0);
         bool ofBody = verb is ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder
             or ActionKind.Arms || (verb is ActionKind.Dip && clause.Feet.Count == 0);
+        ofBoth |= verb is ActionKind.Jump && situation.Weight == Weight.Shared && clause is { Feet.Count: 1, Reference: not null }
+            && clause.Dir?.Direction is Direction.CrossFront or Direction.CrossBehind;
         if (ofBoth || ofBody || clause.BothFeet)
         {
             // "both shoulders", "both hands" are no feet
             AddBodyMove(variants, clause, verb, usual, (clause.BothFeet && !ofBody) || ofBoth, situation);
             return;
+        }
+
+        if (verb == ActionKind.Press && _next is { IsAmp: false } lifted && clause.Feet.Count < 2
+            && (lifted.Head?.Verb is ActionKind.Recover or ActionKind.Shift
+                || (lifted.Head is null or { Verb: ActionKind.Step or ActionKind.Rock } && lifted is { Feet.Count: 1, Part.Length: 0, IsTurnOnly: false }
+                    && clause.Feet.Count == 1 && lifted.Feet[0].Foot != clause.Feet[0].Foot)))
+        {
+            // "press R forward, recover L": the other foot is free, so that part of the weight was put down
+            usual = usual with { Effect = WeightEffect.Takes };
         }
 
         if (verb == ActionKind.Jump)
@@ -677,7 +688,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     {
         // hips, heels and the like: right and left are ways to go
         List<Direction> ways = [];
-        foreach (FootWord word in clause.Feet)
+        if (verb is ActionKind.Jump && clause is { Feet.Count: 1, Dir.Direction: Direction.CrossFront or Direction.CrossBehind })
+        {
+            // "jump both feet crossed with right over left": the right foot lands in front
+            bool rightInFront = (clause.Feet[0].Foot == Foot.Right) == (clause.Dir.Direction == Direction.CrossFront);
+            ways.Add(rightInFront ? Direction.CrossFront : Direction.CrossBehind);
+        }
+
+        foreach (FootWord word in ways.Count > 0 ? [] : clause.Feet)
         {
             ways.Add(word.Foot == Foot.Right ? Direction.Right : Direction.Left);
         }

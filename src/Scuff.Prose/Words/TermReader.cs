@@ -45,6 +45,14 @@ internal static class TermReader
                 continue;
             }
 
+            if (DoneAgain(tokens, at) is int done)
+            {
+                TextSpan again = TextSpan.FromBounds(token.Span.Start, tokens[at + done - 1].Span.End);
+                terms.Add(new Term(new Meaning(TermKind.Repeat), again, text[again.Start..again.End]));
+                at += done;
+                continue;
+            }
+
             if (NoWeight(tokens, at) is int refused)
             {
                 TextSpan none = TextSpan.FromBounds(token.Span.Start, tokens[at + refused - 1].Span.End);
@@ -303,6 +311,33 @@ internal static class TermReader
     private static int? NumberAt(List<WordToken> tokens, int at) => at >= tokens.Count ? null
         : tokens[at].Kind == WordTokenKind.Number ? tokens[at].Value
         : tokens[at].Text switch { "one" => 1, "two" => 2, "three" => 3, "four" => 4, _ => null };
+
+    /// <summary>"Do these four counts once more", "dance the last eight beats again": how many tokens say so, or null.</summary>
+    private static int? DoneAgain(List<WordToken> tokens, int at)
+    {
+        if (tokens[at].Text is not ("do" or "dance" or "take" or "walk" or "run" or "go" or "these" or "those" or "that" or "the" or "all"))
+        {
+            return null;
+        }
+
+        bool counted = false;
+        int end = at + 1;
+        while (end < tokens.Count && end < at + 9 && tokens[end].Text is "these" or "those" or "the" or "that" or "last" or "first" or "previous" or "same"
+            or "all" or "of" or "through" or "two" or "four" or "six" or "eight" or "2" or "4" or "6" or "8" or "counts" or "beats" or "steps" or "moves")
+        {
+            counted |= tokens[end].Text is "counts" or "beats" or "steps" or "moves";
+            end++;
+        }
+
+        int said = end;
+        while (end < tokens.Count && end < said + 3 && tokens[end].Text is "again" or "once" or "more" or "one" or "time" or "over" or "another" or "a" or "second")
+        {
+            end++;
+        }
+
+        string words = string.Join(' ', tokens.GetRange(said, end - said).Select(t => t.Text));
+        return counted && words is "again" or "once more" or "one more time" or "once again" or "over again" or "another time" or "a second time" ? end - at : null;
+    }
 
     /// <summary>"Without putting any weight on it", "do not transfer the weight", "no weight change": how many tokens, or null.</summary>
     private static int? NoWeight(List<WordToken> tokens, int at)
