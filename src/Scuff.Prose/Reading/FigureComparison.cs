@@ -20,6 +20,13 @@ internal sealed class FigureComparison(ReaderState state)
 
             List<StepAction> detail = DetailOf(best, from, to);
             Foot? stated = figure.Feet.Count > 0 ? figure.Feet[0].Foot : figure.DirSide;
+            if (figure.Feet is [{ IsCertain: false } side] && head.Figures.All(f => f.Rows.Count > 2 && f.Rows.All(r => r.Action.Turn.Sign != 0))
+                && detail.TrueForAll(a => a.Turn.Sign == 0 || a.Turn.Sign > 0 == (side.Foot == Foot.Right)) && detail.Exists(a => a.Turn.Sign != 0))
+            {
+                // "walk around left: 1/4 left R forward, ...": the way round, not the foot
+                stated = null;
+            }
+
             (bool anyLike, bool anyMirrored) = Likeness(figure, head, stated, detail);
             bool turnLost = detail.Count > 1 && head.Figures.All(f => f.TotalTurn.Sign != 0) && detail.TrueForAll(a => a.Turn.Sign == 0);
             if ((anyLike && !turnLost) || detail.Count == 0 || head.Figures.All(f => f.Rows.Count < 2)
@@ -72,7 +79,7 @@ internal sealed class FigureComparison(ReaderState state)
                         continue;
                     }
 
-                    bool side = stated is null || (figure.Feet.Count == 0 && form.NamedBy != NamedBy.Travel && !BeginsAside(form)) || form.NamedBy == NamedBy.None
+                    bool side = stated is null || (figure.Feet.Count == 0 && form.NamedBy != NamedBy.Travel && !VariantParts.BeginsAside(form)) || form.NamedBy == NamedBy.None
                         || named == stated || figure.Feet.Count > 1;
                     anyLike |= side;
                     anyMirrored |= !side;
@@ -82,10 +89,6 @@ internal sealed class FigureComparison(ReaderState state)
 
         return (anyLike, anyMirrored);
     }
-
-    /// <summary>"Side together side touch to the left": the foot of that side begins.</summary>
-    private static bool BeginsAside(StepDefinition form)
-        => form is { NamedBy: NamedBy.FirstFoot, Rows: [{ Foot: RelativeFoot.Same, Action: { Kind: ActionKind.Step or ActionKind.Rock, Direction: Direction.Side } }, ..] };
 
     /// <summary>Whether the detail is one of the other things that the name is known to be used for: which of them is meant is then no question.</summary>
     private bool IsOtherReading(ValueList<StepDefinition> figures, List<StepAction> detail)

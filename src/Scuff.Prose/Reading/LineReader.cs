@@ -210,7 +210,8 @@ internal sealed class LineReader
     private static bool IsToldAgain(List<Clause> title, List<Clause> told, LineReading steps)
         => title.Count > 0 && title.TrueForAll(c => c is { IsRepeat: false, IsAmp: false, Detail.Count: 0, Unknown.Count: 0, TimesStated: false }
             && (c.Head?.Verb is not ActionKind verb || told.Exists(t => t.Head?.Verb == verb) || steps.Rows.Exists(r => r.Action.Kind == verb))
-            && (c.Head is not { Verb: null } named || told.Exists(t => t.Head is { Verb: null } again && again.Figures.Any(f => named.Figures.Contains(f))))
+            && (c.Head is not { Verb: null } named || told.Exists(t => t.Head is { Verb: null } again && again.Figures.Any(f => named.Figures.Contains(f)))
+                || named.Figures.Any(f => f.Rows.All(row => steps.Rows.Exists(r => r.Action.Kind == row.Action.Kind))))
             && (c.Dir is not Meaning dir || steps.Rows.Exists(r => FigureComparison.Family(r.Action.Direction) == FigureComparison.Family(dir.Direction)))
             && (c.DirSide is not Foot way || !steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == way.Other())
                 || steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == way))
@@ -257,6 +258,7 @@ internal sealed class LineReader
         List<(int, int)> stretches = [];
         int open = terms.FindIndex(t => t.Kind == TermKind.Open);
         int colon = terms.FindIndex(t => t.Kind == TermKind.Separator && t.Text == ":");
+        colon = colon < 0 ? terms.FindIndex(t => t.Kind == TermKind.Separator && t.Text is "-" or "–" or "—") : colon;
         if (colon > 0 && (open < 0 || colon < open))
         {
             stretches.Add((colon + 1, terms.Count));
