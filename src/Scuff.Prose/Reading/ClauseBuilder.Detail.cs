@@ -374,6 +374,31 @@ internal sealed partial class ClauseBuilder
             }
         }
 
+        if (_terms[at].Text is ":" && ReferenceEquals(owner, _current) && owner is { Head.Verb: ActionKind.Swivel, Part.Length: 0, Amount: null, Times: 1 }
+            && (owner.DirSide ?? (owner.Feet is [{ } only] ? only.Foot : null)) is Foot way)
+        {
+            List<Clause> parts = Build(at + 1, end);
+            int count = parts.FindIndex(c => !(c is { Head: null, Part: "heels" or "toes", Feet.Count: 0, Dir: null }));
+            count = count < 0 ? parts.Count : count;
+            if (count >= 2)
+            {
+                // "swivel right: heels, toes, heels": which part, and the way is said once for all
+                foreach (Clause part in parts.Take(count))
+                {
+                    part.Head = new Meaning(TermKind.Move) { Verb = part.Part == "heels" ? ActionKind.SwivelHeels : ActionKind.SwivelToes };
+                    part.Part = "";
+                    part.DirSide = way;
+                    part.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = way };
+                }
+
+                parts[0].Cover(owner.Span);
+                _clauses.AddRange(parts);
+                _current = new Clause { Link = Link.Hard };
+                at = end - 1;
+                return true;
+            }
+        }
+
         bool headsOff = owner is { Head.Verb: ActionKind.Step, Feet.Count: 0, Amount: null } && _terms[at].Text == ":"
             && ReferenceEquals(owner, _current)
             && owner.HeadText.Length > 2 && char.ToLowerInvariant(owner.HeadText[0]) is 't' or 'g' or 'm' or 'w';

@@ -31,6 +31,8 @@ internal sealed class ClauseTidier
         JoinSpirals();
         BehindAsBack();
         RollThreeSteps();
+        RollByTurns();
+        SwivelsOfOneFoot();
         CentreAfterFan();
         JoinFigureTurns();
         JoinGrinds();
@@ -243,6 +245,50 @@ internal sealed class ClauseTidier
 
             _clauses[i] = roll;
             _clauses.InsertRange(i + 1, rest);
+        }
+    }
+
+    /// <summary>"1/4 right, 1/2 right, 1/4 right, touch": the turns of a rolling vine, said without its steps.</summary>
+    private void RollByTurns()
+    {
+        for (int i = 0; i + 2 < _clauses.Count; i++)
+        {
+            List<Clause> turns = _clauses.GetRange(i, 3);
+            if (!turns.TrueForAll(c => c is { IsTurnOnly: true, WeightNote: null, SaysEach: false, TurnTo: null, SaysCircle: false, TimesStated: false })
+                || (turns[0].Amount, turns[1].Amount, turns[2].Amount) is not (2, 4, 2) || turns[0].TurnSide is not Foot way
+                || turns[1].TurnSide is Foot second && second != way || turns[2].TurnSide is Foot third && third != way
+                || StepCatalogue.Default.Find("three_step_turn") is not StepDefinition rolling)
+            {
+                continue;
+            }
+
+            Clause roll = new()
+            {
+                Head = new Meaning(TermKind.Move) { Figures = [rolling] },
+                HeadText = rolling.Name,
+                DirSide = way,
+                Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = way },
+                Link = turns[0].Link,
+                LinkAfter = turns[2].LinkAfter,
+                WithoutFinish = true,
+            };
+            turns.ForEach(c => roll.Cover(c.Span));
+            _clauses.RemoveRange(i, 3);
+            _clauses.Insert(i, roll);
+        }
+    }
+
+    /// <summary>"Swivel right toe out, centre": one foot swivels, and that is a fan.</summary>
+    private void SwivelsOfOneFoot()
+    {
+        foreach (Clause clause in _clauses)
+        {
+            if (clause is { Head.Verb: ActionKind.Swivel, Part: "toe" or "heel", Feet.Count: 1, BothFeet: false, Amount: null })
+            {
+                clause.Head = new Meaning(TermKind.Move) { Verb = clause.Part == "toe" ? ActionKind.FanToe : ActionKind.FanHeel };
+                clause.HeadText = clause.Part + " fan";
+                clause.Part = "";
+            }
         }
     }
 

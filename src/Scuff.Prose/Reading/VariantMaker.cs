@@ -839,6 +839,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
+        if (inherited is ActionKind.Jump && previous is { Feet.Count: > 1 } && clause is { IsWith: true, Feet.Count: 0, Dir.Direction: Direction.Together or Direction.Out })
+        {
+            // "jump back R, L with feet together": where both feet are then
+            variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0 });
+            return;
+        }
+
         if (inherited is ActionKind.Jump && clause.Feet.Count == 0
             && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Together or Direction.Home)
         {
