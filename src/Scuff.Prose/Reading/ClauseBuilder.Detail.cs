@@ -145,7 +145,8 @@ internal sealed partial class ClauseBuilder
             {
                 // "strut R forward (heel, toe)"
             }
-            else if (moves.Count == 1 && rows > 1 && owner is { IsFigure: true, Detail.Count: 0 } && moves[0] is { Dir: { } way, Head.Verb: ActionKind made, Amount: null }
+            else if (moves.Count == 1 && rows > 1 && owner is { IsFigure: true, Detail.Count: 0 }
+                && moves[0] is { Dir: { } way, Head.Verb: ActionKind made, Amount: null }
                 && owner.Head!.Figures[0].Rows[0].Action.Kind == made)
             {
                 // "paddle 1/4 left twice (R presses out to side)": how its first action is made
@@ -352,7 +353,8 @@ internal sealed partial class ClauseBuilder
 
         if (_terms[at].Text is ":" && ReferenceEquals(owner, _current) && owner is { Feet.Count: 0, Dir: null, Amount: null, Times: 1, Head: { } listed }
             && listed.Verb is ActionKind.Bump or ActionKind.Sway or ActionKind.Stomp or ActionKind.Twist or ActionKind.SwivelHeels or ActionKind.SwivelToes
-            or ActionKind.Swivel or ActionKind.PopKnee or ActionKind.Kick or ActionKind.Point || owner is { Feet.Count: 0, Dir: null, Amount: null, Head.Special: "walk" or "run" })
+            or ActionKind.Swivel or ActionKind.PopKnee or ActionKind.Kick or ActionKind.Point
+            || owner is { Feet.Count: 0, Dir: null, Amount: null, Head.Special: "walk" or "run" })
         {
             List<Clause> sides = Build(at + 1, end);
             int feet = sides.FindIndex(c => !(c is { IsFeetOnly: true, WeightNote: null, TimesStated: false }));

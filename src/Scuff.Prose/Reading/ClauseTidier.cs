@@ -47,7 +47,8 @@ internal sealed class ClauseTidier
         for (int i = 0; i + 1 < _clauses.Count; i++)
         {
             Clause clause = _clauses[i];
-            if (clause is { Head: null, HasLift: true, Part: "heels", Feet.Count: 0, Dir: null or { Direction: Direction.Up }, Amount: null, HasTurnWord: false }
+            if (clause is { Head: null, HasLift: true, Part: "heels", Feet.Count: 0, Dir: null
+                or { Direction: Direction.Up }, Amount: null, HasTurnWord: false }
                 && Lowers(_clauses[i + 1]))
             {
                 clause.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Bounce, Special = "bounce" };
@@ -767,8 +768,7 @@ internal sealed class ClauseTidier
                 or ActionKind.Press
                 };
             if (ofFoot && note is { Head.Verb: ActionKind.Shift, Amount: null, Dir: null, Detail.Count: 0 }
-                && note.HeadText.Split(' ')[0].EndsWith("ing", StringComparison.OrdinalIgnoreCase)
-                && note is { Head: { Verb: ActionKind.Shift }, Amount: null, Dir: null, Detail.Count: 0 })
+                && note.HeadText.Split(' ')[0].EndsWith("ing", StringComparison.OrdinalIgnoreCase))
             {
                 // "slide R up beside it, taking the weight on the right"
                 owner.WeightNote = TermKind.WeightTakes;

@@ -367,7 +367,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             AddHalf(variants, whole, clause, situation);
         }
 
-        if (clause is { HalfOf: null, TimesStated: false } && definition is { Rows: [{ Action.Effect: WeightEffect.Keeps }, { Action.Turn.Sign: not 0 }, { Action.Effect: WeightEffect.Keeps }, _] }
+        if (clause is { HalfOf: null, TimesStated: false }
+            && definition is { Rows: [{ Action.Effect: WeightEffect.Keeps }, { Action.Turn.Sign: not 0 }, { Action.Effect: WeightEffect.Keeps }, _] }
             && definition.Id.StartsWith("monterey", StringComparison.Ordinal)
             && Next is null or { Head.Verb: ActionKind.Point or ActionKind.Touch or ActionKind.Tap })
         {

@@ -806,11 +806,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        bool rises = (previous?.Head?.Verb is ActionKind.Dip || previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip }] }, ..] }) && clause is { Feet.Count: 0, Part.Length: 0, Dir.Direction: Direction.Up };
+        bool rises = (previous?.Head?.Verb is ActionKind.Dip
+            || previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip }] }, ..] })
+            && clause is { Feet.Count: 0, Part.Length: 0, Dir.Direction: Direction.Up };
         if (rises && lexicon.Catalogue.Find("rise") is { Rows: [{ } rise] } risen)
         {
             // "dip down, up", "bend knees, straighten": nobody steps anywhere
-            variants.Add(Named(new Variant { Definition = risen, Named = null, Rows = [new VariantRow(rise.For(Foot.Right), Counts.Zero, false)], Cost = 0, FootNamed = true }, risen));
+            variants.Add(Named(new Variant { Definition = risen, Named = null, Rows = [new VariantRow(rise.For(Foot.Right), Counts.Zero, false)], Cost = 0,
+                FootNamed = true }, risen));
             return;
         }
 
@@ -839,7 +842,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        if (inherited is ActionKind.Jump && previous is { Feet.Count: > 1 } && clause is { IsWith: true, Feet.Count: 0, Dir.Direction: Direction.Together or Direction.Out })
+        if (inherited is ActionKind.Jump && previous is { Feet.Count: > 1 } && clause is { IsWith: true, Feet.Count: 0, Dir.Direction: Direction.Together
+            or Direction.Out })
         {
             // "jump back R, L with feet together": where both feet are then
             variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0 });

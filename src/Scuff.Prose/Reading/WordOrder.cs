@@ -4,7 +4,8 @@ using Scuff.Steps;
 
 namespace Scuff.Prose.Reading;
 
-/// <summary>Puts the words of a move into the order that the reader of clauses knows, where a writer has them in another; the terms keep their places in the text.</summary>
+/// <summary>Puts the words of a move into the order that the reader of clauses knows, where a writer has them in another; the terms keep their places in the
+/// text.</summary>
 internal static class WordOrder
 {
     /// <summary>Mends all stretches between separators, and words of turning that only mean "do".</summary>
@@ -42,7 +43,8 @@ internal static class WordOrder
                 next++;
             }
 
-            if (next < terms.Count && terms[next] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step } or { Verb: null, Figures: [{ Rows: [{ Action: { Kind: ActionKind.Step, Turn.Sign: 0 } }] }, ..] } })
+            if (next < terms.Count && terms[next] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step }
+                or { Verb: null, Figures: [{ Rows: [{ Action: { Kind: ActionKind.Step, Turn.Sign: 0 } }] }, ..] } })
             {
                 terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Filler) };
             }
@@ -62,7 +64,8 @@ internal static class WordOrder
         }
 
         bool turned = words.Count is 4 or 5
-            && terms[words[0]] is { Kind: TermKind.Dir, Meaning: { Side: null, Direction: Direction.CrossFront or Direction.CrossBehind or Direction.Together } }
+            && terms[words[0]] is { Kind: TermKind.Dir, Meaning: { Side: null, Direction: Direction.CrossFront or Direction.CrossBehind
+            or Direction.Together } }
             && terms[words[1]].Kind is TermKind.Side or TermKind.Foot && IsThirdPerson(terms[words[2]])
             && terms[words[3]].Kind is TermKind.Side or TermKind.Foot && terms[words[3]].Meaning.Side != terms[words[1]].Meaning.Side
             && (words.Count == 4 || terms[words[4]].Kind is TermKind.Part);

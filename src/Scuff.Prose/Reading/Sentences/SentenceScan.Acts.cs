@@ -60,7 +60,8 @@ internal sealed partial class SentenceScan
 
             Before(at);
             AddRestart();
-            if (_words.NumberAt(at + 1) is (< 10, int one) && _words.Is(at + 1 + one, ":", "-", ",", ".", "on", "in", "is", "=") && Names(at + 2, "wall", "walls"))
+            if (_words.NumberAt(at + 1) is (< 10, int one) && _words.Is(at + 1 + one, ":", "-", ",", ".", "on", "in", "is", "=")
+                && Names(at + 2, "wall", "walls"))
             {
                 // "restart 1: wall 2 after 16 counts": which of them
                 return 1 + one;
@@ -224,7 +225,8 @@ internal sealed partial class SentenceScan
             return 1;
         }
 
-        if (_words.Is(at, "section", "sections") && (_current.Acts.Count > 0 || _words.Is(at - 1, "repeat", "again")) && QuoteAt(at, out int end) is InterruptionAct.Quote quote)
+        if (_words.Is(at, "section", "sections") && (_current.Acts.Count > 0 || _words.Is(at - 1, "repeat", "again"))
+            && QuoteAt(at, out int end) is InterruptionAct.Quote quote)
         {
             _current.Acts.Add(quote);
             return end + 1 - at;
