@@ -47,8 +47,11 @@ internal sealed class ClauseTidier
         for (int i = 0; i + 1 < _clauses.Count; i++)
         {
             Clause clause = _clauses[i];
-            if (clause is { Head: null, HasLift: true, Part: "heels", Feet.Count: 0, Dir: null
-                or { Direction: Direction.Up }, Amount: null, HasTurnWord: false }
+            if (clause is
+                {
+                    Head: null, HasLift: true, Part: "heels", Feet.Count: 0, Dir: null
+                or { Direction: Direction.Up }, Amount: null, HasTurnWord: false
+                }
                 && Lowers(_clauses[i + 1]))
             {
                 clause.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Bounce, Special = "bounce" };
@@ -485,7 +488,7 @@ internal sealed class ClauseTidier
                 continue;
             }
 
-            if (!clause.IsFeetOnly || clause.WeightNote is not null)
+            if (!clause.IsFeetOnly || clause.WeightNote is not null || clause.HasLift)
             {
                 continue;
             }

@@ -633,6 +633,12 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             };
         }
 
+        if (rows[0].Action.Kind is ActionKind.Lunge && clause.Dir is null && clause.HeadText.Contains("forward", StringComparison.OrdinalIgnoreCase))
+        {
+            // "lunge forward R": the name says where
+            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = Direction.Forward } };
+        }
+
         if (clause.FirstWay is Direction way && rows.Count > 1)
         {
             rows[0] = rows[0] with { Action = rows[0].Action with { Direction = way } };

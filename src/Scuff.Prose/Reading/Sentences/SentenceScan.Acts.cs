@@ -60,7 +60,7 @@ internal sealed partial class SentenceScan
 
             Before(at);
             AddRestart();
-            if (_words.NumberAt(at + 1) is (< 10, int one) && _words.Is(at + 1 + one, ":", "-", ",", ".", "on", "in", "is", "=")
+            if (_words.NumberAt(at + 1) is ( < 10, int one) && _words.Is(at + 1 + one, ":", "-", ",", ".", "on", "in", "is", "=")
                 && Names(at + 2, "wall", "walls"))
             {
                 // "restart 1: wall 2 after 16 counts": which of them
