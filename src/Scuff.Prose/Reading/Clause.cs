@@ -188,7 +188,14 @@ internal sealed class Clause
     public bool IsFigure => Head is { Figures.Count: > 0 };
 
     /// <summary>A step and a turn on the same foot: a spiral.</summary>
-    public bool IsSpiral => Head is { Figures: [{ Rows: [{ Action.Effect: Steps.WeightEffect.Takes } step, { Action: { Kind: Steps.ActionKind.Pivot } turn } last] }, ..] }
+    public bool IsSpiral => Head is
+    {
+        Figures: [
+        {
+            Rows: [{ Action.Effect: Steps.WeightEffect.Takes } step,
+            { Action: { Kind: Steps.ActionKind.Pivot } turn } last]
+        }, ..]
+    }
         && turn.Turn.Sign != 0 && step.Foot == last.Foot;
 
     public bool HasVerb => Head?.Verb is not null;

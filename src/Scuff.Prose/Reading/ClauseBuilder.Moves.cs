@@ -20,7 +20,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (at > 0 && _terms[at - 1] is { Kind: TermKind.Dash, Text: "/" } && _current is { Feet.Count: 0, Dir: null, Amount: null, Head.Verb: ActionKind first }
+        if (at > 0 && _terms[at - 1] is { Kind: TermKind.Dash, Text: "/" }
+            && _current is { Feet.Count: 0, Dir: null, Amount: null, Head.Verb: ActionKind first }
             && move.Verb is ActionKind second && (first, second) is (ActionKind.Step, ActionKind.Rock) or (ActionKind.Rock, ActionKind.Step)
             or (ActionKind.Touch, ActionKind.Tap) or (ActionKind.Tap, ActionKind.Touch) or (ActionKind.Touch, ActionKind.Point)
             or (ActionKind.Point, ActionKind.Touch) or (ActionKind.Drag, ActionKind.Slide) or (ActionKind.Slide, ActionKind.Drag))

@@ -113,8 +113,10 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (NextIndex(next) is int follow and >= 0 && _terms[follow].Kind is TermKind.Move or TermKind.Dir or TermKind.Side
-            && number is >= 2 and <= 8)
+        if (NextIndex(next) is int follow and >= 0 && (_terms[follow].Kind is TermKind.Move or TermKind.Dir or TermKind.Side
+            || (_terms[follow].Kind is TermKind.Amount && char.IsLetter(term.Text[0]) && _terms.FindIndex(follow, t => t.Kind is TermKind.Move
+            or TermKind.Separator)
+            is int named and >= 0 && _terms[named].Kind is TermKind.Move)) && number is >= 2 and <= 8)
         {
             if (_current.HasContent)
             {

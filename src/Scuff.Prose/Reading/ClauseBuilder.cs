@@ -127,7 +127,8 @@ internal sealed partial class ClauseBuilder
                     _pending = Link.Soft;
                     _with = false;
                     break;
-                case TermKind.With when term.Text.Equals("at the same time", StringComparison.OrdinalIgnoreCase) && _current is { HasContent: true, Link: Link.Soft }
+                case TermKind.With when term.Text.Equals("at the same time", StringComparison.OrdinalIgnoreCase)
+                    && _current is { HasContent: true, Link: Link.Soft }
                     && (i + 1 >= _end || _terms[i + 1].Kind is TermKind.Separator or TermKind.Close):
                     // "rock back on R and kick L forward at the same time"
                     _current.SameTime = true;

@@ -34,6 +34,8 @@ internal sealed class ClauseTidier
         JoinSpirals();
         BehindAsBack();
         RollThreeSteps();
+        RollByTurns();
+        SwivelsOfOneFoot();
         CentreAfterFan();
         JoinFigureTurns();
         JoinGrinds();
@@ -150,7 +152,11 @@ internal sealed class ClauseTidier
         for (int i = 0; i + 1 < _clauses.Count; i++)
         {
             Clause clause = _clauses[i];
-            if (clause is { Head: null, HasLift: true, Part: "heels", Feet.Count: 0, Dir: null or { Direction: Direction.Up }, Amount: null, HasTurnWord: false }
+            if (clause is
+                {
+                    Head: null, HasLift: true, Part: "heels", Feet.Count: 0, Dir: null
+                or { Direction: Direction.Up }, Amount: null, HasTurnWord: false
+                }
                 && Lowers(_clauses[i + 1]))
             {
                 clause.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Bounce, Special = "bounce" };
@@ -351,6 +357,50 @@ internal sealed class ClauseTidier
         }
     }
 
+    /// <summary>"1/4 right, 1/2 right, 1/4 right, touch": the turns of a rolling vine, said without its steps.</summary>
+    private void RollByTurns()
+    {
+        for (int i = 0; i + 2 < _clauses.Count; i++)
+        {
+            List<Clause> turns = _clauses.GetRange(i, 3);
+            if (!turns.TrueForAll(c => c is { IsTurnOnly: true, WeightNote: null, SaysEach: false, TurnTo: null, SaysCircle: false, TimesStated: false })
+                || (turns[0].Amount, turns[1].Amount, turns[2].Amount) is not (2, 4, 2) || turns[0].TurnSide is not Foot way
+                || turns[1].TurnSide is Foot second && second != way || turns[2].TurnSide is Foot third && third != way
+                || StepCatalogue.Default.Find("three_step_turn") is not StepDefinition rolling)
+            {
+                continue;
+            }
+
+            Clause roll = new()
+            {
+                Head = new Meaning(TermKind.Move) { Figures = [rolling] },
+                HeadText = rolling.Name,
+                DirSide = way,
+                Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = way },
+                Link = turns[0].Link,
+                LinkAfter = turns[2].LinkAfter,
+                WithoutFinish = true,
+            };
+            turns.ForEach(c => roll.Cover(c.Span));
+            _clauses.RemoveRange(i, 3);
+            _clauses.Insert(i, roll);
+        }
+    }
+
+    /// <summary>"Swivel right toe out, centre": one foot swivels, and that is a fan.</summary>
+    private void SwivelsOfOneFoot()
+    {
+        foreach (Clause clause in _clauses)
+        {
+            if (clause is { Head.Verb: ActionKind.Swivel, Part: "toe" or "heel", Feet.Count: 1, BothFeet: false, Amount: null })
+            {
+                clause.Head = new Meaning(TermKind.Move) { Verb = clause.Part == "toe" ? ActionKind.FanToe : ActionKind.FanHeel };
+                clause.HeadText = clause.Part + " fan";
+                clause.Part = "";
+            }
+        }
+    }
+
     /// <summary>"Fan R toe to right, return to centre": the toe comes back, the other foot has nothing to do with it.</summary>
     private void CentreAfterFan()
     {
@@ -543,7 +593,7 @@ internal sealed class ClauseTidier
                 continue;
             }
 
-            if (!clause.IsFeetOnly || clause.WeightNote is not null)
+            if (!clause.IsFeetOnly || clause.WeightNote is not null || clause.HasLift)
             {
                 continue;
             }
@@ -826,8 +876,7 @@ internal sealed class ClauseTidier
                 or ActionKind.Press
                 };
             if (ofFoot && note is { Head.Verb: ActionKind.Shift, Amount: null, Dir: null, Detail.Count: 0 }
-                && note.HeadText.Split(' ')[0].EndsWith("ing", StringComparison.OrdinalIgnoreCase)
-                && note is { Head: { Verb: ActionKind.Shift }, Amount: null, Dir: null, Detail.Count: 0 })
+                && note.HeadText.Split(' ')[0].EndsWith("ing", StringComparison.OrdinalIgnoreCase))
             {
                 // "slide R up beside it, taking the weight on the right"
                 owner.WeightNote = TermKind.WeightTakes;

@@ -56,7 +56,8 @@ internal sealed class FigureComparison(ReaderState state)
     }
 
     private static List<StepAction> DetailOf(LineReading reading, int from, int to)
-        => reading.Rows.Where(r => r.Clause >= from && r.Clause < to && !r.IsWith && r.Action.Kind is not (ActionKind.Hold or ActionKind.Clap or ActionKind.Snap)).Select(r => r.Action).ToList();
+        => reading.Rows.Where(r => r.Clause >= from && r.Clause < to && !r.IsWith && r.Action.Kind is not (ActionKind.Hold or ActionKind.Clap
+            or ActionKind.Snap)).Select(r => r.Action).ToList();
 
     public bool IsDetailOf((Clause Figure, int From, int To) told, LineReading reading)
         => told.Figure.Head is not { Figures.Count: > 0 } head

@@ -402,7 +402,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             AddHalf(variants, whole, clause, situation);
         }
 
-        if (clause is { HalfOf: null, TimesStated: false } && definition is { Rows: [{ Action.Effect: WeightEffect.Keeps }, { Action.Turn.Sign: not 0 }, { Action.Effect: WeightEffect.Keeps }, _] }
+        if (clause is { HalfOf: null, TimesStated: false }
+            && definition is { Rows: [{ Action.Effect: WeightEffect.Keeps }, { Action.Turn.Sign: not 0 }, { Action.Effect: WeightEffect.Keeps }, _] }
             && definition.Id.StartsWith("monterey", StringComparison.Ordinal)
             && Next is null or { Head.Verb: ActionKind.Point or ActionKind.Touch or ActionKind.Tap })
         {
@@ -665,6 +666,12 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 Action =
                 rows[0].Action with { Direction = VariantParts.DirectionOf(clause, struts, rows[0].Action.Direction, rows[0].Action.Kind) }
             };
+        }
+
+        if (rows[0].Action.Kind is ActionKind.Lunge && clause.Dir is null && clause.HeadText.Contains("forward", StringComparison.OrdinalIgnoreCase))
+        {
+            // "lunge forward R": the name says where
+            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = Direction.Forward } };
         }
 
         if (clause.FirstWay is Direction way && rows.Count > 1)

@@ -54,7 +54,8 @@ internal sealed class LineReader
 
         if (clauses.Count == 1 && clauses[0].IsRepeat
             || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null
-                || (c.Head is { Verb: ActionKind.Brush or ActionKind.Touch or ActionKind.Scuff or ActionKind.Hitch, IsIng: true } && c.Link is Link.Hard && clauses.Exists(r => r.Diagonal)))))
+                || (c.Head is { Verb: ActionKind.Brush or ActionKind.Touch or ActionKind.Scuff or ActionKind.Hitch, IsIng: true } && c.Link is Link.Hard
+                && clauses.Exists(r => r.Diagonal)))))
         {
             LineContent? repeated = _repeats.Read(clauses, places, whole, line, label, clocks);
             if (repeated is not null)

@@ -55,7 +55,11 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                 }
 
                 if (clause is { IsFigure: true, Dir: { Direction: Direction.Forward or Direction.Back } onward }
-                    && clause.Detail[0] is { Dir: null, Diagonal: false, Feet.Count: 1, Head: { Verb: ActionKind.Step } or { Figures: [{ Rows.Count: 1 }, ..] } } opening
+                    && clause.Detail[0] is
+                    {
+                        Dir: null, Diagonal: false, Feet.Count: 1, Head: { Verb: ActionKind.Step }
+                    or { Figures: [{ Rows.Count: 1 }, ..] }
+                    } opening
                     && opening.Head.Verb is null or ActionKind.Step && !opening.BothFeet)
                 {
                     // "waltz basic going forward: a big step on the right foot, then close ..."

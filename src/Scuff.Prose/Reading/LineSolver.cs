@@ -126,7 +126,8 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             }
         }
 
-        if (clause is { IsSpiral: true, Link: not Link.Hard, TimesStated: false } && state is { PendingTurn: null, Last: { Action.Effect: WeightEffect.Takes } stood }
+        if (clause is { IsSpiral: true, Link: not Link.Hard, TimesStated: false }
+            && state is { PendingTurn: null, Last: { Action.Effect: WeightEffect.Takes } stood }
             && stood.Action.Foot.ToFoot() is Foot spiralling && (clause.Feet.Count == 0 || clause.Feet[0].Foot == spiralling))
         {
             // "R forward into a full spiral L" on one count: the turn is made on the step

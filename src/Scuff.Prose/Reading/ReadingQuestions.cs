@@ -225,7 +225,8 @@ internal sealed class ReadingQuestions(ReaderState state)
         {
             PlacedRow row = best.Rows[at];
             if (row is { IsWith: false, Action: { Kind: ActionKind.Shift, Turn.Sign: 0 } } && at > 0
-                && danced[row.Clause].HeadText.StartsWith("tak", StringComparison.OrdinalIgnoreCase) && row.Action.Foot.ToFoot() is Foot kept && weight == kept.ToWeight())
+                && danced[row.Clause].HeadText.StartsWith("tak", StringComparison.OrdinalIgnoreCase) && row.Action.Foot.ToFoot() is Foot kept
+                && weight == kept.ToWeight())
             {
                 // "... and on the last count take the weight on the left", which has it already
                 TextSpan taken = danced[row.Clause].Span;

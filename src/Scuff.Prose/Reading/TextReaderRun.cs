@@ -150,7 +150,8 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if ((CountLabel.Read(_text, line.Start, line.End) ?? QuickCount(index)) is CountLabel label && (_section is not null || _tag is not null || label.End < line.End))
+        if ((CountLabel.Read(_text, line.Start, line.End) ?? QuickCount(index)) is CountLabel label && (_section is not null || _tag is not null
+            || label.End < line.End))
         {
             if (IsBracketHeading(line, label, index))
             {

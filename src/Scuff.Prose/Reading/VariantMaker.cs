@@ -166,7 +166,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody
             or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee or ActionKind.Snap
             or ActionKind.Clap or ActionKind.Slap or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide
-            && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind is ActionKind.Hitch or ActionKind.Bounce && clause.IsWith)));
+            && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind is ActionKind.Hitch or ActionKind.Bounce && clause.IsWith)
+            || (r.Action.Kind is ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick && clause.HasLift && clause.Link is not Link.Hard)));
         if (body is null)
         {
             return;
@@ -774,6 +775,20 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
+        if (clause is { HasLift: true, Part.Length: 0, Feet: [{ MayBeReference: false }], BothFeet: false, WeightNote: null }
+            && clause.Dir?.Direction is null or Direction.Up or Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind or Direction.Side)
+        {
+            // "lift R behind L", "lifting L in front": a foot that is lifted steps nowhere
+            ActionKind lift = clause.Dir?.Direction switch
+            {
+                Direction.CrossFront or Direction.CrossBehind => ActionKind.Hook,
+                Direction.Back => ActionKind.Flick,
+                _ => ActionKind.Hitch,
+            };
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(lift), FootRule.Free, FeetOf(clause, FootRule.Free, situation, lift), situation, 0);
+            return;
+        }
+
         if (clause.Part is "heels" or "toes" && (clause.PartFirst || clause.BothFeet))
         {
             bool heels = clause.Part == "heels";
@@ -824,11 +839,20 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        bool rises = (previous?.Head?.Verb is ActionKind.Dip || previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip }] }, ..] }) && clause is { Feet.Count: 0, Part.Length: 0, Dir.Direction: Direction.Up };
+        bool rises = (previous?.Head?.Verb is ActionKind.Dip
+            || previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip }] }, ..] })
+            && clause is { Feet.Count: 0, Part.Length: 0, Dir.Direction: Direction.Up };
         if (rises && lexicon.Catalogue.Find("rise") is { Rows: [{ } rise] } risen)
         {
             // "dip down, up", "bend knees, straighten": nobody steps anywhere
-            variants.Add(Named(new Variant { Definition = risen, Named = null, Rows = [new VariantRow(rise.For(Foot.Right), Counts.Zero, false)], Cost = 0, FootNamed = true }, risen));
+            variants.Add(Named(new Variant
+            {
+                Definition = risen,
+                Named = null,
+                Rows = [new VariantRow(rise.For(Foot.Right), Counts.Zero, false)],
+                Cost = 0,
+                FootNamed = true
+            }, risen));
             return;
         }
 
@@ -854,6 +878,17 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             clause.Inherited = splits;
             clause.Dir = clause.Dir with { Direction = clause.Dir.Direction == Direction.Out ? Direction.Out : Direction.In };
             AddBodyMove(variants, clause, splits, lexicon.Verbs.Usual(splits), true, situation);
+            return;
+        }
+
+        if (inherited is ActionKind.Jump && previous is { Feet.Count: > 1 } && clause is
+            {
+                IsWith: true, Feet.Count: 0, Dir.Direction: Direction.Together
+            or Direction.Out
+            })
+        {
+            // "jump back R, L with feet together": where both feet are then
+            variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0 });
             return;
         }
 

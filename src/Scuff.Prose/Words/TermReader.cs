@@ -448,7 +448,8 @@ internal static class TermReader
 
     /// <summary>"Step diag. right fwd": the stop belongs to a word cut short, and no sentence ends there.</summary>
     private static bool IsShortForm(List<WordToken> tokens, int at) => at > 0 && at + 1 < tokens.Count && !tokens[at].SpaceBefore
-        && tokens[at - 1].Text is "diag" or "fwd" or "bwd" or "bkwd" or "tog" or "beh" or "appr" or "approx" or "resp" or "opp" or "wt" or "incl" or "rt" or "lt"
+        && tokens[at - 1].Text is "diag" or "fwd" or "bwd" or "bkwd" or "tog" or "beh" or "appr" or "approx" or "resp" or "opp" or "wt" or "incl" or "rt"
+        or "lt"
         && tokens[at + 1].Kind is WordTokenKind.Word or WordTokenKind.Fraction;
 
     private static int ReadWord(string text, WordToken token, Lexicon lexicon, List<Term> terms)

@@ -60,6 +60,11 @@ public sealed class WordingClassTests
     [InlineData("R", "1-2 Grind the right heel, a quarter turn right as you do it, then step back on the left", "1 R>R grind:forward @3:00; 2 L>L step:back")]
     [InlineData("R", "3&4 1/2 shuffle turn right", "3 R>R step:side @3:00; 3& L>L step:together; 4 R>R step:forward @6:00")]
 
+    [InlineData("R", "1-4 Quarter right, half right, quarter right, touch",
+        "1 R>R step:forward @3:00; 2 L>L step:back @9:00; 3 R>R step:side @12:00; 4 L>R touch")]
+    [InlineData("R", "1-4 2 x 1/4 paddle L", "1 R>L press:forward; 2 L>L pivot @9:00; 3 R>L press:forward; 4 L>L pivot @6:00")]
+    [InlineData("R", "1-4 Two 1/4 pivot turns left", "1 R>R step:forward; 2 L>L pivot @9:00; 3 R>R step:forward; 4 L>L pivot @6:00")]
+
     // half of a monterey
     [InlineData("R", "1-2 Monterey 1/2 turn right\n3-4 Point L to side, step L next to R",
         "1 R>L point:side; 2 R>R step:together @6:00; 3 L>R point:side; 4 L>L step:together")]
@@ -81,6 +86,11 @@ public sealed class WordingClassTests
     // titles in front of the steps
     [InlineData("R", "1-2 Jump back: jump back on both feet, clap", "1 B>B jump:back; 2 ->B clap")]
     [InlineData("R", "1-4 Hips: R, L, R, R", "1 ->L bump; 2 ->L bump; 3 ->L bump; 4 ->L bump")]
+
+    [InlineData("R", "1-4 Swivel right: heels, toes, heels, hold (weight on L)", "1 B>B swivel-heels; 2 B>B swivel-toes; 3 B>B swivel-heels; 4 ->L hold")]
+    [InlineData("R", "1-2 Swivel right toe out, centre", "1 R>L fan-toe; 2 R>L fan-toe")]
+    [InlineData("R", "1-2 Open heels, close heels", "1 B>B split-heels; 2 B>B split-heels")]
+    [InlineData("R", "&7-8 Jump back R, L with feet together, clap", "6& R>R step:back; 7 L>L step:back; 8 ->L clap")]
 
     // slow moves, and what rises after a dip
     [InlineData("R", "1-4 Slow walk R, L", "1 R>R step:forward; 3 L>L step:forward")]
@@ -122,6 +132,9 @@ public sealed class WordingClassTests
 
     [Theory]
     [InlineData("Just the one restart, on wall 4, when you have 16 counts done.", "plan 4/16 restart")]
+    [InlineData("Restart 1: wall 2 after 16 counts. Restart 2: wall 5 after 8 counts", "plan 2/16 restart; 5/8 restart")]
+    [InlineData("On wall 7 restart after 8 counts, then dance to the end", "plan 7/8 restart")]
+    [InlineData("Walls 3 and 6 are only 16 counts long", "plan 3,6/16 restart")]
     public void A_sentence_is_read_as_a_teacher_reads_it(string sentence, string wanted)
     {
         CorpusCase example = new("own", "own", 1, "sentences", [sentence], wanted);
