@@ -93,12 +93,12 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        int named = next < _end && _terms[next].Kind is TermKind.Dash ? next + 1 : next;
-        if (named + 1 < _end && _terms[named].Text.Equals("step", StringComparison.OrdinalIgnoreCase) && number is >= 2 and <= 8
-            && NextIndex(named + 1) == named + 1 && _terms[named + 1] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ Rows.Count: > 1 }, ..] } })
+        int stepAt = next < _end && _terms[next].Kind is TermKind.Dash ? next + 1 : next;
+        if (stepAt + 1 < _end && _terms[stepAt].Text.Equals("step", StringComparison.OrdinalIgnoreCase) && number is >= 2 and <= 8
+            && NextIndex(stepAt + 1) == stepAt + 1 && _terms[stepAt + 1] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ Rows.Count: > 1 }, ..] } })
         {
             // "four-step walk-around": how many steps the figure has
-            at = named;
+            at = stepAt;
             Widen(term);
             return;
         }

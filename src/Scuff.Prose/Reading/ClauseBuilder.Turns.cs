@@ -102,6 +102,15 @@ internal sealed partial class ClauseBuilder
 
     private void TurnTerm(Term term, int at)
     {
+        if (term.Text.StartsWith("mak", StringComparison.OrdinalIgnoreCase) && NextIndex(at + 1) is int made and >= 0
+            && _terms[made] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures.Count: > 0 } figure } && !IsTurnVerb(figure)
+            && _current is { Head: null, Amount: null, HasTurnWord: false })
+        {
+            // "starting with the right, make a grapevine": no turn
+            Widen(term);
+            return;
+        }
+
         if (_current.Head?.Verb is ActionKind.RollHips or ActionKind.RollKnee or ActionKind.Sweep or ActionKind.Ronde && _current.Amount is null
             && term.Text.Contains("circle", StringComparison.OrdinalIgnoreCase))
         {

@@ -214,6 +214,15 @@ internal sealed partial class ClauseBuilder
                     _current.IsRepeat = true;
                     Widen(term);
                     break;
+                case TermKind.Style when !_current.HasContent && _clauses.Count > 0 && term.Text.StartsWith("straight", StringComparison.OrdinalIgnoreCase)
+                    && (NextIndex(i + 1) is int up && (up < 0 || _terms[up] is { Kind: TermKind.Part, Meaning.Part: "knee" } or { Kind: TermKind.BothFeet }
+                        or { Kind: TermKind.Dir, Meaning.Direction: Direction.Up }))
+                    && (_clauses[^1].Head?.Verb is ActionKind.Dip || _clauses[^1].Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip }] }, ..] }):
+                    // "bend both knees, straighten up"
+                    _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Up };
+                    _current.DirText = term.Text;
+                    Widen(term);
+                    break;
                 case TermKind.Style:
                     _current.IsSlow |= term.Text.ToLowerInvariant() is "slow" or "slowly";
                     _current.NamesBoot |= _current.Head?.Verb is ActionKind.Slap && term.Text.StartsWith("boot", StringComparison.OrdinalIgnoreCase);

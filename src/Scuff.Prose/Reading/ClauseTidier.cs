@@ -431,9 +431,19 @@ internal sealed class ClauseTidier
                 walk.Feet.AddRange(circle.Feet);
                 walk.Cover(circle.Span);
                 circle.Feet.Clear();
-                circle.Link = Link.None;
-                _clauses.Insert(i, walk);
-                i++;
+                if (_clauses[i - 1] is { Head.Special: "walk" or "run", Feet.Count: 0, Times: 1, Detail.Count: 0 } && i + 1 < _clauses.Count
+                    && _clauses[i + 1] is { IsFeetOnly: true })
+                {
+                    // "walk in a half circle right R, L, R": the first of the feet that are listed after it
+                    walk.Link = Link.Hard;
+                    _clauses.Insert(i + 1, walk);
+                }
+                else
+                {
+                    circle.Link = Link.None;
+                    _clauses.Insert(i, walk);
+                    i++;
+                }
             }
 
             if (!circle.SaysCircle || !circle.IsTurnOnly || _clauses[i - 1] is not
@@ -808,6 +818,22 @@ internal sealed class ClauseTidier
                 fetch.LinkAfter = put.LinkAfter;
                 fetch.WeightNote ??= put.WeightNote;
                 _clauses.RemoveAt(i);
+                i--;
+                continue;
+            }
+
+            if (put is { SaysIt: true, Head.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick, Link: Link.Soft }
+                && put.Feet.Count == 0 && fetch is { Feet.Count: 1, Amount: null, Detail.Count: 0, WeightNote: null }
+                    and ({ Head: null, Part.Length: 0 } or { Head.Verb: ActionKind.Slide or ActionKind.Drag })
+                && fetch.Dir?.Direction is null or Direction.Out or Direction.Side or Direction.Forward or Direction.Back or Direction.Up)
+            {
+                // "swing your right foot out and point it to the side": the way to the point
+                put.Feet.AddRange(fetch.Feet);
+                put.Dir ??= fetch.Dir;
+                put.Link = fetch.Link;
+                put.IsWith = fetch.IsWith;
+                put.Cover(fetch.Span);
+                _clauses.RemoveAt(i - 1);
                 i--;
                 continue;
             }

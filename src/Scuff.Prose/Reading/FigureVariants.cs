@@ -233,7 +233,9 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         return RelativeFoot.Same;
     }
 
-    private static FootRule FirstRule(StepDefinition definition) => definition.Rows.Count > 0 ? definition.Rows[0].Action.Traits.FootRule
+    // who bends the knees stands where she stood
+    private static FootRule FirstRule(StepDefinition definition) => definition is { NamedBy: NamedBy.StandingFoot, Rows: [{ Foot: RelativeFoot.Same, Action.Kind: ActionKind.Dip }, ..] }
+        ? FootRule.Standing : definition.Rows.Count > 0 ? definition.Rows[0].Action.Traits.FootRule
         : FootRule.Free;
 
     /// <summary>The named foot under which the listed feet are the feet of the rows; null when they are not.</summary>
@@ -349,6 +351,13 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         {
             // nobody said which foot is in front
             rows[0] = rows[0] with { Action = rows[0].Action with { Direction = Direction.Across } };
+        }
+
+        if (definition.Id == "ball_change" && clause.Dir is null && situation.Last is { IsWith: false, Action: { Kind: ActionKind.Kick } kicked }
+            && kicked.Foot == rows[0].Action.Foot)
+        {
+            // "kick right, ball change": beside, as in a kick ball change
+            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = Direction.Together } };
         }
 
         Weight weight = situation.Weight;
@@ -648,6 +657,13 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 Action =
                 rows[0].Action with { Direction = VariantParts.DirectionOf(clause, acting, rows[0].Action.Direction, rows[0].Action.Kind) }
             };
+        }
+
+        if (definition.Rows.Count == 1 && clause.Dir is { } landed && rows[0].Action is { Foot: ActingFoot.Both, Direction: Direction.Unstated })
+        {
+            // "jump with both feet forward"
+            Direction where = clause.DirSide is Foot aside ? (aside == Foot.Right ? Direction.Right : Direction.Left) : landed.Direction;
+            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = where } };
         }
 
         bool crossed = rows.Count == 2 && rows[0].Action.Kind == ActionKind.Rock

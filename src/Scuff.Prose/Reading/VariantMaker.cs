@@ -322,6 +322,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             usual = usual with { Effect = WeightEffect.Takes, Direction = Direction.Together };
         }
 
+        if (verb is ActionKind.Slide or ActionKind.Drag && clause is { Feet.Count: 1, WeightNote: null, Dir.Direction: Direction.Together or Direction.In or Direction.Up }
+            && _next is { Head: { Verb: ActionKind.Step or ActionKind.Rock }, Feet.Count: 1, IsAmp: false, Part.Length: 0, IsWith: false } onward
+            && onward.Feet[0].Foot != clause.Feet[0].Foot && !onward.Feet[0].MayBeReference && situation.Weight == clause.Feet[0].Foot.Other().ToWeight())
+        {
+            // "slide left next to right, step right forward": the right is free, so that the left has the weight
+            usual = usual with { Effect = WeightEffect.Takes };
+        }
+
         if (upStomp || (verb == ActionKind.Stomp && clause.Dir?.Direction == Direction.Up))
         {
             usual = usual with { Effect = WeightEffect.Keeps };
@@ -763,6 +771,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
     private void AddVerbless(List<Variant> variants, Clause clause, Clause? previous, Situation situation)
     {
+        if (clause is { Part: "knee", Dir.Direction: Direction.Up } && clause.DirText.StartsWith("straight", StringComparison.OrdinalIgnoreCase))
+        {
+            // "straighten both knees"
+            clause.Part = "";
+            clause.BothFeet = false;
+        }
+
         if (clause.Part == "knee" && !clause.HasLift && clause.Dir?.Direction is not Direction.Up)
         {
             return;
@@ -992,9 +1007,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         double bare = clause.HasStyle && clause.Feet.Count == 0 && clause.Part.Length == 0 ? 0.6 : 0;
         bool sameFoot = clause.Feet.Count == 0 || (previous is { Feet.Count: > 0 } && clause.Feet[0].Foot == previous.Feet[^1].Foot);
         StepAction step = lexicon.Verbs.Usual(ActionKind.Step);
-        if (clause is { Dir.Direction: Direction.Forward, Feet.Count: 1 } && IsInFront(clause.DirText, situation.Last)
+        if (clause is { Dir.Direction: Direction.Forward, Feet.Count: < 2 } && IsInFront(clause.DirText, situation.Last)
             && situation.Last is { Action: { Kind: ActionKind.Step, Direction: Direction.Side } aside }
-                && aside.Foot.ToFoot() == clause.Feet[0].Foot.Other())
+                && (clause.Feet.Count == 0 || aside.Foot.ToFoot() == clause.Feet[0].Foot.Other()))
         {
             // "R to side, L behind, R to side, L in front": across the other foot
             clause.Dir = clause.Dir with { Direction = Direction.CrossFront };

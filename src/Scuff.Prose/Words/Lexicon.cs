@@ -226,7 +226,7 @@ internal sealed class Lexicon
             }
 
             if (node.Meaning is not null && !(footInside
-                && (node.Meaning.Kind != TermKind.Move || node.Meaning.IsComposable
+                && (node.Meaning.Kind != TermKind.Move || (node.Meaning.IsComposable && tokens[inside + 1].Text != "ball")
                 || (node.Meaning.Verb is null && !node.Meaning.Figures.Any(f => f.Rows.Count > 1))))
                 && !(plain && node.Meaning.IsComposable && node.Meaning.Verb is null))
             {
