@@ -55,7 +55,7 @@ public static class SheetBuilder
             Tracks = dance.Tracks.Select(t => ToTrack(analysis, t, words)).ToValueList(),
             Moves = dance.OwnMoves.Select(m => ToSection(m, words)).ToValueList(),
             // a move of her own is shown as a table of its own
-            Notes = Notes(dance.Notes.Where(n => n.Kind != "move"), words),
+            Notes = Notes(dance.Notes.Where(n => n.Kind is not ("move" or "closing")), words),
         };
         return choices.IsCard
             ? CardBuilder.Of(SheetPictures.AddTo(sheet, analysis, hasFeet: false))

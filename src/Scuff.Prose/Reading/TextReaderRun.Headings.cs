@@ -30,30 +30,66 @@ internal sealed partial class TextReaderRun
         return StartsWithWord(words, "section") && words.Length < 60 && words.IndexOfAnyInRange('0', '9') is > 0 and < 12;
     }
 
-    private bool IsBracketHeading(TextLine line, CountLabel label, int index)
+    /// <summary>
+    /// The first counts under a heading that is told by its own counts, "[1-8] walks and shuffle" or "9-16 VINE"; null where the counts are danced on the
+    /// line itself. Without brackets the lines under it have to dance the same counts once more.
+    /// </summary>
+    private CountLabel? IsRangeHeading(TextLine line, CountLabel label, int index)
     {
-        bool bracketed = _text[line.Start] is '[' or '(' && label.Places.Count >= 3 && label.Places.Skip(1).All(p => p.AfterDash);
-        if (!bracketed)
+        if (label.Places.Count < 3 || !label.Places.Skip(1).All(p => p.AfterDash))
         {
-            return false;
+            return null;
         }
 
-        for (int next = index + 1; next < _lines.Count; next++)
+        bool bracketed = _text[line.Start] is '[' or '(';
+        int from = label.Places[0].Number;
+        int length = label.Places[^1].Number - from + 1;
+        CountLabel? first = null;
+        int next = 0;
+        for (int at = index + 1; at < _lines.Count; at++)
         {
-            TextLine following = _lines[next].Trimmed(_text);
-            if (following.Start == following.End)
+            TextLine following = _lines[at].Trimmed(_text);
+            if (following.Start == following.End || IsRule(following))
             {
                 continue;
             }
 
-            return CountLabel.Read(_text, following.Start, following.End) is CountLabel inner
-                && inner.Places.FirstOrDefault(p => p.Place.IsWhole, inner.Places[0]) is LabelPlace first
-                    && first.Number <= label.Places[0].Number + 1
-                && inner.Places[^1].Number < label.Places[^1].Number;
+            if (CountLabel.Read(_text, following.Start, following.End) is not CountLabel inner)
+            {
+                return null;
+            }
+
+            int starts = FirstNumber(inner);
+            if (first is null)
+            {
+                if (!(starts <= 1 || starts == from) || LastNumber(inner) - starts + 1 >= length)
+                {
+                    return null;
+                }
+
+                first = inner;
+                next = starts <= 1 ? 1 : from;
+                if (bracketed)
+                {
+                    return first;
+                }
+            }
+            else if (starts != next)
+            {
+                return null;
+            }
+
+            next = Runs(following, inner) is [.., var last] ? LastNumber(last.Label) + 1 : next;
+            if (next >= (FirstNumber(first) >= from ? from : 1) + length)
+            {
+                return length >= 6 ? first : null;
+            }
         }
 
-        return false;
+        return null;
     }
+
+    private string TitleAfter(CountLabel label, TextLine line) => _text[label.End..line.End].Trim().TrimStart(':', '-', '–', '.', ')', ']').Trim();
 
     private static Counts? LengthOf(CountLabel label) => Counts.FromWhole(label.Places[^1].Number - label.Places[0].Number + 1);
 
@@ -261,6 +297,50 @@ internal sealed partial class TextReaderRun
         }
 
         return at > start && at - start <= 12 ? (words[start..at].ToString(), at) : null;
+    }
+
+    /// <summary>
+    /// The tag whose counts stand under a sentence that says where it is danced: "Tag: at the end of wall 3 dance these 4 counts". Null where they do not.
+    /// </summary>
+    private TagHeading? TagUnder(TextLine line, int index)
+    {
+        ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
+        int tag = words.IndexOf("tag", StringComparison.OrdinalIgnoreCase);
+        int bridge = words.IndexOf("bridge", StringComparison.OrdinalIgnoreCase);
+        bool isDanced = _section is { Lines.Count: > 0 } || _sections.Count > 0 || _parts.Count > 0;
+        bool isOpen = _tag is not null && _section is { Lines.Count: 0 };
+        if ((tag < 0 && bridge < 0) || !isDanced || isOpen)
+        {
+            return null;
+        }
+
+        for (int at = index + 1; at < _lines.Count; at++)
+        {
+            TextLine next = _lines[at].Trimmed(_text);
+            if (next.Start == next.End || IsRule(next))
+            {
+                continue;
+            }
+
+            if (CountLabel.Read(_text, next.Start, next.End) is not CountLabel label || label.End >= next.End || FirstNumber(label) > 1)
+            {
+                return null;
+            }
+
+            // "tag 2 after wall 4": by its number where it has one
+            int after = tag >= 0 ? tag + 3 : bridge + 6;
+            ReadOnlySpan<char> rest = words[after..].TrimStart();
+            int digits = 0;
+            while (digits < rest.Length && char.IsAsciiDigit(rest[digits]))
+            {
+                digits++;
+            }
+
+            bool isNumber = digits is > 0 and < 3 && !rest[digits..].TrimStart(" -").StartsWith("count", StringComparison.OrdinalIgnoreCase);
+            return new TagHeading(isNumber ? rest[..digits].ToString() : "", tag < 0, TitleAndLength(words.ToString()).Length, line.Span);
+        }
+
+        return null;
     }
 
     private TagHeading? TagHeadingOf(TextLine line)

@@ -90,7 +90,7 @@ internal sealed partial class TextReaderRun
         for (int i = 0; i < _lines.Count; i++)
         {
             TextLine line = _lines[i].Trimmed(_text);
-            if (line.Start == line.End)
+            if (line.Start == line.End || IsRule(line))
             {
                 continue;
             }
@@ -153,10 +153,11 @@ internal sealed partial class TextReaderRun
         if ((CountLabel.Read(_text, line.Start, line.End) ?? QuickCount(index)) is CountLabel label && (_section is not null || _tag is not null
             || label.End < line.End))
         {
-            if (IsBracketHeading(line, label, index))
+            if (IsRangeHeading(line, label, index) is CountLabel first)
             {
-                OpenSection(_text[label.End..line.End].Trim(), LengthOf(label), line);
-                _section!.Offset = label.Places[0].Number - 1;
+                // under "[9-16] heel switches" the counts go on from 9, or begin anew
+                OpenSection(TitleAfter(label, line), LengthOf(label), line);
+                _section!.Offset = FirstNumber(first) >= label.Places[0].Number ? label.Places[0].Number - 1 : 0;
                 return;
             }
 
@@ -205,10 +206,20 @@ internal sealed partial class TextReaderRun
         if (SentenceReader.LooksLikeSentence(words))
         {
             _sentences.Add(new PendingSentence(line, _tracks.Count - 1));
+            if (TagUnder(line, index) is TagHeading under)
+            {
+                OpenTag(under, line);
+            }
+
             return;
         }
 
         if (_heading.ReadField(line))
+        {
+            return;
+        }
+
+        if (ReadRemark(line))
         {
             return;
         }
@@ -282,13 +293,18 @@ internal sealed partial class TextReaderRun
 
         if (TagHeadingOf(line) is TagHeading tag)
         {
-            CloseAll();
-            _tag = tag;
-            _state.InTag = true;
-            _section = new SectionBuilder(1, tag.Name, tag.Length, line.Span, line.Number);
+            OpenTag(tag, line);
             return true;
         }
 
         return false;
+    }
+
+    private void OpenTag(TagHeading tag, TextLine line)
+    {
+        CloseAll();
+        _tag = tag;
+        _state.InTag = true;
+        _section = new SectionBuilder(1, tag.Name, tag.Length, line.Span, line.Number);
     }
 }

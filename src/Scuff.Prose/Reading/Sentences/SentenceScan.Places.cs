@@ -131,6 +131,12 @@ internal sealed partial class SentenceScan
             return PlaceAt(last, ref end) ? end - at : 0;
         }
 
+        if (_words.Is(next - 1, "following") && _words.Is(next - 2, "the", "these"))
+        {
+            // "add the following 4 counts": what is put in, not where
+            return 0;
+        }
+
         (int Value, int Used)? number = _words.NumberAt(next);
         if (_words.OrdinalAt(next) is (int nth, int nthUsed) && _words.Is(next + nthUsed, "count", "beat"))
         {
