@@ -791,7 +791,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         if (clause is { HasLift: true, Part.Length: 0, Feet: [{ MayBeReference: false }], BothFeet: false, WeightNote: null }
-            && clause.Dir?.Direction is null or Direction.Up or Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind or Direction.Side)
+            && clause.Dir?.Direction is null or Direction.Up or Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind
+            or Direction.Side)
         {
             // "lift R behind L", "lifting L in front": a foot that is lifted steps nowhere
             ActionKind lift = clause.Dir?.Direction switch

@@ -72,7 +72,8 @@ internal static class WordOrder
                 continue;
             }
 
-            List<Term> said = terms.GetRange(i + 1, (end < 0 ? terms.Count : end) - i - 1).FindAll(t => t.Kind is not (TermKind.Filler or TermKind.Size or TermKind.Style));
+            List<Term> said = terms.GetRange(i + 1, (end < 0 ? terms.Count : end) - i - 1).FindAll(t => t.Kind is not (TermKind.Filler or TermKind.Size
+                or TermKind.Style));
             if (said is [{ Kind: TermKind.Side or TermKind.Foot }, { Kind: TermKind.Dir, Meaning.Direction: not (Direction.In or Direction.Together) }, ..]
                 && !said.Exists(t => t.Kind is TermKind.Amount or TermKind.Turn or TermKind.Move or TermKind.Clock))
             {

@@ -75,6 +75,12 @@ public sealed class WordingClassTests
     [InlineData("R", "1-2 Rock back on R and kick L forward at the same time, recover on L", "1 R>R rock:back; 1 L>R kick:forward; 2 L>L recover")]
     [InlineData("R", "1-2 Long step R to side, drag L towards R and touch", "1 R>R step:side; 2 L>R touch:together")]
 
+    // feet that are lifted or swung step nowhere
+    [InlineData("R", "1-2 Lift R behind L, step R to side", "1 R>L hook:cross-behind; 2 R>R step:side")]
+    [InlineData("R", "1-2 Step R back, lifting L in front", "1 R>R step:back; 2 L>R hitch")]
+    [InlineData("R", "1-2 Swing right leg across left, step right side", "1 R>L sweep; 2 R>R step:side")]
+    [InlineData("R", "1-2 Lunge forward R, recover", "1 R>R lunge:forward; 2 L>L recover")]
+
     // the place before the verb, the foot at the end
     [InlineData("R", "1-4 To right steps R foot, behind R crosses L foot, to right steps R foot, beside R touches L toe",
         "1 R>R step:side; 2 L>L step:cross-behind; 3 R>R step:side; 4 L>R touch:together")]
