@@ -95,7 +95,8 @@ internal sealed partial class ClauseBuilder
 
         int stepAt = next < _end && _terms[next].Kind is TermKind.Dash ? next + 1 : next;
         if (stepAt + 1 < _end && _terms[stepAt].Text.Equals("step", StringComparison.OrdinalIgnoreCase) && number is >= 2 and <= 8
-            && NextIndex(stepAt + 1) == stepAt + 1 && _terms[stepAt + 1] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ Rows.Count: > 1 }, ..] } })
+            && NextIndex(stepAt + 1) == stepAt + 1
+            && _terms[stepAt + 1] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ Rows.Count: > 1 }, ..] } })
         {
             // "four-step walk-around": how many steps the figure has
             at = stepAt;

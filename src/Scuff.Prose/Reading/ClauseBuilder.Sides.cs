@@ -37,6 +37,15 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_current is { IsFigure: true, Feet.Count: 0, TurnSide: null } && _pending is Link.None && next < 0
+            && _current.HeadText.EndsWith("turning", StringComparison.OrdinalIgnoreCase))
+        {
+            // "shuffle turning right": the way round
+            _current.TurnSide = side;
+            Widen(term);
+            return;
+        }
+
         if (_current.IsTurnOnly && _pending is Link.None && SaysOnto(at - 1))
         {
             // "turn onto left": the foot it ends on

@@ -217,7 +217,8 @@ internal sealed partial class ClauseBuilder
                 case TermKind.Style when !_current.HasContent && _clauses.Count > 0 && term.Text.StartsWith("straight", StringComparison.OrdinalIgnoreCase)
                     && (NextIndex(i + 1) is int up && (up < 0 || _terms[up] is { Kind: TermKind.Part, Meaning.Part: "knee" } or { Kind: TermKind.BothFeet }
                         or { Kind: TermKind.Dir, Meaning.Direction: Direction.Up }))
-                    && (_clauses[^1].Head?.Verb is ActionKind.Dip || _clauses[^1].Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip }] }, ..] }):
+                    && (_clauses[^1].Head?.Verb is ActionKind.Dip
+                        || _clauses[^1].Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip }] }, ..] }):
                     // "bend both knees, straighten up"
                     _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Up };
                     _current.DirText = term.Text;

@@ -23,7 +23,6 @@ internal sealed class ClauseTidier
         TurnOnBall();
         JoinLifts();
         JoinPronouns();
-        CentreAfterTwist();
         EachBefore();
         JoinWeights();
         JoinAmounts();
@@ -42,6 +41,7 @@ internal sealed class ClauseTidier
         JoinTurnsOfEach();
         PartCircles();
         JoinFeet();
+        CentreAfterTwist();
     }
 
     /// <summary>"On the ball of L turn 1/4 right closing R beside L": the foot it turns on, and not where the weight is in the end.</summary>
@@ -49,8 +49,12 @@ internal sealed class ClauseTidier
     {
         foreach (Clause clause in _clauses)
         {
-            if (clause is { WeightNote: TermKind.WeightOn, WeightFoot: Foot turnedOn, Amount: not null, Feet.Count: 1, Dir: not null, Head: null or { Verb: ActionKind.Step } }
-                && clause.SaysBall && clause.Feet[0].Foot != turnedOn)
+            if (clause is
+                {
+                    SaysBall: true, WeightNote: TermKind.WeightOn, WeightFoot: Foot turnedOn, Amount: not null, Feet.Count: 1, Dir: not null,
+                    Head: null or { Verb: ActionKind.Step }
+                }
+                && clause.Feet[0].Foot != turnedOn)
             {
                 clause.WeightNote = null;
                 clause.WeightFoot = null;
@@ -77,7 +81,9 @@ internal sealed class ClauseTidier
         }
     }
 
-    /// <summary>"Turning 1/8 left on each count touch R to side four times", "1/4 right on every step, walk R, L, R, L": the turn of each is said first.</summary>
+    /// <summary>
+    /// "Turning 1/8 left on each count touch R to side four times", "1/4 right on every step, walk R, L, R, L": the turn of each is said first.
+    /// </summary>
     private void EachBefore()
     {
         for (int i = 0; i < _clauses.Count; i++)
@@ -127,7 +133,8 @@ internal sealed class ClauseTidier
                 return;
             }
 
-            List<Clause> steps = _clauses.FindAll(c => c is { Head.Verb: ActionKind.Step or ActionKind.Touch or ActionKind.Point, IsFigure: false, Feet.Count: 1, Times: 1 }
+            List<Clause> steps = _clauses.FindAll(c =>
+                c is { Head.Verb: ActionKind.Step or ActionKind.Touch or ActionKind.Point, IsFigure: false, Feet.Count: 1, Times: 1 }
                 or { Head: null, Dir: not null, Feet.Count: 1, Times: 1 });
             if (steps.Count > 1 && steps.Count == _clauses.Count - 1 && steps.TrueForAll(c => c is { Amount: null, TurnTo: null }))
             {
@@ -873,6 +880,7 @@ internal sealed class ClauseTidier
             }
 
             put.Dir ??= fetch.Dir;
+            put.Reference ??= fetch.Reference;
             if (put.Head is null or { Verb: ActionKind.Shift or ActionKind.Recover })
             {
                 put.Head = fetch.Head;

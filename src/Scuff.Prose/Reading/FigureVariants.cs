@@ -234,7 +234,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
     }
 
     // who bends the knees stands where she stood
-    private static FootRule FirstRule(StepDefinition definition) => definition is { NamedBy: NamedBy.StandingFoot, Rows: [{ Foot: RelativeFoot.Same, Action.Kind: ActionKind.Dip }, ..] }
+    private static FootRule FirstRule(StepDefinition definition)
+        => definition is { NamedBy: NamedBy.StandingFoot, Rows: [{ Foot: RelativeFoot.Same, Action.Kind: ActionKind.Dip }, ..] }
         ? FootRule.Standing : definition.Rows.Count > 0 ? definition.Rows[0].Action.Traits.FootRule
         : FootRule.Free;
 
@@ -346,6 +347,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             && (definition.Id.StartsWith("pivot", StringComparison.Ordinal) || definition.Id.StartsWith("monterey", StringComparison.Ordinal)
                 || definition.Id.StartsWith("unwind", StringComparison.Ordinal) || definition.Id.StartsWith("paddle", StringComparison.Ordinal)
                 || definition.Id.StartsWith("push", StringComparison.Ordinal));
+        amountMissing |= clause.Amount is null && original.TotalTurn.Sign != 0 && !clause.Head!.NamesAmount
+            && clause.HeadText.EndsWith("turning", StringComparison.OrdinalIgnoreCase);
         List<VariantRow> rows = RowsOf(definition, named, eighths, clause);
         if (!isNamed && LandsCrossed(definition))
         {

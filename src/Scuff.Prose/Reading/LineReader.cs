@@ -115,7 +115,8 @@ internal sealed class LineReader
             }
         }
 
-        if (TitleAt(terms, best is not { Fits: true, Cost: < 1.2 }) is int colon && !clauses.Exists(c => c.Detail.Count > 0 && c.Start < terms[colon].Span.Start))
+        if (TitleAt(terms, best is not { Fits: true, Cost: < 1.2 }) is int colon
+            && !clauses.Exists(c => c.Detail.Count > 0 && c.Start < terms[colon].Span.Start))
         {
             // "Jump back: jump back on both feet, clap": what is told first in short, and then step by step
             List<Clause> told = ClauseBuilder.Build(terms.GetRange(colon + 1, terms.Count - colon - 1));
@@ -199,7 +200,9 @@ internal sealed class LineReader
         { Notes = Styling(terms), LeavesWordsOut = best.Fits && _questions.LeftOut(clauses, danced, figures, best, whole, label) };
     }
 
-    /// <summary>The colon, or where the line does not come out otherwise the dash, that may end a title in front of the steps, outside brackets; or null.</summary>
+    /// <summary>
+    /// The colon, or where the line does not come out otherwise the dash, that may end a title in front of the steps, outside brackets; or null.
+    /// </summary>
     private static int? TitleAt(List<Term> terms, bool orDash)
     {
         int colon = terms.FindIndex(t => t.Kind == TermKind.Separator && t.Text == ":");
@@ -212,7 +215,9 @@ internal sealed class LineReader
         => title.Count > 0 && title.TrueForAll(c => c is { IsRepeat: false, IsAmp: false, Detail.Count: 0, Unknown.Count: 0, TimesStated: false }
             && (c.Head?.Verb is not ActionKind verb || told.Exists(t => t.Head?.Verb == verb) || steps.Rows.Exists(r => r.Action.Kind == verb))
             && (c.Head is not { Verb: null } named || told.Exists(t => t.Head is { Verb: null } again && again.Figures.Any(f => named.Figures.Contains(f)))
-                || named.Figures.Any(f => f.Rows.All(row => steps.Rows.Exists(r => r.Action.Kind == row.Action.Kind))))
+                || named.Figures.Any(f => f.Rows.All(row => steps.Rows.Exists(r => r.Action.Kind == row.Action.Kind
+                    && (FigureComparison.Family(row.Action.Direction) == FigureComparison.Family(r.Action.Direction)
+                    || row.Action.Direction == Direction.Unstated || r.Action.Direction == Direction.Unstated)))))
             && (c.Dir is not Meaning dir || steps.Rows.Exists(r => FigureComparison.Family(r.Action.Direction) == FigureComparison.Family(dir.Direction)))
             && (c.DirSide is not Foot way || !steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == way.Other())
                 || steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == way))

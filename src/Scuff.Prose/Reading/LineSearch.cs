@@ -408,11 +408,24 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         return (best, null);
     }
 
+    // "cross point: cross R over L, kick L to side" is no point
+    private static bool SameGesture(ActionKind a, ActionKind b) => Gesture(a) is not int first || Gesture(b) is not int second || first == second;
+
+    private static int? Gesture(ActionKind kind) => kind switch
+    {
+        ActionKind.Kick or ActionKind.Flick => 1,
+        ActionKind.Hitch => 2,
+        ActionKind.Hook => 3,
+        ActionKind.Scuff or ActionKind.Brush => 4,
+        ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig => 5,
+        _ => null,
+    };
+
     private static bool SamePlaces(LineReading name, LineReading detail)
     {
         List<StepAction> a = [.. name.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).Select(r => r.Action)];
         List<StepAction> b = [.. detail.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).Select(r => r.Action)];
-        return a.Zip(b).All(p => p.Second.Direction == Direction.Unstated
+        return a.Zip(b).All(p => SameGesture(p.First.Kind, p.Second.Kind)) && a.Zip(b).All(p => p.Second.Direction == Direction.Unstated
             || FigureComparison.Family(p.First.Direction) == FigureComparison.Family(p.Second.Direction));
     }
 }

@@ -92,6 +92,14 @@ internal sealed class ReadingQuestions(ReaderState state)
             {
                 ReportOtherUse(used, danced[row.Clause], row.Label);
             }
+            else if (danced[row.Clause] is { IsFigure: true, HasTurnWord: true, Amount: null, TurnTo: null, SaysEach: false, SaysCircle: false } turning
+                && row.Variant.Rows.Count > 2 && row.Variant.Rows.TrueForAll(r => r.Action.Turn.Sign == 0) && SaysTurn(turning)
+                && !TurnsPart(danced, row.Clause)
+                && best.Rows.FindAll(r => r.Clause == row.Clause).TrueForAll(r => r.Action.Turn.Sign == 0))
+            {
+                // "triple step turning"
+                state.Add(ReadingRules.TurnAmountMissing.At(span, ("taken", "no turn")).OnCount(row.Label));
+            }
             else if (row.Variant.TurnAmountMissing)
             {
                 Turn taken = Turn.None;

@@ -330,13 +330,15 @@ internal static class TermReader
         }
 
         int said = end;
-        while (end < tokens.Count && end < said + 3 && tokens[end].Text is "again" or "once" or "more" or "one" or "time" or "over" or "another" or "a" or "second")
+        while (end < tokens.Count && end < said + 3
+            && tokens[end].Text is "again" or "once" or "more" or "one" or "time" or "over" or "another" or "a" or "second")
         {
             end++;
         }
 
         string words = string.Join(' ', tokens.GetRange(said, end - said).Select(t => t.Text));
-        return counted && words is "again" or "once more" or "one more time" or "once again" or "over again" or "another time" or "a second time" ? end - at : null;
+        bool again = words is "again" or "once more" or "one more time" or "once again" or "over again" or "another time" or "a second time";
+        return counted && again ? end - at : null;
     }
 
     /// <summary>"Without putting any weight on it", "do not transfer the weight", "no weight change": how many tokens, or null.</summary>

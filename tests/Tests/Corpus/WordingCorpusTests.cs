@@ -21,7 +21,7 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         { "fourth", 1000, 0, 0 },
         { "fifth", 1000, 0, 0 },
         { "sixth", 980, 0, 1 },
-        { "seventh", 979, 0, 0 },
+        { "seventh", 982, 0, 0 },
         { "eighth", 981, 0, 0 },
         { "ninth", 1000, 0, 0 },
         { "tenth", 977, 0, 0 },
@@ -39,13 +39,13 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         { "fifteenth", 1000, 0, 0 },
         { "sixteenth", 987, 0, 0 },
         { "seventeenth", 950, 0, 0 },
-        { "eighteenth", 880, 5, 1 },
-        { "nineteenth", 809, 3, 0 },
+        { "eighteenth", 1000, 0, 0 },
+        { "nineteenth", 1000, 0, 0 },
         { "unseen-g", 966, 1, 0 },
-        { "unseen-h", 875, 3, 0 },
+        { "unseen-h", 887, 2, 0 },
         { "unseen-i", 737, 4, 0 },
-        { "unseen-j", 785, 7, 0 },
-        { "unseen-k", 845, 2, 0 },
+        { "unseen-j", 833, 3, 1 },
+        { "unseen-k", 892, 0, 0 },
     };
 
     [Theory]
