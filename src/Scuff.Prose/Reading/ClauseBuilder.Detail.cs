@@ -354,7 +354,10 @@ internal sealed partial class ClauseBuilder
         if (_terms[at].Text is ":" && ReferenceEquals(owner, _current) && owner is { Feet.Count: 0, Dir: null, Amount: null, Times: 1, Head: { } listed }
             && listed.Verb is ActionKind.Bump or ActionKind.Sway or ActionKind.Stomp or ActionKind.Twist or ActionKind.SwivelHeels or ActionKind.SwivelToes
             or ActionKind.Swivel or ActionKind.PopKnee or ActionKind.Kick or ActionKind.Point
-            || owner is { Feet.Count: 0, Dir: null, Amount: null, Head.Special: "walk" or "run" })
+            || owner is
+            {
+                Feet.Count: 0, Dir: null or { Direction: Direction.Forward or Direction.Back }, Amount: null, Head.Special: "walk" or "run"
+            })
         {
             List<Clause> sides = Build(at + 1, end);
             int feet = sides.FindIndex(c => !(c is { IsFeetOnly: true, WeightNote: null, TimesStated: false }));

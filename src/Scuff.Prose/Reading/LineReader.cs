@@ -288,7 +288,13 @@ internal sealed class LineReader
             or TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth);
         Foot? named = around.Find(t => t.Kind is TermKind.Side or TermKind.Foot or TermKind.Lead).Meaning?.Side;
         Foot? first = steps.Rows.Find(r => r.Action.Foot.ToFoot() is not null)?.Action.Foot.ToFoot();
-        return !more && (!turns || steps.Turns) && (named is null || named == first);
+        bool goes = around.TrueForAll(t => t is not { Kind: TermKind.Dir, Meaning.Direction: Direction.Forward or Direction.Back }
+            || !steps.Rows.Exists(r => FigureComparison.Family(r.Action.Direction) is Direction.Forward or Direction.Back)
+            || steps.Rows.Exists(r => FigureComparison.Family(r.Action.Direction) == t.Meaning.Direction));
+        goes &= turns || around.TrueForAll(t => t is not { Kind: TermKind.Dir, Meaning: { Direction: Direction.Side, Side: Foot aside } }
+            || !steps.Rows.Exists(r => r.Action.Direction == Direction.Side)
+            || steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == aside));
+        return !more && goes && (!turns || steps.Turns) && (named is null || named == first);
     }
 
     /// <summary>Styling words among the footwork are kept as notes, and hinted at.</summary>

@@ -48,6 +48,8 @@ public sealed class EverydayWordingTests
         "1 L>R point:side; 2 L>L step:together; 3 R>L point:side; 4 R>R step:together")]
     [InlineData("R", "1&2 Right shuffle forward stepping - Right, Left, Right.", "1 R>R step:forward; 1& L>L step; 2 R>R step:forward")]
 
+    [InlineData("R", "1-4 Walk forward: R, L, R, L", "1 R>R step:forward; 2 L>L step:forward; 3 R>R step:forward; 4 L>L step:forward")]
+
     // a touch with its own foot and place is no step touch
     [InlineData("L", "1-2 step left to side touch right behind left", "1 L>L step:side; 2 R>L touch:cross-behind")]
     [InlineData("R", "1-2 step R to side touch L across R", "1 R>R step:side; 2 L>R touch:cross-front")]
@@ -111,6 +113,8 @@ public sealed class EverydayWordingTests
     [InlineData("1-2 PIVOT 1/2 LEFT: step R forward, pivot 1/4 left")]
     [InlineData("1-4 STEP TOUCHES FORWARD: R side, touch L, L side, touch R")]
     [InlineData("1&2 SHUFFLE BACK: Step right forward, close left, step right forward")]
+    [InlineData("1-2 ROCK BACK: rock R forward, recover L")]
+    [InlineData("1-2 Rock to the left: rock R to side, recover L")]
     [InlineData("1&2 Shuffle turning right")]
     [InlineData("1&2 Triple step with a turn")]
     public void A_name_that_its_steps_do_not_bear_out_is_asked_about(string line)
