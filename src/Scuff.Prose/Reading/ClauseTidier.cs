@@ -32,12 +32,14 @@ internal sealed class ClauseTidier
         BehindAsBack();
         RollThreeSteps();
         RollByTurns();
+        JoinSwivets();
         SwivelsOfOneFoot();
         CentreAfterFan();
         JoinFigureTurns();
         JoinGrinds();
         JoinTurnsOfEach();
         PartCircles();
+        JoinAmounts();
         JoinFeet();
     }
 
@@ -279,6 +281,40 @@ internal sealed class ClauseTidier
             turns.ForEach(c => roll.Cover(c.Span));
             _clauses.RemoveRange(i, 3);
             _clauses.Insert(i, roll);
+        }
+    }
+
+    /// <summary>"R toe and L heel swivel to right, both back to centre": the toes of one foot and the heel of the other are a swivet.</summary>
+    private void JoinSwivets()
+    {
+        for (int i = 0; i + 1 < _clauses.Count; i++)
+        {
+            Clause toe = _clauses[i];
+            Clause heel = _clauses[i + 1];
+            bool ofHeel = heel is { Head: null, Part: "heel" or "heels" } or { Head.Verb: ActionKind.Swivel or ActionKind.FanHeel, Part: "heel" or "heels" or "" }
+                or { Head: { Verb: null, Figures: [{ Id: "swivel_heels" }, ..] } };
+            if (toe is not { Head: null or { Verb: ActionKind.Swivel }, Part: "toe" or "toes", Feet.Count: 1, Dir: null, Amount: null } || !ofHeel
+                || (toe.Head is null && heel.Head is null) || heel is not { Link: Link.Soft, Feet.Count: 1, DirSide: Foot way, Amount: null } || heel.Feet[0].Foot == toe.Feet[0].Foot
+                || StepCatalogue.Default.Find("swivet_one") is not StepDefinition swivet)
+            {
+                continue;
+            }
+
+            Clause joined = new() { Head = new Meaning(TermKind.Move) { Figures = [swivet] }, HeadText = swivet.Name, Link = toe.Link, LinkAfter = heel.LinkAfter };
+            joined.Feet.Add(toe.Feet[0].Foot == way ? toe.Feet[0] : new FootWord(way, false, false));
+            joined.Cover(toe.Span);
+            joined.Cover(heel.Span);
+            joined.WeightNote = heel.WeightNote;
+            joined.WeightFoot = heel.WeightFoot;
+            _clauses.RemoveAt(i + 1);
+            _clauses[i] = joined;
+            if (i + 1 < _clauses.Count && _clauses[i + 1] is { Head: null or { Verb: ActionKind.Recover or ActionKind.Step }, BothFeet: true } back
+                && back.Dir?.Direction is Direction.Home or Direction.Centre)
+            {
+                back.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Swivel, Special = "swivel" };
+                back.HeadText = "swivel";
+                back.Dir = back.Dir with { Direction = Direction.Centre };
+            }
         }
     }
 

@@ -178,6 +178,20 @@ internal static class TermReader
                 continue;
             }
 
+            if (tokens[i].Text == "before" && i > 0 && tokens[i - 1].Text is "step" or "rock" or "touch" or "tip" or "point" or "kick" or "foot" or "rf" or "lf"
+                && (i + 1 >= tokens.Count || tokens[i + 1].Text is "," or ";" or "." or ")" or "("))
+            {
+                // "LF step before, RF tip behind": in front and at the back, as other languages say it
+                tokens[i] = tokens[i] with { Text = "forward" };
+                for (int k = 0; k < tokens.Count; k++)
+                {
+                    bool bare = tokens[k].Text == "behind" && (k + 1 >= tokens.Count || tokens[k + 1].Text is "," or ";" or ".");
+                    tokens[k] = bare ? tokens[k] with { Text = "back" } : tokens[k];
+                }
+
+                continue;
+            }
+
             if (tokens[i].Text == "ft" && i > 0)
             {
                 // "R ft": the foot; "point R ft", "tap ft of L": in front
