@@ -32,6 +32,7 @@ internal sealed class ClauseTidier
         BehindAsBack();
         RollThreeSteps();
         RollByTurns();
+        StrutsByParts();
         JoinSwivets();
         SwivelsOfOneFoot();
         CentreAfterFan();
@@ -41,6 +42,10 @@ internal sealed class ClauseTidier
         PartCircles();
         JoinAmounts();
         JoinFeet();
+        foreach (Clause swaying in _clauses.Where(c => c is { FirstWithBefore: true, Feet.Count: > 1 }))
+        {
+            swaying.Feet.RemoveAt(0);
+        }
     }
 
     /// <summary>"Lift both heels and put them down": the heels of both feet leave the floor, they do not swivel.</summary>
@@ -281,6 +286,30 @@ internal sealed class ClauseTidier
             turns.ForEach(c => roll.Cover(c.Span));
             _clauses.RemoveRange(i, 3);
             _clauses.Insert(i, roll);
+        }
+    }
+
+    /// <summary>"R toe-heel, L toe-heel", "R heel, toe, L heel, toe": what a foot lowers before the other one acts carries the weight.</summary>
+    private void StrutsByParts()
+    {
+        bool struts = false;
+        for (int i = 0; i + 1 < _clauses.Count; i++)
+        {
+            bool pair = _clauses[i] is { Head: null, Part: "toe" or "heel", Feet.Count: 1, Amount: null, Detail.Count: 0 } laid
+                && _clauses[i + 1] is { Head: null, Part: "toe" or "heel", Feet.Count: 0, Dir: null, Amount: null, Detail.Count: 0, BothFeet: false } lowered
+                && laid.Part != lowered.Part;
+            bool otherActs = i + 3 < _clauses.Count && _clauses[i + 2] is { Head: null, Part: "toe" or "heel", Feet: [{ } other] } next
+                && next.Part == _clauses[i].Part && pair && other.Foot != _clauses[i].Feet[0].Foot
+                && _clauses[i + 3] is { Head: null, Feet.Count: 0, Dir: null } after && after.Part == _clauses[i + 1].Part;
+            if (pair && (otherActs || struts))
+            {
+                struts = true;
+                Clause drop = _clauses[i + 1];
+                drop.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Drop, Special = "drop" };
+                drop.HeadText = "drop " + drop.Part;
+                drop.Part = "";
+                drop.Feet.Add(_clauses[i].Feet[0]);
+            }
         }
     }
 

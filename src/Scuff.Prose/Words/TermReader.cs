@@ -170,6 +170,14 @@ internal static class TermReader
                 continue;
             }
 
+            if (tokens[i] is { Kind: WordTokenKind.Fraction, Value: 2 or 4 or 8 } && i > 0 && i + 1 < tokens.Count && tokens[i - 1].Text == "waltz"
+                && tokens[i + 1].Text is "turn" or "turns")
+            {
+                // "waltz 1/2 turn left": the name of a figure
+                tokens[i] = tokens[i] with { Kind = WordTokenKind.Word, Text = tokens[i].Value switch { 2 => "quarter", 4 => "half", _ => "full" } };
+                continue;
+            }
+
             if (tokens[i].Text == "until" && i + 1 < tokens.Count
                 && tokens[i + (tokens[i + 1].Text is "the" && i + 2 < tokens.Count ? 2 : 1)].Text is "r" or "l" or "right" or "left" or "rf" or "lf")
             {

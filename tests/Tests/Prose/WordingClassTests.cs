@@ -108,6 +108,19 @@ public sealed class WordingClassTests
     [InlineData("R", "1&2 3-4 Lock step forward R, L behind, R, rock L forward, recover",
         "1 R>R step:forward; 1& L>L step:lock-behind; 2 R>R step; 3 L>L rock:forward; 4 R>R recover")]
 
+    // hips that go on, while the feet stay
+    [InlineData("R", "1&2 Touch R toe forward & bump hip forward, back, forward", "1 R>L touch:forward; 1& ->L bump; 2 ->L bump")]
+    [InlineData("R", "1-4 Step R to side swaying hips R, L, R, L", "1 R>R step:side; 2 L>L sway; 3 R>R sway; 4 L>L sway")]
+
+    // struts by the parts of the foot
+    [InlineData("R", "1-4 R toe-heel, L toe-heel", "1 R>L touch; 2 R>R drop; 3 L>R touch; 4 L>L drop")]
+    [InlineData("R", "1-4 R heel, toe, L heel, toe", "1 R>L dig; 2 R>R drop; 3 L>R dig; 4 L>L drop")]
+    [InlineData("R", "1-3 R toe, heel, cross", "1 R>L touch; 2 R>L dig; 3 R>R step:cross-front")]
+
+    // between forward and the side; a turn within the name of a figure
+    [InlineData("R", "1-2 Step R forward and to the right, step L forward and out", "1 R>R step:diag-forward; 2 L>L step:diag-forward")]
+    [InlineData("L", "1-3 Waltz 1/2 turn left", "1 L>L step:forward; 2 R>R step @6:00; 3 L>L step")]
+
     // toes of one foot and heel of the other
     [InlineData("R", "1-2 Swivel R toe and L heel to right, return to centre", "1 B>B swivet; 2 B>B swivel")]
 
