@@ -320,16 +320,27 @@ internal sealed class ClauseTidier
         {
             Clause toe = _clauses[i];
             Clause heel = _clauses[i + 1];
-            bool ofHeel = heel is { Head: null, Part: "heel" or "heels" } or { Head.Verb: ActionKind.Swivel or ActionKind.FanHeel, Part: "heel" or "heels" or "" }
+            bool ofHeel = heel is { Head: null, Part: "heel" or "heels" } or
+            {
+                Head.Verb: ActionKind.Swivel or ActionKind.FanHeel, Part: "heel" or "heels"
+                or ""
+            }
                 or { Head: { Verb: null, Figures: [{ Id: "swivel_heels" }, ..] } };
             if (toe is not { Head: null or { Verb: ActionKind.Swivel }, Part: "toe" or "toes", Feet.Count: 1, Dir: null, Amount: null } || !ofHeel
-                || (toe.Head is null && heel.Head is null) || heel is not { Link: Link.Soft, Feet.Count: 1, DirSide: Foot way, Amount: null } || heel.Feet[0].Foot == toe.Feet[0].Foot
+                || (toe.Head is null && heel.Head is null) || heel is not { Link: Link.Soft, Feet.Count: 1, DirSide: Foot way, Amount: null }
+                || heel.Feet[0].Foot == toe.Feet[0].Foot
                 || StepCatalogue.Default.Find("swivet_one") is not StepDefinition swivet)
             {
                 continue;
             }
 
-            Clause joined = new() { Head = new Meaning(TermKind.Move) { Figures = [swivet] }, HeadText = swivet.Name, Link = toe.Link, LinkAfter = heel.LinkAfter };
+            Clause joined = new()
+            {
+                Head = new Meaning(TermKind.Move) { Figures = [swivet] },
+                HeadText = swivet.Name,
+                Link = toe.Link,
+                LinkAfter = heel.LinkAfter
+            };
             joined.Feet.Add(toe.Feet[0].Foot == way ? toe.Feet[0] : new FootWord(way, false, false));
             joined.Cover(toe.Span);
             joined.Cover(heel.Span);

@@ -263,7 +263,8 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
 
             List<PatternRow> rows = [.. figure.Rows.Where(r => !r.IsFinish)];
             bool follow = rows.Count > 2 && i + rows.Count <= clauses.Count && Enumerable.Range(1, rows.Count - 1).All(n =>
-                clauses[i + n] is { Link: Link.Hard, IsFigure: false, Feet: [{ } foot], Amount: null, IsAmp: false } && rows[n].For(lead.Foot).Foot.ToFoot() == foot.Foot);
+                clauses[i + n] is { Link: Link.Hard, IsFigure: false, Feet: [{ } foot], Amount: null, IsAmp: false }
+                    && rows[n].For(lead.Foot).Foot.ToFoot() == foot.Foot);
             if (!follow || rows[0].For(lead.Foot).Foot.ToFoot() != lead.Foot || rows[0].Action.Kind != ActionKind.Step)
             {
                 continue;
