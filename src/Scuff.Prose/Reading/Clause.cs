@@ -124,6 +124,9 @@ internal sealed class Clause
     /// <summary>Its moves are said to be slow: two counts each, where the line has them.</summary>
     public bool IsSlow { get; set; }
 
+    /// <summary>The first of its feet is danced with the move before ("step R to side swaying hips R, L, R, L").</summary>
+    public bool FirstWithBefore { get; set; }
+
     /// <summary>A boot is slapped: a foot is lifted to the hand.</summary>
     public bool NamesBoot { get; set; }
 

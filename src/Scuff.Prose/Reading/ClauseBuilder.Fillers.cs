@@ -71,5 +71,5 @@ internal sealed partial class ClauseBuilder
     internal static bool IsArm(Term term) => term is { Kind: TermKind.Move, Meaning.Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }
         || (term.Kind is TermKind.Style && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger"
         or "fingers" or "shoulder" or "shoulders" or "palm" or "palms" or "thumb" or "thumbs" or "hat" or "belt" or "brim" or "pocket" or "pockets"
-        or "chest" or "head" or "eyes" or "look" or "looking" or "fist");
+        or "chest" or "head" or "eyes" or "look" or "looking" or "fist" or "fists");
 }

@@ -174,6 +174,19 @@ internal sealed partial class ClauseBuilder
             && move.Verb is ActionKind.Sway or ActionKind.Bump or ActionKind.RollHips;
         settled |= _current is { Head: null or { Verb: ActionKind.Step or ActionKind.Rock or ActionKind.Recover }, Feet.Count: 1, Dir: not null }
             && move.Verb is ActionKind.Dip or ActionKind.Shimmy or ActionKind.RollBody;
+        if (term.Text.Contains("ing", StringComparison.OrdinalIgnoreCase) && settled && _pending is Link.None && move.Verb is ActionKind.Sway or ActionKind.Bump
+            && FeetOnlyFollow(at + 1) && NextIndex(at + 1) is int begun and >= 0 && _terms[begun].Meaning.Side == _current.Feet[0].Foot)
+        {
+            // "step R to side swaying hips R, L, R, L": the first goes with the step, the others follow it
+            Close(Link.None);
+            _current.Head = move;
+            _current.HeadText = term.Text;
+            _pending = Link.None;
+            _current.FirstWithBefore = true;
+            Widen(term);
+            return;
+        }
+
         if (term.Text.Contains("ing", StringComparison.OrdinalIgnoreCase) && settled && _pending is Link.None)
         {
             // "step R to side swaying right": how the step is made

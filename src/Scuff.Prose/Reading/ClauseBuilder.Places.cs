@@ -72,6 +72,21 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_pending is Link.Soft && !_with && dir.Direction is Direction.Side or Direction.Out && NextIndex(at + 1) < 0
+            && _current is
+            {
+                Feet.Count: 1, Dir.Direction: Direction.Forward or Direction.Back, Reference: null, Amount: null, DirSide: null, Diagonal: false,
+                Head: null or { Verb: ActionKind.Step }
+            }
+            && (dir.Side is null || dir.Side == _current.Feet[0].Foot))
+        {
+            // "step R forward and to the right", "step R forward and out": between the two
+            _pending = Link.None;
+            _current.Diagonal = true;
+            Widen(term);
+            return;
+        }
+
         bool ofArms = at > 0 && IsArm(_terms[at - 1]);
         bool ofNumber = term.Text.Equals("over", StringComparison.OrdinalIgnoreCase) && at + 1 < _end && _terms[at + 1].Kind == TermKind.Number;
         if (ofArms || ofNumber)

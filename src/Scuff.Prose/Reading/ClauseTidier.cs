@@ -34,14 +34,21 @@ internal sealed class ClauseTidier
         BehindAsBack();
         RollThreeSteps();
         RollByTurns();
+        StrutsByParts();
+        JoinSwivets();
         SwivelsOfOneFoot();
         CentreAfterFan();
         JoinFigureTurns();
         JoinGrinds();
         JoinTurnsOfEach();
         PartCircles();
+        JoinAmounts();
         JoinFeet();
         CentreAfterTwist();
+        foreach (Clause swaying in _clauses.Where(c => c is { FirstWithBefore: true, Feet.Count: > 1 }))
+        {
+            swaying.Feet.RemoveAt(0);
+        }
     }
 
     /// <summary>"On the ball of L turn 1/4 right closing R beside L": the foot it turns on, and not where the weight is in the end.</summary>
@@ -391,6 +398,76 @@ internal sealed class ClauseTidier
             turns.ForEach(c => roll.Cover(c.Span));
             _clauses.RemoveRange(i, 3);
             _clauses.Insert(i, roll);
+        }
+    }
+
+    /// <summary>"R toe-heel, L toe-heel", "R heel, toe, L heel, toe": what a foot lowers before the other one acts carries the weight.</summary>
+    private void StrutsByParts()
+    {
+        bool struts = false;
+        for (int i = 0; i + 1 < _clauses.Count; i++)
+        {
+            bool pair = _clauses[i] is { Head: null, Part: "toe" or "heel", Feet.Count: 1, Amount: null, Detail.Count: 0 } laid
+                && _clauses[i + 1] is { Head: null, Part: "toe" or "heel", Feet.Count: 0, Dir: null, Amount: null, Detail.Count: 0, BothFeet: false } lowered
+                && laid.Part != lowered.Part;
+            bool otherActs = i + 3 < _clauses.Count && _clauses[i + 2] is { Head: null, Part: "toe" or "heel", Feet: [{ } other] } next
+                && next.Part == _clauses[i].Part && pair && other.Foot != _clauses[i].Feet[0].Foot
+                && _clauses[i + 3] is { Head: null, Feet.Count: 0, Dir: null } after && after.Part == _clauses[i + 1].Part;
+            if (pair && (otherActs || struts))
+            {
+                struts = true;
+                Clause drop = _clauses[i + 1];
+                drop.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Drop, Special = "drop" };
+                drop.HeadText = "drop " + drop.Part;
+                drop.Part = "";
+                drop.Feet.Add(_clauses[i].Feet[0]);
+            }
+        }
+    }
+
+    /// <summary>"R toe and L heel swivel to right, both back to centre": the toes of one foot and the heel of the other are a swivet.</summary>
+    private void JoinSwivets()
+    {
+        for (int i = 0; i + 1 < _clauses.Count; i++)
+        {
+            Clause toe = _clauses[i];
+            Clause heel = _clauses[i + 1];
+            bool ofHeel = heel is { Head: null, Part: "heel" or "heels" } or
+            {
+                Head.Verb: ActionKind.Swivel or ActionKind.FanHeel, Part: "heel" or "heels"
+                or ""
+            }
+                or { Head: { Verb: null, Figures: [{ Id: "swivel_heels" }, ..] } };
+            if (toe is not { Head: null or { Verb: ActionKind.Swivel }, Part: "toe" or "toes", Feet.Count: 1, Dir: null, Amount: null } || !ofHeel
+                || (toe.Head is null && heel.Head is null) || heel is not { Link: Link.Soft, Feet.Count: 1, DirSide: Foot way, Amount: null }
+                || heel.Feet[0].Foot == toe.Feet[0].Foot
+                || StepCatalogue.Default.Find("swivet_one") is not StepDefinition swivet)
+            {
+                continue;
+            }
+
+            Clause joined = new()
+            {
+                Head = new Meaning(TermKind.Move) { Figures = [swivet] },
+                HeadText = swivet.Name,
+                Link = toe.Link,
+                LinkAfter = heel.LinkAfter
+            };
+            joined.Feet.Add(toe.Feet[0].Foot == way ? toe.Feet[0] : new FootWord(way, false, false));
+            joined.Cover(toe.Span);
+            joined.Cover(heel.Span);
+            joined.WeightNote = heel.WeightNote;
+            joined.WeightFoot = heel.WeightFoot;
+            _clauses.RemoveAt(i + 1);
+            _clauses[i] = joined;
+            if (i + 1 < _clauses.Count && _clauses[i + 1] is { Head: null or { Verb: ActionKind.Recover or ActionKind.Step }, BothFeet: true }
+                    or { Head.Verb: ActionKind.Recover, Feet.Count: 0 } && _clauses[i + 1] is Clause back
+                && back.Dir?.Direction is Direction.Home or Direction.Centre)
+            {
+                back.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Swivel, Special = "swivel" };
+                back.HeadText = "swivel";
+                back.Dir = back.Dir with { Direction = Direction.Centre };
+            }
         }
     }
 

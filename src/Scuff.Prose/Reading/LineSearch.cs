@@ -143,6 +143,15 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             }
         }
 
+        if (plain is not { Fits: true } && AsFirstSteps(clauses) is List<Clause> firsts)
+        {
+            (LineReading? spelled, LineReading? spelledOther) = Best(solver.Solve(firsts, places, state.Weight));
+            if (spelled is { Fits: true, Cost: < 1.2 })
+            {
+                return (spelled, spelledOther, firsts, figures);
+            }
+        }
+
         if (plain is not { Fits: true } && clauses.Exists(c => c is { IsSlow: true, Feet.Count: > 0, IsFigure: false, Lasts: null }))
         {
             // "slow walks R, L" on four counts
@@ -235,6 +244,42 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         }
 
         return false;
+    }
+
+    /// <summary>
+    /// "Vine R, L behind, R side, touch L": the name stands for its first step, and the others follow with the feet of the figure. The clauses with the first
+    /// steps in the place of such names; null where there is none.
+    /// </summary>
+    private static List<Clause>? AsFirstSteps(List<Clause> clauses)
+    {
+        List<Clause>? made = null;
+        for (int i = 0; i < clauses.Count; i++)
+        {
+            if (clauses[i] is not { IsFigure: true, Feet: [{ } lead], Amount: null, Times: 1, Detail.Count: 0, TurnSide: null } named
+                || named.Head!.Figures[0] is not { Rows.Count: > 2, TotalTurn.Sign: 0 } figure)
+            {
+                continue;
+            }
+
+            List<PatternRow> rows = [.. figure.Rows.Where(r => !r.IsFinish)];
+            bool follow = rows.Count > 2 && i + rows.Count <= clauses.Count && Enumerable.Range(1, rows.Count - 1).All(n =>
+                clauses[i + n] is { Link: Link.Hard, IsFigure: false, Feet: [{ } foot], Amount: null, IsAmp: false }
+                    && rows[n].For(lead.Foot).Foot.ToFoot() == foot.Foot);
+            if (!follow || rows[0].For(lead.Foot).Foot.ToFoot() != lead.Foot || rows[0].Action.Kind != ActionKind.Step)
+            {
+                continue;
+            }
+
+            made ??= [.. clauses];
+            Clause first = named.Copy(mirrored: false);
+            first.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "step" };
+            first.HeadText = "step";
+            first.Dir = new Meaning(TermKind.Dir) { Direction = rows[0].Action.Direction };
+            first.DirSide = null;
+            made[i] = first;
+        }
+
+        return made;
     }
 
     private static IEnumerable<Clause> EachSlow(Clause clause)

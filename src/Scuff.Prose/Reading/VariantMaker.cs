@@ -938,6 +938,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
+        if (inherited is ActionKind.Bump && clause is { Feet.Count: 0, Part.Length: 0, DirSide: null, Diagonal: false }
+            && clause.Dir?.Direction is Direction.Up or Direction.Down or Direction.Forward or Direction.Back)
+        {
+            // "bump R hip up, down, up": the hips go on, the feet stay
+            clause.Inherited = inherited;
+            AddBodyMove(variants, clause, ActionKind.Bump, lexicon.Verbs.Usual(ActionKind.Bump), false, situation);
+            return;
+        }
+
         if (inherited is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Bump or ActionKind.RollHips or ActionKind.Twist
             or ActionKind.Sway or ActionKind.Swivel && clause.Part.Length == 0
             && (clause.IsFeetOnly || clause.Dir?.Direction is Direction.Centre or Direction.Home

@@ -178,11 +178,33 @@ internal static class TermReader
                 continue;
             }
 
+            if (tokens[i] is { Kind: WordTokenKind.Fraction, Value: 2 or 4 or 8 } && i > 0 && i + 1 < tokens.Count && tokens[i - 1].Text == "waltz"
+                && tokens[i + 1].Text is "turn" or "turns")
+            {
+                // "waltz 1/2 turn left": the name of a figure
+                tokens[i] = tokens[i] with { Kind = WordTokenKind.Word, Text = tokens[i].Value switch { 2 => "quarter", 4 => "half", _ => "full" } };
+                continue;
+            }
+
             if (tokens[i].Text == "until" && i + 1 < tokens.Count
                 && tokens[i + (tokens[i + 1].Text is "the" && i + 2 < tokens.Count ? 2 : 1)].Text is "r" or "l" or "right" or "left" or "rf" or "lf")
             {
                 // "drag L until R": as far as the foot
                 tokens[i] = tokens[i] with { Text = "to" };
+                continue;
+            }
+
+            if (tokens[i].Text == "before" && i > 0 && tokens[i - 1].Text is "step" or "rock" or "touch" or "tip" or "point" or "kick" or "foot" or "rf" or "lf"
+                && (i + 1 >= tokens.Count || tokens[i + 1].Text is "," or ";" or "." or ")" or "("))
+            {
+                // "LF step before, RF tip behind": in front and at the back, as other languages say it
+                tokens[i] = tokens[i] with { Text = "forward" };
+                for (int k = 0; k < tokens.Count; k++)
+                {
+                    bool bare = tokens[k].Text == "behind" && (k + 1 >= tokens.Count || tokens[k + 1].Text is "," or ";" or ".");
+                    tokens[k] = bare ? tokens[k] with { Text = "back" } : tokens[k];
+                }
+
                 continue;
             }
 

@@ -103,6 +103,34 @@ public sealed class WordingClassTests
     [InlineData("R", "1-3 Toe heel kick R", "1 R>L touch; 2 R>L dig; 3 R>L kick:forward")]
     [InlineData("L", "1-2 Strut forward on L, heel then toe", "1 L>R dig:forward; 2 L>L drop")]
 
+    // a name that stands for its first step, with the others after it
+    [InlineData("R", "1-4 Vine R, L behind, R side, touch L", "1 R>R step:side; 2 L>L step:cross-behind; 3 R>R step:side; 4 L>R touch")]
+    [InlineData("R", "1&2 3-4 Lock step forward R, L behind, R, rock L forward, recover",
+        "1 R>R step:forward; 1& L>L step:lock-behind; 2 R>R step; 3 L>L rock:forward; 4 R>R recover")]
+
+    // hips that go on, while the feet stay
+    [InlineData("R", "1&2 Touch R toe forward & bump hip forward, back, forward", "1 R>L touch:forward; 1& ->L bump; 2 ->L bump")]
+    [InlineData("R", "1-4 Step R to side swaying hips R, L, R, L", "1 R>R step:side; 2 L>L sway; 3 R>R sway; 4 L>L sway")]
+
+    // struts by the parts of the foot
+    [InlineData("R", "1-4 R toe-heel, L toe-heel", "1 R>L touch; 2 R>R drop; 3 L>R touch; 4 L>L drop")]
+    [InlineData("R", "1-4 R heel, toe, L heel, toe", "1 R>L dig; 2 R>R drop; 3 L>R dig; 4 L>L drop")]
+    [InlineData("R", "1-3 R toe, heel, cross", "1 R>L touch; 2 R>L dig; 3 R>R step:cross-front")]
+
+    // between forward and the side; a turn within the name of a figure
+    [InlineData("R", "1-2 Step R forward and to the right, step L forward and out", "1 R>R step:diag-forward; 2 L>L step:diag-forward")]
+    [InlineData("L", "1-3 Waltz 1/2 turn left", "1 L>L step:forward; 2 R>R step @6:00; 3 L>L step")]
+
+    // toes of one foot and heel of the other
+    [InlineData("R", "1-2 Swivel R toe and L heel to right, return to centre", "1 B>B swivet; 2 B>B swivel")]
+
+    // in front and at the back, as other languages say it; turns to a wall, and round a circle
+    [InlineData("R", "1-2 RF step before, LF tip behind", "1 R>R step:forward; 2 L>R touch:back")]
+    [InlineData("L", "3&4 Turning to face the back over the right shoulder, shuffle forward left, right, left",
+        "3 L>L step:forward @6:00; 3& R>R step; 4 L>L step:forward")]
+    [InlineData("R", "1-4 Walk right, left, right, left in a circle to the left, a full turn",
+        "1 R>R step @9:00; 2 L>L step @6:00; 3 R>R step @3:00; 4 L>L step @12:00")]
+
     // the way of a figure and of its first action
     [InlineData("R", "1-4 Paddle 1/4 L twice (R presses out to side)", "1 R>L press:side; 2 L>L pivot @9:00; 3 R>L press:side; 4 L>L pivot @6:00")]
     [InlineData("R", "1&2 Run cha R-L-R", "1 R>R step:forward; 1& L>L step:forward; 2 R>R step:forward")]
