@@ -17,7 +17,8 @@ public static partial class MirrorWriter
 
     private static readonly Dictionary<string, string> Words = Pairs(
         ("left", "right"), ("l", "r"), ("lf", "rf"), ("lt", "rt"), ("lft", "rgt"), ("lh", "rh"), ("xl", "xr"), ("leftwards", "rightwards"),
-        ("leftside", "rightside"), ("clockwise", "anticlockwise"), ("cw", "ccw"), ("3:00", "9:00"), ("1:30", "10:30"), ("4:30", "7:30"));
+        ("leftside", "rightside"), ("clockwise", "anticlockwise"), ("cw", "ccw"), ("3:00", "9:00"), ("1:30", "10:30"), ("4:30", "7:30"),
+        ("3.00", "9.00"), ("1.30", "10.30"), ("4.30", "7.30"));
 
     // words for the other way round that have no partner of their own
     private static readonly Dictionary<string, string> OneWay = new(StringComparer.OrdinalIgnoreCase)
@@ -70,7 +71,7 @@ public static partial class MirrorWriter
         return words;
     }
 
-    [GeneratedRegex(@"(?<![\d:])\d{1,2}:\d\d(?![\d:])|\p{L}+", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?<![\d:.])\d{1,2}[:.]\d\d(?![\d:])|\p{L}+", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Token();
 
     private static string? Other(string word)

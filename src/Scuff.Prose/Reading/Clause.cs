@@ -124,6 +124,9 @@ internal sealed class Clause
     /// <summary>Its moves are said to be slow: two counts each, where the line has them.</summary>
     public bool IsSlow { get; set; }
 
+    /// <summary>The first of its feet is danced with the move before ("step R to side swaying hips R, L, R, L").</summary>
+    public bool FirstWithBefore { get; set; }
+
     /// <summary>A boot is slapped: a foot is lifted to the hand.</summary>
     public bool NamesBoot { get; set; }
 
@@ -132,6 +135,9 @@ internal sealed class Clause
 
     /// <summary>Whether the turn is made on the ball of a foot that is named after it.</summary>
     public bool IsOnBall { get; set; }
+
+    /// <summary>The weight is noted for a turn on the ball of a foot that is named before the turn ("on ball of L 1/4 right").</summary>
+    public bool SaysBall { get; set; }
 
     /// <summary>A word for lifting stands in it.</summary>
     public bool HasLift { get; set; }
@@ -185,7 +191,14 @@ internal sealed class Clause
     public bool IsFigure => Head is { Figures.Count: > 0 };
 
     /// <summary>A step and a turn on the same foot: a spiral.</summary>
-    public bool IsSpiral => Head is { Figures: [{ Rows: [{ Action.Effect: Steps.WeightEffect.Takes } step, { Action: { Kind: Steps.ActionKind.Pivot } turn } last] }, ..] }
+    public bool IsSpiral => Head is
+    {
+        Figures: [
+        {
+            Rows: [{ Action.Effect: Steps.WeightEffect.Takes } step,
+            { Action: { Kind: Steps.ActionKind.Pivot } turn } last]
+        }, ..]
+    }
         && turn.Turn.Sign != 0 && step.Foot == last.Foot;
 
     public bool HasVerb => Head?.Verb is not null;
@@ -232,6 +245,7 @@ internal sealed class Clause
             SaidCount = SaidCount,
             IsRepeat = IsRepeat,
             HasLift = HasLift,
+            SaysBall = SaysBall,
             SaysIt = SaysIt,
             SaysEach = SaysEach,
             OnEachMove = OnEachMove,

@@ -145,7 +145,8 @@ internal sealed partial class ClauseBuilder
             {
                 // "strut R forward (heel, toe)"
             }
-            else if (moves.Count == 1 && rows > 1 && owner is { IsFigure: true, Detail.Count: 0 } && moves[0] is { Dir: { } way, Head.Verb: ActionKind made, Amount: null }
+            else if (moves.Count == 1 && rows > 1 && owner is { IsFigure: true, Detail.Count: 0 }
+                && moves[0] is { Dir: { } way, Head.Verb: ActionKind made, Amount: null }
                 && owner.Head!.Figures[0].Rows[0].Action.Kind == made)
             {
                 // "paddle 1/4 left twice (R presses out to side)": how its first action is made
@@ -352,7 +353,11 @@ internal sealed partial class ClauseBuilder
 
         if (_terms[at].Text is ":" && ReferenceEquals(owner, _current) && owner is { Feet.Count: 0, Dir: null, Amount: null, Times: 1, Head: { } listed }
             && listed.Verb is ActionKind.Bump or ActionKind.Sway or ActionKind.Stomp or ActionKind.Twist or ActionKind.SwivelHeels or ActionKind.SwivelToes
-            or ActionKind.Swivel or ActionKind.PopKnee or ActionKind.Kick or ActionKind.Point || owner is { Feet.Count: 0, Dir: null, Amount: null, Head.Special: "walk" or "run" })
+            or ActionKind.Swivel or ActionKind.PopKnee or ActionKind.Kick or ActionKind.Point
+            || owner is
+            {
+                Feet.Count: 0, Dir: null or { Direction: Direction.Forward or Direction.Back }, Amount: null, Head.Special: "walk" or "run"
+            })
         {
             List<Clause> sides = Build(at + 1, end);
             int feet = sides.FindIndex(c => !(c is { IsFeetOnly: true, WeightNote: null, TimesStated: false }));
@@ -368,6 +373,31 @@ internal sealed partial class ClauseBuilder
 
                 Close(Link.Hard);
                 _clauses.AddRange(sides.Skip(feet));
+                _current = new Clause { Link = Link.Hard };
+                at = end - 1;
+                return true;
+            }
+        }
+
+        if (_terms[at].Text is ":" && ReferenceEquals(owner, _current) && owner is { Head.Verb: ActionKind.Swivel, Part.Length: 0, Amount: null, Times: 1 }
+            && (owner.DirSide ?? (owner.Feet is [{ } only] ? only.Foot : null)) is Foot way)
+        {
+            List<Clause> parts = Build(at + 1, end);
+            int count = parts.FindIndex(c => !(c is { Head: null, Part: "heels" or "toes", Feet.Count: 0, Dir: null }));
+            count = count < 0 ? parts.Count : count;
+            if (count >= 2)
+            {
+                // "swivel right: heels, toes, heels": which part, and the way is said once for all
+                foreach (Clause part in parts.Take(count))
+                {
+                    part.Head = new Meaning(TermKind.Move) { Verb = part.Part == "heels" ? ActionKind.SwivelHeels : ActionKind.SwivelToes };
+                    part.Part = "";
+                    part.DirSide = way;
+                    part.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = way };
+                }
+
+                parts[0].Cover(owner.Span);
+                _clauses.AddRange(parts);
                 _current = new Clause { Link = Link.Hard };
                 at = end - 1;
                 return true;

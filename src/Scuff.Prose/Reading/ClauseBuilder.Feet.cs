@@ -256,6 +256,16 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_current is { SaysIt: true, Feet.Count: 0, Reference: null, Dir: not null } && _pending is Link.None && PreviousIndex(at - 1) is int placed and >= 0
+            && _terms[placed] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Together or Direction.CrossFront or Direction.CrossBehind }
+            && (NextIndex(at + 1) < 0 || _terms[NextIndex(at + 1)].Kind is TermKind.WeightTakes or TermKind.WeightNone or TermKind.WeightOn))
+        {
+            // "then bring it back in next to your left foot": the standing foot
+            _current.Reference = foot;
+            Widen(term);
+            return;
+        }
+
         if (_current is { HasTurnWord: true, TurnSide: not null, Part: "ball", Feet.Count: > 0 } && _current.Feet[^1].Foot != foot
             && _pending is Link.None)
         {
@@ -395,7 +405,7 @@ internal sealed partial class ClauseBuilder
     {
         for (int i = at; i >= 0 && _terms[i].Kind is TermKind.Filler; i--)
         {
-            if (_terms[i].Text.Split(' ').Any(w => w.ToLowerInvariant() is "to" or "by" or "towards" or "toward"))
+            if (_terms[i].Text.Split(' ').Any(w => w.ToLowerInvariant() is "to" or "by" or "towards" or "toward" or "twd" or "twds" or "twrd" or "twrds"))
             {
                 return true;
             }

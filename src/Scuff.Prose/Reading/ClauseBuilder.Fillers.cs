@@ -52,7 +52,7 @@ internal sealed partial class ClauseBuilder
 
         _current.SaysFinish |= !_current.HasContent && _clauses.Count > 0
             && word is "finish" or "finishing" or "finishes" or "ending" or "end" or "ends";
-        _current.SaysEach |= word is "each" or "each time" or "after each" or "every time" or "on every step" or "on each step" or "each step"
+        _current.SaysEach |= word is "each" or "every" or "each time" or "after each" or "every time" or "on every step" or "on each step" or "each step"
             or "every step";
         if (word is "first" && _current is { Feet.Count: 1 } && _clauses.Count > 0
             && _clauses[^1] is { IsFigure: true, Feet.Count: 0, Detail.Count: 0 } figure && figure.Head!.Figures[0].Rows.Count > 2)
@@ -71,5 +71,5 @@ internal sealed partial class ClauseBuilder
     internal static bool IsArm(Term term) => term is { Kind: TermKind.Move, Meaning.Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }
         || (term.Kind is TermKind.Style && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger"
         or "fingers" or "shoulder" or "shoulders" or "palm" or "palms" or "thumb" or "thumbs" or "hat" or "belt" or "brim" or "pocket" or "pockets"
-        or "chest" or "head" or "eyes" or "look" or "looking" or "fist");
+        or "chest" or "head" or "eyes" or "look" or "looking" or "fist" or "fists");
 }

@@ -20,7 +20,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (at > 0 && _terms[at - 1] is { Kind: TermKind.Dash, Text: "/" } && _current is { Feet.Count: 0, Dir: null, Amount: null, Head.Verb: ActionKind first }
+        if (at > 0 && _terms[at - 1] is { Kind: TermKind.Dash, Text: "/" }
+            && _current is { Feet.Count: 0, Dir: null, Amount: null, Head.Verb: ActionKind first }
             && move.Verb is ActionKind second && (first, second) is (ActionKind.Step, ActionKind.Rock) or (ActionKind.Rock, ActionKind.Step)
             or (ActionKind.Touch, ActionKind.Tap) or (ActionKind.Tap, ActionKind.Touch) or (ActionKind.Touch, ActionKind.Point)
             or (ActionKind.Point, ActionKind.Touch) or (ActionKind.Drag, ActionKind.Slide) or (ActionKind.Slide, ActionKind.Drag))
@@ -126,7 +127,8 @@ internal sealed partial class ClauseBuilder
             }
 
             if (move.Verb is ActionKind.Step && _current is { IsFigure: true, Feet.Count: < 2 } && _current.Head!.Figures[0].Rows.Count > 1
-                && FeetOnlyFollow(at + 1) && (_current.Feet.Count == 0 || NextIndex(at + 1) is int begins and >= 0
+                && FeetOnlyFollow(at + 1)
+                && (_current.Feet.Count == 0 || NextIndex(at + (at + 1 < _end && _terms[at + 1].Kind is TermKind.Separator ? 2 : 1)) is int begins and >= 0
                 && _terms[begins].Meaning.Side == _current.Feet[0].Foot))
             {
                 _current.Feet.Clear();
@@ -172,6 +174,19 @@ internal sealed partial class ClauseBuilder
             && move.Verb is ActionKind.Sway or ActionKind.Bump or ActionKind.RollHips;
         settled |= _current is { Head: null or { Verb: ActionKind.Step or ActionKind.Rock or ActionKind.Recover }, Feet.Count: 1, Dir: not null }
             && move.Verb is ActionKind.Dip or ActionKind.Shimmy or ActionKind.RollBody;
+        if (term.Text.Contains("ing", StringComparison.OrdinalIgnoreCase) && settled && _pending is Link.None && move.Verb is ActionKind.Sway or ActionKind.Bump
+            && FeetOnlyFollow(at + 1) && NextIndex(at + 1) is int begun and >= 0 && _terms[begun].Meaning.Side == _current.Feet[0].Foot)
+        {
+            // "step R to side swaying hips R, L, R, L": the first goes with the step, the others follow it
+            Close(Link.None);
+            _current.Head = move;
+            _current.HeadText = term.Text;
+            _pending = Link.None;
+            _current.FirstWithBefore = true;
+            Widen(term);
+            return;
+        }
+
         if (term.Text.Contains("ing", StringComparison.OrdinalIgnoreCase) && settled && _pending is Link.None)
         {
             // "step R to side swaying right": how the step is made

@@ -93,6 +93,17 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        int stepAt = next < _end && _terms[next].Kind is TermKind.Dash ? next + 1 : next;
+        if (stepAt + 1 < _end && _terms[stepAt].Text.Equals("step", StringComparison.OrdinalIgnoreCase) && number is >= 2 and <= 8
+            && NextIndex(stepAt + 1) == stepAt + 1
+            && _terms[stepAt + 1] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ Rows.Count: > 1 }, ..] } })
+        {
+            // "four-step walk-around": how many steps the figure has
+            at = stepAt;
+            Widen(term);
+            return;
+        }
+
         if (next < _end && _terms[next].Text.StartsWith("steps", StringComparison.OrdinalIgnoreCase) && _current.Head is not null
             && number is >= 2 and <= 8)
         {
@@ -103,8 +114,10 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (NextIndex(next) is int follow and >= 0 && _terms[follow].Kind is TermKind.Move or TermKind.Dir or TermKind.Side
-            && number is >= 2 and <= 8)
+        if (NextIndex(next) is int follow and >= 0 && (_terms[follow].Kind is TermKind.Move or TermKind.Dir or TermKind.Side
+            || (_terms[follow].Kind is TermKind.Amount && char.IsLetter(term.Text[0]) && _terms.FindIndex(follow, t => t.Kind is TermKind.Move
+            or TermKind.Separator)
+            is int named and >= 0 && _terms[named].Kind is TermKind.Move)) && number is >= 2 and <= 8)
         {
             if (_current.HasContent)
             {

@@ -42,6 +42,17 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (dir.Direction is Direction.CrossFront && term.Text.Equals("over", StringComparison.OrdinalIgnoreCase) && _pending is Link.None
+            && _current is { Head: null, HasTurnWord: true, Amount: not null, TurnSide: null, Feet.Count: 0, Dir: null }
+            && NextIndex(at + 1) is int shoulder and >= 0 && _terms[shoulder].Meaning.Side is Foot about && NextIndex(shoulder + 1) < 0)
+        {
+            // "1/2 turn over left": the shoulder
+            _current.TurnSide = about;
+            _skipsFoot = true;
+            Widen(term);
+            return;
+        }
+
         bool onward = _pending is Link.Soft && !_with && dir.Direction is Direction.CrossFront or Direction.CrossBehind
             && !term.Text.StartsWith("cross", StringComparison.OrdinalIgnoreCase)
             && _current is
@@ -57,6 +68,21 @@ internal sealed partial class ClauseBuilder
             _pending = Link.None;
             _current.Dir = dir;
             _current.DirText = term.Text;
+            Widen(term);
+            return;
+        }
+
+        if (_pending is Link.Soft && !_with && dir.Direction is Direction.Side or Direction.Out && NextIndex(at + 1) < 0
+            && _current is
+            {
+                Feet.Count: 1, Dir.Direction: Direction.Forward or Direction.Back, Reference: null, Amount: null, DirSide: null, Diagonal: false,
+                Head: null or { Verb: ActionKind.Step }
+            }
+            && (dir.Side is null || dir.Side == _current.Feet[0].Foot))
+        {
+            // "step R forward and to the right", "step R forward and out": between the two
+            _pending = Link.None;
+            _current.Diagonal = true;
             Widen(term);
             return;
         }
@@ -260,6 +286,18 @@ internal sealed partial class ClauseBuilder
             && _current.Reference is not null && NextIndex(at + 1) < 0 && _pending is Link.None)
         {
             // "RF behind LF cross": the verb comes last
+            Widen(term);
+            return;
+        }
+
+        if ((present, coming) is (Direction.Forward, Direction.CrossFront) && _current is { Feet.Count: 1, Reference: null }
+            && _current.DirText.Contains("front", StringComparison.OrdinalIgnoreCase) && _pending is Link.None
+            && NextIndex(at + 1) is int crossed and >= 0 && _terms[crossed].Meaning.Side is Foot under && under != _current.Feet[0].Foot
+            && NextIndex(crossed + 1) < 0)
+        {
+            // "touch in front crossed over LF": one place, told in two words
+            _current.Dir = dir;
+            _current.DirText = term.Text;
             Widen(term);
             return;
         }

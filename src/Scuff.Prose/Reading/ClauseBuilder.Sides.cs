@@ -37,6 +37,15 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_current is { IsFigure: true, Feet.Count: 0, TurnSide: null } && _pending is Link.None && next < 0
+            && _current.HeadText.EndsWith("turning", StringComparison.OrdinalIgnoreCase))
+        {
+            // "shuffle turning right": the way round
+            _current.TurnSide = side;
+            Widen(term);
+            return;
+        }
+
         if (_current.IsTurnOnly && _pending is Link.None && SaysOnto(at - 1))
         {
             // "turn onto left": the foot it ends on
@@ -104,9 +113,13 @@ internal sealed partial class ClauseBuilder
         turnBefore |= previous >= 0 && _terms[previous].Kind is TermKind.Move && _current.Feet.Count == 0
             && _terms[previous].Text.EndsWith(" turn", StringComparison.OrdinalIgnoreCase)
             && (next >= 0 ? _terms[next].Kind is TermKind.Side or TermKind.Foot
-                : term.Text.Length > 2 && !_terms[previous].Text.Contains("step", StringComparison.OrdinalIgnoreCase) && _terms[previous].Meaning.Figures.All(f => f.Rows.Count == 3))
+                : term.Text.Length > 2 && !_terms[previous].Text.Contains("step", StringComparison.OrdinalIgnoreCase)
+                && _terms[previous].Meaning.Figures.All(f => f.Rows.Count == 3))
                 && _terms[previous].Meaning is { Verb: null, Figures.Count: > 0 } turned
                 && turned.Figures.All(f => f.TotalTurn.Sign != 0 && f.NamedBy == NamedBy.FirstFoot);
+        turnBefore |= previous >= 0
+            && _terms[previous] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Press }, ..] }, ..] } }
+            && _current is { Feet.Count: 0, Amount: not null } && next < 0;
         if (turnBefore && (_current.TurnSide is null) && _pending is not (Link.Soft or Link.Amp))
         {
             _current.TurnSide = side;

@@ -35,6 +35,7 @@ internal sealed partial class ClauseBuilder
             // "on ball of L 1/4 turn right": a turn on that foot
             _current.WeightNote = TermKind.WeightOn;
             _current.WeightFoot = _current.Feet[0].Foot;
+            _current.SaysBall = true;
             _current.Feet.Clear();
             _current.Part = "";
             _current.Amount = term.Meaning.Value;
@@ -101,6 +102,15 @@ internal sealed partial class ClauseBuilder
 
     private void TurnTerm(Term term, int at)
     {
+        if (term.Text.StartsWith("mak", StringComparison.OrdinalIgnoreCase) && NextIndex(at + 1) is int made and >= 0
+            && _terms[made] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures.Count: > 0 } figure } && !IsTurnVerb(figure)
+            && _current is { Head: null, Amount: null, HasTurnWord: false })
+        {
+            // "starting with the right, make a grapevine": no turn
+            Widen(term);
+            return;
+        }
+
         if (_current.Head?.Verb is ActionKind.RollHips or ActionKind.RollKnee or ActionKind.Sweep or ActionKind.Ronde && _current.Amount is null
             && term.Text.Contains("circle", StringComparison.OrdinalIgnoreCase))
         {
@@ -158,6 +168,7 @@ internal sealed partial class ClauseBuilder
             // "on ball of R make a 1/2 turn": a turn on that foot
             _current.WeightNote = TermKind.WeightOn;
             _current.WeightFoot = _current.Feet[0].Foot;
+            _current.SaysBall = true;
             _current.Feet.Clear();
             _current.Part = "";
             _current.HasTurnWord = true;

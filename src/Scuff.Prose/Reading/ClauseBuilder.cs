@@ -127,7 +127,8 @@ internal sealed partial class ClauseBuilder
                     _pending = Link.Soft;
                     _with = false;
                     break;
-                case TermKind.With when term.Text.Equals("at the same time", StringComparison.OrdinalIgnoreCase) && _current is { HasContent: true, Link: Link.Soft }
+                case TermKind.With when term.Text.Equals("at the same time", StringComparison.OrdinalIgnoreCase)
+                    && _current is { HasContent: true, Link: Link.Soft }
                     && (i + 1 >= _end || _terms[i + 1].Kind is TermKind.Separator or TermKind.Close):
                     // "rock back on R and kick L forward at the same time"
                     _current.SameTime = true;
@@ -211,6 +212,16 @@ internal sealed partial class ClauseBuilder
                     }
 
                     _current.IsRepeat = true;
+                    Widen(term);
+                    break;
+                case TermKind.Style when !_current.HasContent && _clauses.Count > 0 && term.Text.StartsWith("straight", StringComparison.OrdinalIgnoreCase)
+                    && (NextIndex(i + 1) is int up && (up < 0 || _terms[up] is { Kind: TermKind.Part, Meaning.Part: "knee" } or { Kind: TermKind.BothFeet }
+                        or { Kind: TermKind.Dir, Meaning.Direction: Direction.Up }))
+                    && (_clauses[^1].Head?.Verb is ActionKind.Dip
+                        || _clauses[^1].Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip }] }, ..] }):
+                    // "bend both knees, straighten up"
+                    _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Up };
+                    _current.DirText = term.Text;
                     Widen(term);
                     break;
                 case TermKind.Style:

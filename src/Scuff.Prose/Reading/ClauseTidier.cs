@@ -20,8 +20,10 @@ internal sealed class ClauseTidier
 
     private void Run()
     {
+        TurnOnBall();
         JoinLifts();
         JoinPronouns();
+        EachBefore();
         JoinWeights();
         JoinAmounts();
         ShareTurn();
@@ -31,12 +33,131 @@ internal sealed class ClauseTidier
         JoinSpirals();
         BehindAsBack();
         RollThreeSteps();
+        RollByTurns();
+        StrutsByParts();
+        JoinSwivets();
+        SwivelsOfOneFoot();
         CentreAfterFan();
         JoinFigureTurns();
         JoinGrinds();
         JoinTurnsOfEach();
         PartCircles();
+        JoinAmounts();
         JoinFeet();
+        CentreAfterTwist();
+        foreach (Clause swaying in _clauses.Where(c => c is { FirstWithBefore: true, Feet.Count: > 1 }))
+        {
+            swaying.Feet.RemoveAt(0);
+        }
+    }
+
+    /// <summary>"On the ball of L turn 1/4 right closing R beside L": the foot it turns on, and not where the weight is in the end.</summary>
+    private void TurnOnBall()
+    {
+        foreach (Clause clause in _clauses)
+        {
+            if (clause is
+                {
+                    SaysBall: true, WeightNote: TermKind.WeightOn, WeightFoot: Foot turnedOn, Amount: not null, Feet.Count: 1, Dir: not null,
+                    Head: null or { Verb: ActionKind.Step }
+                }
+                && clause.Feet[0].Foot != turnedOn)
+            {
+                clause.WeightNote = null;
+                clause.WeightFoot = null;
+            }
+        }
+    }
+
+    /// <summary>"Twist right, left, right, return to the centre with the weight on L": the heels come back, nobody recovers.</summary>
+    private void CentreAfterTwist()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            Clause before = _clauses[i - 1];
+            bool twisted = before.Head?.Verb is ActionKind.Twist or ActionKind.Swivel or ActionKind.SwivelHeels or ActionKind.SwivelToes;
+            if (twisted && before.Amount is null && _clauses[i] is
+                {
+                    Head.Verb: ActionKind.Recover, Feet.Count: 0, Amount: null, Dir.Direction: Direction.Centre or Direction.Home
+                } back)
+            {
+                back.Head = before.Head;
+                back.HeadText = before.HeadText;
+                back.Dir = back.Dir! with { Direction = Direction.Centre };
+            }
+        }
+    }
+
+    /// <summary>
+    /// "Turning 1/8 left on each count touch R to side four times", "1/4 right on every step, walk R, L, R, L": the turn of each is said first.
+    /// </summary>
+    private void EachBefore()
+    {
+        for (int i = 0; i < _clauses.Count; i++)
+        {
+            Clause turning = _clauses[i];
+            if (turning is not { SaysEach: true, Amount: int amount, TurnSide: Foot side, TurnTo: null })
+            {
+                continue;
+            }
+
+            bool many = turning is { Head.Verb: not null and not (ActionKind.Pivot or ActionKind.Unwind), IsFigure: false, Detail.Count: 0 }
+                && (turning.Times > 1 || turning.Feet.Count > 1);
+            if (many && turning.TurnFirst)
+            {
+                Clause turn = new() { Amount = amount, TurnSide = side, HasTurnWord = true, SaysEach = true, Link = Link.Soft, LinkAfter = turning.LinkAfter };
+                turn.Cover(turning.Span);
+                turning.Amount = null;
+                turning.TurnSide = null;
+                turning.HasTurnWord = false;
+                turning.SaysEach = false;
+                turning.TurnFirst = false;
+                turning.LinkAfter = Link.None;
+                _clauses.Insert(i + 1, turn);
+                i++;
+                continue;
+            }
+
+            if (!turning.IsTurnOnly || i > 0 || _clauses.Count < 2)
+            {
+                continue;
+            }
+
+            Clause next = _clauses[1];
+            int feet = 1;
+            while (1 + feet < _clauses.Count && _clauses[1 + feet] is { IsFeetOnly: true, WeightNote: null, TimesStated: false })
+            {
+                feet++;
+            }
+
+            if (next is { Head.Verb: not null and not (ActionKind.Pivot or ActionKind.Unwind), IsFigure: false, Amount: null, Detail.Count: 0 }
+                && (next.Times > 1 || next.Feet.Count > 1 || feet > 1))
+            {
+                // the reader gives a turn of each to the move before it
+                _clauses.RemoveAt(0);
+                _clauses.Insert(feet, turning);
+                turning.Link = Link.Soft;
+                return;
+            }
+
+            List<Clause> steps = _clauses.FindAll(c =>
+                c is { Head.Verb: ActionKind.Step or ActionKind.Touch or ActionKind.Point, IsFigure: false, Feet.Count: 1, Times: 1 }
+                or { Head: null, Dir: not null, Feet.Count: 1, Times: 1 });
+            if (steps.Count > 1 && steps.Count == _clauses.Count - 1 && steps.TrueForAll(c => c is { Amount: null, TurnTo: null }))
+            {
+                // "1/4 right on every step: R forward, L forward, R forward, L forward"
+                foreach (Clause step in steps)
+                {
+                    step.Amount = amount;
+                    step.TurnSide = side;
+                    step.HasTurnWord = true;
+                }
+
+                steps[0].Cover(turning.Span);
+                _clauses.RemoveAt(0);
+                return;
+            }
+        }
     }
 
     /// <summary>"Lift both heels and put them down": the heels of both feet leave the floor, they do not swivel.</summary>
@@ -45,7 +166,11 @@ internal sealed class ClauseTidier
         for (int i = 0; i + 1 < _clauses.Count; i++)
         {
             Clause clause = _clauses[i];
-            if (clause is { Head: null, HasLift: true, Part: "heels", Feet.Count: 0, Dir: null or { Direction: Direction.Up }, Amount: null, HasTurnWord: false }
+            if (clause is
+                {
+                    Head: null, HasLift: true, Part: "heels", Feet.Count: 0, Dir: null
+                or { Direction: Direction.Up }, Amount: null, HasTurnWord: false
+                }
                 && Lowers(_clauses[i + 1]))
             {
                 clause.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Bounce, Special = "bounce" };
@@ -246,6 +371,120 @@ internal sealed class ClauseTidier
         }
     }
 
+    /// <summary>"1/4 right, 1/2 right, 1/4 right, touch": the turns of a rolling vine, said without its steps.</summary>
+    private void RollByTurns()
+    {
+        for (int i = 0; i + 2 < _clauses.Count; i++)
+        {
+            List<Clause> turns = _clauses.GetRange(i, 3);
+            if (!turns.TrueForAll(c => c is { IsTurnOnly: true, WeightNote: null, SaysEach: false, TurnTo: null, SaysCircle: false, TimesStated: false })
+                || (turns[0].Amount, turns[1].Amount, turns[2].Amount) is not (2, 4, 2) || turns[0].TurnSide is not Foot way
+                || turns[1].TurnSide is Foot second && second != way || turns[2].TurnSide is Foot third && third != way
+                || StepCatalogue.Default.Find("three_step_turn") is not StepDefinition rolling)
+            {
+                continue;
+            }
+
+            Clause roll = new()
+            {
+                Head = new Meaning(TermKind.Move) { Figures = [rolling] },
+                HeadText = rolling.Name,
+                DirSide = way,
+                Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = way },
+                Link = turns[0].Link,
+                LinkAfter = turns[2].LinkAfter,
+                WithoutFinish = true,
+            };
+            turns.ForEach(c => roll.Cover(c.Span));
+            _clauses.RemoveRange(i, 3);
+            _clauses.Insert(i, roll);
+        }
+    }
+
+    /// <summary>"R toe-heel, L toe-heel", "R heel, toe, L heel, toe": what a foot lowers before the other one acts carries the weight.</summary>
+    private void StrutsByParts()
+    {
+        bool struts = false;
+        for (int i = 0; i + 1 < _clauses.Count; i++)
+        {
+            bool pair = _clauses[i] is { Head: null, Part: "toe" or "heel", Feet.Count: 1, Amount: null, Detail.Count: 0 } laid
+                && _clauses[i + 1] is { Head: null, Part: "toe" or "heel", Feet.Count: 0, Dir: null, Amount: null, Detail.Count: 0, BothFeet: false } lowered
+                && laid.Part != lowered.Part;
+            bool otherActs = i + 3 < _clauses.Count && _clauses[i + 2] is { Head: null, Part: "toe" or "heel", Feet: [{ } other] } next
+                && next.Part == _clauses[i].Part && pair && other.Foot != _clauses[i].Feet[0].Foot
+                && _clauses[i + 3] is { Head: null, Feet.Count: 0, Dir: null } after && after.Part == _clauses[i + 1].Part;
+            if (pair && (otherActs || struts))
+            {
+                struts = true;
+                Clause drop = _clauses[i + 1];
+                drop.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Drop, Special = "drop" };
+                drop.HeadText = "drop " + drop.Part;
+                drop.Part = "";
+                drop.Feet.Add(_clauses[i].Feet[0]);
+            }
+        }
+    }
+
+    /// <summary>"R toe and L heel swivel to right, both back to centre": the toes of one foot and the heel of the other are a swivet.</summary>
+    private void JoinSwivets()
+    {
+        for (int i = 0; i + 1 < _clauses.Count; i++)
+        {
+            Clause toe = _clauses[i];
+            Clause heel = _clauses[i + 1];
+            bool ofHeel = heel is { Head: null, Part: "heel" or "heels" } or
+            {
+                Head.Verb: ActionKind.Swivel or ActionKind.FanHeel, Part: "heel" or "heels"
+                or ""
+            }
+                or { Head: { Verb: null, Figures: [{ Id: "swivel_heels" }, ..] } };
+            if (toe is not { Head: null or { Verb: ActionKind.Swivel }, Part: "toe" or "toes", Feet.Count: 1, Dir: null, Amount: null } || !ofHeel
+                || (toe.Head is null && heel.Head is null) || heel is not { Link: Link.Soft, Feet.Count: 1, DirSide: Foot way, Amount: null }
+                || heel.Feet[0].Foot == toe.Feet[0].Foot
+                || StepCatalogue.Default.Find("swivet_one") is not StepDefinition swivet)
+            {
+                continue;
+            }
+
+            Clause joined = new()
+            {
+                Head = new Meaning(TermKind.Move) { Figures = [swivet] },
+                HeadText = swivet.Name,
+                Link = toe.Link,
+                LinkAfter = heel.LinkAfter
+            };
+            joined.Feet.Add(toe.Feet[0].Foot == way ? toe.Feet[0] : new FootWord(way, false, false));
+            joined.Cover(toe.Span);
+            joined.Cover(heel.Span);
+            joined.WeightNote = heel.WeightNote;
+            joined.WeightFoot = heel.WeightFoot;
+            _clauses.RemoveAt(i + 1);
+            _clauses[i] = joined;
+            if (i + 1 < _clauses.Count && _clauses[i + 1] is { Head: null or { Verb: ActionKind.Recover or ActionKind.Step }, BothFeet: true }
+                    or { Head.Verb: ActionKind.Recover, Feet.Count: 0 } && _clauses[i + 1] is Clause back
+                && back.Dir?.Direction is Direction.Home or Direction.Centre)
+            {
+                back.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Swivel, Special = "swivel" };
+                back.HeadText = "swivel";
+                back.Dir = back.Dir with { Direction = Direction.Centre };
+            }
+        }
+    }
+
+    /// <summary>"Swivel right toe out, centre": one foot swivels, and that is a fan.</summary>
+    private void SwivelsOfOneFoot()
+    {
+        foreach (Clause clause in _clauses)
+        {
+            if (clause is { Head.Verb: ActionKind.Swivel, Part: "toe" or "heel", Feet.Count: 1, BothFeet: false, Amount: null })
+            {
+                clause.Head = new Meaning(TermKind.Move) { Verb = clause.Part == "toe" ? ActionKind.FanToe : ActionKind.FanHeel };
+                clause.HeadText = clause.Part + " fan";
+                clause.Part = "";
+            }
+        }
+    }
+
     /// <summary>"Fan R toe to right, return to centre": the toe comes back, the other foot has nothing to do with it.</summary>
     private void CentreAfterFan()
     {
@@ -276,9 +515,19 @@ internal sealed class ClauseTidier
                 walk.Feet.AddRange(circle.Feet);
                 walk.Cover(circle.Span);
                 circle.Feet.Clear();
-                circle.Link = Link.None;
-                _clauses.Insert(i, walk);
-                i++;
+                if (_clauses[i - 1] is { Head.Special: "walk" or "run", Feet.Count: 0, Times: 1, Detail.Count: 0 } && i + 1 < _clauses.Count
+                    && _clauses[i + 1] is { IsFeetOnly: true })
+                {
+                    // "walk in a half circle right R, L, R": the first of the feet that are listed after it
+                    walk.Link = Link.Hard;
+                    _clauses.Insert(i + 1, walk);
+                }
+                else
+                {
+                    circle.Link = Link.None;
+                    _clauses.Insert(i, walk);
+                    i++;
+                }
             }
 
             if (!circle.SaysCircle || !circle.IsTurnOnly || _clauses[i - 1] is not
@@ -438,7 +687,7 @@ internal sealed class ClauseTidier
                 continue;
             }
 
-            if (!clause.IsFeetOnly || clause.WeightNote is not null)
+            if (!clause.IsFeetOnly || clause.WeightNote is not null || clause.HasLift)
             {
                 continue;
             }
@@ -657,6 +906,22 @@ internal sealed class ClauseTidier
                 continue;
             }
 
+            if (put is { SaysIt: true, Head.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick, Link: Link.Soft }
+                && put.Feet.Count == 0 && fetch is { Feet.Count: 1, Amount: null, Detail.Count: 0, WeightNote: null }
+                    and ({ Head: null, Part.Length: 0 } or { Head.Verb: ActionKind.Slide or ActionKind.Drag })
+                && fetch.Dir?.Direction is null or Direction.Out or Direction.Side or Direction.Forward or Direction.Back or Direction.Up)
+            {
+                // "swing your right foot out and point it to the side": the way to the point
+                put.Feet.AddRange(fetch.Feet);
+                put.Dir ??= fetch.Dir;
+                put.Link = fetch.Link;
+                put.IsWith = fetch.IsWith;
+                put.Cover(fetch.Span);
+                _clauses.RemoveAt(i - 1);
+                i--;
+                continue;
+            }
+
             bool fetches = fetch is { Head.Verb: ActionKind.Step or ActionKind.Drag, Amount: null, TimesStated: false, Feet.Count: < 2 }
                 && fetch.Dir?.Direction is null or Direction.Back or Direction.In or Direction.Home or Direction.Up or Direction.Together
                 && IsFetching(fetch.HeadText);
@@ -692,6 +957,7 @@ internal sealed class ClauseTidier
             }
 
             put.Dir ??= fetch.Dir;
+            put.Reference ??= fetch.Reference;
             if (put.Head is null or { Verb: ActionKind.Shift or ActionKind.Recover })
             {
                 put.Head = fetch.Head;
@@ -721,8 +987,7 @@ internal sealed class ClauseTidier
                 or ActionKind.Press
                 };
             if (ofFoot && note is { Head.Verb: ActionKind.Shift, Amount: null, Dir: null, Detail.Count: 0 }
-                && note.HeadText.Split(' ')[0].EndsWith("ing", StringComparison.OrdinalIgnoreCase)
-                && note is { Head: { Verb: ActionKind.Shift }, Amount: null, Dir: null, Detail.Count: 0 })
+                && note.HeadText.Split(' ')[0].EndsWith("ing", StringComparison.OrdinalIgnoreCase))
             {
                 // "slide R up beside it, taking the weight on the right"
                 owner.WeightNote = TermKind.WeightTakes;

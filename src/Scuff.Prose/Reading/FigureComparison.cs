@@ -20,10 +20,18 @@ internal sealed class FigureComparison(ReaderState state)
 
             List<StepAction> detail = DetailOf(best, from, to);
             Foot? stated = figure.Feet.Count > 0 ? figure.Feet[0].Foot : figure.DirSide;
+            if (figure.Feet is [{ IsCertain: false } side] && head.Figures.All(f => f.Rows.Count > 2 && f.Rows.All(r => r.Action.Turn.Sign != 0))
+                && detail.TrueForAll(a => a.Turn.Sign == 0 || a.Turn.Sign > 0 == (side.Foot == Foot.Right)) && detail.Exists(a => a.Turn.Sign != 0))
+            {
+                // "walk around left: 1/4 left R forward, ...": the way round, not the foot
+                stated = null;
+            }
+
             (bool anyLike, bool anyMirrored) = Likeness(figure, head, stated, detail);
             bool turnLost = detail.Count > 1 && head.Figures.All(f => f.TotalTurn.Sign != 0) && detail.TrueForAll(a => a.Turn.Sign == 0);
-            if ((anyLike && !turnLost) || detail.Count == 0 || head.Figures.All(f => f.Rows.Count < 2)
-                || (!anyMirrored && IsOtherReading(head.Figures, detail)))
+            bool otherwise = TurnsOtherwise(figure, detail) || GoesOtherwise(figure, detail) || BeginsOtherwise(figure, head.Figures, detail);
+            if ((anyLike && !turnLost && !otherwise) || detail.Count == 0 || (!otherwise && head.Figures.All(f => f.Rows.Count < 2))
+                || (!anyMirrored && !otherwise && IsOtherReading(head.Figures, detail)))
             {
                 continue;
             }
@@ -32,7 +40,12 @@ internal sealed class FigureComparison(ReaderState state)
                 Math.Min(figure.Span.Length, Math.Max(0, state.Text.IndexOf('(', figure.Span.Start) is int open and > 0 ? open - figure.Span.Start
                 : figure.Span.Length))).Trim();
             TextSpan span = figure.Span;
-            if (turnLost)
+            if (otherwise)
+            {
+                // "jazz box 1/4 right: ... step L back turning 1/4 left", "shuffle back: step R forward, ..."
+                state.Add(ReadingRules.FigureDetailDiffers.At(span, ("name", name)));
+            }
+            else if (turnLost)
             {
                 // "monterey R: point R, close R, point L, close L": where is the turn
                 state.Add(ReadingRules.FigureDetailDiffers.At(span, ("name", name)));
@@ -48,8 +61,37 @@ internal sealed class FigureComparison(ReaderState state)
         }
     }
 
+    /// <summary>Whether the name says how far it turns and the detail turns otherwise; a figure danced again and again turns as often.</summary>
+    private static bool TurnsOtherwise(Clause figure, List<StepAction> detail)
+    {
+        if (figure is not { Amount: int amount and > 0, TurnSide: Foot side } || !detail.Exists(a => a.Turn.Sign != 0))
+        {
+            return false;
+        }
+
+        Turn sum = detail.Aggregate(Turn.None, (t, a) => t + a.Turn);
+        Turn said = Turn.FromEighths(side == Foot.Right ? amount : -amount);
+        return sum != said && !Enumerable.Range(2, 7).Any(n => sum == Turn.FromEighths((side == Foot.Right ? amount : -amount) * n));
+    }
+
+    /// <summary>Whether the name goes forward or back, and the detail only the other way or aside.</summary>
+    private static bool GoesOtherwise(Clause figure, List<StepAction> detail)
+        => figure.Dir is { Direction: Direction.Forward or Direction.Back } way && !figure.Diagonal && detail.TrueForAll(a => a.Turn.Sign == 0)
+            && detail.TrueForAll(a => a.Direction != Direction.Unstated && Family(a.Direction) != way.Direction)
+            && detail.Exists(a => Family(a.Direction) is Direction.Forward or Direction.Back or Direction.Side);
+
+    /// <summary>Whether every use of the name begins forward and the detail back, or the other way: "shuffle back: step R forward, ...".</summary>
+    private static bool BeginsOtherwise(Clause figure, ValueList<StepDefinition> figures, List<StepAction> detail)
+        => figure.Dir is null
+            && figure.HeadText.Split(' ', '-').Any(w => w.ToLowerInvariant() is "back" or "backward" or "backwards" or "bk" or "forward" or "fwd")
+            && detail.Count > 1 && detail[0].Turn.Sign == 0 && Family(detail[0].Direction) is Direction.Forward or Direction.Back
+            && figures.All(f => f.Rows[0].Action.Turn.Sign == 0 && Family(f.Rows[0].Action.Direction) is Direction.Forward or Direction.Back
+                && Family(f.Rows[0].Action.Direction) != Family(detail[0].Direction)
+                && f.Others.Count == 0);
+
     private static List<StepAction> DetailOf(LineReading reading, int from, int to)
-        => reading.Rows.Where(r => r.Clause >= from && r.Clause < to && !r.IsWith && r.Action.Kind is not (ActionKind.Hold or ActionKind.Clap or ActionKind.Snap)).Select(r => r.Action).ToList();
+        => reading.Rows.Where(r => r.Clause >= from && r.Clause < to && !r.IsWith && r.Action.Kind is not (ActionKind.Hold or ActionKind.Clap
+            or ActionKind.Snap)).Select(r => r.Action).ToList();
 
     public bool IsDetailOf((Clause Figure, int From, int To) told, LineReading reading)
         => told.Figure.Head is not { Figures.Count: > 0 } head
@@ -72,7 +114,8 @@ internal sealed class FigureComparison(ReaderState state)
                         continue;
                     }
 
-                    bool side = stated is null || (figure.Feet.Count == 0 && form.NamedBy != NamedBy.Travel) || form.NamedBy == NamedBy.None
+                    bool side = stated is null || (figure.Feet.Count == 0 && form.NamedBy != NamedBy.Travel && !VariantParts.BeginsAside(form))
+                        || form.NamedBy == NamedBy.None
                         || named == stated || figure.Feet.Count > 1;
                     anyLike |= side;
                     anyMirrored |= !side;

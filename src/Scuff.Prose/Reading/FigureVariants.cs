@@ -129,6 +129,12 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         {
             // "shuffle to the right": the foot of that side, if it is free
             Foot? free = situation.Weight.FreeFoot();
+            if (free != way && !clause.Diagonal && VariantParts.BeginsAside(original))
+            {
+                // "chasse to the left" with the left standing: the way is said, so that somebody has to ask
+                free = null;
+            }
+
             choices.Add((free is null || FirstActing(original) == RelativeFoot.Same ? (free ?? way) : way, 0, free is null, false));
         }
 
@@ -227,7 +233,10 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         return RelativeFoot.Same;
     }
 
-    private static FootRule FirstRule(StepDefinition definition) => definition.Rows.Count > 0 ? definition.Rows[0].Action.Traits.FootRule
+    // who bends the knees stands where she stood
+    private static FootRule FirstRule(StepDefinition definition)
+        => definition is { NamedBy: NamedBy.StandingFoot, Rows: [{ Foot: RelativeFoot.Same, Action.Kind: ActionKind.Dip }, ..] }
+        ? FootRule.Standing : definition.Rows.Count > 0 ? definition.Rows[0].Action.Traits.FootRule
         : FootRule.Free;
 
     /// <summary>The named foot under which the listed feet are the feet of the rows; null when they are not.</summary>
@@ -338,11 +347,20 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             && (definition.Id.StartsWith("pivot", StringComparison.Ordinal) || definition.Id.StartsWith("monterey", StringComparison.Ordinal)
                 || definition.Id.StartsWith("unwind", StringComparison.Ordinal) || definition.Id.StartsWith("paddle", StringComparison.Ordinal)
                 || definition.Id.StartsWith("push", StringComparison.Ordinal));
+        amountMissing |= clause.Amount is null && original.TotalTurn.Sign != 0 && !clause.Head!.NamesAmount
+            && clause.HeadText.EndsWith("turning", StringComparison.OrdinalIgnoreCase);
         List<VariantRow> rows = RowsOf(definition, named, eighths, clause);
         if (!isNamed && LandsCrossed(definition))
         {
             // nobody said which foot is in front
             rows[0] = rows[0] with { Action = rows[0].Action with { Direction = Direction.Across } };
+        }
+
+        if (definition.Id == "ball_change" && clause.Dir is null && situation.Last is { IsWith: false, Action: { Kind: ActionKind.Kick } kicked }
+            && kicked.Foot == rows[0].Action.Foot)
+        {
+            // "kick right, ball change": beside, as in a kick ball change
+            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = Direction.Together } };
         }
 
         Weight weight = situation.Weight;
@@ -396,7 +414,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             AddHalf(variants, whole, clause, situation);
         }
 
-        if (clause is { HalfOf: null, TimesStated: false } && definition is { Rows: [{ Action.Effect: WeightEffect.Keeps }, { Action.Turn.Sign: not 0 }, { Action.Effect: WeightEffect.Keeps }, _] }
+        if (clause is { HalfOf: null, TimesStated: false }
+            && definition is { Rows: [{ Action.Effect: WeightEffect.Keeps }, { Action.Turn.Sign: not 0 }, { Action.Effect: WeightEffect.Keeps }, _] }
             && definition.Id.StartsWith("monterey", StringComparison.Ordinal)
             && Next is null or { Head.Verb: ActionKind.Point or ActionKind.Touch or ActionKind.Tap })
         {
@@ -643,6 +662,13 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             };
         }
 
+        if (definition.Rows.Count == 1 && clause.Dir is { } landed && rows[0].Action is { Foot: ActingFoot.Both, Direction: Direction.Unstated })
+        {
+            // "jump with both feet forward"
+            Direction where = clause.DirSide is Foot aside ? (aside == Foot.Right ? Direction.Right : Direction.Left) : landed.Direction;
+            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = where } };
+        }
+
         bool crossed = rows.Count == 2 && rows[0].Action.Kind == ActionKind.Rock
             && clause.Dir?.Direction is Direction.CrossFront or Direction.CrossBehind;
         if (crossed)
@@ -659,6 +685,12 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 Action =
                 rows[0].Action with { Direction = VariantParts.DirectionOf(clause, struts, rows[0].Action.Direction, rows[0].Action.Kind) }
             };
+        }
+
+        if (rows[0].Action.Kind is ActionKind.Lunge && clause.Dir is null && clause.HeadText.Contains("forward", StringComparison.OrdinalIgnoreCase))
+        {
+            // "lunge forward R": the name says where
+            rows[0] = rows[0] with { Action = rows[0].Action with { Direction = Direction.Forward } };
         }
 
         if (clause.FirstWay is Direction way && rows.Count > 1)

@@ -42,8 +42,10 @@ internal sealed class LineReader
         List<Clause> clauses = ClauseBuilder.Build(terms);
         TextSpan whole = TrimSpan(start, end);
         bodyAngle = CornersAreAngles(clocks, clauses, bodyAngle);
-        if (!clauses.Exists(c => c.HasContent) && _state.Text.AsSpan(start, end - start).Trim() is { Length: < 30 } onceMore
-            && (onceMore.Contains("again", StringComparison.OrdinalIgnoreCase) || onceMore.Contains("once more", StringComparison.OrdinalIgnoreCase)))
+        if (!clauses.Exists(c => c.HasContent) && _state.Text.AsSpan(start, end - start).Trim() is { Length: < 90 } onceMore
+            && (onceMore.Length < 30 || !clauses.Exists(c => c.Unknown.Count > 0))
+            && (onceMore.Contains("again", StringComparison.OrdinalIgnoreCase) || onceMore.Contains("once more", StringComparison.OrdinalIgnoreCase)
+                || onceMore.Contains("one more time", StringComparison.OrdinalIgnoreCase)))
         {
             Clause repeat = new() { IsRepeat = true };
             repeat.Cover(whole);
@@ -60,7 +62,8 @@ internal sealed class LineReader
 
         if (clauses.Count == 1 && clauses[0].IsRepeat
             || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null
-                || (c.Head is { Verb: ActionKind.Brush or ActionKind.Touch or ActionKind.Scuff or ActionKind.Hitch, IsIng: true } && c.Link is Link.Hard && clauses.Exists(r => r.Diagonal)))))
+                || (c.Head is { Verb: ActionKind.Brush or ActionKind.Touch or ActionKind.Scuff or ActionKind.Hitch, IsIng: true } && c.Link is Link.Hard
+                && clauses.Exists(r => r.Diagonal)))))
         {
             LineContent? repeated = _repeats.Read(clauses, places, whole, line, label, clocks);
             if (repeated is not null)
@@ -133,7 +136,8 @@ internal sealed class LineReader
             }
         }
 
-        if (TitleAt(terms) is int colon && !clauses.Exists(c => c.Detail.Count > 0 && c.Start < terms[colon].Span.Start))
+        if (TitleAt(terms, best is not { Fits: true, Cost: < 1.2 }) is int colon
+            && !clauses.Exists(c => c.Detail.Count > 0 && c.Start < terms[colon].Span.Start))
         {
             // "Jump back: jump back on both feet, clap": what is told first in short, and then step by step
             List<Clause> told = ClauseBuilder.Build(terms.GetRange(colon + 1, terms.Count - colon - 1));
@@ -217,10 +221,13 @@ internal sealed class LineReader
         { Notes = Styling(terms), LeavesWordsOut = best.Fits && _questions.LeftOut(clauses, danced, figures, best, whole, label) };
     }
 
-    /// <summary>The colon that may end a title in front of the steps, outside brackets; or null.</summary>
-    private static int? TitleAt(List<Term> terms)
+    /// <summary>
+    /// The colon, or where the line does not come out otherwise the dash, that may end a title in front of the steps, outside brackets; or null.
+    /// </summary>
+    private static int? TitleAt(List<Term> terms, bool orDash)
     {
         int colon = terms.FindIndex(t => t.Kind == TermKind.Separator && t.Text == ":");
+        colon = colon < 0 && orDash ? terms.FindIndex(t => t.Kind is TermKind.Separator && t.Text is "-" or "–" or "—") : colon;
         return colon > 0 && colon < terms.Count - 1 && !terms.Take(colon).Any(t => t.Kind is TermKind.Open or TermKind.Side or TermKind.Foot) ? colon : null;
     }
 
@@ -228,8 +235,13 @@ internal sealed class LineReader
     private static bool IsToldAgain(List<Clause> title, List<Clause> told, LineReading steps)
         => title.Count > 0 && title.TrueForAll(c => c is { IsRepeat: false, IsAmp: false, Detail.Count: 0, Unknown.Count: 0, TimesStated: false }
             && (c.Head?.Verb is not ActionKind verb || told.Exists(t => t.Head?.Verb == verb) || steps.Rows.Exists(r => r.Action.Kind == verb))
-            && (c.Head is not { Verb: null } named || told.Exists(t => t.Head is { Verb: null } again && again.Figures.Any(f => named.Figures.Contains(f))))
+            && (c.Head is not { Verb: null } named || told.Exists(t => t.Head is { Verb: null } again && again.Figures.Any(f => named.Figures.Contains(f)))
+                || named.Figures.Any(f => f.Rows.All(row => steps.Rows.Exists(r => r.Action.Kind == row.Action.Kind
+                    && (FigureComparison.Family(row.Action.Direction) == FigureComparison.Family(r.Action.Direction)
+                    || row.Action.Direction == Direction.Unstated || r.Action.Direction == Direction.Unstated)))))
             && (c.Dir is not Meaning dir || steps.Rows.Exists(r => FigureComparison.Family(r.Action.Direction) == FigureComparison.Family(dir.Direction)))
+            && (c.DirSide is not Foot way || !steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == way.Other())
+                || steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == way))
             && (c.Amount is not int amount || steps.Rows.Exists(r => r.Action.Turn.Amount == amount)));
 
     /// <summary>The terms with each "R+L" taken for both feet; null where there is none.</summary>
@@ -273,6 +285,7 @@ internal sealed class LineReader
         List<(int, int)> stretches = [];
         int open = terms.FindIndex(t => t.Kind == TermKind.Open);
         int colon = terms.FindIndex(t => t.Kind == TermKind.Separator && t.Text == ":");
+        colon = colon < 0 ? terms.FindIndex(t => t.Kind == TermKind.Separator && t.Text is "-" or "–" or "—") : colon;
         if (colon > 0 && (open < 0 || colon < open))
         {
             stretches.Add((colon + 1, terms.Count));
@@ -296,7 +309,13 @@ internal sealed class LineReader
             or TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth);
         Foot? named = around.Find(t => t.Kind is TermKind.Side or TermKind.Foot or TermKind.Lead).Meaning?.Side;
         Foot? first = steps.Rows.Find(r => r.Action.Foot.ToFoot() is not null)?.Action.Foot.ToFoot();
-        return !more && (!turns || steps.Turns) && (named is null || named == first);
+        bool goes = around.TrueForAll(t => t is not { Kind: TermKind.Dir, Meaning.Direction: Direction.Forward or Direction.Back }
+            || !steps.Rows.Exists(r => FigureComparison.Family(r.Action.Direction) is Direction.Forward or Direction.Back)
+            || steps.Rows.Exists(r => FigureComparison.Family(r.Action.Direction) == t.Meaning.Direction));
+        goes &= turns || around.TrueForAll(t => t is not { Kind: TermKind.Dir, Meaning: { Direction: Direction.Side, Side: Foot aside } }
+            || !steps.Rows.Exists(r => r.Action.Direction == Direction.Side)
+            || steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == aside));
+        return !more && goes && (!turns || steps.Turns) && (named is null || named == first);
     }
 
     /// <summary>Styling words among the footwork are kept as notes, and hinted at.</summary>

@@ -55,7 +55,11 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                 }
 
                 if (clause is { IsFigure: true, Dir: { Direction: Direction.Forward or Direction.Back } onward }
-                    && clause.Detail[0] is { Dir: null, Diagonal: false, Feet.Count: 1, Head: { Verb: ActionKind.Step } or { Figures: [{ Rows.Count: 1 }, ..] } } opening
+                    && clause.Detail[0] is
+                    {
+                        Dir: null, Diagonal: false, Feet.Count: 1, Head: { Verb: ActionKind.Step }
+                    or { Figures: [{ Rows.Count: 1 }, ..] }
+                    } opening
                     && opening.Head.Verb is null or ActionKind.Step && !opening.BothFeet)
                 {
                     // "waltz basic going forward: a big step on the right foot, then close ..."
@@ -136,6 +140,15 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             if (again is not null && (plain is null || again.Cost < plain.Cost))
             {
                 (plain, second, clauses) = (again, third, repeated);
+            }
+        }
+
+        if (plain is not { Fits: true } && AsFirstSteps(clauses) is List<Clause> firsts)
+        {
+            (LineReading? spelled, LineReading? spelledOther) = Best(solver.Solve(firsts, places, state.Weight));
+            if (spelled is { Fits: true, Cost: < 1.2 })
+            {
+                return (spelled, spelledOther, firsts, figures);
             }
         }
 
@@ -231,6 +244,42 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         }
 
         return false;
+    }
+
+    /// <summary>
+    /// "Vine R, L behind, R side, touch L": the name stands for its first step, and the others follow with the feet of the figure. The clauses with the first
+    /// steps in the place of such names; null where there is none.
+    /// </summary>
+    private static List<Clause>? AsFirstSteps(List<Clause> clauses)
+    {
+        List<Clause>? made = null;
+        for (int i = 0; i < clauses.Count; i++)
+        {
+            if (clauses[i] is not { IsFigure: true, Feet: [{ } lead], Amount: null, Times: 1, Detail.Count: 0, TurnSide: null } named
+                || named.Head!.Figures[0] is not { Rows.Count: > 2, TotalTurn.Sign: 0 } figure)
+            {
+                continue;
+            }
+
+            List<PatternRow> rows = [.. figure.Rows.Where(r => !r.IsFinish)];
+            bool follow = rows.Count > 2 && i + rows.Count <= clauses.Count && Enumerable.Range(1, rows.Count - 1).All(n =>
+                clauses[i + n] is { Link: Link.Hard, IsFigure: false, Feet: [{ } foot], Amount: null, IsAmp: false }
+                    && rows[n].For(lead.Foot).Foot.ToFoot() == foot.Foot);
+            if (!follow || rows[0].For(lead.Foot).Foot.ToFoot() != lead.Foot || rows[0].Action.Kind != ActionKind.Step)
+            {
+                continue;
+            }
+
+            made ??= [.. clauses];
+            Clause first = named.Copy(mirrored: false);
+            first.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "step" };
+            first.HeadText = "step";
+            first.Dir = new Meaning(TermKind.Dir) { Direction = rows[0].Action.Direction };
+            first.DirSide = null;
+            made[i] = first;
+        }
+
+        return made;
     }
 
     private static IEnumerable<Clause> EachSlow(Clause clause)
@@ -404,11 +453,24 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         return (best, null);
     }
 
+    // "cross point: cross R over L, kick L to side" is no point
+    private static bool SameGesture(ActionKind a, ActionKind b) => Gesture(a) is not int first || Gesture(b) is not int second || first == second;
+
+    private static int? Gesture(ActionKind kind) => kind switch
+    {
+        ActionKind.Kick or ActionKind.Flick => 1,
+        ActionKind.Hitch => 2,
+        ActionKind.Hook => 3,
+        ActionKind.Scuff or ActionKind.Brush => 4,
+        ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig => 5,
+        _ => null,
+    };
+
     private static bool SamePlaces(LineReading name, LineReading detail)
     {
         List<StepAction> a = [.. name.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).Select(r => r.Action)];
         List<StepAction> b = [.. detail.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).Select(r => r.Action)];
-        return a.Zip(b).All(p => p.Second.Direction == Direction.Unstated
+        return a.Zip(b).All(p => SameGesture(p.First.Kind, p.Second.Kind)) && a.Zip(b).All(p => p.Second.Direction == Direction.Unstated
             || FigureComparison.Family(p.First.Direction) == FigureComparison.Family(p.Second.Direction));
     }
 }

@@ -126,7 +126,8 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             }
         }
 
-        if (clause is { IsSpiral: true, Link: not Link.Hard, TimesStated: false } && state is { PendingTurn: null, Last: { Action.Effect: WeightEffect.Takes } stood }
+        if (clause is { IsSpiral: true, Link: not Link.Hard, TimesStated: false }
+            && state is { PendingTurn: null, Last: { Action.Effect: WeightEffect.Takes } stood }
             && stood.Action.Foot.ToFoot() is Foot spiralling && (clause.Feet.Count == 0 || clause.Feet[0].Foot == spiralling))
         {
             // "R forward into a full spiral L" on one count: the turn is made on the step
@@ -376,10 +377,15 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
         }
 
         bool outOfVine = on is null && amount == 2 && standing is Foot stands && eighths.Sign > 0 == (stands == Foot.Left)
-            && lastStep is { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Direction: Direction.CrossBehind } };
+            && (lastStep is { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Direction: Direction.CrossBehind } }
+                || lastStep is
+                {
+                    Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes, Direction: Direction.Together }, Place.IsWhole: false,
+                    Previous.Action: { Kind: ActionKind.Step, Direction: Direction.Side, Turn.Sign: 0 }
+                });
         if (outOfVine)
         {
-            // "side R, behind, 1/4 right, scuff": the step that turns out of the vine, said by its turn alone
+            // "side R, behind, 1/4 right, scuff", "3&4 side R, together, 1/4 right": the step that turns out of the vine, said by its turn alone
             StepAction onward = new(ActionKind.Step, standing!.Value.Other().ToActingFoot(), Direction.Forward, Contact.Flat, WeightEffect.Takes, turn);
             RowPlacement.Place(next, state, TurnVariant(onward, 0.1, missing, "step_forward", false), index, places);
         }

@@ -92,6 +92,14 @@ internal sealed class ReadingQuestions(ReaderState state)
             {
                 ReportOtherUse(used, danced[row.Clause], row.Label);
             }
+            else if (danced[row.Clause] is { IsFigure: true, HasTurnWord: true, Amount: null, TurnTo: null, SaysEach: false, SaysCircle: false } turning
+                && row.Variant.Rows.Count > 2 && row.Variant.Rows.TrueForAll(r => r.Action.Turn.Sign == 0) && SaysTurn(turning)
+                && !TurnsPart(danced, row.Clause)
+                && best.Rows.FindAll(r => r.Clause == row.Clause).TrueForAll(r => r.Action.Turn.Sign == 0))
+            {
+                // "triple step turning"
+                state.Add(ReadingRules.TurnAmountMissing.At(span, ("taken", "no turn")).OnCount(row.Label));
+            }
             else if (row.Variant.TurnAmountMissing)
             {
                 Turn taken = Turn.None;
@@ -225,7 +233,8 @@ internal sealed class ReadingQuestions(ReaderState state)
         {
             PlacedRow row = best.Rows[at];
             if (row is { IsWith: false, Action: { Kind: ActionKind.Shift, Turn.Sign: 0 } } && at > 0
-                && danced[row.Clause].HeadText.StartsWith("tak", StringComparison.OrdinalIgnoreCase) && row.Action.Foot.ToFoot() is Foot kept && weight == kept.ToWeight())
+                && danced[row.Clause].HeadText.StartsWith("tak", StringComparison.OrdinalIgnoreCase) && row.Action.Foot.ToFoot() is Foot kept
+                && weight == kept.ToWeight())
             {
                 // "... and on the last count take the weight on the left", which has it already
                 TextSpan taken = danced[row.Clause].Span;

@@ -353,6 +353,7 @@ internal sealed partial class TextReaderRun
             places.Add(place with { Number = number, Place = moved, Label = CountGrid.LabelOf(moved) });
         }
 
+        places = RunOver(line, label, places, section, out Counts? beyond);
         if (places.Count > 1 && wordsStart is null && CountsInBrackets(line with { Start = label.End }) is { } inside && inside.Count > places.Count
             && inside[0].Number == label.Places[0].Number && inside[^1].Place == label.Places[^1].Place)
         {
@@ -366,6 +367,10 @@ internal sealed partial class TextReaderRun
         }
 
         ReadPlaces(line, places, wordsStart ?? label.End, _text.Substring(label.Span.Start, label.Span.Length), label.Span);
+        if (beyond is Counts end)
+        {
+            CarryOver(section, end);
+        }
     }
 
     private void ReadPlaces(TextLine line, List<LabelPlace> places, int wordsStart, string printed, TextSpan labelSpan)

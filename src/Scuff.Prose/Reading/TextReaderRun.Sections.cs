@@ -35,6 +35,8 @@ internal sealed partial class TextReaderRun
             _state.IsWaltz = _heading.ToDance().BeatsPerBar == 3;
             _state.Facing = Facing.Front;
         }
+
+        TakeCarried();
     }
 
     private void CloseSection()

@@ -70,6 +70,9 @@ internal sealed partial class TextReaderRun
 
         public List<WrittenCall> Calls { get; } = [];
 
+        /// <summary>How many counts were over when the counting began again at 1 within the section.</summary>
+        public int Wrapped { get; set; }
+
         /// <summary>What running numbers (9-16) are lessened by.</summary>
         public int? Offset { get; set; }
 

@@ -166,7 +166,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             && v.Rows.TrueForAll(r => r.Action.Kind is ActionKind.Arms or ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody
             or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee or ActionKind.Snap
             or ActionKind.Clap or ActionKind.Slap or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide
-            && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind is ActionKind.Hitch or ActionKind.Bounce && clause.IsWith)));
+            && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind is ActionKind.Hitch or ActionKind.Bounce && clause.IsWith)
+            || (r.Action.Kind is ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick && clause.HasLift && clause.Link is not Link.Hard)));
         if (body is null)
         {
             return;
@@ -288,11 +289,22 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             || (verb is ActionKind.Jump && clause.Feet.Count == 0);
         bool ofBody = verb is ActionKind.Bump or ActionKind.RollHips or ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder
             or ActionKind.Arms || (verb is ActionKind.Dip && clause.Feet.Count == 0);
+        ofBoth |= verb is ActionKind.Jump && situation.Weight == Weight.Shared && clause is { Feet.Count: 1, Reference: not null }
+            && clause.Dir?.Direction is Direction.CrossFront or Direction.CrossBehind;
         if (ofBoth || ofBody || clause.BothFeet)
         {
             // "both shoulders", "both hands" are no feet
             AddBodyMove(variants, clause, verb, usual, (clause.BothFeet && !ofBody) || ofBoth, situation);
             return;
+        }
+
+        if (verb == ActionKind.Press && _next is { IsAmp: false } lifted && clause.Feet.Count < 2
+            && (lifted.Head?.Verb is ActionKind.Recover or ActionKind.Shift
+                || (lifted.Head is null or { Verb: ActionKind.Step or ActionKind.Rock } && lifted is { Feet.Count: 1, Part.Length: 0, IsTurnOnly: false }
+                    && clause.Feet.Count == 1 && lifted.Feet[0].Foot != clause.Feet[0].Foot)))
+        {
+            // "press R forward, recover L": the other foot is free, so that part of the weight was put down
+            usual = usual with { Effect = WeightEffect.Takes };
         }
 
         if (verb == ActionKind.Jump)
@@ -308,6 +320,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         {
             // "step, slide, step, brush": without feet they alternate, so that the slide closes
             usual = usual with { Effect = WeightEffect.Takes, Direction = Direction.Together };
+        }
+
+        if (verb is ActionKind.Slide or ActionKind.Drag
+            && clause is { Feet.Count: 1, WeightNote: null, Dir.Direction: Direction.Together or Direction.In or Direction.Up }
+            && _next is { Head: { Verb: ActionKind.Step or ActionKind.Rock }, Feet.Count: 1, IsAmp: false, Part.Length: 0, IsWith: false } onward
+            && onward.Feet[0].Foot != clause.Feet[0].Foot && !onward.Feet[0].MayBeReference && situation.Weight == clause.Feet[0].Foot.Other().ToWeight())
+        {
+            // "slide left next to right, step right forward": the right is free, so that the left has the weight
+            usual = usual with { Effect = WeightEffect.Takes };
         }
 
         if (upStomp || (verb == ActionKind.Stomp && clause.Dir?.Direction == Direction.Up))
@@ -677,7 +698,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     {
         // hips, heels and the like: right and left are ways to go
         List<Direction> ways = [];
-        foreach (FootWord word in clause.Feet)
+        if (verb is ActionKind.Jump && clause is { Feet.Count: 1, Dir.Direction: Direction.CrossFront or Direction.CrossBehind })
+        {
+            // "jump both feet crossed with right over left": the right foot lands in front
+            bool rightInFront = (clause.Feet[0].Foot == Foot.Right) == (clause.Dir.Direction == Direction.CrossFront);
+            ways.Add(rightInFront ? Direction.CrossFront : Direction.CrossBehind);
+        }
+
+        foreach (FootWord word in ways.Count > 0 ? [] : clause.Feet)
         {
             ways.Add(word.Foot == Foot.Right ? Direction.Right : Direction.Left);
         }
@@ -744,6 +772,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
     private void AddVerbless(List<Variant> variants, Clause clause, Clause? previous, Situation situation)
     {
+        if (clause is { Part: "knee", Dir.Direction: Direction.Up } && clause.DirText.StartsWith("straight", StringComparison.OrdinalIgnoreCase))
+        {
+            // "straighten both knees"
+            clause.Part = "";
+            clause.BothFeet = false;
+        }
+
         if (clause.Part == "knee" && !clause.HasLift && clause.Dir?.Direction is not Direction.Up)
         {
             return;
@@ -753,6 +788,21 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         {
             StepAction hitch = lexicon.Verbs.Usual(ActionKind.Hitch);
             AddFootMoves(variants, clause, hitch, FootRule.Free, FeetOf(clause, FootRule.Free, situation, ActionKind.Hitch), situation, 0.1);
+            return;
+        }
+
+        if (clause is { HasLift: true, Part.Length: 0, Feet: [{ MayBeReference: false }], BothFeet: false, WeightNote: null }
+            && clause.Dir?.Direction is null or Direction.Up or Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind
+            or Direction.Side)
+        {
+            // "lift R behind L", "lifting L in front": a foot that is lifted steps nowhere
+            ActionKind lift = clause.Dir?.Direction switch
+            {
+                Direction.CrossFront or Direction.CrossBehind => ActionKind.Hook,
+                Direction.Back => ActionKind.Flick,
+                _ => ActionKind.Hitch,
+            };
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(lift), FootRule.Free, FeetOf(clause, FootRule.Free, situation, lift), situation, 0);
             return;
         }
 
@@ -806,11 +856,20 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        bool rises = (previous?.Head?.Verb is ActionKind.Dip || previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip }] }, ..] }) && clause is { Feet.Count: 0, Part.Length: 0, Dir.Direction: Direction.Up };
+        bool rises = (previous?.Head?.Verb is ActionKind.Dip
+            || previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip }] }, ..] })
+            && clause is { Feet.Count: 0, Part.Length: 0, Dir.Direction: Direction.Up };
         if (rises && lexicon.Catalogue.Find("rise") is { Rows: [{ } rise] } risen)
         {
             // "dip down, up", "bend knees, straighten": nobody steps anywhere
-            variants.Add(Named(new Variant { Definition = risen, Named = null, Rows = [new VariantRow(rise.For(Foot.Right), Counts.Zero, false)], Cost = 0, FootNamed = true }, risen));
+            variants.Add(Named(new Variant
+            {
+                Definition = risen,
+                Named = null,
+                Rows = [new VariantRow(rise.For(Foot.Right), Counts.Zero, false)],
+                Cost = 0,
+                FootNamed = true
+            }, risen));
             return;
         }
 
@@ -836,6 +895,17 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             clause.Inherited = splits;
             clause.Dir = clause.Dir with { Direction = clause.Dir.Direction == Direction.Out ? Direction.Out : Direction.In };
             AddBodyMove(variants, clause, splits, lexicon.Verbs.Usual(splits), true, situation);
+            return;
+        }
+
+        if (inherited is ActionKind.Jump && previous is { Feet.Count: > 1 } && clause is
+            {
+                IsWith: true, Feet.Count: 0, Dir.Direction: Direction.Together
+            or Direction.Out
+            })
+        {
+            // "jump back R, L with feet together": where both feet are then
+            variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0 });
             return;
         }
 
@@ -865,6 +935,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             clause.Inherited = inherited;
             Foot fanned = situation.Last?.Action.Foot.ToFoot() ?? Foot.Right;
             AddFootMoves(variants, clause, lexicon.Verbs.Usual(inherited.Value), FootRule.Any, [(fanned, true)], situation, 0);
+            return;
+        }
+
+        if (inherited is ActionKind.Bump && clause is { Feet.Count: 0, Part.Length: 0, DirSide: null, Diagonal: false }
+            && clause.Dir?.Direction is Direction.Up or Direction.Down or Direction.Forward or Direction.Back)
+        {
+            // "bump R hip up, down, up": the hips go on, the feet stay
+            clause.Inherited = inherited;
+            AddBodyMove(variants, clause, ActionKind.Bump, lexicon.Verbs.Usual(ActionKind.Bump), false, situation);
             return;
         }
 
@@ -939,9 +1018,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         double bare = clause.HasStyle && clause.Feet.Count == 0 && clause.Part.Length == 0 ? 0.6 : 0;
         bool sameFoot = clause.Feet.Count == 0 || (previous is { Feet.Count: > 0 } && clause.Feet[0].Foot == previous.Feet[^1].Foot);
         StepAction step = lexicon.Verbs.Usual(ActionKind.Step);
-        if (clause is { Dir.Direction: Direction.Forward, Feet.Count: 1 } && IsInFront(clause.DirText, situation.Last)
+        if (clause is { Dir.Direction: Direction.Forward, Feet.Count: < 2 } && IsInFront(clause.DirText, situation.Last)
             && situation.Last is { Action: { Kind: ActionKind.Step, Direction: Direction.Side } aside }
-                && aside.Foot.ToFoot() == clause.Feet[0].Foot.Other())
+                && (clause.Feet.Count == 0 || aside.Foot.ToFoot() == clause.Feet[0].Foot.Other()))
         {
             // "R to side, L behind, R to side, L in front": across the other foot
             clause.Dir = clause.Dir with { Direction = Direction.CrossFront };

@@ -143,6 +143,14 @@ internal static class VariantParts
         }
     }
 
+    /// <summary>Whether the foot that names the figure steps to its own side first: "side together side touch to the left" begins with the left.</summary>
+    public static bool BeginsAside(StepDefinition form)
+        => form is
+        {
+            NamedBy: NamedBy.FirstFoot,
+            Rows: [{ Foot: RelativeFoot.Same, Action: { Kind: ActionKind.Step or ActionKind.Rock, Direction: Direction.Side } }, ..]
+        };
+
     /// <summary>Whether a figure is a step and a turn on both feet, whose turn is named by its direction.</summary>
     public static bool IsStepAndPivot(StepDefinition definition) => definition.Rows.Count == 2 && definition.Rows[0].Action.Turn.Sign == 0
         && definition.Rows[0].Action.Effect == WeightEffect.Takes

@@ -128,7 +128,11 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         Direction way = FigureComparison.Family(term.Meaning.Direction);
         bool told = way is Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind or Direction.Side;
         bool closesBehind = way is Direction.CrossBehind && owners.Exists(c => c is { Dir.Direction: Direction.Together, Reference: not null, Size: < 0 });
-        closesBehind |= way is Direction.CrossBehind && owners.Exists(c => c is { Dir.Direction: Direction.Back, Reference: null, Head: null or { Verb: ActionKind.Step } });
+        closesBehind |= way is Direction.CrossBehind && owners.Exists(c => c is
+        {
+            Dir.Direction: Direction.Back, Reference: null, Head: null
+            or { Verb: ActionKind.Step }
+        });
         return !told || closesBehind || term.Text.Equals("over", StringComparison.OrdinalIgnoreCase)
             || rows.Exists(r => r.Action.Turn.Sign != 0 || r.Action.Foot is ActingFoot.Both or ActingFoot.None
                 || (term.Meaning.Side is Foot foot && r.Action.Foot.ToFoot() == foot) || Suits(r.Action, way, term));

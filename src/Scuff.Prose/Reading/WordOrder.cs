@@ -4,7 +4,8 @@ using Scuff.Steps;
 
 namespace Scuff.Prose.Reading;
 
-/// <summary>Puts the words of a move into the order that the reader of clauses knows, where a writer has them in another; the terms keep their places in the text.</summary>
+/// <summary>Puts the words of a move into the order that the reader of clauses knows, where a writer has them in another; the terms keep their places in the
+/// text.</summary>
 internal static class WordOrder
 {
     /// <summary>Mends all stretches between separators, and words of turning that only mean "do".</summary>
@@ -12,6 +13,7 @@ internal static class WordOrder
     public static void Mend(List<Term> terms)
     {
         MakeIsDo(terms);
+        SwingIsSweep(terms);
         int start = 0;
         while (start < terms.Count)
         {
@@ -42,9 +44,40 @@ internal static class WordOrder
                 next++;
             }
 
-            if (next < terms.Count && terms[next] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step } or { Verb: null, Figures: [{ Rows: [{ Action: { Kind: ActionKind.Step, Turn.Sign: 0 } }] }, ..] } })
+            if (next < terms.Count && terms[next] is
+                {
+                    Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step }
+                or { Verb: null, Figures: [{ Rows: [{ Action: { Kind: ActionKind.Step, Turn.Sign: 0 } }] }, ..] }
+                })
             {
                 terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Filler) };
+            }
+        }
+    }
+
+    /// <summary>"Swing R leg across L": a foot that swings to a place turns nobody.</summary>
+    private static void SwingIsSweep(List<Term> terms)
+    {
+        for (int i = 0; i + 2 < terms.Count; i++)
+        {
+            if (terms[i].Kind is not TermKind.Turn || !terms[i].Text.StartsWith("swing", StringComparison.OrdinalIgnoreCase))
+            {
+                continue;
+            }
+
+            int end = terms.FindIndex(i, t => t.Kind is TermKind.Separator or TermKind.Then or TermKind.Join or TermKind.Close);
+            if (end >= 0 && terms[end].Kind is TermKind.Join or TermKind.Then)
+            {
+                // "swing L in front of R and step on it": the verb that counts comes after
+                continue;
+            }
+
+            List<Term> said = terms.GetRange(i + 1, (end < 0 ? terms.Count : end) - i - 1).FindAll(t => t.Kind is not (TermKind.Filler or TermKind.Size
+                or TermKind.Style));
+            if (said is [{ Kind: TermKind.Side or TermKind.Foot }, { Kind: TermKind.Dir, Meaning.Direction: not (Direction.In or Direction.Together) }, ..]
+                && !said.Exists(t => t.Kind is TermKind.Amount or TermKind.Turn or TermKind.Move or TermKind.Clock))
+            {
+                terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Move) { Verb = ActionKind.Sweep, Special = "sweep" } };
             }
         }
     }
@@ -62,7 +95,14 @@ internal static class WordOrder
         }
 
         bool turned = words.Count is 4 or 5
-            && terms[words[0]] is { Kind: TermKind.Dir, Meaning: { Side: null, Direction: Direction.CrossFront or Direction.CrossBehind or Direction.Together } }
+            && terms[words[0]] is
+            {
+                Kind: TermKind.Dir, Meaning:
+                {
+                    Side: null, Direction: Direction.CrossFront or Direction.CrossBehind
+            or Direction.Together
+                }
+            }
             && terms[words[1]].Kind is TermKind.Side or TermKind.Foot && IsThirdPerson(terms[words[2]])
             && terms[words[3]].Kind is TermKind.Side or TermKind.Foot && terms[words[3]].Meaning.Side != terms[words[1]].Meaning.Side
             && (words.Count == 4 || terms[words[4]].Kind is TermKind.Part);

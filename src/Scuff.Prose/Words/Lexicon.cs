@@ -226,7 +226,7 @@ internal sealed class Lexicon
             }
 
             if (node.Meaning is not null && !(footInside
-                && (node.Meaning.Kind != TermKind.Move || node.Meaning.IsComposable
+                && (node.Meaning.Kind != TermKind.Move || (node.Meaning.IsComposable && tokens[inside + 1].Text != "ball")
                 || (node.Meaning.Verb is null && !node.Meaning.Figures.Any(f => f.Rows.Count > 1))))
                 && !(plain && node.Meaning.IsComposable && node.Meaning.Verb is null))
             {
@@ -247,7 +247,9 @@ internal sealed class Lexicon
         bool nameFollows = oneWord && tokens[last + 1].Kind == WordTokenKind.Word
             && LongestHere(tokens, last, false) is ({ Kind: TermKind.Move, Figures: { Count: > 0 } named }, > 1) && named.All(f => f.Rows.Count > 1);
         bool ownFoot = at > 0 && IsFoot(tokens[at - 1].Text);
-        return footFollows || wayFollows || turnFollows || nameFollows || ownFoot;
+        bool placeFollows = last + 2 < tokens.Count && IsFoot(tokens[last + 1].Text) && Word(tokens[last + 2].Text)?.Kind is TermKind.Dir
+            && Word(tokens[last].Text)?.Verb is not null;
+        return placeFollows || footFollows || wayFollows || turnFollows || nameFollows || ownFoot;
     }
 
     private static bool IsFoot(string word) => word is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt";

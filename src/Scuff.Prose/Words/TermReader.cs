@@ -45,6 +45,14 @@ internal static class TermReader
                 continue;
             }
 
+            if (DoneAgain(tokens, at) is int done)
+            {
+                TextSpan again = TextSpan.FromBounds(token.Span.Start, tokens[at + done - 1].Span.End);
+                terms.Add(new Term(new Meaning(TermKind.Repeat), again, text[again.Start..again.End]));
+                at += done;
+                continue;
+            }
+
             if (NoWeight(tokens, at) is int refused)
             {
                 TextSpan none = TextSpan.FromBounds(token.Span.Start, tokens[at + refused - 1].Span.End);
@@ -170,11 +178,33 @@ internal static class TermReader
                 continue;
             }
 
+            if (tokens[i] is { Kind: WordTokenKind.Fraction, Value: 2 or 4 or 8 } && i > 0 && i + 1 < tokens.Count && tokens[i - 1].Text == "waltz"
+                && tokens[i + 1].Text is "turn" or "turns")
+            {
+                // "waltz 1/2 turn left": the name of a figure
+                tokens[i] = tokens[i] with { Kind = WordTokenKind.Word, Text = tokens[i].Value switch { 2 => "quarter", 4 => "half", _ => "full" } };
+                continue;
+            }
+
             if (tokens[i].Text == "until" && i + 1 < tokens.Count
                 && tokens[i + (tokens[i + 1].Text is "the" && i + 2 < tokens.Count ? 2 : 1)].Text is "r" or "l" or "right" or "left" or "rf" or "lf")
             {
                 // "drag L until R": as far as the foot
                 tokens[i] = tokens[i] with { Text = "to" };
+                continue;
+            }
+
+            if (tokens[i].Text == "before" && i > 0 && tokens[i - 1].Text is "step" or "rock" or "touch" or "tip" or "point" or "kick" or "foot" or "rf" or "lf"
+                && (i + 1 >= tokens.Count || tokens[i + 1].Text is "," or ";" or "." or ")" or "("))
+            {
+                // "LF step before, RF tip behind": in front and at the back, as other languages say it
+                tokens[i] = tokens[i] with { Text = "forward" };
+                for (int k = 0; k < tokens.Count; k++)
+                {
+                    bool bare = tokens[k].Text == "behind" && (k + 1 >= tokens.Count || tokens[k + 1].Text is "," or ";" or ".");
+                    tokens[k] = bare ? tokens[k] with { Text = "back" } : tokens[k];
+                }
+
                 continue;
             }
 
@@ -304,6 +334,35 @@ internal static class TermReader
         : tokens[at].Kind == WordTokenKind.Number ? tokens[at].Value
         : tokens[at].Text switch { "one" => 1, "two" => 2, "three" => 3, "four" => 4, _ => null };
 
+    /// <summary>"Do these four counts once more", "dance the last eight beats again": how many tokens say so, or null.</summary>
+    private static int? DoneAgain(List<WordToken> tokens, int at)
+    {
+        if (tokens[at].Text is not ("do" or "dance" or "take" or "walk" or "run" or "go" or "these" or "those" or "that" or "the" or "all"))
+        {
+            return null;
+        }
+
+        bool counted = false;
+        int end = at + 1;
+        while (end < tokens.Count && end < at + 9 && tokens[end].Text is "these" or "those" or "the" or "that" or "last" or "first" or "previous" or "same"
+            or "all" or "of" or "through" or "two" or "four" or "six" or "eight" or "2" or "4" or "6" or "8" or "counts" or "beats" or "steps" or "moves")
+        {
+            counted |= tokens[end].Text is "counts" or "beats" or "steps" or "moves";
+            end++;
+        }
+
+        int said = end;
+        while (end < tokens.Count && end < said + 3
+            && tokens[end].Text is "again" or "once" or "more" or "one" or "time" or "over" or "another" or "a" or "second")
+        {
+            end++;
+        }
+
+        string words = string.Join(' ', tokens.GetRange(said, end - said).Select(t => t.Text));
+        bool again = words is "again" or "once more" or "one more time" or "once again" or "over again" or "another time" or "a second time";
+        return counted && again ? end - at : null;
+    }
+
     /// <summary>"Without putting any weight on it", "do not transfer the weight", "no weight change": how many tokens, or null.</summary>
     private static int? NoWeight(List<WordToken> tokens, int at)
     {
@@ -413,7 +472,8 @@ internal static class TermReader
 
     /// <summary>"Step diag. right fwd": the stop belongs to a word cut short, and no sentence ends there.</summary>
     private static bool IsShortForm(List<WordToken> tokens, int at) => at > 0 && at + 1 < tokens.Count && !tokens[at].SpaceBefore
-        && tokens[at - 1].Text is "diag" or "fwd" or "bwd" or "bkwd" or "tog" or "beh" or "appr" or "approx" or "resp" or "opp" or "wt" or "incl" or "rt" or "lt"
+        && tokens[at - 1].Text is "diag" or "fwd" or "bwd" or "bkwd" or "tog" or "beh" or "appr" or "approx" or "resp" or "opp" or "wt" or "incl" or "rt"
+        or "lt"
         && tokens[at + 1].Kind is WordTokenKind.Word or WordTokenKind.Fraction;
 
     private static int ReadWord(string text, WordToken token, Lexicon lexicon, List<Term> terms)

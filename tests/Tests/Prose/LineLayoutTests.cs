@@ -1,3 +1,4 @@
+using Scuff.Analysis;
 using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Prose;
@@ -24,6 +25,7 @@ public sealed class LineLayoutTests
     [InlineData("walk forward R, L    1-2", "1R 2L")]
     [InlineData("123&4 walk R, L, R, step L together, step R forward", "1R 2L 3R 3&L 4R")]
     [InlineData("1 step R forward\n2 pivot 1/2 left\n3 touch R toe forward\n4 drop heel", "1R 2L@4 3R@4 4R@4")]
+    [InlineData("1 R side 2 L behind & R side 3 L cross 4 R side", "1R 2L 2&R 3L 4R")]
     [InlineData("1-4 slow walk R (1-2), slow walk L (3-4)", "1R 3L")]
     [InlineData("1-4 quick quick slow: R forward, L forward, R forward", "1R 2L 3R")]
     public void The_counts_are_found_where_they_stand(string lines, string wanted)
@@ -57,6 +59,42 @@ public sealed class LineLayoutTests
         Assert.Equal(8, draft.Dance.Length.Value.Floor);
         Assert.NotEmpty(draft.Dance.Interruptions);
     }
+
+    [Fact]
+    public void A_bar_that_ends_on_the_next_one_goes_on_in_the_next_section()
+    {
+        const string Text = "Harbour Cha\n\ncounts: 16\nwalls: 1\nrhythm: cha cha\n\nsection 1\n1     step R to side\n2-3   rock L back, recover\n4&5   chasse L\n"
+            + "6-7   rock R back, recover\n8&1   chasse R\n\nsection 2\n2-3   rock L forward, recover\n4&5   left coaster step\n6-7   walk R, L\n8&    walk R, L\n";
+
+        Draft draft = DanceReader.Read(Text);
+
+        Assert.Equal(["1R 2L 3R 4L 4&R 5L 6R 7L 8R 8&L", "1R 2L 3R 4L 4&R 5L 6R 7L 8R 8&L"], draft.Dance.Sections.Select(Feet));
+        Assert.True(DanceAnalysis.Of(draft).Report.IsClean);
+        Assert.Equal(Danced.Of(draft.Dance), Danced.Of(DanceReader.Read(DanceWriter.Tidy(draft)).Dance));
+        Assert.Equal(
+            ["1L 2R 3L 4R 4&L 5R 6L 7R 8L 8&R", "1L 2R 3L 4R 4&L 5R 6L 7R 8L 8&R"],
+            DanceReader.Read(MirrorWriter.Write(draft).Text).Dance.Sections.Select(Feet));
+    }
+
+    [Fact]
+    public void Counts_that_begin_again_within_a_section_go_on()
+    {
+        Draft draft = DanceReader.Read("Harbour Cha\n\nsection 1\n1 step R to side\n2-3 rock L back, recover\n4&1 chasse L\n2-3 rock R back, recover\n4 touch R together\n");
+
+        Assert.DoesNotContain(draft.Report.Complaints, c => c.Severity >= Severity.Warning);
+        Assert.Equal("1R 2L 3R 4L 4&R 5L 6R 7L 8R", Feet(draft.Dance.Sections.Single()));
+    }
+
+    [Fact]
+    public void A_clock_time_with_a_dot_is_mirrored()
+    {
+        Draft draft = DanceReader.Read("Net Loft\n\nsection 1\n1-2 step R forward, pivot 1/4 L 9.00\n");
+
+        Assert.Contains("3.00", MirrorWriter.Write(draft).Text, StringComparison.Ordinal);
+    }
+
+    private static string Feet(Section section) => string.Join(' ', section.Steps.OrderBy(s => s.Count.Place)
+        .Select(s => $"{s.Count.Label}{(s.Action.Foot == ActingFoot.Left ? 'L' : 'R')}"));
 
     [Fact]
     public void A_heading_in_front_of_its_counts_is_not_lost()

@@ -60,6 +60,11 @@ public sealed class WordingClassTests
     [InlineData("R", "1-2 Grind the right heel, a quarter turn right as you do it, then step back on the left", "1 R>R grind:forward @3:00; 2 L>L step:back")]
     [InlineData("R", "3&4 1/2 shuffle turn right", "3 R>R step:side @3:00; 3& L>L step:together; 4 R>R step:forward @6:00")]
 
+    [InlineData("R", "1-4 Quarter right, half right, quarter right, touch",
+        "1 R>R step:forward @3:00; 2 L>L step:back @9:00; 3 R>R step:side @12:00; 4 L>R touch")]
+    [InlineData("R", "1-4 2 x 1/4 paddle L", "1 R>L press:forward; 2 L>L pivot @9:00; 3 R>L press:forward; 4 L>L pivot @6:00")]
+    [InlineData("R", "1-4 Two 1/4 pivot turns left", "1 R>R step:forward; 2 L>L pivot @9:00; 3 R>R step:forward; 4 L>L pivot @6:00")]
+
     // half of a monterey
     [InlineData("R", "1-2 Monterey 1/2 turn right\n3-4 Point L to side, step L next to R",
         "1 R>L point:side; 2 R>R step:together @6:00; 3 L>R point:side; 4 L>L step:together")]
@@ -69,6 +74,12 @@ public sealed class WordingClassTests
     [InlineData("R", "1-2 Step R forward and slightly across L, point L to left", "1 R>R step:cross-front; 2 L>R point:side")]
     [InlineData("R", "1-2 Rock back on R and kick L forward at the same time, recover on L", "1 R>R rock:back; 1 L>R kick:forward; 2 L>L recover")]
     [InlineData("R", "1-2 Long step R to side, drag L towards R and touch", "1 R>R step:side; 2 L>R touch:together")]
+
+    // feet that are lifted or swung step nowhere
+    [InlineData("R", "1-2 Lift R behind L, step R to side", "1 R>L hook:cross-behind; 2 R>R step:side")]
+    [InlineData("R", "1-2 Step R back, lifting L in front", "1 R>R step:back; 2 L>R hitch")]
+    [InlineData("R", "1-2 Swing right leg across left, step right side", "1 R>L sweep; 2 R>R step:side")]
+    [InlineData("R", "1-2 Lunge forward R, recover", "1 R>R lunge:forward; 2 L>L recover")]
 
     // the place before the verb, the foot at the end
     [InlineData("R", "1-4 To right steps R foot, behind R crosses L foot, to right steps R foot, beside R touches L toe",
@@ -82,10 +93,43 @@ public sealed class WordingClassTests
     [InlineData("R", "1-2 Jump back: jump back on both feet, clap", "1 B>B jump:back; 2 ->B clap")]
     [InlineData("R", "1-4 Hips: R, L, R, R", "1 ->L bump; 2 ->L bump; 3 ->L bump; 4 ->L bump")]
 
+    [InlineData("R", "1-4 Swivel right: heels, toes, heels, hold (weight on L)", "1 B>B swivel-heels; 2 B>B swivel-toes; 3 B>B swivel-heels; 4 ->L hold")]
+    [InlineData("R", "1-2 Swivel right toe out, centre", "1 R>L fan-toe; 2 R>L fan-toe")]
+    [InlineData("R", "1-2 Open heels, close heels", "1 B>B split-heels; 2 B>B split-heels")]
+    [InlineData("R", "&7-8 Jump back R, L with feet together, clap", "6& R>R step:back; 7 L>L step:back; 8 ->L clap")]
+
     // slow moves, and what rises after a dip
     [InlineData("R", "1-4 Slow walk R, L", "1 R>R step:forward; 3 L>L step:forward")]
     [InlineData("R", "1-3 Toe heel kick R", "1 R>L touch; 2 R>L dig; 3 R>L kick:forward")]
     [InlineData("L", "1-2 Strut forward on L, heel then toe", "1 L>R dig:forward; 2 L>L drop")]
+
+    // a name that stands for its first step, with the others after it
+    [InlineData("R", "1-4 Vine R, L behind, R side, touch L", "1 R>R step:side; 2 L>L step:cross-behind; 3 R>R step:side; 4 L>R touch")]
+    [InlineData("R", "1&2 3-4 Lock step forward R, L behind, R, rock L forward, recover",
+        "1 R>R step:forward; 1& L>L step:lock-behind; 2 R>R step; 3 L>L rock:forward; 4 R>R recover")]
+
+    // hips that go on, while the feet stay
+    [InlineData("R", "1&2 Touch R toe forward & bump hip forward, back, forward", "1 R>L touch:forward; 1& ->L bump; 2 ->L bump")]
+    [InlineData("R", "1-4 Step R to side swaying hips R, L, R, L", "1 R>R step:side; 2 L>L sway; 3 R>R sway; 4 L>L sway")]
+
+    // struts by the parts of the foot
+    [InlineData("R", "1-4 R toe-heel, L toe-heel", "1 R>L touch; 2 R>R drop; 3 L>R touch; 4 L>L drop")]
+    [InlineData("R", "1-4 R heel, toe, L heel, toe", "1 R>L dig; 2 R>R drop; 3 L>R dig; 4 L>L drop")]
+    [InlineData("R", "1-3 R toe, heel, cross", "1 R>L touch; 2 R>L dig; 3 R>R step:cross-front")]
+
+    // between forward and the side; a turn within the name of a figure
+    [InlineData("R", "1-2 Step R forward and to the right, step L forward and out", "1 R>R step:diag-forward; 2 L>L step:diag-forward")]
+    [InlineData("L", "1-3 Waltz 1/2 turn left", "1 L>L step:forward; 2 R>R step @6:00; 3 L>L step")]
+
+    // toes of one foot and heel of the other
+    [InlineData("R", "1-2 Swivel R toe and L heel to right, return to centre", "1 B>B swivet; 2 B>B swivel")]
+
+    // in front and at the back, as other languages say it; turns to a wall, and round a circle
+    [InlineData("R", "1-2 RF step before, LF tip behind", "1 R>R step:forward; 2 L>R touch:back")]
+    [InlineData("L", "3&4 Turning to face the back over the right shoulder, shuffle forward left, right, left",
+        "3 L>L step:forward @6:00; 3& R>R step; 4 L>L step:forward")]
+    [InlineData("R", "1-4 Walk right, left, right, left in a circle to the left, a full turn",
+        "1 R>R step @9:00; 2 L>L step @6:00; 3 R>R step @3:00; 4 L>L step @12:00")]
 
     // the way of a figure and of its first action
     [InlineData("R", "1-4 Paddle 1/4 L twice (R presses out to side)", "1 R>L press:side; 2 L>L pivot @9:00; 3 R>L press:side; 4 L>L pivot @6:00")]
@@ -122,6 +166,9 @@ public sealed class WordingClassTests
 
     [Theory]
     [InlineData("Just the one restart, on wall 4, when you have 16 counts done.", "plan 4/16 restart")]
+    [InlineData("Restart 1: wall 2 after 16 counts. Restart 2: wall 5 after 8 counts", "plan 2/16 restart; 5/8 restart")]
+    [InlineData("On wall 7 restart after 8 counts, then dance to the end", "plan 7/8 restart")]
+    [InlineData("Walls 3 and 6 are only 16 counts long", "plan 3,6/16 restart")]
     public void A_sentence_is_read_as_a_teacher_reads_it(string sentence, string wanted)
     {
         CorpusCase example = new("own", "own", 1, "sentences", [sentence], wanted);

@@ -60,6 +60,13 @@ internal sealed partial class SentenceScan
 
             Before(at);
             AddRestart();
+            if (_words.NumberAt(at + 1) is ( < 10, int one) && _words.Is(at + 1 + one, ":", "-", ",", ".", "on", "in", "is", "=")
+                && Names(at + 2, "wall", "walls"))
+            {
+                // "restart 1: wall 2 after 16 counts": which of them
+                return 1 + one;
+            }
+
             return 1 + (_words.Skip(at + 1, "the", "dance", "from", "beginning", "again", "top", "start") - at - 1);
         }
 
@@ -80,6 +87,38 @@ internal sealed partial class SentenceScan
         }
 
         return 0;
+    }
+
+    /// <summary>"Walls 3 and 6 are only 16 counts long".</summary>
+    private int TryShortWall(int at)
+    {
+        if (_current.Walls.Count == 0 || _current.Acts.Count > 0)
+        {
+            return 0;
+        }
+
+        int number = _words.Skip(at + 1, "only", "just");
+        if (_words.Is(at, "is", "are", "has", "have", "lasts") && number > at + 1 && _words.NumberAt(number) is (int counts and > 0 and < 1000, int used)
+            && _words.Is(number + used, "counts", "count", "beats") && !_words.Is(number + used + 1, "tag", "bridge"))
+        {
+            PlaceAt(Counts.FromWhole(counts));
+            AddRestart();
+            return _words.Skip(number + used, "counts", "count", "beats", "long") - at;
+        }
+
+        return 0;
+    }
+
+    /// <summary>"... then dance to the end": nothing breaks there.</summary>
+    private int TryToTheEnd(int at)
+    {
+        if (_current.Acts.Count == 0 || !_words.Is(at, "dance", "dancing", "keep", "play", "through"))
+        {
+            return 0;
+        }
+
+        int next = _words.Skip(at + 1, "on", "dancing", "right", "it", "through", "to", "until", "till", "the", "end", "of", "song", "music", "track", "dance");
+        return Between(at + 1, next, "to", "until", "till") && Between(at + 1, next, "end") && !IsWall(next) ? next - at : 0;
     }
 
     private bool Names(int from, params ReadOnlySpan<string> words)
@@ -192,7 +231,8 @@ internal sealed partial class SentenceScan
             return 1;
         }
 
-        if (_words.Is(at, "section", "sections") && (_current.Acts.Count > 0 || _words.Is(at - 1, "repeat", "again")) && QuoteAt(at, out int end) is InterruptionAct.Quote quote)
+        if (_words.Is(at, "section", "sections") && (_current.Acts.Count > 0 || _words.Is(at - 1, "repeat", "again"))
+            && QuoteAt(at, out int end) is InterruptionAct.Quote quote)
         {
             _current.Acts.Add(quote);
             return end + 1 - at;

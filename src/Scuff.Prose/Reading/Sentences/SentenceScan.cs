@@ -106,6 +106,8 @@ internal sealed partial class SentenceScan
         used = used > 0 ? used : TryWalls(at);
         used = used > 0 ? used : TryCut(at);
         used = used > 0 ? used : TryRestart(at);
+        used = used > 0 ? used : TryShortWall(at);
+        used = used > 0 ? used : TryToTheEnd(at);
         used = used > 0 ? used : TryPlace(at);
         used = used > 0 ? used : TryTag(at);
         used = used > 0 ? used : TryOther(at);

@@ -1,0 +1,128 @@
+using Tests.Corpus;
+
+namespace Tests.Prose;
+
+/// <summary>
+/// Classes of wording that two more corpora of everyday sheets showed, each with neighbours that stand in no corpus: other feet, other moves,
+/// another order. What is wanted is written out by hand, as in the corpus.
+/// </summary>
+public sealed class EverydayWordingTests
+{
+    [Theory]
+
+    // a press that is recovered from had part of the weight
+    [InlineData("R", "1-2 Press R forward, recover onto L", "1 R>R press:forward; 2 L>L recover")]
+    [InlineData("L", "1-2 Press ball of L to side (1), recover R (2)", "1 L>L press:side; 2 R>R recover")]
+    [InlineData("R", "1-2 Press R forward, touch R together", "1 R>L press:forward; 2 R>L touch:together")]
+
+    // the heels come back to the centre
+    [InlineData("both", "1-3 Twist right, left, return to the center with the weight on the left", "1 B>B twist; 2 B>B twist; 3 B>L twist")]
+    [InlineData("both", "1-2 Swivel heels left, recover to centre", "1 B>B swivel-heels; 2 B>B swivel-heels")]
+
+    // crossed jumps
+    [InlineData("R", "1-2 Jump both feet apart, jump both feet crossed with right over left", "1 B>B jump:out; 2 B>B jump:cross-front")]
+    [InlineData("R", "1-2 Jump out, jump with R crossed over L", "1 B>B jump:out; 2 B>B jump:cross-front")]
+    [InlineData("R", "1-2 Jump with both feet forward, clap", "1 B>B jump:forward; 2 ->B clap")]
+
+    // a turn of each step, said first
+    [InlineData("R", "1-4 Turning 1/8 left on each count touch R to side four times",
+        "1 R>L touch:side @10:30; 2 R>L touch:side @9:00; 3 R>L touch:side @7:30; 4 R>L touch:side @6:00")]
+    [InlineData("R", "1-4 Turn 1/4 right on every step, walk R, L, R, L",
+        "1 R>R step:forward @3:00; 2 L>L step:forward @6:00; 3 R>R step:forward @9:00; 4 L>L step:forward @12:00")]
+    [InlineData("L", "1-2 1/4 left on each step: L forward, R forward", "1 L>L step:forward @9:00; 2 R>R step:forward @6:00")]
+
+    // the foot a turn is made on is not where the weight ends
+    [InlineData("R", "1-2 Point R to side, on the ball of L turn 1/4 right closing R beside L", "1 R>L point:side; 2 R>R step:together @3:00")]
+    [InlineData("L", "1-2 Point L to side, on ball of R turn 1/2 left closing L beside R", "1 L>R point:side; 2 L>L step:together @6:00")]
+
+    // walks round on listed feet
+    [InlineData("R", "1-4 Walk in a full circle left R, L, R, L",
+        "1 R>R step:forward @9:00; 2 L>L step:forward @6:00; 3 R>R step:forward @3:00; 4 L>L step:forward @12:00")]
+    [InlineData("R", "1-2 Four-step walk-around left: turn 1/4 left stepping R forward, turn 1/4 left stepping L forward",
+        "1 R>R step:forward @9:00; 2 L>L step:forward @6:00")]
+
+    // titles before a dash
+    [InlineData("R", "1-4 Hip sways - sway R, sway L, sway R, sway L", "1 R>R sway:side; 2 L>L sway:side; 3 R>R sway:side; 4 L>L sway:side")]
+    [InlineData("R", "1-4 Back rock and stomps - rock R back, recover L, stomp R, stomp L", "1 R>R rock:back; 2 L>L recover; 3 R>R stomp; 4 L>L stomp")]
+    [InlineData("L", "1-4 Points and steps - point L to side, step L together, point R to side, step R together",
+        "1 L>R point:side; 2 L>L step:together; 3 R>L point:side; 4 R>R step:together")]
+    [InlineData("R", "1&2 Right shuffle forward stepping - Right, Left, Right.", "1 R>R step:forward; 1& L>L step; 2 R>R step:forward")]
+
+    [InlineData("R", "1-4 Walk forward: R, L, R, L", "1 R>R step:forward; 2 L>L step:forward; 3 R>R step:forward; 4 L>L step:forward")]
+
+    // a touch with its own foot and place is no step touch
+    [InlineData("L", "1-2 step left to side touch right behind left", "1 L>L step:side; 2 R>L touch:cross-behind")]
+    [InlineData("R", "1-2 step R to side touch L across R", "1 R>R step:side; 2 L>R touch:cross-front")]
+
+    // counts danced once more
+    [InlineData("R", "1-2 Rock R forward, recover L\n3-4 Do these two counts once more", "1 R>R rock:forward; 2 L>L recover; 3 R>R rock:forward; 4 L>L recover")]
+    [InlineData("R", "1-2 Step R to side, touch L together\n3-4 Dance the last two counts again to the left",
+        "1 R>R step:side; 2 L>R touch:together; 3 L>L step:side; 4 R>L touch:together")]
+
+    // the foot inside the name
+    [InlineData("R", "1&2 kick right ball change", "1 R>L kick:forward; 1& R>R step:together; 2 L>L step:in-place")]
+    [InlineData("L", "1&2 Kick left, ball change", "1 L>R kick:forward; 1& L>L step:together; 2 R>R step:in-place")]
+
+    // a weave without feet
+    [InlineData("R", "1-4 Weave R: side, behind, side, front", "1 R>R step:side; 2 L>L step:cross-behind; 3 R>R step:side; 4 L>L step:cross-front")]
+
+    // the turn that stands for the last step of a chassé
+    [InlineData("R", "3&4 R side, L tog, 1/4 R", "3 R>R step:side; 3& L>L step:together; 4 R>R step:forward @3:00")]
+
+    // a slide that must have taken the weight
+    [InlineData("R", "1-3 Step right forward, slide left next to right, step right forward", "1 R>R step:forward; 2 L>L slide:together; 3 R>R step:forward")]
+
+    // one gesture in two verbs
+    [InlineData("R", "1-2 Swing your right foot out and point it to the right side, then bring it back in next to your left foot and step on it",
+        "1 R>L point:side; 2 R>R step:together")]
+    [InlineData("R", "1-2 RF back, LF touch in front crossed over RF", "1 R>R step:back; 2 L>R touch:cross-front")]
+
+    // knees
+    [InlineData("R", "1-2 Bend both knees, straighten both knees", "1 L>L dip; 2 ->L bounce")]
+
+    // round the shoulder
+    [InlineData("R", "1-2 RF forward, both feet 1/2 turn over left", "1 R>R step:forward; 2 L>L pivot @6:00")]
+
+    // short forms and slips
+    [InlineData("L", "1-2 LF xrk, rec RF", "1 L>L rock:cross-front; 2 R>R recover")]
+    [InlineData("R", "1-2 RF bk, LF drag twd RF", "1 R>R step:back; 2 L>R drag:together")]
+    [InlineData("R", "1-2 Hitch R kn, RF XB", "1 R>L hitch; 2 R>R step:cross-behind")]
+    [InlineData("R", "3&4 Chases R", "3 R>R step:side; 3& L>L step:together; 4 R>R step:side")]
+    [InlineData("R", "1-2 R hell fwd, R tog", "1 R>L dig:forward; 2 R>R step:together")]
+    [InlineData("R", "1&2 Rt kb chg", "1 R>L kick:forward; 1& R>R step:together; 2 L>L step:in-place")]
+
+    // other people's English
+    [InlineData("R", "1-2 Lunge R to the right side, push back onto L", "1 R>R lunge:side; 2 L>L recover")]
+    [InlineData("R", "1-2 Rock back with the right, give back the weight to the left", "1 R>R rock:back; 2 L>L recover")]
+    [InlineData("R", "1-2 Step on right to the right side, gather left with weight beside right", "1 R>R step:side; 2 L>L step:together")]
+    [InlineData("L", "1-2 Cross left in over right, small step to the right on right", "1 L>L step:cross-front; 2 R>R step:side")]
+    public void A_line_is_read_as_a_teacher_reads_it(string free, string lines, string wanted)
+    {
+        CorpusCase example = new("own", "own", 1, free == "both" ? "both, 12:00" : free + " free, 12:00", lines.Split('\n'), wanted);
+
+        (CorpusCase.Outcome outcome, string got, string why) = example.Run();
+
+        Assert.True(outcome == CorpusCase.Outcome.Right, $"{outcome}: {why}\n  read as {got}");
+    }
+
+    [Theory]
+    [InlineData("1-4 SIDE TOGETHER SIDE TOUCH TO THE LEFT: Step right to right side, close left, step right to right side, touch left")]
+    [InlineData("1&2 Chasse to the left")]
+    [InlineData("1&2 CHASSE TO THE LEFT: Step right to right side, close left, step right to right side")]
+    [InlineData("1-4 Jazz box 1/4 right: cross R over L, step L back turning 1/4 left, step R side, step L together")]
+    [InlineData("1-2 PIVOT 1/2 LEFT: step R forward, pivot 1/4 left")]
+    [InlineData("1-4 STEP TOUCHES FORWARD: R side, touch L, L side, touch R")]
+    [InlineData("1&2 SHUFFLE BACK: Step right forward, close left, step right forward")]
+    [InlineData("1-2 ROCK BACK: rock R forward, recover L")]
+    [InlineData("1-2 Rock to the left: rock R to side, recover L")]
+    [InlineData("1&2 Shuffle turning right")]
+    [InlineData("1&2 Triple step with a turn")]
+    public void A_name_that_its_steps_do_not_bear_out_is_asked_about(string line)
+    {
+        CorpusCase example = new("own", "own", 1, "R free, 12:00", [line], "?");
+
+        (CorpusCase.Outcome outcome, string got, _) = example.Run();
+
+        Assert.True(outcome == CorpusCase.Outcome.Right, $"taken in silence: {got}");
+    }
+}
