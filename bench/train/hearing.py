@@ -24,7 +24,9 @@ def bands(low=21.0, high=10000.0):
 
 def gain(samples):
     block = RATE // 4
-    powers = sorted(float(np.mean(samples[i:i + block].astype(np.float64) ** 2)) for i in range(0, len(samples), block))
+    whole = len(samples) // block * block
+    powers = [*np.mean(samples[:whole].astype(np.float64).reshape(-1, block) ** 2, 1)]
+    powers = sorted(powers + ([np.mean(samples[whole:].astype(np.float64) ** 2)] if whole < len(samples) else []))
     power = np.mean(powers[len(powers) // 2:])
     return 1.0 if power < 1e-12 else USUAL / np.sqrt(power)
 

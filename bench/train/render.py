@@ -1,7 +1,8 @@
-"""render.py SONGS SOUND FONT...: plays SONGS/midi/*.mid through libfluidsynth with the sound fonts in turn.
+"""render.py SONGS SOUND FONT... [--seed 7] [--jobs N]: plays SONGS/midi/*.mid through libfluidsynth with the sound fonts in turn.
 
-Leaves SOUND/ID.npy: 22050 samples a second, one channel, 16 bits. Uses all processors.
+Leaves SOUND/ID.npy: 22050 samples a second, one channel, 16 bits. Uses all processors unless told otherwise.
 """
+import argparse
 import ctypes
 import glob
 import multiprocessing
@@ -78,13 +79,17 @@ def play(jobs, sound):
 
 
 def main():
-    if len(sys.argv) < 4:
-        sys.exit(__doc__)
-    songs, sound, fonts = sys.argv[1], sys.argv[2], sys.argv[3:]
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument('songs')
+    parser.add_argument('sound')
+    parser.add_argument('fonts', nargs='+')
+    parser.add_argument('--seed', type=int, default=7, help='which font plays which song')
+    parser.add_argument('--jobs', type=int, default=os.cpu_count() or 1)
+    asked = parser.parse_args()
+    songs, sound, fonts, count = asked.songs, asked.sound, asked.fonts, asked.jobs
     os.makedirs(sound, exist_ok=True)
-    chance = random.Random(7)
+    chance = random.Random(asked.seed)
     jobs = [(m, chance.choice(fonts), int(chance.random() < 0.67)) for m in sorted(glob.glob(songs + '/midi/*.mid'))]
-    count = os.cpu_count() or 1
     workers = [multiprocessing.Process(target=play, args=(jobs[i::count], sound)) for i in range(count)]
     for worker in workers:
         worker.start()

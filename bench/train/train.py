@@ -22,18 +22,23 @@ STEPS_A_LEVEL = 8                           # levels are kept in eighths, in a b
 DEVICE = 'cuda' if torch.cuda.is_available() else 'cpu'
 
 
-def read(songs, sound):
+def read(songs, sound, part=0, parts=1):
+    """The songs with what is heard of them, which is kept beside the sound for the next ear; of several processes each may do its part."""
     table, found = hearing.bands(), []
-    for path in sorted(glob.glob(songs + '/truth/*.json')):
+    for path in sorted(glob.glob(songs + '/truth/*.json'))[part::parts]:
         name = os.path.basename(path)[:-5]
         truth = json.load(open(path))
-        levels = hearing.hear(np.load(f'{sound}/{name}.npy').astype(np.float32) / 32768, table, torch, DEVICE)
-        beats, counts = np.array(truth['beats']), np.array(truth['counts'])
+        kept = f'{sound}/{name}.levels.npy'
+        if not os.path.exists(kept):
+            levels = hearing.hear(np.load(f'{sound}/{name}.npy').astype(np.float32) / 32768, table, torch, DEVICE)
+            np.save(kept + f'.{os.getpid()}.npy', (levels * STEPS_A_LEVEL).round().clamp(0, 255).to(torch.uint8).cpu().numpy())
+            os.replace(kept + f'.{os.getpid()}.npy', kept)
+        beats, counts = np.array(truth['beats']), np.array(truth['counts'] or [0] * len(truth['beats']))
         found.append(dict(
-            kind=next((k + ' ' for k in ('crossed', 'strange') if k in name), ''),
-            levels=(levels * STEPS_A_LEVEL).round().clamp(0, 255).to(torch.uint8),
+            kind=next((k + ' ' for k in ('crossed', 'strange', 'groove', 'free') if k in name), ''),
+            levels=torch.from_numpy(np.load(kept)).to(DEVICE),
             events=[beats, beats[np.array(truth['bar_position']) == 1], beats[counts == 1], np.array([s['start'] for s in truth['sections']])],
-            stops=[(b['start'], b['end']) for b in truth['breaks'] if b['kind'] == 'stop']))
+            stops=None if truth['breaks'] is None else [(b['start'], b['end']) for b in truth['breaks'] if b['kind'] == 'stop']))
     return found
 
 
@@ -50,7 +55,9 @@ def labels(song, start, stretch, count):
             near = at + d
             near = near[(near >= 0) & (near < count)]
             y[head, near] = np.maximum(y[head, near], (1, 0.5, 0.25)[abs(d)])
-    for a, b in song['stops']:
+    if song['stops'] is None:                   # nobody knows
+        mask[4] = 0
+    for a, b in song['stops'] or ():
         a, b = (int(round(float(place(t)))) for t in (a, b))
         y[4, max(0, a):max(0, min(count, b))] = 1
     steps, end = np.arange(count), float(place(song['levels'].shape[0] / hearing.FRAMES_A_SECOND))
@@ -210,29 +217,30 @@ def write(ear, path):
 def main():
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument('out')
-    parser.add_argument('--train', nargs=2, required=True, metavar=('SONGS', 'SOUND'))
+    parser.add_argument('--train', nargs=2, required=True, action='append', metavar=('SONGS', 'SOUND'), help='may be given several times')
     parser.add_argument('--check', nargs=2, required=True, metavar=('SONGS', 'SOUND'))
     parser.add_argument('--seconds', type=float, default=350, help='from the start of the program to the end of training')
     parser.add_argument('--seed', type=int, default=4)
     parser.add_argument('--after', help='an ear that has been trained before and goes on from there')
+    parser.add_argument('--rate', type=float, default=RATE, help='how far a step goes at most')
     asked = parser.parse_args()
     begun = time.time()
     torch.manual_seed(asked.seed)
     torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = torch.backends.cudnn.benchmark = True
-    crops, songs = Crops(read(*asked.train), np.random.default_rng(asked.seed)), read(*asked.check)
+    crops, songs = Crops([s for pair in asked.train for s in read(*pair)], np.random.default_rng(asked.seed)), read(*asked.check)
     ear, mean = Ear().to(DEVICE), Ear().to(DEVICE)
     if asked.after:
         reload(ear, asked.after)
     mean.load_state_dict(ear.state_dict())
     step, told, started = 0, 0.0, time.time()
     print(len(crops.songs), 'songs read in', round(started - begun), 's', flush=True)
-    descent = torch.optim.AdamW(ear.parameters(), lr=RATE, weight_decay=1e-2, betas=(0.9, 0.98))
+    descent = torch.optim.AdamW(ear.parameters(), lr=asked.rate, weight_decay=1e-2, betas=(0.9, 0.98))
     weights = torch.tensor(WEIGHTS, device=DEVICE).view(1, HEADS, 1)
     while (passed := (time.time() - started) / (asked.seconds - started + begun)) < 1:
         for group in descent.param_groups:
-            group['lr'] = RATE * min(1, (step + 1) / 200) * (0.5 + 0.5 * math.cos(math.pi * passed)) + 1e-5
+            group['lr'] = asked.rate * min(1, (step + 1) / 200) * (0.5 + 0.5 * math.cos(math.pi * passed)) + 1e-5
         x, y, mask = crops.batch(BATCH)
-        with torch.autocast('cuda', dtype=torch.bfloat16, enabled=DEVICE == 'cuda'):
+        with torch.autocast(DEVICE, dtype=torch.bfloat16, enabled=DEVICE == 'cuda'):
             z = ear(x)
         loss = (F.binary_cross_entropy_with_logits(z.float(), y, reduction='none') * mask * weights).sum() / mask.sum() * HEADS
         descent.zero_grad()
@@ -247,6 +255,7 @@ def main():
         if passed - told > 0.3:
             told = passed
             print(step, round(float(loss.detach()), 4), check(mean, songs), flush=True)
+            write(mean, asked.out)
     print('end', step, check(mean, songs))
     mean.eval()
     write(mean, asked.out)

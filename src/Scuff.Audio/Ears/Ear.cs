@@ -21,6 +21,15 @@ internal sealed class Ear
     // Steps that a convolution in time looks at: two before, the one itself, two after.
     private const int Kernel = 5;
 
+    // Frames, and bands, that the first layer looks at together; neighbours that are pooled.
+    private const int Near = 3;
+
+    // Bands that the second layer looks at together, after pooling.
+    private const int Span = 10;
+
+    // Rows of the first layer are made in such lots.
+    private const int Lot = 8;
+
     private static readonly Lazy<Ear[]> Trained = new(ReadTrained);
 
     private readonly Shape _shape;
@@ -43,8 +52,8 @@ internal sealed class Ear
             numbers = numbers[size..];
         }
 
-        _first = Turned("c1.weight", _shape.C1, 1, 3, 3);
-        _second = Turned("c2.weight", _shape.C2, _shape.C1, 1, 10);
+        _first = Sideways("c1.weight", _shape.C1);
+        _second = Turned("c2.weight", _shape.C2, _shape.C1, 1, Span);
         _third = Turned("c3.weight", _shape.C, _shape.C2, 3, 4);
         _dilated = [.. Enumerable.Range(0, _shape.Layers).Select(i => Turned($"dil.{i}.weight", _shape.C, _shape.C, Kernel, 1))];
         _mixed = [.. Enumerable.Range(0, _shape.Layers).Select(i => Turned($"mix.{i}.weight", _shape.C, _shape.C, 1, 1))];
@@ -177,13 +186,14 @@ internal sealed class Ear
             }
         }
 
-        int shapes = bands - 2;
-        int pooled = shapes / 3;
-        int figures = pooled - 9;
-        int kept = figures / 3;
+        // what pooling leaves over is not looked at
+        int pooled = (bands - Near + 1) / Near;
+        int kept = (pooled - Span + 1) / Near;
+        int shapes = ((pooled * Near) + Lot - 1) / Lot * Lot;
+        float[] near = new float[(shapes + Near - 1) * Near];
         float[] sums = new float[shapes * _shape.C1];
         float[] small = new float[pooled * _shape.C1];
-        float[] wide = new float[figures * _shape.C2];
+        float[] wide = new float[kept * Near * _shape.C2];
         using Scratch ofRows = new((count + 2) * kept * _shape.C2);
         Span<float> rows = ofRows.Floats;
         for (int i = 0; i < count + 2; i++)
@@ -195,15 +205,12 @@ internal sealed class Ear
                 continue;
             }
 
+            Interleave(levels.Slice(i * bands, Near * bands), near);
             Fill(sums, _tensors["c1.bias"]);
-            for (int k = 0; k < 3; k++)
-            {
-                Product.Add(levels, (i + k) * bands, 1, shapes, 3, _first.AsSpan(k * 3 * _shape.C1), _shape.C1, sums);
-            }
-
+            Product.Add(near, 0, Near, shapes, Near * Near, _first, _shape.C1, sums);
             Pool(sums, pooled, _shape.C1, small);
             Fill(wide, _tensors["c2.bias"]);
-            Product.Add(small, 0, _shape.C1, figures, 10 * _shape.C1, _second, _shape.C2, wide);
+            Product.Add(small, 0, _shape.C1, kept * Near, Span * _shape.C1, _second, _shape.C2, wide);
             Pool(wide, kept, _shape.C2, rows.Slice(i * kept * _shape.C2, kept * _shape.C2));
         }
 
@@ -224,6 +231,20 @@ internal sealed class Ear
                 // a last odd frame stands alone
                 float next = i + 1 < count ? seen[((i + 1) * _shape.C) + c] : seen[(i * _shape.C) + c];
                 x[(i / 2 * _shape.C) + c] = 0.5f * (seen[(i * _shape.C) + c] + next);
+            }
+        }
+    }
+
+    // Frames one after the other to the levels of a band side by side, so that three bands of three frames are one row; beyond the bands stays 0.
+    private static void Interleave(ReadOnlySpan<float> frames, Span<float> near)
+    {
+        int bands = frames.Length / Near;
+        for (int frame = 0; frame < Near; frame++)
+        {
+            ReadOnlySpan<float> levels = frames.Slice(frame * bands, bands);
+            for (int band = 0, at = frame; band < levels.Length; band++, at += Near)
+            {
+                near[at] = levels[band];
             }
         }
     }
@@ -261,6 +282,21 @@ internal sealed class Ear
         {
             v = Vector256.ConditionalSelect(Vector256.GreaterThan(v, Vector256<float>.Zero), v, Vector256.Exp(Vector256.Min(v, Vector256<float>.Zero)) - Vector256<float>.One);
         }
+    }
+
+    // [out][time][pitch] as trained, to [pitch][time][out] as used.
+    private float[] Sideways(string name, int outputs)
+    {
+        float[] from = _tensors[name];
+        float[] to = new float[from.Length];
+        for (int i = 0; i < from.Length; i++)
+        {
+            int time = i / Near % Near;
+            int pitch = i % Near;
+            to[(((pitch * Near) + time) * outputs) + (i / (Near * Near))] = from[i];
+        }
+
+        return to;
     }
 
     // [out][in][time][pitch] as trained, to [time][pitch][in][out] as used.

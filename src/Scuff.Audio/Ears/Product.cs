@@ -9,6 +9,8 @@ internal static class Product
 {
     private const int Lanes = 8;
     private const int RowsAtOnce = 4;
+    private const int Wide = 16;
+    private const int WideRows = 8;
 
     /// <summary>
     /// sums[r, o] += Σ x[start + r * stride + i] * table[i, o] for each of <paramref name="rows"/> rows; the table is
@@ -18,6 +20,16 @@ internal static class Product
     public static void Add(ReadOnlySpan<float> x, int start, int stride, int rows, int length, ReadOnlySpan<float> table, int width, Span<float> sums)
     {
         int row = 0;
+
+        // the wider of the two adds the same numbers in the same order, so it gives the same sums
+        for (; Vector512.IsHardwareAccelerated && width % Wide == 0 && row + WideRows <= rows; row += WideRows)
+        {
+            for (int column = 0; column < width; column += Wide)
+            {
+                AddWide(x, start + (row * stride), stride, length, table[column..], width, sums[((row * width) + column)..]);
+            }
+        }
+
         for (; row + RowsAtOnce <= rows; row += RowsAtOnce)
         {
             int column = 0;
@@ -93,6 +105,50 @@ internal static class Product
         a21.StoreUnsafe(ref to, (2 * u) + Lanes);
         a30.StoreUnsafe(ref to, 3 * u);
         a31.StoreUnsafe(ref to, (3 * u) + Lanes);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static void AddWide(ReadOnlySpan<float> x, int start, int stride, int length, ReadOnlySpan<float> table, int width, Span<float> sums)
+    {
+        // the last element of each is touched before the loop trusts the sizes
+        _ = x.Slice(start, ((WideRows - 1) * stride) + length);
+        _ = table[((length - 1) * width) + Wide - 1];
+        _ = sums[((WideRows - 1) * width) + Wide - 1];
+        ref float from = ref Unsafe.Add(ref MemoryMarshal.GetReference(x), start);
+        ref float to = ref MemoryMarshal.GetReference(sums);
+        ref float w = ref MemoryMarshal.GetReference(table);
+        nuint u = (nuint)width;
+        nuint v = (nuint)stride;
+        Vector512<float> a0 = Vector512.LoadUnsafe(ref to);
+        Vector512<float> a1 = Vector512.LoadUnsafe(ref to, u);
+        Vector512<float> a2 = Vector512.LoadUnsafe(ref to, 2 * u);
+        Vector512<float> a3 = Vector512.LoadUnsafe(ref to, 3 * u);
+        Vector512<float> a4 = Vector512.LoadUnsafe(ref to, 4 * u);
+        Vector512<float> a5 = Vector512.LoadUnsafe(ref to, 5 * u);
+        Vector512<float> a6 = Vector512.LoadUnsafe(ref to, 6 * u);
+        Vector512<float> a7 = Vector512.LoadUnsafe(ref to, 7 * u);
+        nuint at = 0;
+        for (nuint i = 0; i < (nuint)length; i++, at += u)
+        {
+            Vector512<float> row = Vector512.LoadUnsafe(ref w, at);
+            a0 = Vector512.FusedMultiplyAdd(Vector512.Create(Unsafe.Add(ref from, i)), row, a0);
+            a1 = Vector512.FusedMultiplyAdd(Vector512.Create(Unsafe.Add(ref from, i + v)), row, a1);
+            a2 = Vector512.FusedMultiplyAdd(Vector512.Create(Unsafe.Add(ref from, i + (2 * v))), row, a2);
+            a3 = Vector512.FusedMultiplyAdd(Vector512.Create(Unsafe.Add(ref from, i + (3 * v))), row, a3);
+            a4 = Vector512.FusedMultiplyAdd(Vector512.Create(Unsafe.Add(ref from, i + (4 * v))), row, a4);
+            a5 = Vector512.FusedMultiplyAdd(Vector512.Create(Unsafe.Add(ref from, i + (5 * v))), row, a5);
+            a6 = Vector512.FusedMultiplyAdd(Vector512.Create(Unsafe.Add(ref from, i + (6 * v))), row, a6);
+            a7 = Vector512.FusedMultiplyAdd(Vector512.Create(Unsafe.Add(ref from, i + (7 * v))), row, a7);
+        }
+
+        a0.StoreUnsafe(ref to);
+        a1.StoreUnsafe(ref to, u);
+        a2.StoreUnsafe(ref to, 2 * u);
+        a3.StoreUnsafe(ref to, 3 * u);
+        a4.StoreUnsafe(ref to, 4 * u);
+        a5.StoreUnsafe(ref to, 5 * u);
+        a6.StoreUnsafe(ref to, 6 * u);
+        a7.StoreUnsafe(ref to, 7 * u);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
