@@ -29,7 +29,15 @@ internal static class HeadingFacts
 
     private static readonly Dictionary<string, int> Numbers = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["one"] = 1, ["two"] = 2, ["four"] = 4, ["eight"] = 8, ["sixteen"] = 16, ["twenty"] = 20, ["thirty"] = 30, ["forty"] = 40, ["sixty"] = 60,
+        ["one"] = 1,
+        ["two"] = 2,
+        ["four"] = 4,
+        ["eight"] = 8,
+        ["sixteen"] = 16,
+        ["twenty"] = 20,
+        ["thirty"] = 30,
+        ["forty"] = 40,
+        ["sixty"] = 60,
         ["single"] = 1,
     };
 
