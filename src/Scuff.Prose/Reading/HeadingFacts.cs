@@ -89,6 +89,9 @@ internal static class HeadingFacts
         return found;
     }
 
+    /// <summary>The level that a line names in full, or null.</summary>
+    public static HeaderField? LevelIn(string text, TextLine line) => Level(text, line, [], isBeside: false);
+
     /// <summary>The title in a first line, without quotation marks and without the facts after it, and where it ends.</summary>
     public static (string Title, int End) TitleOf(string text, TextLine line)
     {

@@ -146,6 +146,12 @@ internal sealed class HeadingReader(ReaderState state)
             return true;
         }
 
+        if (field.Key is "counts" or "walls" && HeadingFacts.LevelIn(state.Text, value) is HeaderField level && !_fields.Exists(f => f.Key == "level"))
+        {
+            // "Wall: 4, Count: 24, Improver"
+            Take(level);
+        }
+
         if (field.Key == "start" && HeadingFacts.Of(state.Text, line) is [{ Key: "intro" } intro])
         {
             // "Start: after 32 counts" says when, not on which foot

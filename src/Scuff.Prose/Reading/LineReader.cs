@@ -524,7 +524,12 @@ internal sealed class LineReader
     /// <summary>"As 1-4", "same as counts 1-8": the counts that are danced again; null for other words.</summary>
     private static (int From, int To)? AsCounts(string words)
     {
-        string[] told = words.ToLowerInvariant().Split([' ', '.', ',', '(', ')'], StringSplitOptions.RemoveEmptyEntries);
+        // "as 1-4 (6 o'clock, facing the back wall)": what stands in brackets tells where it ends
+        int bracket = words.IndexOfAny(['(', '[']);
+        string inside = bracket > 0 ? words[bracket..].ToLowerInvariant() : "";
+        bracket = inside.Contains("o'clock", StringComparison.Ordinal) || inside.Contains(':', StringComparison.Ordinal)
+            || inside.Contains(" wall", StringComparison.Ordinal) ? bracket : 0;
+        string[] told = (bracket > 0 ? words[..bracket] : words).ToLowerInvariant().Split([' ', '.', ',', '(', ')'], StringSplitOptions.RemoveEmptyEntries);
         string[] rest = [.. told.Where(w => w is not ("same" or "as" or "like" or "steps" or "step" or "count" or "counts" or "in"))];
         string[] ends = rest is [var only] ? only.Split(['-', '–']) : [];
         return told.Length > 0 && told[0] is "as" or "same" or "like" && ends.Length == 2

@@ -23,7 +23,9 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         LineSolver solver = new(state.Lexicon)
         {
             Before = state.Swung,
-            Carried = places.Count == 1 && state.LastAction is StepAction action
+            // a pivot or an unwind turns from where the line before it left the feet
+            Carried = (places.Count == 1 || clauses is [{ Head.Verb: ActionKind.Pivot or ActionKind.Unwind }, ..])
+                && state.LastAction is StepAction action
                 ? new PlacedRow(null, action, "", Counts.Zero, -1, -1, null, false, false, false) : null,
         };
         List<(Clause, int, int)> figures = [];

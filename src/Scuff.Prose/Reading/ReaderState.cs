@@ -50,9 +50,11 @@ internal sealed class ReaderState(string text, Lexicon lexicon)
     public void Follow(List<WrittenMove> moves, Weight weight)
     {
         Weight = weight;
-        LastAction = moves.Count > 0 && moves[^1].Steps.Count > 0 && moves[^1].Steps[^1].Action is { Kind: not ActionKind.Unknown } done ? done : null;
-        Swung = moves.Count > 0 && moves[^1].Steps.Count > 0 && moves[^1].Steps[^1].Action is { Foot: ActingFoot.Both } last
-            && last.Kind is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist ? last.Kind : null;
+        List<StepAction> made = [.. moves.SelectMany(m => m.Steps).Select(s => s.Action)];
+        int last = made.FindLastIndex(a => a.Kind is not ActionKind.Hold);
+        LastAction = last >= 0 && made[last].Kind is not ActionKind.Unknown ? made[last] : null;
+        Swung = moves.Count > 0 && moves[^1].Steps.Count > 0 && moves[^1].Steps[^1].Action is { Foot: ActingFoot.Both } swung
+            && swung.Kind is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist ? swung.Kind : null;
         foreach (WrittenMove move in moves)
         {
             foreach (WrittenStep step in move.Steps)

@@ -54,7 +54,18 @@ public sealed class EverydayWordingTests
     [InlineData("L", "1-2 step left to side touch right behind left", "1 L>L step:side; 2 R>L touch:cross-behind")]
     [InlineData("R", "1-2 step R to side touch L across R", "1 R>R step:side; 2 L>R touch:cross-front")]
 
+    // a slow pivot, with the step and its hold on the line before
+    [InlineData("R", "1-2 Step right forward, hold\n3-4 Pivot 1/2 turn left, hold", "1 R>R step:forward; 2 ->R hold; 3 L>L pivot @6:00; 4 ->L hold")]
+    [InlineData("L", "1-2 Step L forward, hold\n3-4 Pivot 1/4 right, hold", "1 L>L step:forward; 2 ->L hold; 3 R>R pivot @3:00; 4 ->R hold")]
+
+    // & that is the word where no & is counted, and a first bump that rides on the step
+    [InlineData("R", "1-2 Step right to right side & bump hips right, right", "1 R>R step:side; 1 ->R bump; 2 ->R bump")]
+    [InlineData("R", "1-2 Step R to side & sway right, sway left", "1 R>R sway:side; 2 L>L sway:side")]
+
     // counts danced once more
+    [InlineData("R", "1-2 Step R to side, touch L together\n3-4 Same as 1-2 (on the other foot)",
+        "1 R>R step:side; 2 L>R touch:together; 3 L>L step:side; 4 R>L touch:together")]
+    [InlineData("R", "1-2 Rock R forward, recover L\n3-4 As 1-2 (12:00)", "1 R>R rock:forward; 2 L>L recover; 3 R>R rock:forward; 4 L>L recover")]
     [InlineData("R", "1-2 Rock R forward, recover L\n3-4 Do these two counts once more", "1 R>R rock:forward; 2 L>L recover; 3 R>R rock:forward; 4 L>L recover")]
     [InlineData("R", "1-2 Step R to side, touch L together\n3-4 Dance the last two counts again to the left",
         "1 R>R step:side; 2 L>R touch:together; 3 L>L step:side; 4 R>L touch:together")]
