@@ -50,6 +50,11 @@ internal static class HeadingFacts
         }
 
         List<Word> words = Words(text, line);
+        if (IsDanced(text, line, words))
+        {
+            return [];
+        }
+
         if (Author(text, line) is HeaderField author)
         {
             return [author];
@@ -168,6 +173,10 @@ internal static class HeadingFacts
             yield return new TextLine(line.Number, start, line.End).Trimmed(text);
         }
     }
+
+    // "1-2 start with the right foot, step R forward": a line of counts is danced, whatever it says besides
+    private static bool IsDanced(string text, TextLine line, List<Word> words) => CountLabel.Read(text, line.Start, line.End) is { } label
+        && (label.Places.Count > 1 || (label.Places[0].Number <= 1 && !(words.Count > 1 && words[1].Text is "wall" or "walls")));
 
     // "S L A C K   W A T E R": letters set apart are one word
     private static string Closed(string title)

@@ -68,11 +68,21 @@ internal sealed partial class TextReaderRun
             && Array.Exists(each, w => ClosingCore.Contains(w, StringComparer.OrdinalIgnoreCase));
     }
 
+    // words that may tell where the pattern breaks, which is asked about and not passed over
+    private static readonly FrozenSet<string> OfPattern = new[]
+    {
+        "again", "beat", "beats", "break", "chorus", "count", "counts", "end", "ending", "ends", "except", "final", "finally", "first", "instead", "last",
+        "leave", "omit", "once", "only", "part", "parts", "second", "section", "sections", "skip", "third", "time", "times", "twice", "unless", "verse",
+        "wall", "walls", "without",
+    }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+
     // "Start over", "Repeat & enjoy the crossing", after which there are no more counts
     private bool ClosesTheSheet(TextLine line, string words)
     {
         string first = words.TrimStart('*', ' ', '~', '(').Split([' ', ',', '!', '.', '-', '&'], 2)[0];
         return (_sections.Count > 0 || _section is not null) && words.Length < 80 && !words.Any(char.IsAsciiDigit)
+            && !TermReader.Read(_text, line.Start, line.End, _state.Lexicon).Exists(t => t.Kind is TermKind.Foot or TermKind.Side or TermKind.Amount
+                or TermKind.Turn or TermKind.Move)
             && first.ToLowerInvariant() is "repeat" or "start" or "begin" or "again" or "keep" or "enjoy" or "that's" or "thats" or "have" or "happy" or "end"
             && !_lines.Exists(l => l.Start > line.End && l.Trimmed(_text) is { } later && later.Start < later.End
                 && CountLabel.Read(_text, later.Start, later.End) is { } label && label.End < later.End);
@@ -82,8 +92,9 @@ internal sealed partial class TextReaderRun
         || words.Contains("://", StringComparison.Ordinal)
         || (words.IndexOf('@', StringComparison.Ordinal) is > 0 and int at && words.IndexOf('.', at) > at);
 
-    /// <summary>Whether it names no foot, no move, no turn, no count and no wall.</summary>
+    /// <summary>Whether it names no foot, no move, no turn, no count and nothing of the pattern.</summary>
     private bool IsTalk(TextLine line, string words) => words.Any(char.IsLetter) && !words.Any(char.IsAsciiDigit)
+        && !words.Split([' ', ',', '.', '!', '?', ':', ';', '(', ')', '-', '\t'], StringSplitOptions.RemoveEmptyEntries).Any(OfPattern.Contains)
         && !TermReader.Read(_text, line.Start, line.End, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Foot or TermKind.Side
             or TermKind.Dir or TermKind.Amount or TermKind.Turn or TermKind.Repeat or TermKind.RepeatMirrored or TermKind.Number);
 }

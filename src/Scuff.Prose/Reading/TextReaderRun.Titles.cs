@@ -1,4 +1,3 @@
-using System.Globalization;
 using Scuff.Prose.Words;
 using Scuff.Timing;
 
@@ -114,8 +113,8 @@ internal sealed partial class TextReaderRun
         return null;
     }
 
-    /// <summary>"A1: WALKS": the part and the number of a section of a phrased dance; null when a line is no such heading.</summary>
-    private (string Part, int Number, int End)? LetteredSection(TextLine line, int index)
+    /// <summary>"A1: WALKS": the part that a section is of, and where its title begins; null when a line is no such heading.</summary>
+    private (string Part, int Title)? LetteredSection(TextLine line, int index)
     {
         int at = line.Start;
         if (line.End - at < 3 || _text[at] is < 'A' or > 'H' || !char.IsAsciiDigit(_text[at + 1]))
@@ -141,7 +140,7 @@ internal sealed partial class TextReaderRun
         }
 
         int title = at + (_text[at] is ':' or '.' or '-' or '–' or '|' or ')' or ']' ? 1 : 0);
-        return (_text[line.Start].ToString(), int.Parse(_text.AsSpan(line.Start + 1, digits), NumberStyles.None, CultureInfo.InvariantCulture), title);
+        return (_text[line.Start].ToString(), title);
     }
 
     private bool FollowedByOne(int from)
@@ -185,7 +184,7 @@ internal sealed partial class TextReaderRun
             return true;
         }
 
-        if (LetteredSection(line, index) is not (string part, _, int end))
+        if (LetteredSection(line, index) is not (string part, int title))
         {
             return false;
         }
@@ -197,7 +196,7 @@ internal sealed partial class TextReaderRun
             OpenPart(part, null, line);
         }
 
-        OpenNext(_text[end..line.End].Trim(), line);
+        OpenNext(_text[title..line.End].Trim(), line);
         return true;
     }
 
@@ -241,9 +240,5 @@ internal sealed partial class TextReaderRun
 
     private static bool IsShouted(string words) => words.Count(char.IsLetter) > 3 && !words.Any(char.IsLower);
 
-    private static string TitleOf(string words)
-    {
-        string title = (IsNumbered(words) ?? words).Trim().TrimEnd(':', '-', '–').Trim();
-        return title;
-    }
+    private static string TitleOf(string words) => (IsNumbered(words) ?? words).Trim().TrimEnd(':', '-', '–').Trim();
 }
