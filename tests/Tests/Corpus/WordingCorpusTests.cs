@@ -10,7 +10,7 @@ namespace Tests.Corpus;
 public sealed class WordingCorpusTests(ITestOutputHelper output)
 {
     // Their lines are not shown: whoever makes the reader better must not see what it is judged by.
-    private static readonly string[] Hidden = ["unseen", "unseen-b", "unseen-c", "unseen-e", "unseen-f", "unseen-g", "unseen-h", "unseen-i", "unseen-j", "unseen-k"];
+    private static readonly string[] Hidden = ["unseen", "unseen-b", "unseen-g", "unseen-k", "unseen-l", "unseen-m"];
 
     /// <summary>Folder, least share read right in thousandths, most cases read wrong without a question, most questions not asked.</summary>
     public static TheoryData<string, int, int, int> Folders => new()
@@ -30,22 +30,26 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         { "generated", 995, 0, 0 },
         { "unseen", 978, 1, 0 },
         { "unseen-b", 971, 0, 0 },
-        { "unseen-c", 928, 3, 0 },
+        { "ninth-b", 928, 3, 0 },
         { "eleventh-b", 920, 0, 0 },
         { "thirteenth", 968, 0, 0 },
-        { "unseen-e", 912, 3, 0 },
+        { "thirteenth-b", 912, 3, 0 },
         { "fourteenth", 975, 0, 0 },
-        { "unseen-f", 925, 2, 0 },
+        { "fourteenth-b", 925, 2, 0 },
         { "fifteenth", 1000, 0, 0 },
         { "sixteenth", 987, 0, 0 },
         { "seventeenth", 975, 0, 0 },
         { "eighteenth", 1000, 0, 0 },
         { "nineteenth", 1000, 0, 0 },
         { "unseen-g", 966, 1, 0 },
-        { "unseen-h", 875, 2, 0 },
-        { "unseen-i", 737, 4, 0 },
-        { "unseen-j", 833, 3, 1 },
+        { "sixteenth-b", 875, 2, 0 },
+        { "seventeenth-b", 737, 4, 0 },
+        { "eighteenth-b", 833, 3, 1 },
         { "unseen-k", 892, 0, 0 },
+        { "twentieth", 900, 1, 0 },
+        { "unseen-l", 900, 0, 0 },
+        { "twenty-first", 785, 4, 0 },
+        { "unseen-m", 828, 4, 0 },
     };
 
     [Theory]
