@@ -1,6 +1,7 @@
 using System.Globalization;
 using Scuff.Diagnostics;
 using Scuff.Dances;
+using Scuff.Prose.Reading.Sentences;
 
 namespace Scuff.Prose.Reading;
 
@@ -41,8 +42,34 @@ internal static class HeadingFacts
         ["single"] = 1,
     };
 
-    /// <summary>The facts of a line; none when it is a line of another kind.</summary>
+    /// <summary>
+    /// The facts of a line, whole and in its pieces ("24 counts, 4 walls. Intro 12 counts.", "32 count intro - no tags"); none when it is a line of another kind.
+    /// </summary>
     public static IReadOnlyList<HeaderField> Of(string text, TextLine line)
+    {
+        List<HeaderField> found = [.. OfPiece(text, line)];
+        if (line.End - line.Start > 400 || found.Exists(f => f.Key == "by") || CountLabel.Read(text, line.Start, line.End) is { Places.Count: > 1 })
+        {
+            return found;
+        }
+
+        string lower = text[line.Start..line.End].ToLowerInvariant();
+        bool denied = lower.Contains("no ", StringComparison.Ordinal) || lower.Contains("0 ", StringComparison.Ordinal) || lower.Contains("without", StringComparison.Ordinal);
+        if (!denied && (SentenceReader.HasWord(lower, "restart") || SentenceReader.HasWord(lower, "tag") || SentenceReader.HasWord(lower, "bridge")))
+        {
+            // "... one tag after wall 2": the sentence is read as one
+            return found;
+        }
+
+        foreach (TextLine piece in SmallPieces(text, line))
+        {
+            found.AddRange(OfPiece(text, piece).Where(f => f.Key is not "by" && !found.Exists(o => o.Key == f.Key)));
+        }
+
+        return found;
+    }
+
+    private static IReadOnlyList<HeaderField> OfPiece(string text, TextLine line)
     {
         if (line.End - line.Start > 160)
         {
@@ -111,7 +138,7 @@ internal static class HeadingFacts
             }
 
             bool parts = text[at] is '(' or '[' or '|' or '–' or '—' || (text[at] == '-' && text[at - 1] == ' ' && at + 1 < line.End && text[at + 1] == ' ');
-            if (parts && Pieces(text, line with { Start = at }).Any(p => Of(text, p).Count > 0))
+            if (parts && (Pieces(text, line with { Start = at }).Any(p => Of(text, p).Count > 0) || NamesTheSheet(text, line with { Start = at + 1 })))
             {
                 end = at;
                 while (end > line.Start && text[end - 1] == ' ')
@@ -130,6 +157,15 @@ internal static class HeadingFacts
         }
 
         return (Closed(title), end);
+    }
+
+    // "- crib card", "(step sheet)"
+    private static bool NamesTheSheet(string text, TextLine line)
+    {
+        string rest = text[line.Start..line.End].Trim(' ', '-', ')', ']', '.').ToLowerInvariant();
+        return rest is "crib card" or "crib sheet" or "crib" or "step sheet" or "stepsheet" or "steps" or "the steps" or "step description" or "dance sheet" or "dance notes"
+            or "notes" or "teaching notes" or "teaching sheet" or "teaching copy" or "line dance" or "a line dance" or "class notes" or "class sheet" or "class copy"
+            or "handout" or "class handout" or "draft" or "final" or "revised";
     }
 
     /// <summary>The pieces of a line between dashes, bars and brackets, and its sentences.</summary>
@@ -152,6 +188,31 @@ internal static class HeadingFacts
             }
 
             start = at + 1;
+        }
+    }
+
+    // sentences, what stands between dashes, bars and strokes, and what stands between commas; none when the line is one piece
+    private static IEnumerable<TextLine> SmallPieces(string text, TextLine line)
+    {
+        int start = line.Start;
+        bool any = false;
+        for (int at = line.Start; at <= line.End; at++)
+        {
+            bool next = at + 1 < line.End && text[at + 1] == ' ';
+            bool ends = at == line.End || text[at] is '|' or '–' or '—' or ';' or '•' or '·' or '\t' or '(' or ')'
+                || (text[at] is '.' or ',' or '!' && next) || (text[at] is '-' or '/' && next && at > line.Start && text[at - 1] == ' ');
+            if (!ends || (at == line.End && !any))
+            {
+                continue;
+            }
+
+            any = true;
+            TextLine piece = new TextLine(line.Number, start, at).Trimmed(text);
+            start = at + 1;
+            if (piece.Start < piece.End)
+            {
+                yield return piece;
+            }
         }
     }
 
@@ -230,6 +291,9 @@ internal static class HeadingFacts
             || (!told && words.Exists(w => w.Text is "foot" or "left" or "right"));
         // "16 counts after the bell"
         starts |= words[0].Number is not null && words.Count > 2 && words[1].Text is "counts" or "beats" or "count" && words[2].Text is "after" or "from" or "in";
+
+        // "..., 16 in"
+        starts |= words is [{ Number: not null }, { Text: "in" }] or [{ Number: not null }, { Text: "counts" or "beats" }, { Text: "in" }];
         return number >= 0 && first && !footed && (told || starts) && words.Count <= 14
             ? new HeaderField("intro", text[line.Start..line.End].TrimEnd('.'), line.Span, line.Number)
             : null;

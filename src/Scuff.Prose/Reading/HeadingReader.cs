@@ -41,6 +41,16 @@ internal sealed class HeadingReader(ReaderState state)
         ["title"] = "title",
         ["dance"] = "title",
         ["name"] = "title",
+        ["dance title"] = "title",
+        ["dance name"] = "title",
+        ["name of dance"] = "title",
+        ["name of the dance"] = "title",
+        ["new dance"] = "title",
+        ["dance of the week"] = "title",
+        ["dance of the month"] = "title",
+        ["this week"] = "title",
+        ["this week's dance"] = "title",
+        ["tonight's dance"] = "title",
         ["date"] = "date",
         ["version"] = "version",
         ["last changed"] = "changed",
@@ -79,6 +89,9 @@ internal sealed class HeadingReader(ReaderState state)
     private string _title = "";
     private TextSpan _titleSpan;
 
+    // whether the title is a line that nothing calls so
+    private bool _isBareTitle;
+
     public bool HasTitle { get; private set; }
 
     /// <summary>How many characters of the text the title takes, for complaints about the whole text.</summary>
@@ -98,6 +111,7 @@ internal sealed class HeadingReader(ReaderState state)
         }
 
         HasTitle = true;
+        _isBareTitle = true;
         (string title, int end) = HeadingFacts.TitleOf(state.Text, line);
         _title = title;
         _titleSpan = TextSpan.FromBounds(line.Start, end);
@@ -141,7 +155,7 @@ internal sealed class HeadingReader(ReaderState state)
             return true;
         }
 
-        if (field.Key is "description" or "type" && ReadFacts(value))
+        if (field.Key is "description" or "type" or "title" or "for" && ReadFacts(value))
         {
             return true;
         }
@@ -164,7 +178,8 @@ internal sealed class HeadingReader(ReaderState state)
     }
 
     /// <summary>Whether a line is a <c>key: value</c> line with a key that is known.</summary>
-    public bool IsField(TextLine line) => FieldOf(line) is (string key, _) && Keys.ContainsKey(key);
+    public bool IsField(TextLine line) => FieldOf(line) is (string key, _)
+        && (Keys.ContainsKey(key) || Array.TrueForAll(key.Split('/', StringSplitOptions.TrimEntries), Keys.ContainsKey));
 
     public void KeepEnding(TextLine line) => _fields.Add(new HeaderField("ending", state.Text[line.Start..line.End], line.Span, line.Number));
 
@@ -228,7 +243,12 @@ internal sealed class HeadingReader(ReaderState state)
             return end < line.End && Keys.ContainsKey(led) ? (led, end) : null;
         }
 
-        if (colon < 0 || colon - line.Start > 40 || colon == line.Start)
+        if (colon < 0)
+        {
+            return FieldWithoutColon(line);
+        }
+
+        if (colon - line.Start > 40 || colon == line.Start)
         {
             return null;
         }
@@ -247,6 +267,25 @@ internal sealed class HeadingReader(ReaderState state)
         }
 
         return (key, colon + 1);
+    }
+
+    // "Music    Hemp and Tar", "Level - Beginner", with a tab or blanks or a dash for the colon
+    private (string Key, int ValueStart)? FieldWithoutColon(TextLine line)
+    {
+        for (int at = line.Start + 2; at < Math.Min(line.End - 1, line.Start + 24); at++)
+        {
+            bool blank = state.Text[at] == '\t' || (state.Text[at] == ' ' && state.Text[at + 1] == ' ');
+            bool dash = !blank && state.Text[at] == ' ' && at + 2 < line.End && state.Text[at + 1] is '-' or '–' or '=' && state.Text[at + 2] == ' ';
+            if (blank || dash)
+            {
+                string key = state.Text[line.Start..at].Trim();
+                bool isField = Keys.TryGetValue(key, out string? canonical) && canonical is not ("tags" or "restarts" or "start")
+                    && (blank || key.Length > 3);
+                return isField ? (key, dash ? at + 3 : at + 1) : null;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>"Count/Wall/Level: 32/4/Improver".</summary>
@@ -335,7 +374,7 @@ internal sealed class HeadingReader(ReaderState state)
 
         if (field.Key is "restarts" or "tags" && field.Value.Contains("wall", StringComparison.OrdinalIgnoreCase))
         {
-            int start = state.Text.LastIndexOf(':', field.Span.Start);
+            int start = state.Text.LastIndexOf(':', field.Span.Start, field.Span.Start - state.Text.LastIndexOf('\n', field.Span.Start));
             int word = start;
             while (word > 0 && (char.IsLetter(state.Text[word - 1]) || state.Text[word - 1] == ' '))
             {
@@ -346,9 +385,16 @@ internal sealed class HeadingReader(ReaderState state)
             return;
         }
 
-        if (field.Key == "title" && !HasTitle)
+        if (field.Key == "title" && (!HasTitle || _isBareTitle))
         {
+            if (HasTitle)
+            {
+                // the name of a paper or a club stood above it
+                _fields.Add(new HeaderField("description", _title, _titleSpan, field.Line));
+            }
+
             HasTitle = true;
+            _isBareTitle = false;
             _title = field.Value;
             _titleSpan = field.Span;
         }

@@ -133,6 +133,12 @@ public static class ReadingRules
         "A count line starts with its counts, a heading with a word and a colon.",
         Good + "mumble over the railing\n", Good, "ours");
 
+    /// <summary>A line of talk, which is kept and changes nothing.</summary>
+    public static Rule KeptAsRemark { get; } = new("reading/kept-as-remark", Severity.Hint,
+        "'{words}' is kept as a remark; nothing of it is danced.",
+        "Sheets thank and greet people, and tell who may copy them. If it should change the dance, write it with its counts or its wall.",
+        Good + "Please do not change this step sheet in any way\n", Good, "ours");
+
     /// <summary>A sentence on tags, restarts or endings that is not understood.</summary>
     public static Rule UnknownSentence { get; } = new("reading/unknown-sentence", Severity.Question,
         "I do not understand this sentence about the pattern: '{words}'. It is kept as it is.",

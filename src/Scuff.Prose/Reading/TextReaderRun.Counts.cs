@@ -3,6 +3,7 @@ using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Prose.Reading.Sentences;
 using Scuff.Prose.Words;
+using Scuff.Stance;
 using Scuff.Steps;
 using Scuff.Timing;
 
@@ -175,7 +176,7 @@ internal sealed partial class TextReaderRun
             || StartsWithWord(words, "restart") || StartsWithWord(words, "tag") || StartsWithWord(words, "bridge") || StartsWithWord(words, "ending")
             || StartsWithWord(words, "sequence") || StartsWithWord(words, "part") || StartsWithWord(words, "track") || StartsWithWord(words, "repeat")
             || StartsWithWord(words, "start") || StartsWithWord(words, "begin") || StartsWithWord(words, "end");
-        if (headed || opens || words[0] is '#' or '/' or '[' or '*' or '=' or '-' || _text[next.Start - 1] is '|' || (next.Start > 1 && _text[next.Start - 2] is '|') || SectionHeading(words) is not null
+        if (headed || opens || words[0] is '#' or '/' or '[' or '*' or '=' or '-' or '>' || _text[next.Start - 1] is '|' || (next.Start > 1 && _text[next.Start - 2] is '|') || SectionHeading(words) is not null
             || CountLabel.Read(_text, next.Start, next.End) is not null || SentenceReader.LooksLikeSentence(words) || GluedLabel(next) is not null)
         {
             return false;
@@ -317,18 +318,47 @@ internal sealed partial class TextReaderRun
             return runs;
         }
 
-        int start = line.End;
+        int end = BeforeClock(line);
+        int start = end;
         while (start > line.Start && (char.IsAsciiDigit(_text[start - 1]) || _text[start - 1] is '&' or '-' or '–' or ','))
         {
             start--;
         }
 
-        bool apart = start > line.Start + 2 && start < line.End && char.IsWhiteSpace(_text[start - 1]);
-        return apart && CountLabel.Read(_text, start, line.End) is { Places.Count: > 1 } last && last.End == line.End
-            && TermReader.Read(_text, line.Start, start, _state.Lexicon) is { Count: > 1 } terms && terms.Exists(t => t.Kind == TermKind.Move)
+        bool apart = start > line.Start + 2 && start < end && char.IsWhiteSpace(_text[start - 1]);
+        return apart && CountLabel.Read(_text, start, end) is { Places.Count: > 1 } last && last.End == end
+            && TermReader.Read(_text, line.Start, start, _state.Lexicon) is { Count: > 1 } terms && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir)
             && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat)
             ? [(last, line.Start, start)]
             : [];
+    }
+
+    // "step R forward, pivot 1/2 left     1-2  (3:00)": where the line ends without its clock
+    private int BeforeClock(TextLine line)
+    {
+        int end = line.End;
+        if (end - line.Start > 8 && _text[end - 1] is ')' or ']' && _text.LastIndexOfAny(['(', '['], end - 1, end - line.Start) is int open and > 0
+            && end - open < 14 && TermReader.Read(_text, open, end, _state.Lexicon).Exists(t => t.Kind == TermKind.Clock))
+        {
+            end = open;
+            while (end > line.Start && char.IsWhiteSpace(_text[end - 1]))
+            {
+                end--;
+            }
+        }
+
+        return end;
+    }
+
+    /// <summary>Holds a clock that stands apart from the words against where the last line of the section ends.</summary>
+    private void ClaimIn(int start, int end)
+    {
+        if (_section is { Lines.Count: > 0 } section
+            && TermReader.Read(_text, start, end, _state.Lexicon).Find(t => t.Kind == TermKind.Clock) is { Meaning: { } meaning } clock)
+        {
+            WrittenLine last = section.Lines[^1];
+            section.Lines[^1] = last with { Claims = [.. last.Claims, new FacingClaim(Facing.FromEighths(meaning.Value), last.Places.Max(p => p.Place), clock.Span)] };
+        }
     }
 
     private void ReadRun(TextLine line, CountLabel label, int? wordsStart = null)
@@ -377,7 +407,8 @@ internal sealed partial class TextReaderRun
     {
         SectionBuilder section = _section!;
         RememberWeight(places);
-        LineContent content = new LineReader(_state).Read(places, wordsStart, line.End, line.Number, printed);
+        TableRow row = RowOf(line, wordsStart);
+        LineContent content = new LineReader(_state).Read(places, wordsStart, row.WordsEnd, line.Number, printed);
         Counts start = places.Count > 0 ? Counts.Max(Counts.Zero, Counts.FromWhole(places.Min(p => p.Place).Value.Floor)) : Counts.Zero;
         if (places[0].Place < Counts.Zero)
         {
@@ -399,7 +430,8 @@ internal sealed partial class TextReaderRun
             Number = line.Number,
         };
         section.Lines.Add(made);
-        _state.SectionLines.Add(made);
+        CheckRow(row, made, printed);
+        _state.SectionLines.Add(section.Lines[^1]);
     }
 
     /// <summary>"Step R to side (1), touch L together (2)": the counts stand in brackets after the moves.</summary>

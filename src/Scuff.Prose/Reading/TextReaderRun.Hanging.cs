@@ -17,6 +17,13 @@ internal sealed partial class TextReaderRun
             if (StartsWithWord(words, kind) && words[kind.Length..].TrimStart() is { Length: > 0 } rest && rest[0] is ':' or '-' or '–')
             {
                 string note = rest[1..].Trim().ToString();
+                if (kind is "note" or "remark" && _section is null && _sections.Count == 0
+                    && _heading.ReadFacts(new TextLine(line.Number, line.Start + words.IndexOf(rest[0]) + 1, line.End).Trimmed(_text)))
+                {
+                    // "Note: the dance begins after 32 beats"
+                    return true;
+                }
+
                 AddNote(new Note(kind switch { "styling" => "style", "arm" or "hands" => "arms", _ => kind }, note, line.Span));
                 Abbreviations.Tell(_state, line.Span);
                 return true;

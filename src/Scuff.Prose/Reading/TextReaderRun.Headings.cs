@@ -1,6 +1,7 @@
 using System.Globalization;
 using Scuff.Dances;
 using Scuff.Diagnostics;
+using Scuff.Prose.Reading.Sentences;
 using Scuff.Prose.Words;
 using Scuff.Timing;
 
@@ -314,6 +315,7 @@ internal sealed partial class TextReaderRun
             return null;
         }
 
+        bool titled = false;
         for (int at = index + 1; at < _lines.Count; at++)
         {
             TextLine next = _lines[at].Trimmed(_text);
@@ -326,7 +328,17 @@ internal sealed partial class TextReaderRun
                 : CountsInBrackets(next) is [{ Number: 1 }, ..];
             if (!counted)
             {
-                return null;
+                // "Jazz box 1/4 R" may stand between, as the title of what is danced
+                bool isTitle = !titled && next.End - next.Start < 60 && CountLabel.Read(_text, next.Start, next.End) is null
+                    && !SentenceReader.LooksLikeSentence(_text.AsSpan(next.Start, next.End - next.Start))
+                    && TermReader.Read(_text, next.Start, next.End, _state.Lexicon).Exists(t => t.Kind == TermKind.Move);
+                if (!isTitle)
+                {
+                    return null;
+                }
+
+                titled = true;
+                continue;
             }
 
             // "tag 2 after wall 4": by its number where it has one

@@ -61,6 +61,34 @@ internal sealed partial class TextReaderRun
         return dance;
     }
 
+    // "Then restart the dance (facing 12:00)", under the counts of a tag
+    private bool RestartsAfterTag(ReadOnlySpan<char> words) => _tag is not null && _section is { Lines.Count: > 0 } && words.Length < 80
+        && (StartsWithWord(words, "then") || StartsWithWord(words, "and") || StartsWithWord(words, "restart") || StartsWithWord(words, "now"))
+        && SentenceReader.HasWord(words, "restart") && !SentenceReader.HasWord(words, "wall") && !SentenceReader.HasWord(words, "count")
+        && !SentenceReader.HasWord(words, "tag");
+
+    /// <summary>
+    /// What is told twice is kept once: the heading's summary ("Tag/restart: 1, in wall 5"), and a tag whose restart another sentence tells.
+    /// </summary>
+    private void KeepOnce()
+    {
+        for (int i = 0; i < _interruptions.Count; i++)
+        {
+            Interruption told = _interruptions[i];
+            bool restarts = told.AfterCounts is not null && told.Acts.OfType<InterruptionAct.PlayTag>().Any(t => _restartAfter.Contains(t.Name) || t.Name.Length == 0)
+                && _restartAfter.Count > 0 && !told.Acts.OfType<InterruptionAct.Restart>().Any();
+            if (restarts)
+            {
+                _interruptions[i] = told with { Acts = [.. told.Acts, new InterruptionAct.Restart()] };
+            }
+        }
+
+        HashSet<int> headed = [.. _heading.OfPattern.Select(l => l.Number)];
+        _interruptions.RemoveAll(i => _interruptions.Exists(o => !ReferenceEquals(o, i) && o.PartName == i.PartName && i.Walls.Count > 0 && o.Changes.Count >= i.Changes.Count
+            && i.Walls.All(o.Walls.Contains) && ((i.AfterCounts is null && o.AfterCounts is not null && headed.Contains(i.Line) && !headed.Contains(o.Line))
+                || (i.AfterCounts == o.AfterCounts && i.Walls == o.Walls && i.Acts.Count < o.Acts.Count && i.Acts.All(a => o.Acts.Contains(a) || a is InterruptionAct.PlayTag { Name: "" })))));
+    }
+
     private Dance ReadSentences(Dance dance)
     {
         SentenceReader reader = new(_state, dance, (part, place) => WeightAt(dance, part, place));
@@ -88,6 +116,7 @@ internal sealed partial class TextReaderRun
             }
         }
 
+        KeepOnce();
         dance = dance with
         {
             Tags = reader.Tags.ToValueList(),

@@ -14,7 +14,12 @@ internal sealed partial class TextReaderRun
         "a", "again", "all", "and", "back", "begin", "beginning", "dance", "dancing", "danced", "do", "end", "enjoy", "from", "front", "fun", "good",
         "happy", "hand", "have", "hope", "in", "is", "it", "just", "keep", "let's", "lets", "lots", "luck", "much", "now", "of", "on", "over", "please",
         "repeat", "smile", "smiling", "start", "starting", "that's", "thats", "the", "then", "this", "to", "top", "we", "whole", "with", "you", "your",
+        "are", "at", "face", "facing", "new", "next", "o'clock", "oclock", "till", "until", "music", "stops", "song", "finishes", "ends", "going", "dancers",
+        "everybody", "everyone", "until", "will", "be", "should", "for", "every",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"\b(1[0-2]|[1-9])([:.](00|30)\b| ?o'?clock\b)", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
+    private static partial System.Text.RegularExpressions.Regex ClockTime();
 
     private static readonly string[] ClosingCore = ["again", "repeat", "enjoy", "fun", "happy", "smile", "smiling", "end"];
 
@@ -41,28 +46,64 @@ internal sealed partial class TextReaderRun
         return start < end ? new TextLine(line.Number, start, end) : line;
     }
 
-    // the names of the columns of a table
-    private static bool IsColumnNames(string words) => words.Contains('|', StringComparison.Ordinal) || words.Contains('\t', StringComparison.Ordinal)
-        ? words.Split(['|', '\t', ' ', '/'], StringSplitOptions.RemoveEmptyEntries).All(w => w.TrimEnd('s').ToLowerInvariant() is "count" or "step" or "facing"
-            or "face" or "foot" or "feet" or "wall" or "action" or "movement" or "description" or "beat" or "ct" or "direction" or "clock" or "note" or "after")
-        : false;
-
     /// <summary>A line that changes nothing of the dance, kept as a note; false when it may mean something.</summary>
     private bool ReadRemark(TextLine line)
     {
         string words = _text[line.Start..line.End];
-        string? kind = IsClosing(words) || ClosesTheSheet(line, words) ? "closing" : IsColumnNames(words) ? "columns" : IsAddress(words) ? "contact" : IsTalk(line, words) ? "remark" : null;
+        string? kind = IsClosing(words) || ClosesTheSheet(line, words) ? "closing" : IsAddress(words) ? "contact"
+            : IsKey(words) ? "key" : IsTalk(line, words) ? "remark" : null;
         if (kind is not null)
         {
             _notes.Add(new Note(kind, words, line.Span));
+            return true;
         }
 
-        return kind is not null;
+        return ReadTalk(line);
     }
+
+    /// <summary>A line that is told to people, kept with a hint; false when it may change the dance.</summary>
+    private bool ReadTalk(TextLine line)
+    {
+        string words = _text[line.Start..line.End];
+        if (!TalkWords.IsRemark(words, _state.Lexicon, IsOutside(line)))
+        {
+            return false;
+        }
+
+        _notes.Add(new Note("remark", words, line.Span));
+        _state.Add(ReadingRules.KeptAsRemark.At(line.Span, ("words", words.Length > 80 ? words[..80] + "..." : words)));
+        return true;
+    }
+
+    /// <summary>"Start again (9:00)": closing words, whose clock is held against the turns up to there.</summary>
+    private bool ReadClosing(TextLine line)
+    {
+        string words = _text[line.Start..line.End];
+        if (_section is not { Lines.Count: > 0 } || _tag is not null || !IsClosing(words) || HasCountsAfter(line))
+        {
+            return false;
+        }
+
+        ClaimIn(line.Start, line.End);
+        _notes.Add(new Note("closing", words, line.Span));
+        return true;
+    }
+
+    // "fwd = forward, tch = touch"
+    private static bool IsKey(string words) => words.Contains('=', StringComparison.Ordinal)
+        && words.Split([',', ';', '|'], StringSplitOptions.RemoveEmptyEntries).All(p => p.Split('=') is [var is1, var is2] && is1.Trim().Length is > 0 and < 12
+            && is2.Trim().Length is > 0 and < 30);
+
+    /// <summary>Whether a line stands before the first counts or after the last.</summary>
+    private bool IsOutside(TextLine line) => (_section is null && _sections.Count == 0) || !HasCountsAfter(line);
+
+    private bool HasCountsAfter(TextLine line) => _lines.Exists(l => l.Start > line.End && l.Trimmed(_text) is { } later && later.Start < later.End
+        && CountLabel.Read(_text, later.Start, later.End) is { } label && label.End < later.End);
 
     private static bool IsClosing(string words)
     {
-        string[] each = [.. words.Split([' ', ',', '.', '!', '-', '–', ':', ';', '*', '(', ')', '~', '…', '\t', '&'], StringSplitOptions.RemoveEmptyEntries)
+        // the clock at which it begins again is no word
+        string[] each = [.. ClockTime().Replace(words, " ").Split([' ', ',', '.', '!', '-', '–', ':', ';', '*', '(', ')', '[', ']', '~', '…', '\t', '&'], StringSplitOptions.RemoveEmptyEntries)
             .Where(w => w.Any(char.IsLetterOrDigit))];
         return each.Length is > 0 and < 16 && Array.TrueForAll(each, Closing.Contains)
             && Array.Exists(each, w => ClosingCore.Contains(w, StringComparer.OrdinalIgnoreCase));
@@ -84,8 +125,7 @@ internal sealed partial class TextReaderRun
             && !TermReader.Read(_text, line.Start, line.End, _state.Lexicon).Exists(t => t.Kind is TermKind.Foot or TermKind.Side or TermKind.Amount
                 or TermKind.Turn or TermKind.Move)
             && first.ToLowerInvariant() is "repeat" or "start" or "begin" or "again" or "keep" or "enjoy" or "that's" or "thats" or "have" or "happy" or "end"
-            && !_lines.Exists(l => l.Start > line.End && l.Trimmed(_text) is { } later && later.Start < later.End
-                && CountLabel.Read(_text, later.Start, later.End) is { } label && label.End < later.End);
+            && !HasCountsAfter(line);
     }
 
     private static bool IsAddress(string words) => words.Contains("www.", StringComparison.OrdinalIgnoreCase)

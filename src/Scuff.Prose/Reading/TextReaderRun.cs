@@ -25,6 +25,9 @@ internal sealed partial class TextReaderRun
     private readonly List<(TextLine Line, int Track)> _sequences = [];
     private readonly List<PendingSentence> _endings = [];
 
+    // tags under whose counts stands "then restart the dance"
+    private readonly List<string> _restartAfter = [];
+
     // the part, section or tag being read
     private string _partName = "";
     private TextSpan _partSpan;
@@ -148,12 +151,28 @@ internal sealed partial class TextReaderRun
             return;
         }
 
+        if (ReadColumns(words.ToString()))
+        {
+            _notes.Add(new Note("columns", words.ToString(), line.Span));
+            return;
+        }
+
         if (!_heading.HasTitle && _section is null && _parts.Count == 0 && _tag is null && !LooksLikeBody(line))
         {
             if (_heading.ReadTitle(line))
             {
                 return;
             }
+        }
+
+        if (words.StartsWith(">>") && ReadTalk(line))
+        {
+            return;
+        }
+
+        if (ReadClosing(line))
+        {
+            return;
         }
 
         bool atHead = _section is null && _sections.Count == 0 && _parts.Count == 0 && _tag is null && _tracks.Count == 0;
@@ -216,6 +235,7 @@ internal sealed partial class TextReaderRun
                 ReadRun(new TextLine(line.Number, from, to), after, from);
             }
 
+            ClaimIn(BeforeClock(line), line.End);
             return;
         }
 
@@ -239,6 +259,13 @@ internal sealed partial class TextReaderRun
                 || StartsWithWord(words, "restarts") || StartsWithWord(words, "wall"));
         if (inHeading && !ofPattern && _heading.ReadField(line))
         {
+            return;
+        }
+
+        if (RestartsAfterTag(words))
+        {
+            _restartAfter.Add(_tag!.Name);
+            _notes.Add(new Note("sentence", words.ToString(), line.Span));
             return;
         }
 

@@ -33,9 +33,28 @@ internal sealed class SentenceReader
     public List<Tag> Tags { get; }
 
     /// <summary>Whether a line may be such a sentence at all.</summary>
-    public static bool LooksLikeSentence(ReadOnlySpan<char> words) => Has(words, "wall") || Has(words, "restart") || Has(words, "tag")
-        || Has(words, "bridge") || Has(words, "repetition")
-        || (Has(words, "part") && Has(words, "after"));
+    public static bool LooksLikeSentence(ReadOnlySpan<char> words) => HasWord(words, "wall") || HasWord(words, "restart") || HasWord(words, "tag")
+        || HasWord(words, "bridge") || HasWord(words, "repetition")
+        || (HasWord(words, "part") && HasWord(words, "after"));
+
+    /// <summary>Whether words hold a word, alone or with an ending ("tags", "restarted"), and not within another ("stage", "cottage").</summary>
+    /// <param name="words">The words.</param>
+    /// <param name="word">A word in small letters.</param>
+    public static bool HasWord(ReadOnlySpan<char> words, string word)
+    {
+        int at = words.IndexOf(word, StringComparison.OrdinalIgnoreCase);
+        for (int from = 0; at >= 0; at = words[from..].IndexOf(word, StringComparison.OrdinalIgnoreCase))
+        {
+            if (from + at == 0 || !char.IsLetter(words[from + at - 1]))
+            {
+                return true;
+            }
+
+            from += at + word.Length;
+        }
+
+        return false;
+    }
 
     /// <summary>The breaks a sentence tells, which may be none; null when it is not understood (a question is asked then).</summary>
     /// <param name="line">The line.</param>
