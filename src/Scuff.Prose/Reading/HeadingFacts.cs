@@ -48,6 +48,13 @@ internal static class HeadingFacts
     public static IReadOnlyList<HeaderField> Of(string text, TextLine line)
     {
         List<HeaderField> found = [.. OfPiece(text, line)];
+        if (found is [{ Key: "by" } author] && author.Value.IndexOf(". ", StringComparison.Ordinal) is > 3 and int stop
+            && OfPiece(text, line with { Start = author.Span.Start + stop + 2 }) is { Count: > 0 } more)
+        {
+            // "Dance by Petra Kneebone. 32 counts, 4 walls, absolute beginner."
+            return [author with { Value = author.Value[..stop], Span = new TextSpan(author.Span.Start, stop) }, .. more];
+        }
+
         if (line.End - line.Start > 400 || found.Exists(f => f.Key == "by") || CountLabel.Read(text, line.Start, line.End) is { Places.Count: > 1 })
         {
             return found;
@@ -121,6 +128,14 @@ internal static class HeadingFacts
         return found;
     }
 
+    /// <summary>How many restarts and tags a line says there are.</summary>
+    public static IEnumerable<HeaderField> Breaks(string text, TextLine line)
+    {
+        List<Word> words = Words(text, line);
+        words.RemoveAll(w => w.Text is "easy" or "simple" or "short" or "small" or "little");
+        return new[] { Number(text, line, words, "restarts", ["restarts", "restart"]), Number(text, line, words, "tags", ["tags", "tag"]) }.OfType<HeaderField>();
+    }
+
     /// <summary>The level that a line names in full, or null.</summary>
     public static HeaderField? LevelIn(string text, TextLine line) => Level(text, line, [], isBeside: false);
 
@@ -137,11 +152,13 @@ internal static class HeadingFacts
                 return (text[line.Start..at].Trim(), at);
             }
 
-            bool parts = text[at] is '(' or '[' or '|' or '–' or '—' || (text[at] == '-' && text[at - 1] == ' ' && at + 1 < line.End && text[at + 1] == ' ');
-            if (parts && (Pieces(text, line with { Start = at }).Any(p => Of(text, p).Count > 0) || NamesTheSheet(text, line with { Start = at + 1 })))
+            bool stars = at + 2 < line.End && text[at] is '*' or '~' or '•' or '·' or '/' && text[at - 1] == ' ';
+            bool parts = stars || text[at] is '(' or '[' or '|' or '–' or '—' || (text[at] == '-' && text[at - 1] == ' ' && at + 1 < line.End && text[at + 1] == ' ');
+            if (parts && (Pieces(text, line with { Start = at }).Any(p => Of(text, p).Count > 0) || NamesTheSheet(text, line with { Start = at + 1 })
+                || (text[at] is '-' or '–' or '—' && IsShoutedBefore(text, line, at))))
             {
                 end = at;
-                while (end > line.Start && text[end - 1] == ' ')
+                while (end > line.Start && text[end - 1] is ' ' or '*' or '~' or '•' or '·')
                 {
                     end--;
                 }
@@ -159,6 +176,14 @@ internal static class HeadingFacts
         return (Closed(title), end);
     }
 
+    // "SPRAT SUPPER - Monday starters, lesson 3"
+    private static bool IsShoutedBefore(string text, TextLine line, int at)
+    {
+        ReadOnlySpan<char> before = text.AsSpan(line.Start, at - line.Start);
+        ReadOnlySpan<char> after = text.AsSpan(at, line.End - at);
+        return before.Length > 4 && before.ToString().All(c => !char.IsLower(c)) && after.ToString().Count(char.IsLower) > 4;
+    }
+
     // "- crib card", "(step sheet)"
     private static bool NamesTheSheet(string text, TextLine line)
     {
@@ -174,7 +199,8 @@ internal static class HeadingFacts
         int start = line.Start;
         for (int at = line.Start; at <= line.End; at++)
         {
-            bool ends = at == line.End || text[at] is '(' or ')' or '[' or ']' or '|' or '–' or '—'
+            bool ends = at == line.End || text[at] is '(' or ')' or '[' or ']' or '|' or '–' or '—' or '*' or '~' or '•' or '·'
+                || (text[at] == '/' && at > line.Start && text[at - 1] == ' ')
                 || (text[at] == '-' && at > line.Start && text[at - 1] == ' ' && at + 1 < line.End && text[at + 1] == ' ');
             if (!ends)
             {

@@ -166,6 +166,18 @@ internal sealed class HeadingReader(ReaderState state)
             Take(level);
         }
 
+        if ((!known || field.Key == "music") && !_fields.Exists(f => f.Key == "intro")
+            && HeadingFacts.Of(state.Text, value).Where(f => f.Key == "intro").ToList() is [var told, ..]
+            && (!known || told.Value.Contains("intro", StringComparison.OrdinalIgnoreCase) || told.Value.Contains("count", StringComparison.OrdinalIgnoreCase)))
+        {
+            // "Info: intro 16 counts, 1 restart", "Music: Kelp, intro 12 counts"
+            Take(told);
+            if (!known)
+            {
+                field = field with { IsKnown = true };
+            }
+        }
+
         if (field.Key == "start" && HeadingFacts.Of(state.Text, line) is [{ Key: "intro" } intro])
         {
             // "Start: after 32 counts" says when, not on which foot
@@ -180,6 +192,15 @@ internal sealed class HeadingReader(ReaderState state)
     /// <summary>Whether a line is a <c>key: value</c> line with a key that is known.</summary>
     public bool IsField(TextLine line) => FieldOf(line) is (string key, _)
         && (Keys.ContainsKey(key) || Array.TrueForAll(key.Split('/', StringSplitOptions.TrimEntries), Keys.ContainsKey));
+
+    /// <summary>"2 restarts": how many the sheet says there are.</summary>
+    public void KeepBreaks(TextLine line)
+    {
+        foreach (HeaderField field in HeadingFacts.Breaks(state.Text, line))
+        {
+            Take(field);
+        }
+    }
 
     public void KeepEnding(TextLine line) => _fields.Add(new HeaderField("ending", state.Text[line.Start..line.End], line.Span, line.Number));
 

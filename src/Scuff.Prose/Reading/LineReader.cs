@@ -39,6 +39,7 @@ internal sealed class LineReader
         List<Term> terms = TermReader.Read(_state.Text, start, end, _state.Lexicon);
         List<(Facing Facing, TextSpan Span)> clocks = TakeClocks(terms, out Turn bodyAngle);
         PassOverCounts(terms, places);
+        StepOnce(terms);
         List<Clause> clauses = ClauseBuilder.Build(terms);
         TextSpan whole = TrimSpan(start, end);
         bodyAngle = CornersAreAngles(clocks, clauses, bodyAngle);
@@ -78,6 +79,14 @@ internal sealed class LineReader
             // "clap on each count"
             each.Times = Math.Min(8, places.Count);
             each.TimesStated = true;
+        }
+
+        if (clauses is [{ Head.Verb: ActionKind.Step, TimesStated: false, Feet.Count: 0, Amount: null } walks] && places.Count > 1 && places.All(p => p.Place.IsWhole)
+            && terms.Find(t => t.Kind == TermKind.Move).Text.ToLowerInvariant() is "walk" or "walks" or "walking" or "march")
+        {
+            // "1-3 walk forward": one on each count
+            walks.Times = places.Count;
+            walks.TimesStated = true;
         }
 
         ResolveTurnsTo(clauses);
@@ -275,6 +284,29 @@ internal sealed class LineReader
                 && terms[i - 1] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Hold } && places.Any(p => p.Number == count && p.Place.IsWhole))
             {
                 terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Filler) };
+            }
+        }
+    }
+
+    /// <summary>"Step left long step to side" is one step, and how long it is.</summary>
+    private static void StepOnce(List<Term> terms)
+    {
+        for (int i = 2; i < terms.Count; i++)
+        {
+            if (terms[i].Kind != TermKind.Move || terms[i].Text.ToLowerInvariant() is not ("big step" or "long step" or "large step"))
+            {
+                continue;
+            }
+
+            int first = i - 1;
+            while (first >= 0 && terms[first].Kind is TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Filler)
+            {
+                first--;
+            }
+
+            if (first >= 0 && first < i - 1 && terms[first] is { Kind: TermKind.Move, Text: "step" or "Step" or "STEP" })
+            {
+                terms[first] = terms[first] with { Meaning = new Meaning(TermKind.Filler) };
             }
         }
     }

@@ -25,7 +25,7 @@ internal static class TalkWords
     // who is spoken to or speaks
     private static readonly FrozenSet<string> People = new[]
     {
-        "i", "i'm", "i've", "i'll", "me", "my", "mine", "we", "we're", "we've", "we'll", "us", "our", "ours", "they", "they'll", "them", "their", "she", "her", "he", "his",
+        "you", "you'll", "you're", "your", "i", "i'm", "i've", "i'll", "me", "my", "mine", "we", "we're", "we've", "we'll", "us", "our", "ours", "they", "they'll", "them", "their", "she", "her", "he", "his",
         "who", "everybody", "everyone", "anyone", "anybody", "folks", "friends", "friend", "ladies", "dancers", "class", "club", "mum", "dad", "please", "thanks", "thank",
         "love", "hope", "enjoy", "smile", "sorry", "cheers", "sheet", "music", "song", "band", "written", "newsletter", "copyright",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
@@ -105,7 +105,9 @@ internal static class TalkWords
 
         if (moves || feet)
         {
-            return aside || opens || people || conditional;
+            // "(let the arms hang like weed)"
+            bool bracketed = words.Length > 12 && words[0] == '(' && words[^1] == ')';
+            return aside || opens || people || conditional || (bracketed && !feet);
         }
 
         return digits || weak > 1 || again ? (aside || opens || people || outside) && !(weak > 1 && !opens && !people) : weak == 0 || opens || people || outside;

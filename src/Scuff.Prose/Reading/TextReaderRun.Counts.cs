@@ -20,6 +20,11 @@ internal sealed partial class TextReaderRun
             OpenSection("", null, new TextLine(line.Number, line.Start, line.Start));
         }
 
+        if (IsEightOfItsOwn(label))
+        {
+            OpenNext("", new TextLine(line.Number, line.Start, line.Start));
+        }
+
         foreach ((CountLabel run, int start, int end) in Runs(line, label))
         {
             if (start > line.Start && run.Places[0].Place == Counts.Zero && FirstNumber(run) == 1 && _section is { Lines.Count: > 0, Offset: null or 0, Claimed: null } && _tag is null)
@@ -31,6 +36,12 @@ internal sealed partial class TextReaderRun
             ReadRun(new TextLine(line.Number, start, end), run);
         }
     }
+
+    // "9-16 ..." after "1-8 ...", each eight in a line of its own
+    private bool IsEightOfItsOwn(CountLabel label) => _tag is null && _section is { Claimed: null, Title: "", Lines: [.., var before] } section && label.Places.Count >= 8
+        && FirstNumber(label) == section.Length.Value.Floor + (section.Offset ?? 0) + 1 && (FirstNumber(label) - 1) % 8 == 0
+        && before.Counts.End - before.Counts.Start == Counts.FromWhole(8) && section.Length == Counts.FromWhole(8)
+        && LastNumber(label) - FirstNumber(label) == 7;
 
     private List<(CountLabel Label, int Start, int End)> Runs(TextLine line, CountLabel first)
     {
@@ -325,6 +336,12 @@ internal sealed partial class TextReaderRun
             start--;
         }
 
+        int gap = _text.LastIndexOf("  ", end - 1, end - line.Start, StringComparison.Ordinal);
+        if (gap > line.Start + 2 && gap + 2 < end && end - gap < 24 && CountLabel.Read(_text, gap + 2, end) is { Places.Count: > 1 } spread && spread.End == end)
+        {
+            start = gap + 2;
+        }
+
         bool apart = start > line.Start + 2 && start < end && char.IsWhiteSpace(_text[start - 1]);
         return apart && CountLabel.Read(_text, start, end) is { Places.Count: > 1 } last && last.End == end
             && TermReader.Read(_text, line.Start, start, _state.Lexicon) is { Count: > 1 } terms && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir)
@@ -408,7 +425,7 @@ internal sealed partial class TextReaderRun
         SectionBuilder section = _section!;
         RememberWeight(places);
         TableRow row = RowOf(line, wordsStart);
-        LineContent content = new LineReader(_state).Read(places, wordsStart, row.WordsEnd, line.Number, printed);
+        LineContent content = new LineReader(_state).Read(places, row.WordsStart, row.WordsEnd, line.Number, printed);
         Counts start = places.Count > 0 ? Counts.Max(Counts.Zero, Counts.FromWhole(places.Min(p => p.Place).Value.Floor)) : Counts.Zero;
         if (places[0].Place < Counts.Zero)
         {

@@ -61,11 +61,33 @@ internal sealed partial class TextReaderRun
         return dance;
     }
 
+    /// <summary>"Part A 32 counts, part B: 16 counts" at the head of a sheet, held against the parts when they come; false when it is none.</summary>
+    private bool ReadLengthsOfParts(TextLine line)
+    {
+        string words = _text[line.Start..line.End];
+        System.Text.RegularExpressions.MatchCollection found = LengthOfPart().Matches(words);
+        if (found.Count < 2 || LengthOfPart().Replace(words, "").AsSpan().IndexOfAnyExcept(" ,;.&/|-–+()") >= 0)
+        {
+            return false;
+        }
+
+        foreach (System.Text.RegularExpressions.Match part in found.Where(m => m.Groups[1].Success))
+        {
+            _partLengths[part.Groups[1].Value] = Counts.FromWhole(int.Parse(part.Groups[2].ValueSpan, System.Globalization.CultureInfo.InvariantCulture));
+        }
+
+        _notes.Add(new Note("parts", words, line.Span));
+        return true;
+    }
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"\b(?:part )?([A-H])\b ?[:=(-]? ?(\d{1,3}) ?(?:counts?|cts?|c)\b\)?|\band\b", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
+    private static partial System.Text.RegularExpressions.Regex LengthOfPart();
+
     // "Then restart the dance (facing 12:00)", under the counts of a tag
     private bool RestartsAfterTag(ReadOnlySpan<char> words) => _tag is not null && _section is { Lines.Count: > 0 } && words.Length < 80
         && (StartsWithWord(words, "then") || StartsWithWord(words, "and") || StartsWithWord(words, "restart") || StartsWithWord(words, "now"))
         && SentenceReader.HasWord(words, "restart") && !SentenceReader.HasWord(words, "wall") && !SentenceReader.HasWord(words, "count")
-        && !SentenceReader.HasWord(words, "tag");
+        && !SentenceReader.HasWord(words, "tag") && (words.IndexOfAnyInRange('0', '9') < 0 || ClockTime().IsMatch(words));
 
     /// <summary>
     /// What is told twice is kept once: the heading's summary ("Tag/restart: 1, in wall 5"), and a tag whose restart another sentence tells.
@@ -83,10 +105,34 @@ internal sealed partial class TextReaderRun
             }
         }
 
-        HashSet<int> headed = [.. _heading.OfPattern.Select(l => l.Number)];
-        _interruptions.RemoveAll(i => _interruptions.Exists(o => !ReferenceEquals(o, i) && o.PartName == i.PartName && i.Walls.Count > 0 && o.Changes.Count >= i.Changes.Count
-            && i.Walls.All(o.Walls.Contains) && ((i.AfterCounts is null && o.AfterCounts is not null && headed.Contains(i.Line) && !headed.Contains(o.Line))
-                || (i.AfterCounts == o.AfterCounts && i.Walls == o.Walls && i.Acts.Count < o.Acts.Count && i.Acts.All(a => o.Acts.Contains(a) || a is InterruptionAct.PlayTag { Name: "" })))));
+        HashSet<int> headed = [.. _heading.OfPattern.Select(l => l.Number), .. _sentences.Where(s => s.Here is null).Select(s => s.Line.Number)];
+        for (int i = _interruptions.Count - 1; i >= 0; i--)
+        {
+            if (_interruptions.Exists(o => !ReferenceEquals(o, _interruptions[i]) && o.PartName == _interruptions[i].PartName && IsToldBetter(_interruptions[i], o, headed)))
+            {
+                _interruptions.RemoveAt(i);
+            }
+        }
+    }
+
+    // whether another sentence says what this one says, with its place, for all its walls, or with all that is done
+    private static bool IsToldBetter(Interruption one, Interruption other, HashSet<int> headed)
+    {
+        bool covers = one.Walls.All(other.Walls.Contains);
+        bool acts = one.Acts.All(a => other.Acts.Contains(a) || (a is InterruptionAct.PlayTag { Name: "" } && other.Acts.Any(o => o is InterruptionAct.PlayTag)));
+        if (one.Changes.Count > 0 || !covers || !acts)
+        {
+            return false;
+        }
+
+        if (one.AfterCounts == other.AfterCounts)
+        {
+            return one.Walls.Count > 0 && (one.Walls.Count < other.Walls.Count || one.Acts.Count < other.Acts.Count
+                || (one.Acts.Count == other.Acts.Count && one.Line > other.Line));
+        }
+
+        bool restarts = one.Acts.Count > 0 && one.Acts.All(a => a is InterruptionAct.Restart);
+        return one.AfterCounts is null && other.AfterCounts is not null && (restarts || (one.Walls.Count > 0 && headed.Contains(one.Line) && !headed.Contains(other.Line)));
     }
 
     private Dance ReadSentences(Dance dance)
@@ -95,7 +141,7 @@ internal sealed partial class TextReaderRun
         List<Track> tracks = _tracks;
         foreach (PendingSentence sentence in _sentences)
         {
-            List<Interruption>? made = reader.Read(sentence.Line, sentence.Here);
+            List<Interruption>? made = reader.Read(sentence.Line, sentence.Here, sentence.OpensTag);
             if (made is null)
             {
                 string words = _text[sentence.Line.Start..sentence.Line.End];

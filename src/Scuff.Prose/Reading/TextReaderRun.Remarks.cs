@@ -21,7 +21,7 @@ internal sealed partial class TextReaderRun
     [System.Text.RegularExpressions.GeneratedRegex(@"\b(1[0-2]|[1-9])([:.](00|30)\b| ?o'?clock\b)", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
     private static partial System.Text.RegularExpressions.Regex ClockTime();
 
-    private static readonly string[] ClosingCore = ["again", "repeat", "enjoy", "fun", "happy", "smile", "smiling", "end"];
+    private static readonly string[] ClosingCore = ["again", "repeat", "enjoy", "fun", "happy", "smile", "smiling", "end", "over"];
 
     private static readonly SearchValues<char> Drawn = SearchValues.Create("-–—=_*~•·. +|#");
 
@@ -91,8 +91,16 @@ internal sealed partial class TextReaderRun
 
     // "fwd = forward, tch = touch"
     private static bool IsKey(string words) => words.Contains('=', StringComparison.Ordinal)
-        && words.Split([',', ';', '|'], StringSplitOptions.RemoveEmptyEntries).All(p => p.Split('=') is [var is1, var is2] && is1.Trim().Length is > 0 and < 12
+        && words.Split([',', ';', '|', '/'], StringSplitOptions.RemoveEmptyEntries).All(p => p.Split('=') is [var is1, var is2] && is1.Trim().Length is > 0 and < 12
             && is2.Trim().Length is > 0 and < 30);
+
+    // "Restart:" alone, over the sentence that tells it
+    private static bool IsHeadOfSentence(string words) => words.EndsWith(':') && words.TrimEnd(':', ' ').ToLowerInvariant() is "restart" or "restarts" or "tags" or "tag & restart"
+        or "tags & restarts" or "tag/restart" or "tags/restarts" or "restarts & tags" or "tags and restarts";
+
+    // "1 restart", "2 easy tags" at the head of a sheet are no counts
+    [System.Text.RegularExpressions.GeneratedRegex(@"^\d{1,2}x? (\p{L}+ ){0,2}?(restart|tag|bridge)(e?s)?\b", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
+    private static partial System.Text.RegularExpressions.Regex HowManyBreaks();
 
     /// <summary>Whether a line stands before the first counts or after the last.</summary>
     private bool IsOutside(TextLine line) => (_section is null && _sections.Count == 0) || !HasCountsAfter(line);

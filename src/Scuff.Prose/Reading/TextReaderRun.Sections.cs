@@ -12,7 +12,7 @@ internal sealed partial class TextReaderRun
         CloseAll();
         _partName = name;
         _partSpan = line.Span;
-        _partClaim = claimed;
+        _partClaim = claimed ?? (_partLengths.TryGetValue(name, out Counts told) ? told : null);
         if (_parts.Any(p => string.Equals(p.Name, name, StringComparison.OrdinalIgnoreCase)))
         {
             _state.Add(ReadingRules.NameTwice.At(line.Span, ("name", name), ("things", "parts")));

@@ -25,6 +25,9 @@ internal sealed partial class TextReaderRun
     private readonly List<(TextLine Line, int Track)> _sequences = [];
     private readonly List<PendingSentence> _endings = [];
 
+    // how long the heading says the parts are
+    private readonly Dictionary<string, Counts> _partLengths = new(StringComparer.OrdinalIgnoreCase);
+
     // tags under whose counts stands "then restart the dance"
     private readonly List<string> _restartAfter = [];
 
@@ -51,7 +54,8 @@ internal sealed partial class TextReaderRun
     /// <param name="Line">The line.</param>
     /// <param name="Track">Which track it belongs to, or -1.</param>
     /// <param name="Here">After how many counts of its part it stands among the sections; null where it stands outside them.</param>
-    private sealed record PendingSentence(TextLine Line, int Track, Counts? Here = null);
+    /// <param name="OpensTag">Whether the counts of a tag stand under it, so that a figure it names is their title.</param>
+    private sealed record PendingSentence(TextLine Line, int Track, Counts? Here = null, bool OpensTag = false);
 
     private sealed record TagHeading(string Name, bool IsBridge, Counts? Length, TextSpan Span);
 
@@ -151,7 +155,7 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (ReadColumns(words.ToString()))
+        if (ReadColumns(line))
         {
             _notes.Add(new Note("columns", words.ToString(), line.Span));
             return;
@@ -170,6 +174,12 @@ internal sealed partial class TextReaderRun
             return;
         }
 
+        if (IsHeadOfSentence(words.ToString()) && (_section is not null || _sections.Count > 0))
+        {
+            _notes.Add(new Note("sentence", words.ToString(), line.Span));
+            return;
+        }
+
         if (ReadClosing(line))
         {
             return;
@@ -185,6 +195,26 @@ internal sealed partial class TextReaderRun
         if (atHead && !_heading.IsField(line) && _heading.ReadFacts(line))
         {
             // "32 counts, 4 walls, improver"
+            return;
+        }
+
+        if (atHead && HowManyBreaks().IsMatch(words))
+        {
+            // told with its wall or not at all: "1 restart, wall 3 after 16 counts", "2 tags"
+            if (words.Contains("wall", StringComparison.OrdinalIgnoreCase))
+            {
+                _sentences.Add(new PendingSentence(line, -1));
+            }
+            else
+            {
+                _heading.KeepBreaks(line);
+            }
+
+            return;
+        }
+
+        if (atHead && ReadLengthsOfParts(line))
+        {
             return;
         }
 
@@ -223,13 +253,25 @@ internal sealed partial class TextReaderRun
             return;
         }
 
+        if (_tag is not null && _section is { Lines.Count: 0 } && words.Length < 60 && !SentenceReader.LooksLikeSentence(words) && NextCounts(index + 1) is ( <= 1, _))
+        {
+            // "TAG: after wall 5", and what it is made of: "Jazz box 1/4 R"
+            _section.Title = words.ToString();
+            return;
+        }
+
         if (!SentenceReader.LooksLikeSentence(words) && !(_section is null && _heading.IsFacts(line)) && ReadTitleOfSection(line, index))
         {
             return;
         }
 
-        if (_section is not null && TrailingLabels(line) is { Count: > 0 } trailing)
+        if (TrailingLabels(line) is { Count: > 0 } trailing && (_section is not null || FirstNumber(trailing[0].Label) == 1))
         {
+            if (_section is null || BeginsAnew(trailing[0].Label, index))
+            {
+                OpenNext("", new TextLine(line.Number, line.Start, line.Start));
+            }
+
             foreach ((CountLabel after, int from, int to) in trailing)
             {
                 ReadRun(new TextLine(line.Number, from, to), after, from);
@@ -275,6 +317,7 @@ internal sealed partial class TextReaderRun
             _sentences.Add(new PendingSentence(line, _tracks.Count - 1, danced > Counts.Zero && _tracks.Count == 0 ? danced : null));
             if (TagUnder(line, index) is TagHeading under)
             {
+                _sentences[^1] = _sentences[^1] with { OpensTag = true };
                 OpenTag(under, line);
             }
 

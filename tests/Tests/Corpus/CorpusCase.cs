@@ -10,8 +10,8 @@ namespace Tests.Corpus;
 /// <summary>One block of the wording corpus: words as people write them, and the events a careful teacher reads from them.</summary>
 internal sealed record CorpusCase(string File, string Manner, int Line, string Start, IReadOnlyList<string> Texts, string Want)
 {
-    /// <summary>What a teacher would ask and the checks ask for the reader: a pivot the wrong way, a break within a figure.</summary>
-    private static readonly string[] Asks = ["turn/pivot-direction", "weight/foot-unnamed-on-both", "interruption/cuts-figure"];
+    /// <summary>What a teacher would ask and the checks ask for the reader: a pivot the wrong way, a break within a figure or without its count.</summary>
+    private static readonly string[] Asks = ["turn/pivot-direction", "weight/foot-unnamed-on-both", "interruption/cuts-figure", "interruption/incomplete"];
 
     /// <summary>How a case came out.</summary>
     public enum Outcome

@@ -59,7 +59,8 @@ internal sealed class SentenceReader
     /// <summary>The breaks a sentence tells, which may be none; null when it is not understood (a question is asked then).</summary>
     /// <param name="line">The line.</param>
     /// <param name="here">After how many counts of the dance it stands among the steps; null where it stands outside of them.</param>
-    public List<Interruption>? Read(TextLine line, Counts? here)
+    /// <param name="opensTag">Whether the counts of a tag stand under it: what it names of them is their title.</param>
+    public List<Interruption>? Read(TextLine line, Counts? here, bool opensTag = false)
     {
         string words = _state.Text[line.Start..line.End];
 
@@ -73,10 +74,18 @@ internal sealed class SentenceReader
         }
 
         // "tag after wall 2, 4 counts: sway R, L, R": the _steps stand in the sentence
-        TextLine? inline = _steps.Inline(tokens, line, changeAt < 0 ? line.End : line.Start + changeAt);
+        TextLine? inline = opensTag ? null : _steps.Inline(tokens, line, changeAt < 0 ? line.End : line.Start + changeAt);
         List<WordToken> told = inline is TextLine cut ? [.. tokens.Where(t => t.Span.End <= cut.Start)] : tokens;
         string part = PartOf(told);
         List<SentencePart> breaks = SentenceScan.Of(new SentenceWords(told), _dance, part, at => TagName(told, at));
+        if (inline is not null && !breaks.Exists(b => b.Acts.Exists(a => a is InterruptionAct.PlayTag)) && breaks[^1].Walls.Count > 0
+            && told.Exists(t => t.Text is "add" or "extra" or "additional" or "adding") && !Has(words, "restart"))
+        {
+            // "at the end of wall 1 add four counts: sway R, L, R, L"
+            breaks[^1].Acts.Add(new InterruptionAct.PlayTag(""));
+            breaks[^1].Unread.RemoveAll(t => t.Kind == WordTokenKind.Number || t.Text is "counts" or "count");
+        }
+
         if (inline is TextLine inside && breaks.Find(b => b.Acts.Exists(a => a is InterruptionAct.PlayTag)) is SentencePart owner)
         {
             InterruptionAct.PlayTag play = owner.Acts.OfType<InterruptionAct.PlayTag>().First();
@@ -119,6 +128,15 @@ internal sealed class SentenceReader
             string kept = words.Length > 100 ? words[..100] + "..." : words;
             _state.Add(ReadingRules.UnknownSentence.At(line.Span, ("words", kept)));
             return null;
+        }
+
+        if (opensTag)
+        {
+            foreach (SentencePart one in breaks)
+            {
+                one.Unread.RemoveAll(t => TermReader.Read(_state.Text, t.Span.Start, t.Span.End, _state.Lexicon)
+                    .TrueForAll(s => s.Kind is TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Part or TermKind.Filler or TermKind.Size));
+            }
         }
 
         WordToken[] unread = [.. breaks.SelectMany(b => b.Unread)];

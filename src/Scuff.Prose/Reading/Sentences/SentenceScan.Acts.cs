@@ -67,7 +67,8 @@ internal sealed partial class SentenceScan
                 return 1 + one;
             }
 
-            return 1 + (_words.Skip(at + 1, "the", "dance", "from", "beginning", "again", "top", "start") - at - 1);
+            return HowMany(at + 1) is int told and > 0 ? 1 + told
+                : 1 + (_words.Skip(at + 1, "the", "dance", "from", "beginning", "again", "top", "start") - at - 1);
         }
 
         if (_words.Is(at, "start", "begin", "commence", "starting", "beginning", "back", "go"))
@@ -88,6 +89,11 @@ internal sealed partial class SentenceScan
 
         return 0;
     }
+
+    // "restart: 1 (wall 2)", "tag/restart: 1, during wall 5": a number behind a colon says how many there are
+    private int HowMany(int at) => _words.Is(at, ":") && _words.NumberAt(at + 1) is ( < 10, int one)
+        && (_words.Is(at + 1 + one, "(", ",", "-", "–", ".", "in", "on", "during", "at") || (_words.Is(at + 1 + one, "x") && _words.Is(at + 2 + one, "(", ",", "-", "on", "in", "during")))
+        ? 1 + one : 0;
 
     /// <summary>"Walls 3 and 6 are only 16 counts long".</summary>
     private int TryShortWall(int at)
@@ -164,7 +170,7 @@ internal sealed partial class SentenceScan
             return 0;
         }
 
-        (string name, int used) = _tagName(at + 1);
+        (string name, int used) = HowMany(at + 1) is int told and > 0 ? ("", told) : _tagName(at + 1);
         bool again = name.Length == 0 && _current.Acts.Count > 0 && _current.Acts[^1] is InterruptionAct.PlayTag
             && !_words.Is(at - 1, "then", "and", "again");
         if (!again)

@@ -69,7 +69,9 @@ internal sealed partial class SentenceScan
             return 1;
         }
 
-        if (word is { Kind: WordTokenKind.Number, Value: > 0 and < 13 } && _words.Is(at + 1, "o'clock", "oclock", "o’clock"))
+        bool bracketed = _words.Is(at - 1, "[", "(") && _words.Is(at + 1, "]", ")") && word.Value is 3 or 6 or 9 or 12
+            && (_words.Is(at - 2, "facing", "face", "at", "to", "wall") || _words.Is(at - 1, "["));
+        if (word is { Kind: WordTokenKind.Number, Value: > 0 and < 13 } && (bracketed || _words.Is(at + 1, "o'clock", "oclock", "o’clock")))
         {
             _current.Claim = new FacingClaim(Facing.FromClock(word.Value, 0)!.Value, Counts.Zero, word.Span);
             return 2;

@@ -59,6 +59,24 @@ internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Co
         CountLabel? label = CountLabel.Read(state.Text, steps.Start, steps.End);
         string printed;
         IReadOnlyList<LabelPlace> places;
+        if (label is not null && Runs(label, steps) is { Count: > 1 } runs)
+        {
+            // "1-2 step R to side, touch L, 3-4 step L to side, touch R"
+            List<WrittenLine> lines = [];
+            foreach ((CountLabel run, int end) in runs)
+            {
+                printed = state.Text.Substring(run.Span.Start, run.Span.Length);
+                content = reader.Read(run.Places, run.End, end, line.Number, printed);
+                lines.AddRange(BodyOf(content, run.Places, printed, steps, name).Lines);
+            }
+
+            state.Weight = kept;
+            state.Facing = facing;
+            state.InTag = false;
+            Section body = new() { Number = 1, Title = name, Length = lines[^1].Counts.End, Lines = lines.ToValueList(), Span = steps.Span, LineNumber = line.Number };
+            return new Tag(name, false, claimed, body, line.Span);
+        }
+
         if (label is not null)
         {
             places = label.Places;
@@ -84,6 +102,24 @@ internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Co
         state.Facing = facing;
         state.InTag = false;
         return new Tag(name, false, claimed, BodyOf(content, places, printed, steps, name), line.Span);
+    }
+
+    // the runs of counts of a sentence, each with where its words end
+    private List<(CountLabel Label, int End)> Runs(CountLabel first, TextLine steps)
+    {
+        List<(CountLabel Label, int End)> runs = [(first, steps.End)];
+        for (int at = first.End; at < steps.End - 2; at++)
+        {
+            if (state.Text[at] is ',' or ';' or '.' && state.Text[at + 1] == ' ' && CountLabel.Read(state.Text, at + 2, steps.End) is { } next && next.End < steps.End
+                && next.Places[0].Place == Counts.FromWhole(runs[^1].Label.Places.Max(p => p.Place).Value.Floor + 1))
+            {
+                runs[^1] = (runs[^1].Label, at);
+                runs.Add((next, steps.End));
+                at = next.End - 1;
+            }
+        }
+
+        return runs;
     }
 
     /// <summary>What is danced at the end, counted from the place where it leaves the dance.</summary>
