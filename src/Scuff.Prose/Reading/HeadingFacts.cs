@@ -55,7 +55,7 @@ internal static class HeadingFacts
             return [author with { Value = author.Value[..stop], Span = new TextSpan(author.Span.Start, stop) }, .. more];
         }
 
-        if (line.End - line.Start > 400 || found.Exists(f => f.Key == "by") || CountLabel.Read(text, line.Start, line.End) is { Places.Count: > 1 })
+        if (line.End - line.Start > 400 || IsOfPattern(Words(text, line)) || found.Exists(f => f.Key == "by") || CountLabel.Read(text, line.Start, line.End) is { Places.Count: > 1 })
         {
             return found;
         }
@@ -84,7 +84,7 @@ internal static class HeadingFacts
         }
 
         List<Word> words = Words(text, line);
-        if (IsDanced(text, line, words))
+        if (IsDanced(text, line, words) || IsOfPattern(words))
         {
             return [];
         }
@@ -261,6 +261,15 @@ internal static class HeadingFacts
         }
     }
 
+    // "on wall 3 you dance only 16 counts and begin again": a sentence about a wall is none of facts
+    private static bool IsOfPattern(List<Word> words)
+    {
+        int wall = words.FindIndex(w => w.Text is "wall" or "walls" or "repetition" or "time");
+        bool told = words.Exists(w => w.Text is "restart" or "restarts" or "tag" or "tags" or "bridge" or "again" or "repeat");
+        return wall >= 0 && ((wall > 0 && words[wall - 1].Text is "on" or "in" or "during" or "after" or "of" or "the" or "each" or "every" or "rd" or "th" or "nd" or "st"
+            or "third" or "second" or "fourth" or "fifth" or "sixth") || (told && wall + 1 < words.Count && words[wall + 1].Number is not null));
+    }
+
     // "1-2 start with the right foot, step R forward": a line of counts is danced, whatever it says besides
     private static bool IsDanced(string text, TextLine line, List<Word> words) => CountLabel.Read(text, line.Start, line.End) is { } label
         && (label.Places.Count > 1 || (label.Places[0].Number <= 1 && !(words.Count > 1 && words[1].Text is "wall" or "walls")));
@@ -309,10 +318,10 @@ internal static class HeadingFacts
     {
         int number = words.FindIndex(w => w.Number is > 0 and <= 256);
         bool told = words.Exists(w => w.Text is "intro" or "introduction" or "lead" or "leadin" or "wait" or "vocals" or "vocal" or "lyrics" or "singing");
-        bool starts = words.Exists(w => w.Text is "start" or "starts" or "begin" or "begins" or "starting" or "commence" or "count")
+        bool starts = words.Exists(w => w.Text is "start" or "starts" or "begin" or "begins" or "starting" or "commence" or "commences" or "count")
             && words.Exists(w => w.Text is "after" or "in" or "on" or "wait" or "from");
         bool first = words[0].Text is "intro" or "introduction" or "lead" or "start" or "starts" or "begin" or "begins" or "dance" or "the" or "wait" or "starting"
-            or "count" || words[0].Number is not null;
+            or "count" or "commence" || words[0].Number is not null;
         bool footed = words.Exists(w => w.Text is "weight" or "wall" or "walls")
             || (!told && words.Exists(w => w.Text is "foot" or "left" or "right"));
         // "16 counts after the bell"

@@ -1,4 +1,5 @@
 using Scuff.Dances;
+using Scuff.Prose.Reading.Sentences;
 using Scuff.Stance;
 using Scuff.Timing;
 
@@ -17,6 +18,12 @@ internal sealed partial class TextReaderRun
             if (StartsWithWord(words, kind) && words[kind.Length..].TrimStart() is { Length: > 0 } rest && rest[0] is ':' or '-' or '–')
             {
                 string note = rest[1..].Trim().ToString();
+                if (kind is "note" or "remark" or "nb" or "n.b." or "tip" && TellsABreak(note))
+                {
+                    // "Note: restart on wall 3 after 16 counts"
+                    return false;
+                }
+
                 if (kind is "note" or "remark" && _section is null && _sections.Count == 0
                     && _heading.ReadFacts(new TextLine(line.Number, line.Start + words.IndexOf(rest[0]) + 1, line.End).Trimmed(_text)))
                 {
@@ -43,6 +50,9 @@ internal sealed partial class TextReaderRun
 
         return false;
     }
+
+    private static bool TellsABreak(string words) => (SentenceReader.HasWord(words, "restart") || SentenceReader.HasWord(words, "tag") || SentenceReader.HasWord(words, "bridge"))
+        && SentenceReader.HasWord(words, "wall") && words.AsSpan().IndexOfAnyInRange('0', '9') >= 0;
 
     private void AddNote(Note note)
     {

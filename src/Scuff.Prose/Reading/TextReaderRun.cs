@@ -294,11 +294,7 @@ internal sealed partial class TextReaderRun
         }
 
         bool inHeading = _section is null && _sections.Count == 0 && _parts.Count == 0 && _tracks.Count == 0 && _tags.Count == 0 && _tag is null;
-        bool ofPattern = SentenceReader.LooksLikeSentence(words)
-            && (words.Contains("wall ", StringComparison.OrdinalIgnoreCase) || words.Contains("walls ", StringComparison.OrdinalIgnoreCase))
-            && words.IndexOfAnyInRange('0', '9') >= 0
-            && (StartsWithWord(words, "restart") || StartsWithWord(words, "tag") || StartsWithWord(words, "bridge")
-                || StartsWithWord(words, "restarts") || StartsWithWord(words, "wall"));
+        bool ofPattern = SentenceReader.LooksLikeSentence(words) && !_heading.IsField(line) && TellsABreak(words.ToString());
         if (inHeading && !ofPattern && _heading.ReadField(line))
         {
             return;

@@ -73,9 +73,17 @@ internal sealed class SentenceReader
             tokens.AddRange(WordScanner.Scan(_state.Text, line.Start + changeEnd, line.End));
         }
 
+        for (int i = 1; i < tokens.Count; i++)
+        {
+            if (tokens[i - 1].Kind == WordTokenKind.Number && tokens[i].Text is "c" or "cts" or "ct" or "cnt" or "cnts")
+            {
+                tokens[i] = tokens[i] with { Text = "counts" };
+            }
+        }
+
         // "tag after wall 2, 4 counts: sway R, L, R": the _steps stand in the sentence
         TextLine? inline = opensTag ? null : _steps.Inline(tokens, line, changeAt < 0 ? line.End : line.Start + changeAt);
-        List<WordToken> told = inline is TextLine cut ? [.. tokens.Where(t => t.Span.End <= cut.Start)] : tokens;
+        List<WordToken> told = inline is TextLine cut ? [.. tokens.Where(t => t.Span.End <= cut.Start || t.Span.Start >= cut.End)] : tokens;
         string part = PartOf(told);
         List<SentencePart> breaks = SentenceScan.Of(new SentenceWords(told), _dance, part, at => TagName(told, at));
         if (inline is not null && !breaks.Exists(b => b.Acts.Exists(a => a is InterruptionAct.PlayTag)) && breaks[^1].Walls.Count > 0

@@ -35,6 +35,16 @@ internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Co
                 return null;
             }
 
+            for (int at = start + 4; at < end - 2; at++)
+            {
+                // "...: sway R, L, R, L. Then restart": the steps end with their sentence
+                if (state.Text[at] is '.' or ';' && state.Text[at + 1] == ' ' && (SentenceReader.LooksLikeSentence(state.Text.AsSpan(at, end - at))
+                    || state.Text.AsSpan(at + 2, end - at - 2).StartsWith("then start", StringComparison.OrdinalIgnoreCase)))
+                {
+                    end = at;
+                }
+            }
+
             List<Term> terms = TermReader.Read(state.Text, start, end, state.Lexicon);
             bool moves = terms.Exists(t => t.Kind == TermKind.Move)
                 && terms.TrueForAll(t => !t.Text.StartsWith("tag", StringComparison.OrdinalIgnoreCase)
