@@ -132,6 +132,19 @@ internal sealed class LineReader
             }
         }
 
+        if (best is not { Fits: true } && TurnedSteps(terms) is List<Term> turned)
+        {
+            // "RF 1/4 turn left, step side" on one count is one step
+            List<Clause> told = ClauseBuilder.Build(turned);
+            ResolveTurnsTo(told);
+            (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) =
+                _search.Solve(told, places);
+            if (again is { Fits: true, Cost: < 2 })
+            {
+                (best, other, danced, figures, clauses, terms) = (again, againOther, againDanced, againFigures, told, turned);
+            }
+        }
+
         if (best is not { Fits: true } && AndsInFull(terms, places) is List<Term> plainAnds)
         {
             // "29-30 step R to side & bump hips": where no & is counted it is the word
@@ -270,6 +283,32 @@ internal sealed class LineReader
             TextSpan span = TextSpan.FromBounds(terms[i].Span.Start, terms[i + 2].Span.End);
             joined.Add(new Term(new Meaning(TermKind.BothFeet), span, "both"));
             i += 2;
+        }
+
+        return joined.Count < terms.Count ? joined : null;
+    }
+
+    /// <summary>The terms without the comma between a foot's turn and its step ("RF 1/4 turn left, step side"); null where there is none.</summary>
+    private static List<Term>? TurnedSteps(List<Term> terms)
+    {
+        List<Term> joined = [];
+        for (int i = 0; i < terms.Count; i++)
+        {
+            bool comma = terms[i] is { Kind: TermKind.Separator, Text: "," } && i + 1 < terms.Count && terms[i + 1] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step };
+            int back = i - 1;
+            bool amount = false;
+            while (comma && back >= 0 && terms[back].Kind is TermKind.Amount or TermKind.Turn or TermKind.Side or TermKind.Filler)
+            {
+                amount |= terms[back].Kind == TermKind.Amount;
+                back--;
+            }
+
+            // the foot stands first in its part of the line
+            bool footed = comma && amount && back >= 0 && terms[back].Kind == TermKind.Foot && (back == 0 || terms[back - 1].Kind is TermKind.Separator or TermKind.Amp);
+            if (!footed)
+            {
+                joined.Add(terms[i]);
+            }
         }
 
         return joined.Count < terms.Count ? joined : null;

@@ -83,7 +83,8 @@ internal sealed class SentenceReader
 
         // "tag after wall 2, 4 counts: sway R, L, R": the _steps stand in the sentence
         TextLine? inline = opensTag ? null : _steps.Inline(tokens, line, changeAt < 0 ? line.End : line.Start + changeAt);
-        List<WordToken> told = inline is TextLine cut ? [.. tokens.Where(t => t.Span.End <= cut.Start || t.Span.Start >= cut.End)] : tokens;
+        bool restartsAfter = inline is TextLine stop && HasWord(_state.Text.AsSpan(stop.End, line.End - stop.End), "restart");
+        List<WordToken> told = inline is TextLine cut ? [.. tokens.Where(t => t.Span.End <= cut.Start || (restartsAfter && t.Span.Start >= cut.End))] : tokens;
         string part = PartOf(told);
         List<SentencePart> breaks = SentenceScan.Of(new SentenceWords(told), _dance, part, at => TagName(told, at));
         if (inline is not null && !breaks.Exists(b => b.Acts.Exists(a => a is InterruptionAct.PlayTag)) && breaks[^1].Walls.Count > 0
@@ -140,10 +141,13 @@ internal sealed class SentenceReader
 
         if (opensTag)
         {
-            foreach (SentencePart one in breaks)
+            foreach (SentencePart one in breaks.Where(b => b.Unread.Count > 0))
             {
-                one.Unread.RemoveAll(t => TermReader.Read(_state.Text, t.Span.Start, t.Span.End, _state.Lexicon)
-                    .TrueForAll(s => s.Kind is TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Part or TermKind.Filler or TermKind.Size));
+                List<Term> named = TermReader.Read(_state.Text, one.Unread[0].Span.Start, one.Unread[^1].Span.End, _state.Lexicon);
+                if (named.TrueForAll(s => s.Kind is TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Part or TermKind.Filler or TermKind.Size))
+                {
+                    one.Unread.Clear();
+                }
             }
         }
 

@@ -70,6 +70,12 @@ internal sealed partial class SentenceScan
     /// <summary>"after 16 counts", "first 24 counts", "counts 1-16", "after section 2", "16 counts in".</summary>
     private int TryPlace(int at)
     {
+        if (_words.Is(at - 1, "add", "adds", "adding", "extra", "additional"))
+        {
+            // "add four counts" says how many more there are
+            return 0;
+        }
+
         int next = _words.Skip(at, "after", "following", "past", "until", "till", "up", "to", "through", "first", "dance", "dancing", "danced", "do",
             "doing", "only", "just", "the", "complete", "completing", "at", "on", "end", "of", "finish", "finishing");
         bool after = Between(at, next, "after", "following", "past", "until", "till", "first", "dance", "dancing", "danced", "do", "doing",
