@@ -92,7 +92,7 @@ internal sealed class SentenceReader
         {
             // "at the end of wall 1 add four counts: sway R, L, R, L"
             breaks[^1].Acts.Add(new InterruptionAct.PlayTag(""));
-            breaks[^1].Unread.RemoveAll(t => t.Kind == WordTokenKind.Number || t.Text is "counts" or "count");
+            breaks[^1].Unread.RemoveAll(t => new SentenceWords([t]).NumberAt(0) is not null || t.Text is "counts" or "count");
         }
 
         if (inline is TextLine inside && breaks.Find(b => b.Acts.Exists(a => a is InterruptionAct.PlayTag)) is SentencePart owner)
