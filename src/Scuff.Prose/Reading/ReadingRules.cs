@@ -131,7 +131,7 @@ public static class ReadingRules
     public static Rule UnknownLine { get; } = new("reading/unknown-line", Severity.Question,
         "I do not know what this line is: '{words}'. It is kept as it is.",
         "A count line starts with its counts, a heading with a word and a colon.",
-        Good + "mumble over the railing\n", Good, "ours");
+        Good + "Skip the touches the second time\n", Good, "ours");
 
     /// <summary>A line of talk, which is kept and changes nothing.</summary>
     public static Rule KeptAsRemark { get; } = new("reading/kept-as-remark", Severity.Hint,
