@@ -8,7 +8,7 @@ namespace Scuff.Prose.Reading;
 /// <summary>
 /// What the lines at the head of a sheet tell without keys: "32 counts, 4 walls, improver", "48c 2w Int.", "Start after 16 counts", "Choreographed by ...".
 /// </summary>
-internal static class HeadingFacts
+internal static partial class HeadingFacts
 {
     // longest first, so that "high beginner" is not taken for "beginner"; the last are short forms, which tell a level beside other facts only
     private static readonly string[] Levels =
@@ -152,6 +152,13 @@ internal static class HeadingFacts
                 return (text[line.Start..at].Trim(), at);
             }
 
+            // "Bell Buoy Boogie, by Hugh Carlyon. 32 counts"
+            if (text[at] == ' ' && ByName().IsMatch(text.AsSpan(at, line.End - at)))
+            {
+                int stop = text[at - 1] == ',' ? at - 1 : at;
+                return (Closed(text[line.Start..stop].Trim().Trim('"', '“', '”')), stop);
+            }
+
             bool stars = at + 2 < line.End && text[at] is '*' or '~' or '•' or '·' or '/' && text[at - 1] == ' ';
             bool parts = stars || text[at] is '(' or '[' or '|' or '–' or '—' || (text[at] == '-' && text[at - 1] == ' ' && at + 1 < line.End && text[at + 1] == ' ');
             if (parts && (Pieces(text, line with { Start = at }).Any(p => Of(text, p).Count > 0) || NamesTheSheet(text, line with { Start = at + 1 })
@@ -175,6 +182,9 @@ internal static class HeadingFacts
 
         return (Closed(title), end);
     }
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"^ (?:by|choreographed by|choreo by) \p{Lu}[\p{L}'’.-]* (?:(?:&|and|von|van|de|der|di|la|le|ter) )*\p{Lu}")]
+    private static partial System.Text.RegularExpressions.Regex ByName();
 
     // "SPRAT SUPPER - Monday starters, lesson 3"
     private static bool IsShoutedBefore(string text, TextLine line, int at)
@@ -321,7 +331,8 @@ internal static class HeadingFacts
         bool starts = words.Exists(w => w.Text is "start" or "starts" or "begin" or "begins" or "starting" or "commence" or "commences" or "count")
             && words.Exists(w => w.Text is "after" or "in" or "on" or "wait" or "from");
         bool first = words[0].Text is "intro" or "introduction" or "lead" or "start" or "starts" or "begin" or "begins" or "dance" or "the" or "wait" or "starting"
-            or "count" or "commence" || words[0].Number is not null;
+            or "count" or "commence" || words[0].Number is not null
+            || (words[0].Text is "you" or "we" or "dancers" && words.Count > 1 && words[1].Text is "start" or "begin" or "wait");
         bool footed = words.Exists(w => w.Text is "weight" or "wall" or "walls")
             || (!told && words.Exists(w => w.Text is "foot" or "left" or "right"));
         // "16 counts after the bell"
@@ -347,7 +358,7 @@ internal static class HeadingFacts
             bool after = i + 1 < words.Count && words[i + 1].Number is not null && words[i].Text.Length > 1;
 
             // "Counts 48 / Walls 2": there the numbers stand behind
-            bool behind = after && (!before || i == 0 || (i > 1 && words[i - 2].Text is "counts" or "count" or "walls" or "wall"));
+            bool behind = after && (!before || i == 0 || (i > 1 && words[i - 2].Text is "counts" or "count" or "beats" or "walls" or "wall"));
             Word? number = behind ? words[i + 1] : before ? words[i - 1] : null;
             if (number is { } value)
             {

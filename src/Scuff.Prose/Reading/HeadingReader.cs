@@ -24,6 +24,7 @@ internal sealed class HeadingReader(ReaderState state)
         ["level"] = "level",
         ["counts"] = "counts",
         ["count"] = "counts",
+        ["beats"] = "counts",
         ["walls"] = "walls",
         ["wall"] = "walls",
         ["rhythm"] = "rhythm",
@@ -178,10 +179,15 @@ internal sealed class HeadingReader(ReaderState state)
             }
         }
 
-        if (field.Key == "start" && HeadingFacts.Of(state.Text, line) is [{ Key: "intro" } intro])
+        if (field.Key == "start" && HeadingFacts.Of(state.Text, line).FirstOrDefault(f => f.Key == "intro") is HeaderField intro)
         {
-            // "Start: after 32 counts" says when, not on which foot
+            // "Start: after 32 counts" says when, and perhaps on which foot
             Take(intro);
+            if (words.Contains("weight", StringComparison.OrdinalIgnoreCase) || words.Contains("foot", StringComparison.OrdinalIgnoreCase))
+            {
+                Take(field);
+            }
+
             return true;
         }
 
@@ -295,11 +301,16 @@ internal sealed class HeadingReader(ReaderState state)
     {
         for (int at = line.Start + 2; at < Math.Min(line.End - 1, line.Start + 24); at++)
         {
-            bool blank = state.Text[at] == '\t' || (state.Text[at] == ' ' && state.Text[at + 1] == ' ');
+            bool blank = state.Text[at] is '\t' or '|' || (state.Text[at] == ' ' && state.Text[at + 1] == ' ');
             bool dash = !blank && state.Text[at] == ' ' && at + 2 < line.End && state.Text[at + 1] is '-' or '–' or '=' && state.Text[at + 2] == ' ';
             if (blank || dash)
             {
                 string key = state.Text[line.Start..at].Trim();
+                if (key.Contains('/', StringComparison.Ordinal) && blank && Array.TrueForAll(key.Split('/', StringSplitOptions.TrimEntries), Keys.ContainsKey))
+                {
+                    return (key, at + 1);
+                }
+
                 bool isField = Keys.TryGetValue(key, out string? canonical) && canonical is not ("tags" or "restarts" or "start")
                     && (blank || key.Length > 3);
                 return isField ? (key, dash ? at + 3 : at + 1) : null;

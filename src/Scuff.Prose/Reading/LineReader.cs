@@ -343,7 +343,7 @@ internal sealed class LineReader
                 first--;
             }
 
-            if (first >= 0 && first < i - 1 && terms[first] is { Kind: TermKind.Move, Text: "step" or "Step" or "STEP" })
+            if (first >= 0 && first < i - 1 && terms[first] is { Kind: TermKind.Move, Text: "step" or "Step" or "STEP" or "stepping" or "Stepping" })
             {
                 terms[first] = terms[first] with { Meaning = new Meaning(TermKind.Filler) };
             }

@@ -25,7 +25,7 @@ internal static class TalkWords
     // who is spoken to or speaks
     private static readonly FrozenSet<string> People = new[]
     {
-        "you", "you'll", "you're", "your", "i", "i'm", "i've", "i'll", "me", "my", "mine", "we", "we're", "we've", "we'll", "us", "our", "ours", "they", "they'll", "them", "their", "she", "her", "he", "his",
+        "you", "you'll", "always", "yours", "mate", "x", "xx", "xxx", "you're", "your", "i", "i'm", "i've", "i'll", "me", "my", "mine", "we", "we're", "we've", "we'll", "us", "our", "ours", "they", "they'll", "them", "their", "she", "her", "he", "his",
         "who", "everybody", "everyone", "anyone", "anybody", "folks", "friends", "friend", "ladies", "dancers", "class", "club", "mum", "dad", "please", "thanks", "thank",
         "love", "hope", "enjoy", "smile", "sorry", "cheers", "sheet", "music", "song", "band", "written", "newsletter", "copyright",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
@@ -86,6 +86,12 @@ internal static class TalkWords
         int pattern = each.Count(Pattern.Contains);
         int weak = each.Count(OfPattern.Contains);
         List<Term> terms = TermReader.Read(lower, 0, lower.Length, lexicon);
+        if (opens || people)
+        {
+            // a name that looks like a slip of a step word is none where people are spoken of
+            terms.RemoveAll(t => t.Corrected);
+        }
+
         bool moves = terms.Exists(t => t.Kind is TermKind.Move);
         bool feet = terms.Exists(t => t.Kind is TermKind.Foot or TermKind.Side or TermKind.BothFeet or TermKind.Lead);
         bool turns = terms.Exists(t => t.Kind is TermKind.Turn or TermKind.Amount);
@@ -111,6 +117,16 @@ internal static class TalkWords
         }
 
         return digits || weak > 1 || again ? (aside || opens || people || outside) && !(weak > 1 && !opens && !people) : weak == 0 || opens || people || outside;
+    }
+
+    /// <summary>Whether a line only speaks of a tag or a restart ("listen for the words and you'll never miss the tag"), and tells neither wall nor count.</summary>
+    /// <param name="words">The line.</param>
+    public static bool SpeaksOfBreak(string words)
+    {
+        string[] each = words.ToLowerInvariant().Split([' ', ',', '.', '!', '?', ':', ';', '(', ')', '-', '–', '"', '“', '”', '\t', '/', '&', '*'], StringSplitOptions.RemoveEmptyEntries);
+        return each.Length > 6 && words.AsSpan().IndexOfAnyInRange('0', '9') < 0 && Array.Exists(each, People.Contains) && !Array.Exists(each, w => w is "wall" or "walls" or "after"
+            or "end" or "here" or "first" or "second" or "third" or "fourth" or "fifth" or "sixth" or "last" or "one" or "two" or "three" or "four" or "five" or "six" or "add"
+            or "do" or "dance" or "dances" or "then" or "restart" or "start" or "begin" or "each" or "every" or "once" or "twice" or "no" or "time");
     }
 
     // "wall 3", "3rd wall"

@@ -20,6 +20,13 @@ internal sealed partial class TextReaderRun
             OpenSection("", null, new TextLine(line.Number, line.Start, line.Start));
         }
 
+        TextLine? told = BreakAtEnd(line, label);
+        if (told is TextLine cut)
+        {
+            line = line with { End = cut.Start };
+            line = line.Trimmed(_text);
+        }
+
         if (IsEightOfItsOwn(label))
         {
             OpenNext("", new TextLine(line.Number, line.Start, line.Start));
@@ -35,7 +42,28 @@ internal sealed partial class TextReaderRun
 
             ReadRun(new TextLine(line.Number, start, end), run);
         }
+
+        if (told is TextLine sentence)
+        {
+            Counts danced = _sectionsLength + (_tag is null ? _section?.Length ?? Counts.Zero : Counts.Zero);
+            _sentences.Add(new PendingSentence(sentence, _tracks.Count - 1, danced > Counts.Zero && _tracks.Count == 0 ? danced : null));
+        }
     }
+
+    // "8& recover R, step L to side     ## RESTART WALL 3": what stands behind the steps, apart from them
+    private TextLine? BreakAtEnd(TextLine line, CountLabel label)
+    {
+        System.Text.RegularExpressions.Match found = EndBreak().Match(_text[label.End..line.End]);
+        if (!found.Success || !SentenceReader.HasWord(found.Value, "wall") || found.Value.AsSpan().IndexOfAnyInRange('0', '9') < 0)
+        {
+            return null;
+        }
+
+        return new TextLine(line.Number, label.End + found.Index, line.End);
+    }
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"(?:\s{3,}|\s*[*#=~<>]{1,3}\s*|\s+[(\[])(?:easy |\d )?(?:restart|tag)\b[^*]*[)\]*#=~<>]*$", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
+    private static partial System.Text.RegularExpressions.Regex EndBreak();
 
     // "9-16 ..." after "1-8 ...", each eight in a line of its own
     private bool IsEightOfItsOwn(CountLabel label) => _tag is null && _section is { Claimed: null, Title: "", Lines: [.., var before] } section && label.Places.Count >= 8

@@ -141,7 +141,7 @@ internal sealed partial class TextReaderRun
         List<Track> tracks = _tracks;
         foreach (PendingSentence sentence in _sentences)
         {
-            List<Interruption>? made = reader.Read(sentence.Line, sentence.Here, sentence.OpensTag);
+            List<Interruption>? made = reader.Read(sentence.Line, sentence.Here, sentence.OpensTag, sentence.OfTag);
             if (made is null)
             {
                 string words = _text[sentence.Line.Start..sentence.Line.End];

@@ -15,7 +15,7 @@ internal sealed partial class TextReaderRun
         "happy", "hand", "have", "hope", "in", "is", "it", "just", "keep", "let's", "lets", "lots", "luck", "much", "now", "of", "on", "over", "please",
         "repeat", "smile", "smiling", "start", "starting", "that's", "thats", "the", "then", "this", "to", "top", "we", "whole", "with", "you", "your",
         "are", "at", "face", "facing", "new", "next", "o'clock", "oclock", "till", "until", "music", "stops", "song", "finishes", "ends", "going", "dancers",
-        "everybody", "everyone", "until", "will", "be", "should", "for", "every",
+        "everybody", "everyone", "will", "direction", "first", "time", "counts", "wall", "be", "should", "for", "every",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     [System.Text.RegularExpressions.GeneratedRegex(@"\b(1[0-2]|[1-9])([:.](00|30)\b| ?o'?clock\b)", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
@@ -70,6 +70,12 @@ internal sealed partial class TextReaderRun
             return false;
         }
 
+        return ReadAsRemark(line);
+    }
+
+    private bool ReadAsRemark(TextLine line)
+    {
+        string words = _text[line.Start..line.End];
         _notes.Add(new Note("remark", words, line.Span));
         _state.Add(ReadingRules.KeptAsRemark.At(line.Span, ("words", words.Length > 80 ? words[..80] + "..." : words)));
         return true;
@@ -79,7 +85,7 @@ internal sealed partial class TextReaderRun
     private bool ReadClosing(TextLine line)
     {
         string words = _text[line.Start..line.End];
-        if (_section is not { Lines.Count: > 0 } || _tag is not null || !IsClosing(words) || HasCountsAfter(line))
+        if (_section is not { Lines.Count: > 0 } || _tag is not null || !IsClosing(words) || (HasCountsAfter(line) && !IsBeforeTag(line)))
         {
             return false;
         }
@@ -88,6 +94,47 @@ internal sealed partial class TextReaderRun
         _notes.Add(new Note("closing", words, line.Span));
         return true;
     }
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"^(?:(?:from|to|cc|sent|date|subject|re|fw|fwd): .*|(?:hello|hi|hiya|dear|hey|ahoy|good (?:morning|evening|afternoon))\b.*[,!]|\p{Ll}[^:\d()/|=-]{30,})$")]
+    private static partial System.Text.RegularExpressions.Regex Letter();
+
+    private static bool IsOfALetter(string words) => Letter().IsMatch(words.Length > 2 && char.IsUpper(words[0]) ? char.ToLowerInvariant(words[0]) + words[1..] : words)
+        && !(char.IsUpper(words[0]) && words.IndexOf(':') < 0 && !words.EndsWith(',') && !words.EndsWith('!'));
+
+    /// <summary>A line of prose together with the lines it is wrapped to.</summary>
+    /// <param name="line">The line, without blanks at its ends.</param>
+    /// <param name="index">Its index; moved on to the last line that was taken.</param>
+    private TextLine Unwrapped(TextLine line, ref int index)
+    {
+        while (index + 1 < _lines.Count && line.End - line.Start is >= 45 and < 600 && CountLabel.Read(_text, line.Start, line.End) is null
+            && (char.IsLetterOrDigit(_text[line.End - 1]) || _text[line.End - 1] == ',') && TrailingLabels(line).Count == 0)
+        {
+            TextLine next = _lines[index + 1].Trimmed(_text);
+            if (next.Start == next.End || IsRule(next) || _lines[index].End - _lines[index].Start < 45)
+            {
+                break;
+            }
+
+            bool goesOn = !char.IsDigit(_text[line.End - 1]) && char.IsLower(_text[next.Start]) && CountLabel.Read(_text, next.Start, next.End) is null && !_heading.IsField(next) && TrailingLabels(next).Count == 0;
+            bool counts = CountsOfWords().IsMatch(_text.AsSpan(next.Start, next.End - next.Start)) && WaitsForCounts().IsMatch(_text.AsSpan(line.Start, line.End - line.Start));
+            if (!goesOn && !counts)
+            {
+                break;
+            }
+
+            line = line with { End = next.End };
+            index++;
+        }
+
+        return line;
+    }
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"\b(?:after|for|wait|first|the|of|count|is)$", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
+    private static partial System.Text.RegularExpressions.Regex WaitsForCounts();
+
+    // "16 counts." at the beginning of the next line
+    [System.Text.RegularExpressions.GeneratedRegex(@"^\d{1,3} (?:counts?|beats?)\b(?! (?:intro|\d))", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
+    private static partial System.Text.RegularExpressions.Regex CountsOfWords();
 
     // "fwd = forward, tch = touch"
     private static bool IsKey(string words) => words.Contains('=', StringComparison.Ordinal)
@@ -105,6 +152,11 @@ internal sealed partial class TextReaderRun
     /// <summary>Whether a line stands before the first counts or after the last.</summary>
     private bool IsOutside(TextLine line) => (_section is null && _sections.Count == 0) || !HasCountsAfter(line);
 
+    // whether the next line is the heading of a tag, a bridge or the ending
+    private bool IsBeforeTag(TextLine line) => _lines.Find(l => l.Start > line.End && l.Trimmed(_text) is { } next && next.Start < next.End && !IsRule(next)).Trimmed(_text) is var after
+        && after.Start < after.End && _text.AsSpan(after.Start, after.End - after.Start).TrimStart("*#~ ") is var words
+        && (StartsWithWord(words, "tag") || StartsWithWord(words, "bridge") || StartsWithWord(words, "tags") || StartsWithWord(words, "ending"));
+
     private bool HasCountsAfter(TextLine line) => _lines.Exists(l => l.Start > line.End && l.Trimmed(_text) is { } later && later.Start < later.End
         && CountLabel.Read(_text, later.Start, later.End) is { } label && label.End < later.End);
 
@@ -113,6 +165,12 @@ internal sealed partial class TextReaderRun
         // the clock at which it begins again is no word
         string[] each = [.. ClockTime().Replace(words, " ").Split([' ', ',', '.', '!', '-', '–', ':', ';', '*', '(', ')', '[', ']', '~', '…', '\t', '&'], StringSplitOptions.RemoveEmptyEntries)
             .Where(w => w.Any(char.IsLetterOrDigit))];
+        if (each.Length > 2 && each[0].All(char.IsAsciiDigit))
+        {
+            // "32  BEGIN DANCE AGAIN": how many counts are over
+            each = each[1..];
+        }
+
         return each.Length is > 0 and < 16 && Array.TrueForAll(each, Closing.Contains)
             && Array.Exists(each, w => ClosingCore.Contains(w, StringComparer.OrdinalIgnoreCase));
     }

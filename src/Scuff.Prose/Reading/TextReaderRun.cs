@@ -55,7 +55,11 @@ internal sealed partial class TextReaderRun
     /// <param name="Track">Which track it belongs to, or -1.</param>
     /// <param name="Here">After how many counts of its part it stands among the sections; null where it stands outside them.</param>
     /// <param name="OpensTag">Whether the counts of a tag stand under it, so that a figure it names is their title.</param>
-    private sealed record PendingSentence(TextLine Line, int Track, Counts? Here = null, bool OpensTag = false);
+    private sealed record PendingSentence(TextLine Line, int Track, Counts? Here = null, bool OpensTag = false)
+    {
+        /// <summary>The tag under whose heading it stands, which it need not name again; null where it stands under none.</summary>
+        public string? OfTag { get; init; }
+    }
 
     private sealed record TagHeading(string Name, bool IsBridge, Counts? Length, TextSpan Span);
 
@@ -110,6 +114,9 @@ internal sealed partial class TextReaderRun
 
             int index = i;
             line = WithContinuations(line, ref i);
+            TextLine first = line;
+            line = Unwrapped(line, ref i);
+            index = line == first ? index : i;
             int lines = _section?.Lines.Count ?? 0;
             ReadLine(line, index);
             if ((_section?.Lines.Count ?? 0) > lines)
@@ -163,6 +170,13 @@ internal sealed partial class TextReaderRun
 
         if (!_heading.HasTitle && _section is null && _parts.Count == 0 && _tag is null && !LooksLikeBody(line))
         {
+            if (IsOfALetter(words.ToString()))
+            {
+                // "From: ...", "Hello all,": a mail begins before the dance does
+                ReadAsRemark(line);
+                return;
+            }
+
             if (_heading.ReadTitle(line))
             {
                 return;
@@ -186,7 +200,7 @@ internal sealed partial class TextReaderRun
         }
 
         bool atHead = _section is null && _sections.Count == 0 && _parts.Count == 0 && _tag is null && _tracks.Count == 0;
-        if (atHead && char.IsLetter(words[0]) && words.StartsWith("count", StringComparison.OrdinalIgnoreCase) && _heading.IsField(line) && _heading.ReadField(line))
+        if (atHead && char.IsLetter(words[0]) && (words.StartsWith("count", StringComparison.OrdinalIgnoreCase) || words.StartsWith("beat", StringComparison.OrdinalIgnoreCase)) && _heading.IsField(line) && _heading.ReadField(line))
         {
             // "Count: 32   Wall: 4" is no line of counts
             return;
@@ -310,7 +324,15 @@ internal sealed partial class TextReaderRun
         if (SentenceReader.LooksLikeSentence(words))
         {
             Counts danced = _sectionsLength + (_tag is null ? _section?.Length ?? Counts.Zero : Counts.Zero);
-            _sentences.Add(new PendingSentence(line, _tracks.Count - 1, danced > Counts.Zero && _tracks.Count == 0 ? danced : null));
+            if (TalkWords.SpeaksOfBreak(words.ToString()) && ReadAsRemark(line))
+            {
+                return;
+            }
+
+            _sentences.Add(new PendingSentence(line, _tracks.Count - 1, danced > Counts.Zero && _tracks.Count == 0 ? danced : null)
+            {
+                OfTag = _tag is not null && _section is { Lines.Count: 0 } ? _tag.Name : null,
+            });
             if (TagUnder(line, index) is TagHeading under)
             {
                 _sentences[^1] = _sentences[^1] with { OpensTag = true };

@@ -31,7 +31,7 @@ internal sealed record PastedSheet(string File, IReadOnlyDictionary<string, stri
                 "level" => dance.ClaimedLevel is { } level ? LevelWords(level) : "",
                 "intro" => Intro(dance),
                 "ends" => string.Join("; ", Ends(dance)),
-                "plan" => Plan(dance),
+                "plan" => WallByWall(Plan(dance)),
                 _ => throw new InvalidDataException($"{File}: {key}"),
             };
             if (!string.Equals(got, Usual(key, want), StringComparison.OrdinalIgnoreCase))
@@ -63,9 +63,14 @@ internal sealed record PastedSheet(string File, IReadOnlyDictionary<string, stri
     {
         // the names that levels of ours have
         "level" => want switch { "high beginner" => "improver", "easy intermediate" => "intermediate", _ => want },
-        "plan" => string.Join("; ", want.Split("; ").Order(StringComparer.Ordinal)),
+        "plan" => WallByWall(want),
+        "title" => want.TrimEnd('!'),
         _ => want,
     };
+
+    // "2,6/32 tag" and "2/32 tag; 6/32 tag" are one plan
+    private static string WallByWall(string plan) => string.Join("; ", plan.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+        .SelectMany(p => p.IndexOf('/', StringComparison.Ordinal) is > 0 and int slash ? p[..slash].Split(',').Select(w => w + p[slash..]) : [p]).Order(StringComparer.Ordinal));
 
     private static string LevelWords(Level level) => string.Concat(level.ToString().Select((c, i) => i > 0 && char.IsUpper(c) ? " " + c : c.ToString()));
 

@@ -60,7 +60,8 @@ internal sealed class SentenceReader
     /// <param name="line">The line.</param>
     /// <param name="here">After how many counts of the dance it stands among the steps; null where it stands outside of them.</param>
     /// <param name="opensTag">Whether the counts of a tag stand under it: what it names of them is their title.</param>
-    public List<Interruption>? Read(TextLine line, Counts? here, bool opensTag = false)
+    /// <param name="ofTag">The tag under whose heading it stands, or null.</param>
+    public List<Interruption>? Read(TextLine line, Counts? here, bool opensTag = false, string? ofTag = null)
     {
         string words = _state.Text[line.Start..line.End];
 
@@ -87,6 +88,12 @@ internal sealed class SentenceReader
         List<WordToken> told = inline is TextLine cut ? [.. tokens.Where(t => t.Span.End <= cut.Start || (restartsAfter && t.Span.Start >= cut.End))] : tokens;
         string part = PartOf(told);
         List<SentencePart> breaks = SentenceScan.Of(new SentenceWords(told), _dance, part, at => TagName(told, at));
+        if (ofTag is not null && breaks is [{ Acts.Count: 0, Walls.Count: > 0, Denied: false }])
+        {
+            // "TAG", and under it "at the end of wall 2"
+            breaks[0].Acts.Add(new InterruptionAct.PlayTag(ofTag));
+        }
+
         if (inline is not null && !breaks.Exists(b => b.Acts.Exists(a => a is InterruptionAct.PlayTag)) && breaks[^1].Walls.Count > 0
             && told.Exists(t => t.Text is "add" or "extra" or "additional" or "adding") && !Has(words, "restart"))
         {

@@ -91,7 +91,7 @@ internal sealed partial class SentenceScan
     }
 
     // "restart: 1 (wall 2)", "tag/restart: 1, during wall 5": a number behind a colon says how many there are
-    private int HowMany(int at) => _words.Is(at, ":") && _words.NumberAt(at + 1) is ( < 10, int one)
+    private int HowMany(int at) => _words.Is(at, ":", "|") && _words.NumberAt(at + 1) is ( < 10, int one)
         && (_words.Is(at + 1 + one, "(", ",", "-", "–", ".", "in", "on", "during", "at") || (_words.Is(at + 1 + one, "x") && _words.Is(at + 2 + one, "(", ",", "-", "on", "in", "during")))
         ? 1 + one : 0;
 
