@@ -86,7 +86,7 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (at + 1 < _end && IsArm(_terms[at + 1]))
+        if (at + 1 < _end && IsArm(_terms[at + 1]) && !DoesArms(_terms[at + 1]))
         {
             // "with L hand on hat brim"
             _current.HasStyle = true;

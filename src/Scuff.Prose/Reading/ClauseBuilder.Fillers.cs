@@ -68,6 +68,9 @@ internal sealed partial class ClauseBuilder
         Widen(term);
     }
 
+    /// <summary>Whether a move of the arms is told by what is done with them ("walk R, L swinging the arms"): the side before it is a foot.</summary>
+    internal static bool DoesArms(Term term) => term.Kind is TermKind.Move && term.Text.Split(' ')[0].EndsWith("ing", StringComparison.OrdinalIgnoreCase);
+
     internal static bool IsArm(Term term) => term is { Kind: TermKind.Move, Meaning.Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }
         || (term.Kind is TermKind.Style && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger"
         or "fingers" or "shoulder" or "shoulders" or "palm" or "palms" or "thumb" or "thumbs" or "hat" or "belt" or "brim" or "pocket" or "pockets"

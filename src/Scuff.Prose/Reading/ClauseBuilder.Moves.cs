@@ -276,6 +276,7 @@ internal sealed partial class ClauseBuilder
         }
 
         _pending = Link.None;
+        _current.SaysIt |= term.Text.EndsWith(" it", StringComparison.OrdinalIgnoreCase) && move.Verb is ActionKind.Step;
         _current.BothFeet |= move.Verb is ActionKind.PopKnee && term.Text.Contains("both", StringComparison.OrdinalIgnoreCase);
         _current.TurnFirst = (_current.IsTurnOnly && _current.Amount is not null) || _current.TurnsInto;
         _current.Head = move;

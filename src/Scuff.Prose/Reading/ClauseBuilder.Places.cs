@@ -346,7 +346,7 @@ internal sealed partial class ClauseBuilder
             or (Direction.LockBehind, Direction.CrossFront) or (Direction.Back, Direction.CrossBehind) or (Direction.Back, Direction.CrossFront)
             or (Direction.Forward, Direction.CrossFront) or (Direction.CrossFront, Direction.CrossBehind) or (Direction.Back, Direction.Together)
             or (Direction.In, Direction.Together) or (Direction.Up, Direction.Together) or (Direction.Up, Direction.CrossFront)
-            or (Direction.Up, Direction.CrossBehind) or (Direction.InPlace, Direction.Together)))
+            or (Direction.Up, Direction.CrossBehind) or (Direction.InPlace, Direction.Together) or (Direction.Home, Direction.Together)))
         {
             // "cross R over L", "lock L behind R", "close L beside R", "rock L back behind R"
             if (present is not (Direction.LockBehind or Direction.LockFront))

@@ -892,15 +892,16 @@ internal sealed class ClauseTidier
             if (put is { SaysIt: true, Head.Verb: ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null, IsAmp: false }
                 && fetch is
                 {
-                    Head: null or { Verb: ActionKind.Step }, Feet.Count: > 0, Dir.Direction: Direction.CrossFront or Direction.CrossBehind
+                    Head: null or { Verb: ActionKind.Step }, Dir.Direction: Direction.CrossFront or Direction.CrossBehind
                 or Direction.Together or Direction.Forward or Direction.Back or Direction.Side
                 }
-                && put.HeadText.StartsWith("step", StringComparison.OrdinalIgnoreCase) && put.Link is Link.Soft or Link.None)
+                && (fetch.Feet.Count > 0 || (fetch.SaysIt && put.HeadText.StartsWith("stand", StringComparison.OrdinalIgnoreCase)))
+                && put.HeadText.StartsWith("st", StringComparison.OrdinalIgnoreCase) && put.Link is Link.Soft or Link.None)
             {
-                // "bring R across L and step on it"
+                // "bring R across L and step on it", "tap it at the back, close it and stand on it"
                 fetch.Cover(put.Span);
                 fetch.LinkAfter = put.LinkAfter;
-                fetch.WeightNote ??= put.WeightNote;
+                fetch.WeightNote ??= put.WeightNote ?? (fetch.Feet.Count == 0 ? TermKind.WeightTakes : null);
                 _clauses.RemoveAt(i);
                 i--;
                 continue;

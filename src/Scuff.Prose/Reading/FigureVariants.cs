@@ -202,7 +202,7 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             {
                 "forward" => stated == Direction.Forward,
                 "back" => stated == Direction.Back,
-                "side" => stated == Direction.Side || clause.DirSide is not null,
+                "side" => stated == Direction.Side || clause is { DirSide: not null, Diagonal: false },
                 "cross" or "cross-front" or "across" => stated == Direction.CrossFront,
                 "behind" or "cross-behind" => stated == Direction.CrossBehind,
                 "in place" or "in-place" => stated is Direction.InPlace or Direction.Together,
@@ -653,7 +653,7 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             rows[0] = rows[0] with { Action = rows[0].Action with { Foot = stepping.Foot.ToActingFoot() } };
         }
 
-        if (definition.Rows.Count == 1 && clause.Dir is not null && rows[0].Action.Foot.ToFoot() is Foot acting)
+        if (definition.Rows.Count == 1 && (clause.Dir is not null || clause.Diagonal) && rows[0].Action.Foot.ToFoot() is Foot acting)
         {
             rows[0] = rows[0] with
             {

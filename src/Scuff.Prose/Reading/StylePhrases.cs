@@ -56,14 +56,14 @@ internal static class StylePhrases
             {
                 return terms.FindIndex(i, end - i, t => t.Kind is TermKind.Foot or TermKind.Amount or TermKind.WeightOn or TermKind.WeightBoth
                     or TermKind.Clock) < 0
-                    && (!IsArms(term) || verb || terms.FindIndex(i + 1, end - i - 1, t => t.Kind is TermKind.Move) > 0);
+                    && (!IsArms(term) || verb || terms.FindIndex(i + 1, end - i - 1, t => t.Kind is TermKind.Move or TermKind.Unknown) > 0);
             }
 
             switch (term.Kind)
             {
                 case TermKind.Filler or TermKind.Style or TermKind.Size or TermKind.BothFeet or TermKind.Unknown:
                     break;
-                case TermKind.Side when verb || (i + 1 < end && IsUpperBody(terms[i + 1])):
+                case TermKind.Side when verb || (i + 1 < end && IsUpperBody(terms[i + 1]) && !ClauseBuilder.DoesArms(terms[i + 1])):
                     break;
                 case TermKind.Move when !verb && term.Meaning is { Figures.Count: 0 }
                     or { Verb: ActionKind.Drag or ActionKind.Slide or ActionKind.Sweep }

@@ -282,7 +282,9 @@ internal static class TermReader
             if (word is not ("stays" or "stay" or "still" or "remains" or "remain" or "again" or "is" or "now" or "on" or "onto" or "to" or "the"
                 or "your" or "at" or "in" or "ends" or "ending" or "end" or "finishing" or "finishes" or "finish"
                 or "up" or "back" or "over" or "kept" or "being" or "firmly" or "mostly" or "all" or "should" or "be" or "must" or "staying"
-                    or "will" or "more" or "become" or "becomes" or "becoming" or "remaining" or "always" or "then" or "lands" or "goes" or "comes"))
+                    or "will" or "more" or "become" or "becomes" or "becoming" or "remaining" or "always" or "then" or "lands" or "goes" or "comes"
+                    or "ended" or "arrives" or "arriving" or "arrived" or "rests" or "resting" or "settles" or "settling" or "well" or "landing" or "ready"
+                    or "there" or "fully" or "entirely" or "completely"))
             {
                 return null;
             }
