@@ -21,7 +21,7 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (at > 0 && PreviousPart(at) is "body" or "shoulder" or "shoulders" && _current.Head is not null)
+        if (at > 0 && PreviousPart(at) is "body" or "shoulder" or "shoulders" && (_current.Head is not null || _current.Feet.Count > 0))
         {
             // "opening the body to the left corner"
             _current.HasStyle = true;
@@ -128,7 +128,7 @@ internal sealed partial class ClauseBuilder
         bool gestureTo = dir is { Direction: Direction.Side, Side: Foot at0 } && term.Text.StartsWith("to ", StringComparison.OrdinalIgnoreCase)
             && !term.Text.Contains("side", StringComparison.OrdinalIgnoreCase) && _current is { Feet.Count: 1, Dir: null, Reference: null }
             && _pending is Link.None
-            && _current.Feet[0].Foot != at0 && (_current.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Drag or ActionKind.Slide
+            && _current.Feet[0].Foot != at0 && (_current.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Drag or ActionKind.Slide or ActionKind.Dig
                 || (_current.Head is { Verb: ActionKind.Step } && _current.HeadText.StartsWith("join", StringComparison.OrdinalIgnoreCase))
                 || (_current.Head is { Verb: ActionKind.Step }
                 && term.Text.Equals("to the " + (at0 == Foot.Right ? "right" : "left") + " foot", StringComparison.OrdinalIgnoreCase)))
@@ -161,6 +161,14 @@ internal sealed partial class ClauseBuilder
         {
             // "vine left and touch right beside left": where the touch of the figure is made
             _skipsFoot = true;
+            Widen(term);
+            return;
+        }
+
+        if (dir.Direction is Direction.Back && _current.Dir?.Direction is Direction.Back && _pending is Link.None && at + 1 < _end
+            && _terms[at + 1] is { Kind: TermKind.Dir, Meaning.Special: "diag" })
+        {
+            // "right back to the back right corner"
             Widen(term);
             return;
         }
@@ -302,6 +310,13 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if ((present, coming) is (Direction.Together, Direction.In) && _pending is Link.None && !feetAfter)
+        {
+            // "close it in"
+            Widen(term);
+            return;
+        }
+
         if ((present, coming) is (Direction.CrossFront, Direction.CrossBehind))
         {
             _current.Dir = dir;
@@ -346,7 +361,7 @@ internal sealed partial class ClauseBuilder
             or (Direction.LockBehind, Direction.CrossFront) or (Direction.Back, Direction.CrossBehind) or (Direction.Back, Direction.CrossFront)
             or (Direction.Forward, Direction.CrossFront) or (Direction.CrossFront, Direction.CrossBehind) or (Direction.Back, Direction.Together)
             or (Direction.In, Direction.Together) or (Direction.Up, Direction.Together) or (Direction.Up, Direction.CrossFront)
-            or (Direction.Up, Direction.CrossBehind) or (Direction.InPlace, Direction.Together)))
+            or (Direction.Up, Direction.CrossBehind) or (Direction.InPlace, Direction.Together) or (Direction.Home, Direction.Together)))
         {
             // "cross R over L", "lock L behind R", "close L beside R", "rock L back behind R"
             if (present is not (Direction.LockBehind or Direction.LockFront))

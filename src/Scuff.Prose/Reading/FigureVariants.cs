@@ -96,6 +96,16 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 way = fit;
             }
 
+            bool bothWays = way is null && original.NamedBy == NamedBy.Travel && sides.Count > 1 && sides[0].Side != sides[1].Side
+                && !clause.HeadText.Contains(" touch", StringComparison.OrdinalIgnoreCase)
+                && (Next is null || (Next.Link is Link.Hard && Next.Feet.Count > 0));
+            if (bothWays)
+            {
+                // "vine R and L": both are told, so that one of them alone is never what is meant
+                AddEachFoot(variants, clause, original, sides, cost, situation);
+                return;
+            }
+
             if (way is Foot named)
             {
                 choices.Add((named, 0, true, false));
@@ -129,6 +139,12 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         {
             // "shuffle to the right": the foot of that side, if it is free
             Foot? free = situation.Weight.FreeFoot();
+            if (original.Rows.All(r => r.Foot is RelativeFoot.None or RelativeFoot.Both))
+            {
+                // "swivet to the left": no foot has to be free
+                free = null;
+            }
+
             if (free != way && !clause.Diagonal && VariantParts.BeginsAside(original))
             {
                 // "chasse to the left" with the left standing: the way is said, so that somebody has to ask
@@ -165,6 +181,7 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         {
             AddEachFoot(variants, clause, original, sides, cost, situation);
         }
+
     }
 
     /// <summary>"Waltz half turn R back": the entry of the same name that goes the stated way, when the bare name goes the other.</summary>
@@ -202,7 +219,7 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             {
                 "forward" => stated == Direction.Forward,
                 "back" => stated == Direction.Back,
-                "side" => stated == Direction.Side || clause.DirSide is not null,
+                "side" => stated == Direction.Side || clause is { DirSide: not null, Diagonal: false },
                 "cross" or "cross-front" or "across" => stated == Direction.CrossFront,
                 "behind" or "cross-behind" => stated == Direction.CrossBehind,
                 "in place" or "in-place" => stated is Direction.InPlace or Direction.Together,
@@ -653,7 +670,7 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             rows[0] = rows[0] with { Action = rows[0].Action with { Foot = stepping.Foot.ToActingFoot() } };
         }
 
-        if (definition.Rows.Count == 1 && clause.Dir is not null && rows[0].Action.Foot.ToFoot() is Foot acting)
+        if (definition.Rows.Count == 1 && (clause.Dir is not null || clause.Diagonal) && rows[0].Action.Foot.ToFoot() is Foot acting)
         {
             rows[0] = rows[0] with
             {

@@ -166,6 +166,16 @@ internal sealed class LineReader
             ResolveTurnsTo(told);
             (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
                 _search.Solve(told, places);
+            if (steps is not { Fits: true, Cost: < 1.2 } && terms.FindIndex(colon, t => t.Meaning.IsComposable) > 0)
+            {
+                // "Press: press ball of L forward, recover"
+                List<Term> plainSteps = TermReader.Read(_state.Text, terms[colon].Span.End, end, _state.Lexicon, plain: true);
+                _ = TakeClocks(plainSteps, out _);
+                told = ClauseBuilder.Build(plainSteps);
+                ResolveTurnsTo(told);
+                (steps, otherSteps, stepsDanced, stepFigures) = _search.Solve(told, places);
+            }
+
             if (steps is { Fits: true, Cost: < 1.2 } && told.TrueForAll(c => c.Unknown.Count == 0) && NameAgrees(terms, colon + 1, terms.Count, steps)
                 && IsToldAgain(ClauseBuilder.Build(terms.GetRange(0, colon)), told, steps))
             {
@@ -182,7 +192,8 @@ internal sealed class LineReader
                 ResolveTurnsTo(told);
                 (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
                     _search.Solve(told, places);
-                if (steps is { Fits: true, Cost: < 1.2 } && told.Count(c => c.HasContent && !c.IsAmp) > 1
+                bool several = told.Count(c => c.HasContent && !c.IsAmp) > 1 || told is [{ IsFigure: true, Feet.Count: > 1, Times: 1 }];
+                if (steps is { Fits: true, Cost: < 1.2 } && several
                     && told.TrueForAll(c => c.Unknown.Count == 0) && NameAgrees(terms, from, to, steps))
                 {
                     (best, other, danced, figures, clauses) = (steps, otherSteps, stepsDanced, stepFigures, told);

@@ -167,6 +167,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee or ActionKind.Snap
             or ActionKind.Clap or ActionKind.Slap or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide
             && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind is ActionKind.Hitch or ActionKind.Bounce && clause.IsWith)
+            || (r.Action.Kind is ActionKind.Bounce && clause is { Head.IsIng: true, TimesStated: false })
             || (r.Action.Kind is ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick && clause.HasLift && clause.Link is not Link.Hard)));
         if (body is null)
         {
@@ -455,7 +456,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 Definition = lexicon.Catalogue.Find(RockEntry(one.Rows[0].Action.Direction)) ?? one.Definition,
                 Named = rocking,
                 Rows = [one.Rows[0] with { Action = one.Rows[0].Action with { Turn = Turn.None } }, new VariantRow(recover, Counts.One, false)],
-                Cost = one.Cost + 0.3,
+                // "rock back L, recover": the recover is told already
+                Cost = one.Cost + 0.3 + (_next is { Head.Verb: ActionKind.Recover, Dir: null, Amount: null } ? 1 : 0),
                 FootNamed = one.FootNamed,
                 StatedTurn = one.StatedTurn,
                 Direction = one.Direction,
@@ -928,10 +930,11 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        if (inherited is ActionKind.FanToe or ActionKind.FanHeel && clause.Feet.Count == 0
-            && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home)
+        if (inherited is ActionKind.FanToe or ActionKind.FanHeel && clause.Feet.Count == 0 && clause.Part.Length == 0 && !clause.Diagonal
+            && (clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home
+                || clause is { Dir.Direction: Direction.Side, DirSide: not null }))
         {
-            // "R toe fan out, in"
+            // "R toe fan out, in", "fan R toe out to R, back to centre, out to R, back to centre"
             clause.Inherited = inherited;
             Foot fanned = situation.Last?.Action.Foot.ToFoot() ?? Foot.Right;
             AddFootMoves(variants, clause, lexicon.Verbs.Usual(inherited.Value), FootRule.Any, [(fanned, true)], situation, 0);
@@ -981,7 +984,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
         bool goesOn = previous is { Dir: not null } or { Inherited: not null } or { Part.Length: > 0 } or { Diagonal: true };
         goesOn |= previous is { Head.Verb: null, Feet.Count: 1 } && inherited is not null;
-        bool previousGesture = goesOn && inherited is ActionKind.Touch or ActionKind.Point or ActionKind.Kick or ActionKind.Tap or ActionKind.Dig
+        bool previousGesture = goesOn && clause.WeightNote is not TermKind.WeightTakes && inherited is ActionKind.Touch or ActionKind.Point or ActionKind.Kick or ActionKind.Tap or ActionKind.Dig
             or ActionKind.Brush
             || (inherited is null && previous is { Head: null, Part: "heel" or "toe" });
         List<(Foot, bool)> feet = FeetOf(clause, FootRule.Free, situation, ActionKind.Step);

@@ -92,7 +92,7 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         int close = terms.FindIndex(at, t => t.Kind is TermKind.Close);
         bool tellsFree = open >= 0 && close > at && terms[open].Kind is TermKind.Open
             && terms.GetRange(open, close - open).Exists(t => t.Text.EndsWith("free", StringComparison.OrdinalIgnoreCase));
-        return stays || tellsFree || (at + 1 < terms.Count && (terms[at + 1].Kind is TermKind.Style || ClauseBuilder.IsArm(terms[at + 1])))
+        return stays || tellsFree || (at + 1 < terms.Count && (terms[at + 1].Kind is TermKind.Style || ClauseBuilder.IsSidedArm(terms[at + 1])))
             || (before >= 0 && (terms[before].Kind is TermKind.Style or TermKind.Filler || terms[before] is
             {
                 Kind: TermKind.Part, Meaning.Part: "body"
@@ -134,7 +134,8 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
             or { Verb: ActionKind.Step }
         });
         return !told || closesBehind || term.Text.Equals("over", StringComparison.OrdinalIgnoreCase)
-            || rows.Exists(r => r.Action.Turn.Sign != 0 || r.Action.Foot is ActingFoot.Both or ActingFoot.None
+            || rows.Exists(r => r.Action.Turn.Sign != 0 || r.Action.Foot is ActingFoot.Both
+                || (r.Action.Foot is ActingFoot.None && r.Action.Kind is not (ActionKind.Hold or ActionKind.Clap or ActionKind.Snap))
                 || (term.Meaning.Side is Foot foot && r.Action.Foot.ToFoot() == foot) || Suits(r.Action, way, term));
     }
 

@@ -171,6 +171,14 @@ internal static class TermReader
         JoinSlashed(tokens);
         for (int i = tokens.Count - 1; i >= 0; i--)
         {
+            if (tokens[i].Text == "no" && i > 0 && i + 1 < tokens.Count && IsFootWord(tokens[i + 1].Text)
+                && tokens[i - 1].Text is "recover" or "rec" or "weight" or "wt" or "rock" or "replace" or "return")
+            {
+                // "recover no L": two fingers in the wrong order
+                tokens[i] = tokens[i] with { Text = "on", IsCorrected = true };
+                continue;
+            }
+
             if (tokens[i].Text == "t" && i > 0 && tokens[i - 1].Kind == WordTokenKind.Fraction)
             {
                 // "1/4 T L"
@@ -183,6 +191,22 @@ internal static class TermReader
             {
                 // "waltz 1/2 turn left": the name of a figure
                 tokens[i] = tokens[i] with { Kind = WordTokenKind.Word, Text = tokens[i].Value switch { 2 => "quarter", 4 => "half", _ => "full" } };
+                continue;
+            }
+
+            if (tokens[i].Text is "corner" or "diagonal" or "diag" && i > 1 && tokens[i - 1].Text is "back" or "rear" or "front"
+                && tokens[i - 2].Text is "right" or "left" or "r" or "l" or "rt" or "lt")
+            {
+                // "to the right back corner": to the back right corner
+                (tokens[i - 1], tokens[i - 2]) = (tokens[i - 1] with { Text = tokens[i - 2].Text }, tokens[i - 2] with { Text = tokens[i - 1].Text });
+                continue;
+            }
+
+            if (tokens[i].Text == "above" && i > 0 && i + 1 < tokens.Count
+                && IsFootWord(tokens[i + (tokens[i + 1].Text is "the" or "your" && i + 2 < tokens.Count ? 2 : 1)].Text))
+            {
+                // "cross R above the L"
+                tokens[i] = tokens[i] with { Text = "over" };
                 continue;
             }
 
@@ -282,7 +306,9 @@ internal static class TermReader
             if (word is not ("stays" or "stay" or "still" or "remains" or "remain" or "again" or "is" or "now" or "on" or "onto" or "to" or "the"
                 or "your" or "at" or "in" or "ends" or "ending" or "end" or "finishing" or "finishes" or "finish"
                 or "up" or "back" or "over" or "kept" or "being" or "firmly" or "mostly" or "all" or "should" or "be" or "must" or "staying"
-                    or "will" or "more" or "become" or "becomes" or "becoming" or "remaining" or "always" or "then" or "lands" or "goes" or "comes"))
+                    or "will" or "more" or "become" or "becomes" or "becoming" or "remaining" or "always" or "then" or "lands" or "goes" or "comes"
+                    or "ended" or "arrives" or "arriving" or "arrived" or "rests" or "resting" or "settles" or "settling" or "well" or "landing" or "ready"
+                    or "there" or "fully" or "entirely" or "completely"))
             {
                 return null;
             }
@@ -400,6 +426,8 @@ internal static class TermReader
 
         return null;
     }
+
+    private static bool IsFootWord(string word) => word is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt";
 
     private static bool IsFeet(string word) => word.Length is >= 2 and <= 8 && word.All(c => c is 'r' or 'l');
 

@@ -9,7 +9,8 @@ internal sealed class SentenceWords(List<WordToken> told)
     private readonly List<WordToken> tokens = [.. told.Select((t, i) => t.Text switch
     {
         "w" when i + 1 < told.Count && told[i + 1].Kind == WordTokenKind.Number => t with { Text = "wall" },
-        "cts" => t with { Text = "counts" },
+        "cts" or "cnts" or "cnt" => t with { Text = "counts" },
+        "c" when i > 0 && told[i - 1].Kind == WordTokenKind.Number => t with { Text = "counts" },
         "ct" => t with { Text = "count" },
         _ => t,
     })];
@@ -80,6 +81,9 @@ internal sealed class SentenceWords(List<WordToken> told)
 
     /// <summary>Whether a word changes nothing of what is danced.</summary>
     public static bool IsFilling(string word) => Filling.Contains(word);
+
+    /// <summary>Whether a word is a number or changes nothing, so that no slip has to be looked for in it.</summary>
+    public static bool IsKnown(string word) => Filling.Contains(word) || Numbers.ContainsKey(word) || Ordinals.ContainsKey(word);
 
     /// <summary>Whether the word at a place is one of these.</summary>
     public bool Is(int at, params ReadOnlySpan<string> words)
