@@ -52,6 +52,7 @@ internal sealed partial class ClauseBuilder
 
         _current.SaysFinish |= !_current.HasContent && _clauses.Count > 0
             && word is "finish" or "finishing" or "finishes" or "ending" or "end" or "ends";
+        _current.SaysFinish |= _current is { Head: not null, Amount: null } && _clauses.Count > 0 && word is "at the end" or "in the end";
         _current.SaysEach |= word is "each" or "every" or "each time" or "after each" or "every time" or "on every step" or "on each step" or "each step"
             or "every step";
         if (word is "first" && _current is { Feet.Count: 1 } && _clauses.Count > 0

@@ -24,6 +24,10 @@ internal sealed class ClauseTidier
         JoinLifts();
         JoinPronouns();
         EachBefore();
+        JoinManners();
+        DropSaidAgain();
+        JoinHeld();
+        TurnAndClose();
         JoinWeights();
         JoinAmounts();
         ShareTurn();
@@ -43,6 +47,8 @@ internal sealed class ClauseTidier
         JoinTurnsOfEach();
         PartCircles();
         JoinAmounts();
+        DropShares();
+        JoinInPlace();
         JoinFeet();
         CentreAfterTwist();
         foreach (Clause swaying in _clauses.Where(c => c is { FirstWithBefore: true, Feet.Count: > 1 }))
@@ -156,6 +162,154 @@ internal sealed class ClauseTidier
                 steps[0].Cover(turning.Span);
                 _clauses.RemoveAt(0);
                 return;
+            }
+        }
+    }
+
+    /// <summary>"Close R to L with a touch", "L joins it with a stamp", "step R forward with a stomp": how the foot is put there.</summary>
+    private void JoinManners()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            Clause manner = _clauses[i];
+            Clause put = _clauses[i - 1];
+            bool gesture = manner.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Stomp && manner is
+            {
+                IsWith: true, Feet.Count: 0, Dir: null, Amount: null, HasTurnWord: false, Part.Length: 0, Times: 1, TimesStated: false, Detail.Count: 0,
+                BothFeet: false, WeightNote: null or TermKind.WeightTakes or TermKind.WeightNone
+            };
+            bool closes = put.Dir?.Direction is Direction.Together or Direction.In or Direction.Home
+                || (put.Head is { Verb: ActionKind.Step } && put.HeadText.StartsWith("join", StringComparison.OrdinalIgnoreCase));
+            bool placed = put is { Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Amount: null, HasTurnWord: false, Times: 1, Detail.Count: 0,
+                WeightNote: null, IsAmp: false }
+                && (closes || (manner.Head?.Verb is ActionKind.Stomp && put.Dir is not null && put.Head is not { Special: "walk" or "run" }));
+            if (!gesture || !placed)
+            {
+                continue;
+            }
+
+            put.Head = manner.Head;
+            put.HeadText = manner.HeadText;
+            put.Dir ??= new Meaning(TermKind.Dir) { Direction = Direction.Together };
+            put.WeightNote = manner.WeightNote;
+            put.LinkAfter = manner.LinkAfter;
+            put.Cover(manner.Span);
+            _clauses.RemoveAt(i);
+        }
+    }
+
+    /// <summary>"Spin a full turn right on the right with left hooked": how the free foot is held in a turn.</summary>
+    private void JoinHeld()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is { IsWith: true, Head.Verb: ActionKind.Hook or ActionKind.Hitch or ActionKind.Flick, Feet.Count: 1, Amount: null, Detail.Count: 0,
+                Times: 1 } held
+                && held.HeadText.Split(' ')[0].EndsWith("ed", StringComparison.OrdinalIgnoreCase)
+                && _clauses[i - 1] is { WeightNote: TermKind.WeightOn, Amount: not null } turn && (turn.IsTurnOnly || ClauseBuilder.IsTurnVerb(turn.Head))
+                && turn.WeightFoot == held.Feet[0].Foot.Other())
+            {
+                turn.HasStyle = true;
+                turn.Cover(held.Span);
+                turn.LinkAfter = held.LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>"Point R to side, pivot 1/2 right on ball of L &amp; step R beside L": the turn is made on the foot that stands, as the other one closes.</summary>
+    private void TurnAndClose()
+    {
+        for (int i = 0; i + 1 < _clauses.Count; i++)
+        {
+            int next = _clauses[i + 1].IsAmp && i + 2 < _clauses.Count ? i + 2 : i + 1;
+            if (_clauses[i] is { Head: { Verb: ActionKind.Pivot, Figures.Count: < 2 }, Amount: not null, TurnSide: not null, Feet: [{ } stood], Part: "ball", WeightNote: null,
+                Times: 1, Detail.Count: 0 } turn
+                && _clauses[next] is { Head: null or { Verb: ActionKind.Step }, Dir.Direction: Direction.Together, Feet: [{ } closed], Amount: null } close
+                && (next > i + 1 || close.Link is Link.Soft) && closed.Foot == stood.Foot.Other())
+            {
+                turn.Head = null;
+                turn.HasTurnWord = true;
+                turn.Part = "";
+                turn.Feet.Clear();
+                turn.WeightNote = TermKind.WeightOn;
+                turn.WeightFoot = stood.Foot;
+            }
+        }
+    }
+
+    /// <summary>"Kick L, throwing both hands up as you kick", "kick R forward two times, low kicks": the move before, spoken of once more.</summary>
+    private void DropSaidAgain()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            Clause said = _clauses[i];
+            if (said is not { Head.Verb: ActionKind verb, Feet.Count: 0, Dir: null, Amount: null, Part.Length: 0, Times: 1, TimesStated: false,
+                Detail.Count: 0, WeightNote: null, Unknown.Count: 0, IsAmp: false, BothFeet: false, Lasts: null } || verb is ActionKind.Hold)
+            {
+                continue;
+            }
+
+            // what goes between is a remark on arms, or stands beside the move
+            int before = i - 1;
+            while (before > 0 && (_clauses[before].Head?.Verb is ActionKind.Clap or ActionKind.Snap
+                || _clauses[before].Head is { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }))
+            {
+                before--;
+            }
+
+            bool sameMove = _clauses[before].Head?.Verb == verb;
+            bool asYouDo = said.IsWith && said.SaysAsYou && sameMove;
+            bool severalOfThem = said.Link is Link.Hard && sameMove && before == i - 1 && (said.HasStyle || said.Size != 0)
+                && said.HeadText.EndsWith('s') && !said.HeadText.EndsWith("ss", StringComparison.Ordinal)
+                && (_clauses[before].Times > 1 || _clauses[before].Feet.Count > 1);
+            if (asYouDo || severalOfThem)
+            {
+                _clauses[before].Size = _clauses[before].Size == 0 ? said.Size : _clauses[before].Size;
+                _clauses[before].HasStyle = true;
+                _clauses[i - 1].LinkAfter = said.LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>"Walk R, L, R, L making a full circle right, 1/4 turn on each step": how the circle is shared, told after it.</summary>
+    private void DropShares()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is { IsTurnOnly: true, SaysEach: true, Amount: int each } share && _clauses[i - 1] is { IsTurnOnly: true, SaysCircle: true, Amount: int whole } circle
+                && (share.TurnSide is null || share.TurnSide == circle.TurnSide) && each < whole && whole % each == 0
+                && _clauses.Take(i - 1).Sum(c => c is { Head: null or { Special: "walk" or "run" or "step" } } ? c.Feet.Count : 0) == whole / each)
+            {
+                circle.Cover(share.Span);
+                circle.LinkAfter = share.LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>"Bump the hips right, left, right, left in place": the last way of a list, and where they all are bumped.</summary>
+    private void JoinInPlace()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is not { Head: null, Feet.Count: 1, Dir.Direction: Direction.InPlace, Amount: null, Part.Length: 0 } last)
+            {
+                continue;
+            }
+
+            int from = i - 1;
+            while (from > 0 && _clauses[from] is { IsFeetOnly: true, Feet.Count: 1 })
+            {
+                from--;
+            }
+
+            if (_clauses[from].Head?.Verb is ActionKind.Bump or ActionKind.RollHips or ActionKind.Sway or ActionKind.Twist or ActionKind.SwivelHeels
+                && _clauses[from].Feet.Count > 0)
+            {
+                last.Dir = null;
+                last.DirText = "";
             }
         }
     }
@@ -1015,6 +1169,25 @@ internal sealed class ClauseTidier
     {
         if (_clauses.Count < 3 || _clauses[0] is not { IsTurnOnly: true, Amount: int whole, TurnSide: Foot side, SaysEach: false } heading)
         {
+            return;
+        }
+
+        if (heading.OverSteps is int many && whole % many == 0 && _clauses.Count > many && _clauses.GetRange(1, many).TrueForAll(c => c is
+            {
+                Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Dir: not null, Amount: null, HasTurnWord: false, Detail.Count: 0, Times: 1
+            }))
+        {
+            // "turn a full 360 degrees left over two steps, stepping back on R and forward on L": as much on each of them
+            foreach (Clause step in _clauses.GetRange(1, many))
+            {
+                step.Amount = whole / many;
+                step.TurnSide = side;
+                step.HasTurnWord = true;
+                step.OverSteps = many;
+            }
+
+            _clauses[1].Cover(heading.Span);
+            _clauses.RemoveAt(0);
             return;
         }
 

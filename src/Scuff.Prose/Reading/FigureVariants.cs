@@ -611,6 +611,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             : definition.Amounts.Count > 0 && definition.Amounts.All(a => a < 0) ? -1 : 0;
     }
 
+    private static bool GoesThere(VariantRow row, Direction way) => FigureComparison.Family(row.Action.Direction) == FigureComparison.Family(way);
+
     private static List<VariantRow> RowsOf(StepDefinition definition, Foot named, Ratio? eighths, Clause clause)
     {
         List<VariantRow> rows = new(definition.Rows.Count);
@@ -640,6 +642,11 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         {
             // "1/4 left chassé right": the turn first, then the way of the figure
             rows[0] = rows[0] with { Action = rows[0].Action with { Turn = Turn.FromEighths(eighths!.Value) } };
+        }
+        else if (clause.OnWay is Direction turning && eighths is Ratio told && rows.Count(r => GoesThere(r, turning)) == 1)
+        {
+            // "jazz box turning 1/4 left on the back step"
+            rows = rows.ConvertAll(r => r with { Action = r.Action with { Turn = GoesThere(r, turning) ? Turn.FromEighths(told) : Turn.None } });
         }
         else if (respread && rows.Count > 0)
         {

@@ -39,6 +39,7 @@ internal sealed class LineReader
         List<Term> terms = TermReader.Read(_state.Text, start, end, _state.Lexicon);
         List<(Facing Facing, TextSpan Span)> clocks = TakeClocks(terms, out Turn bodyAngle);
         PassOverCounts(terms, places);
+        terms = BothHeels(terms);
         List<Clause> clauses = ClauseBuilder.Build(terms);
         TextSpan whole = TrimSpan(start, end);
         bodyAngle = CornersAreAngles(clocks, clauses, bodyAngle);
@@ -63,7 +64,8 @@ internal sealed class LineReader
         if (clauses.Count == 1 && clauses[0].IsRepeat
             || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null
                 || (c.Head is { Verb: ActionKind.Brush or ActionKind.Touch or ActionKind.Scuff or ActionKind.Hitch, IsIng: true } && c.Link is Link.Hard
-                && clauses.Exists(r => r.Diagonal)))))
+                && clauses.Exists(r => r.Diagonal))
+                || (ReferenceEquals(c, clauses[^1]) && RepeatReader.TellsEnd(c)))))
         {
             LineContent? repeated = _repeats.Read(clauses, places, whole, line, label, clocks);
             if (repeated is not null)
@@ -160,7 +162,8 @@ internal sealed class LineReader
                 ResolveTurnsTo(told);
                 (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
                     _search.Solve(told, places);
-                if (steps is { Fits: true, Cost: < 1.2 } && told.Count(c => c.HasContent && !c.IsAmp) > 1
+                if (steps is { Fits: true, Cost: < 1.2 }
+                    && (told.Count(c => c.HasContent && !c.IsAmp) > 1 || told is [{ IsFigure: true } only] && only.Head!.Figures[0].Rows.Count > 1)
                     && told.TrueForAll(c => c.Unknown.Count == 0) && NameAgrees(terms, from, to, steps))
                 {
                     (best, other, danced, figures, clauses) = (steps, otherSteps, stepsDanced, stepFigures, told);
@@ -238,11 +241,42 @@ internal sealed class LineReader
             && (c.Head is not { Verb: null } named || told.Exists(t => t.Head is { Verb: null } again && again.Figures.Any(f => named.Figures.Contains(f)))
                 || named.Figures.Any(f => f.Rows.All(row => steps.Rows.Exists(r => r.Action.Kind == row.Action.Kind
                     && (FigureComparison.Family(row.Action.Direction) == FigureComparison.Family(r.Action.Direction)
+                    || (f.Rows.Count == 1 && c is { Dir: null, DirSide: null })
                     || row.Action.Direction == Direction.Unstated || r.Action.Direction == Direction.Unstated)))))
             && (c.Dir is not Meaning dir || steps.Rows.Exists(r => FigureComparison.Family(r.Action.Direction) == FigureComparison.Family(dir.Direction)))
             && (c.DirSide is not Foot way || !steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == way.Other())
                 || steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == way))
             && (c.Amount is not int amount || steps.Rows.Exists(r => r.Action.Turn.Amount == amount)));
+
+    /// <summary>"R + L heels apart", "right and left toes in": the heels or toes of both feet, which go one way together.</summary>
+    private static List<Term> BothHeels(List<Term> terms)
+    {
+        List<Term> joined = terms;
+        for (int i = 0; i + 3 < joined.Count; i++)
+        {
+            bool pair = joined[i].Kind is TermKind.Side or TermKind.Foot && joined[i + 1].Kind is TermKind.Amp or TermKind.Join
+                && joined[i + 2].Kind is TermKind.Side or TermKind.Foot && joined[i].Meaning.Side != joined[i + 2].Meaning.Side
+                && joined[i + 3] is { Kind: TermKind.Part, Meaning.Part: "heels" or "toes" } or { Kind: TermKind.Move };
+            bool named = joined[i + 3] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.SplitHeels or ActionKind.SplitToes }
+                or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes }] }, ..] } };
+            int way = i + 4;
+            while (way < joined.Count && joined[way].Kind is TermKind.Filler or TermKind.Turn)
+            {
+                way++;
+            }
+
+            if (pair && (named || (joined[i + 3].Kind is TermKind.Part && way < joined.Count)) && (named || joined[way] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Out or Direction.In or Direction.Together
+                or Direction.Centre or Direction.Home }))
+            {
+                joined = ReferenceEquals(joined, terms) ? [.. terms] : joined;
+                TextSpan span = TextSpan.FromBounds(joined[i].Span.Start, joined[i + 2].Span.End);
+                joined[i] = new Term(new Meaning(TermKind.BothFeet), span, "both");
+                joined.RemoveRange(i + 1, 2);
+            }
+        }
+
+        return joined;
+    }
 
     /// <summary>The terms with each "R+L" taken for both feet; null where there is none.</summary>
     private static List<Term>? BothJoined(List<Term> terms)

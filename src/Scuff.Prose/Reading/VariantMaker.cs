@@ -13,6 +13,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
     private Clause? _next;
 
+    /// <summary>The first clause after it that tells more than arms, or null: what the feet do next.</summary>
+    public Clause? Onward { get; set; }
+
     /// <summary>All variants of one clause in a situation.</summary>
     public List<Variant> Make(Clause clause, Clause? previous, Clause? next, Situation situation)
     {
@@ -282,6 +285,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0.3 });
         }
 
+        if (verb is ActionKind.Sway && clause is { Link: Link.Soft, Feet.Count: > 2, Times: 1 }
+            && situation.Last is { IsWith: false, Action: { Kind: ActionKind.Step, Direction: Direction.Side or Direction.Out } begun }
+                && begun.Foot.ToFoot() == clause.Feet[0].Foot)
+        {
+            // "step R to side and sway R, L, R, L" on four counts: the first is how the step is made
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(verb), FootRule.Any, [.. clause.Feet.Skip(1).Select(f => (f.Foot, true))], situation, 0.3);
+        }
+
         StepAction usual = lexicon.Verbs.Usual(verb);
         FootRule rule = verb == ActionKind.Dip ? FootRule.Standing : ActionTraits.Of(verb).FootRule;
         bool ofBoth = verb is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist or ActionKind.SplitHeels
@@ -329,6 +340,25 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         {
             // "slide left next to right, step right forward": the right is free, so that the left has the weight
             usual = usual with { Effect = WeightEffect.Takes };
+        }
+
+        if (verb is ActionKind.Slide && clause is { Feet: [{ } slid], WeightNote: null, Diagonal: false }
+            && clause.Dir?.Direction is Direction.Side or Direction.Forward or Direction.Back
+            && Onward is { Feet: [{ MayBeReference: false } other], IsAmp: false, BothFeet: false } then && other.Foot != slid.Foot
+            && (then.Head?.Verb is ActionKind.Drag or ActionKind.Slide or ActionKind.Rock or ActionKind.Touch or ActionKind.Tap or ActionKind.Step
+                or ActionKind.Point or ActionKind.Stomp || then.Head is null)
+            && situation.Weight == slid.Foot.Other().ToWeight())
+        {
+            // "slide R to right side, L pulled near": the left is free then, so that the right has the weight
+            usual = usual with { Effect = WeightEffect.Takes };
+        }
+
+        if (verb is ActionKind.Rock && clause is { Dir: null, Diagonal: false, DirSide: null, FootFirst: false, Times: 1, Amount: null,
+            Feet: [{ IsCertain: false, IsWord: true }] }
+            && Onward?.Head?.Verb is ActionKind.Recover)
+        {
+            // "rock right, recover": the side, which is the foot's as well
+            usual = usual with { Direction = Direction.Side };
         }
 
         if (upStomp || (verb == ActionKind.Stomp && clause.Dir?.Direction == Direction.Up))
@@ -825,6 +855,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         if (clause.Part is "heels" or "toes" && clause.Dir?.Direction is Direction.Out or Direction.In)
         {
             ActionKind fan = clause.Part == "heels" ? ActionKind.FanHeel : ActionKind.FanToe;
+            clause.Inherited = fan;
             AddFootMoves(variants, clause, lexicon.Verbs.Usual(fan), FootRule.Any, FeetOf(clause, FootRule.Any, situation, fan), situation, 0);
             return;
         }
@@ -928,9 +959,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        if (inherited is ActionKind.FanToe or ActionKind.FanHeel && clause.Feet.Count == 0
-            && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home)
+        if (inherited is ActionKind.FanToe or ActionKind.FanHeel && clause is { Feet.Count: 0, Part.Length: 0 }
+            && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home or Direction.Back)
         {
+            if (clause.Dir is { Direction: Direction.Back } back)
+            {
+                // "right toes out and back again"
+                clause.Dir = back with { Direction = Direction.In };
+            }
+
             // "R toe fan out, in"
             clause.Inherited = inherited;
             Foot fanned = situation.Last?.Action.Foot.ToFoot() ?? Foot.Right;

@@ -173,6 +173,8 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
 
         // without a direction no turn is taken, and that is asked about
         bool unsure = owners.Exists(c => c.TurnSide is null && c.TurnTo is null) || rows.Exists(r => r.Variant is { TurnDirectionMissing: true });
+        // "half a turn over two steps": a part of it on each
+        unsure |= owners.Exists(c => c.OverSteps > 1);
         unsure |= rows.Exists(r => r.Action.Kind is ActionKind.RollHips or ActionKind.RollKnee or ActionKind.RollBody);
         return unsure || Math.Max(right.Amount.Floor, left.Amount.Floor) >= eighths || owners.Exists(c => c.Part.Length > 0);
     }
