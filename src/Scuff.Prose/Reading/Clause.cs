@@ -49,6 +49,12 @@ internal sealed class Clause
     /// <summary>Whether the part (heels, toes) came before any foot word.</summary>
     public bool PartFirst { get; set; }
 
+    /// <summary>How the free foot is held in a turn ("spin a full turn right on R with L hooked"), or null.</summary>
+    public Steps.ActionKind? Held { get; set; }
+
+    /// <summary>Whether the part stands after the place, as what the foot lands on ("left out to side on heel").</summary>
+    public bool PartLast { get; set; }
+
     public bool Diagonal { get; set; }
 
     /// <summary>Side of a sided direction (to the right).</summary>
@@ -239,6 +245,8 @@ internal sealed class Clause
             DirText = DirText,
             DirFirst = DirFirst,
             PartFirst = PartFirst,
+            PartLast = PartLast,
+            Held = Held,
             Diagonal = Diagonal,
             DirSide = Turned(DirSide),
             Amount = Amount,

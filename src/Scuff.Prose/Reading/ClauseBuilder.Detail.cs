@@ -444,6 +444,14 @@ internal sealed partial class ClauseBuilder
             return false;
         }
 
+        if (ReferenceEquals(owner, _current) && rest.Count == moves.Count && ClauseTidier.TakesParts(owner, moves))
+        {
+            // "toe strut R = toe down, heel down"
+            owner.Cover(_terms[end - 1].Span);
+            at = end - 1;
+            return true;
+        }
+
         if ((headsOff || repeats) && moves.Count < 2)
         {
             return false;

@@ -59,6 +59,8 @@ internal sealed partial class ClauseBuilder
         }
 
         _current.PartFirst = _current.Feet.Count == 0;
+        _current.PartLast = _current is { Head: null, Feet.Count: 1, Dir: not null } && at > 0 && _terms[at - 1] is { Kind: TermKind.Filler } on
+            && on.Text.ToLowerInvariant() is "on" or "on the" or "on your" or "on its";
 
         if (part is "knee" && _current.Head is null)
         {

@@ -1,4 +1,5 @@
 using Scuff.Prose.Words;
+using Scuff.Stance;
 using Scuff.Steps;
 
 namespace Scuff.Prose.Reading;
@@ -66,8 +67,23 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (word is "back again" && _pending is Link.Soft && !_with && PartsOut(_current))
+        {
+            // "right toes out and back again"
+            Close(Link.Soft);
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Home };
+            _current.DirText = term.Text;
+        }
+
         Widen(term);
     }
+
+    /// <summary>Whether it sends heels or toes out, from where they come back.</summary>
+    private static bool PartsOut(Clause clause)
+        => (clause is { Head: null, Part: "heels" or "toes" or "heel" or "toe", Dir.Direction: Direction.Out })
+            || clause.Head?.Verb is ActionKind.FanToe or ActionKind.FanHeel or ActionKind.SplitHeels or ActionKind.SplitToes
+            || clause.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.FanToe or ActionKind.FanHeel or ActionKind.SplitHeels
+                or ActionKind.SplitToes }] }, ..] };
 
     internal static bool IsArm(Term term) => term is { Kind: TermKind.Move, Meaning.Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }
         || (term.Kind is TermKind.Style && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger"

@@ -37,6 +37,16 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (at > 0 && _terms[at - 1].Kind is TermKind.Move && _pending is Link.None && move.Verb is ActionKind.Point
+            && _current is { Feet.Count: 0, Dir: null, Amount: null, Head.Verb: ActionKind.Touch } && at + 1 < _end
+            && _terms[at + 1].Kind is TermKind.Side or TermKind.Foot)
+        {
+            // "touch point R at side": two words for one move, of which the second says more
+            _current.Head = move;
+            Widen(term);
+            return;
+        }
+
         if (at > 0 && _terms[at - 1] is { Kind: TermKind.Dash, Text: "/" }
             && _current is { Feet.Count: 0, Dir: null, Amount: null, Head.Verb: ActionKind first }
             && move.Verb is ActionKind second && (first, second) is (ActionKind.Step, ActionKind.Rock) or (ActionKind.Rock, ActionKind.Step)
@@ -46,6 +56,14 @@ internal sealed partial class ClauseBuilder
             // "step/rock R forward", "touch/tap": two words for one move, of which the one that says more stands
             _current.Head = first is ActionKind.Step ? move : _current.Head;
             _current.HeadText = first is ActionKind.Step ? term.Text : _current.HeadText;
+            Widen(term);
+            return;
+        }
+
+        if (move.Verb is ActionKind.Hold && term.Text.StartsWith("rest", StringComparison.OrdinalIgnoreCase) && _pending is Link.None
+            && _current is { Head: null, Part: "heel" or "toe", Feet.Count: 1, Amount: null })
+        {
+            // "let the right heel rest on the floor in front of you"
             Widen(term);
             return;
         }

@@ -15,6 +15,14 @@ internal sealed partial class ClauseBuilder
             before--;
         }
 
+        if (_pending is Link.Soft && _current.HasContent && NextIndex(at + 1) is int onward and >= 0
+            && _terms[onward] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Drag or ActionKind.Slide or ActionKind.Sweep or ActionKind.Hold })
+        {
+            // "step R to side and spend the other two counts dragging L": the counts of what follows
+            Close(Link.Soft);
+            _pending = Link.None;
+        }
+
         bool leads = !_current.HasContent && (NextIndex(at + 1) >= 0 || before < 0 || _terms[before].Kind is TermKind.Then or TermKind.Join);
         Clause owner = leads ? _current : Last();
         owner.Lasts = counts;

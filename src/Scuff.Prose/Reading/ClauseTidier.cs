@@ -27,6 +27,7 @@ internal sealed class ClauseTidier
         JoinManners();
         DropSaidAgain();
         JoinHeld();
+        TurnAsYouStep();
         TurnAndClose();
         JoinWeights();
         JoinAmounts();
@@ -45,6 +46,7 @@ internal sealed class ClauseTidier
         JoinFigureTurns();
         JoinGrinds();
         JoinTurnsOfEach();
+        SideBeforeFeet();
         PartCircles();
         JoinAmounts();
         DropShares();
@@ -209,10 +211,34 @@ internal sealed class ClauseTidier
                 && _clauses[i - 1] is { WeightNote: TermKind.WeightOn, Amount: not null } turn && (turn.IsTurnOnly || ClauseBuilder.IsTurnVerb(turn.Head))
                 && turn.WeightFoot == held.Feet[0].Foot.Other())
             {
-                turn.HasStyle = true;
+                turn.Held = held.Head!.Verb;
+                turn.Reference = held.Feet[0].Foot;
                 turn.Cover(held.Span);
                 turn.LinkAfter = held.LinkAfter;
                 _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>"Jazz box R, and make a quarter turn right as you step back on the left": which step of the figure turns.</summary>
+    private void TurnAsYouStep()
+    {
+        for (int i = _clauses.Count - 1; i > 1; i--)
+        {
+            if (_clauses[i] is { SaysAsYou: true, Head: null or { Verb: ActionKind.Step }, Feet.Count: < 2, Dir: { } way, Amount: null, Detail.Count: 0, Times: 1 } step
+                && _clauses[i - 1] is { IsTurnOnly: true, Amount: not null, TurnSide: not null, TurnTo: null, SaysEach: false } turn
+                && _clauses[i - 2] is { IsFigure: true, Amount: null, HasTurnWord: false, Detail.Count: 0, Times: 1 } figure
+                && figure.Head!.Figures[0].Rows.Count(r => FigureComparison.Family(r.Action.Direction) == FigureComparison.Family(way.Direction)) == 1
+                && figure.Head.Figures[0].Rows.Count > 2)
+            {
+                figure.Amount = turn.Amount;
+                figure.TurnSide = turn.TurnSide;
+                figure.HasTurnWord = true;
+                figure.OnWay = way.Direction;
+                figure.Cover(step.Span);
+                figure.LinkAfter = step.LinkAfter;
+                _clauses.RemoveRange(i - 1, 2);
+                i--;
             }
         }
     }
@@ -341,6 +367,20 @@ internal sealed class ClauseTidier
     /// <summary>"Step-slide-step-brush to the right diagonal": verbs without feet, and one way for all the steps among them.</summary>
     private void ShareWay()
     {
+        if (_clauses.Count > 2 && _clauses[0] is { IsFigure: true, Feet.Count: 0, Dir: null, Amount: null, Detail.Count: 0, LinkAfter: Link.None } named
+            && named.HeadText.ToLowerInvariant() is "step slide" or "step-slide" && _clauses[1] is { Head.Verb: ActionKind.Step, Feet.Count: 0, Link: Link.None })
+        {
+            // "step-slide-step": verb by verb, and no name
+            Clause step = new() { Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "step" }, HeadText = "step", LinkAfter = Link.None };
+            Clause slide = new() { Head = new Meaning(TermKind.Move) { Verb = ActionKind.Slide, Special = "slide" }, HeadText = "slide", Link = Link.None,
+                LinkAfter = Link.None };
+            step.Link = named.Link;
+            step.Cover(named.Span);
+            slide.Cover(named.Span);
+            _clauses[0] = step;
+            _clauses.Insert(1, slide);
+        }
+
         if (_clauses.Count < 3 || _clauses[^1] is not { Head.Verb: ActionKind verb, Feet.Count: 0, Amount: null, Detail.Count: 0 } last
             || !(last.Diagonal || last.Dir is { Direction: Direction.Forward or Direction.Back })
             || !_clauses.SkipLast(1).All(c => c is
@@ -398,18 +438,24 @@ internal sealed class ClauseTidier
         }
     }
 
+    /// <summary>"Toe", "toe down": the part of the foot that a word of a strut speaks of.</summary>
+    private static string PartOf(Clause clause) => clause.Head is null ? clause.Part.TrimEnd('s')
+        : clause.HeadText.Contains("toe", StringComparison.OrdinalIgnoreCase) ? "toe"
+        : clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase) ? "heel" : clause.Part.TrimEnd('s');
+
     /// <summary>Gives a bare strut the part that its two parts say it begins with; false where they are no such two.</summary>
     public static bool TakesParts(Clause strut, List<Clause> parts)
     {
         bool isStrut = strut is { IsFigure: true, Detail.Count: 0, Part.Length: 0 } && strut.HeadText.Contains("strut", StringComparison.OrdinalIgnoreCase)
             && strut.Head!.Figures[0].Rows is [_, { Action.Kind: ActionKind.Drop }];
-        if (!isStrut || parts.Count != 2 || !parts.TrueForAll(p => p is { Head: null, Feet.Count: 0, Dir: null, Amount: null, Detail.Count: 0 })
-            || (parts[0].Part.TrimEnd('s'), parts[1].Part.TrimEnd('s')) is not (("heel", "toe") or ("toe", "heel")))
+        if (!isStrut || parts.Count != 2 || !parts.TrueForAll(p => p is { Head: null or { Verb: ActionKind.Drop }, Feet.Count: 0, Amount: null, Detail.Count: 0 }
+                && p.Dir?.Direction is null or Direction.Down)
+            || (PartOf(parts[0]), PartOf(parts[1])) is not (("heel", "toe") or ("toe", "heel")))
         {
             return false;
         }
 
-        string first = parts[0].Part.TrimEnd('s');
+        string first = PartOf(parts[0]);
         if (StepCatalogue.Default.Find(first + "_strut") is StepDefinition meant && !strut.HeadText.Contains(first, StringComparison.OrdinalIgnoreCase))
         {
             strut.Head = strut.Head! with { Figures = [meant] };
@@ -424,9 +470,10 @@ internal sealed class ClauseTidier
     {
         foreach (Clause spiral in _clauses.Where(c => c is { IsSpiral: true, TurnSide: null, Feet.Count: 2 } && c.Feet[0].Foot != c.Feet[1].Foot))
         {
-            // "step R forward spiral L": the foot, and the way round
-            spiral.TurnSide = spiral.Feet[1].Foot;
-            spiral.Feet.RemoveAt(1);
+            // "step R forward spiral L": the foot, and the way round; "full spiral L on R": the other way about
+            int way = spiral.Feet[1].IsCertain && !spiral.Feet[0].IsCertain && !spiral.FootFirst ? 0 : 1;
+            spiral.TurnSide = spiral.Feet[way].Foot;
+            spiral.Feet.RemoveAt(way);
         }
 
         for (int i = _clauses.Count - 1; i > 0; i--)
@@ -656,6 +703,22 @@ internal sealed class ClauseTidier
         }
     }
 
+    /// <summary>"Triple half L R-L-R": the way round, and then a foot for each step.</summary>
+    private void SideBeforeFeet()
+    {
+        foreach (Clause turned in _clauses.Where(c => c is { IsFigure: true, TurnSide: null, Times: 1, Detail.Count: 0, FootFirst: false }
+            && (c.Amount is not null || c.Head!.NamesAmount) && c.Feet.Count == c.Head!.Figures[0].Rows.Count + 1 && c.Feet.Count > 3 && !c.Feet[0].IsCertain))
+        {
+            Foot first = turned.Feet[1].Foot;
+            bool alternate = Enumerable.Range(1, turned.Feet.Count - 1).All(n => turned.Feet[n].Foot == (n % 2 == 1 ? first : first.Other()));
+            if (alternate)
+            {
+                turned.TurnSide = turned.Feet[0].Foot;
+                turned.Feet.RemoveAt(0);
+            }
+        }
+    }
+
     /// <summary>Walks in a circle: the walks with all their feet, and after them the turn that they share.</summary>
     private void PartCircles()
     {
@@ -782,6 +845,17 @@ internal sealed class ClauseTidier
     {
         for (int i = _clauses.Count - 1; i > 0; i--)
         {
+            if (_clauses[i] is { IsTurnOnly: true, SaysIt: true, Amount: not null, TurnSide: not null, WeightNote: null }
+                && _clauses[i - 1] is { Head: null or { Verb: ActionKind.Dig }, Feet.Count: 1, Amount: null, Dir.Direction: Direction.Forward, WeightNote: null } laid
+                && (laid.Part is "heel" || laid.Head is not null))
+            {
+                // "R heel forward, turn 1/4 right on it": who turns on a heel grinds it
+                laid.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Grind, Special = "grind" };
+                laid.HeadText = "grind";
+                laid.Part = "";
+                _clauses[i].WithBefore = true;
+            }
+
             if (_clauses[i] is { Part: "toe" or "toes", HasTurnWord: true, Feet.Count: 0, Amount: null, Head: null }
                 && _clauses[i - 1] is { Stands: true, Part: "heel", Feet.Count: 1, Head: null } standing)
             {

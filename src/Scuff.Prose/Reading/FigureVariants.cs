@@ -90,6 +90,14 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         }
         else if (original.NamedBy is NamedBy.Travel or NamedBy.Turn)
         {
+            if (original is { NamedBy: NamedBy.Turn, Rows.Count: 1 } && turnSide is null && clause is { FootFirst: false, Dir.Direction: Direction.Side }
+                && (clause.Amount is not null || clause.Head.NamesAmount)
+                && travel is Foot aside && sides is [(Foot about, false)] && about != aside)
+            {
+                // "half hinge left to R side": the way round, and where the foot goes that the turn leaves free
+                travel = null;
+            }
+
             Foot? way = travel ?? (original.NamedBy == NamedBy.Turn && turnSide is not null ? turnSide : sides.Count == 1 ? sides[0].Side : null);
             if (way is null && sides.Count > 1 && FeetFit(original, sides) is Foot fit)
             {

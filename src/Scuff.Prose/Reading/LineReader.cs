@@ -94,7 +94,9 @@ internal sealed class LineReader
             ResolveTurnsTo(plain);
             (LineReading? plainBest, LineReading? plainOther, List<Clause> plainDanced, List<(Clause Figure, int From, int To)> plainFigures) =
                 _search.Solve(plain, places);
-            if (plainBest is not null && (best is null || Badness(plainBest, plain) < Badness(best, clauses) - 0.3))
+            // "step-slide-step-brush": in a chain of words each is a move
+            double margin = Chained(_state.Text.AsSpan(start, end - start)) && plainBest is { Fits: true } ? -0.5 : 0.3;
+            if (plainBest is not null && (best is null || Badness(plainBest, plain) < Badness(best, clauses) - margin))
             {
                 (best, other, danced, figures, clauses) = (plainBest, plainOther, plainDanced, plainFigures, plain);
             }
@@ -248,6 +250,23 @@ internal sealed class LineReader
                 || steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == way))
             && (c.Amount is not int amount || steps.Rows.Exists(r => r.Action.Turn.Amount == amount)));
 
+    /// <summary>Whether four words or more are strung together by hyphens.</summary>
+    private static bool Chained(ReadOnlySpan<char> words)
+    {
+        int hyphens = 0;
+        for (int i = 1; i + 1 < words.Length; i++)
+        {
+            bool joins = words[i] == '-' && char.IsLetter(words[i - 1]) && char.IsLetter(words[i + 1]);
+            hyphens = joins ? hyphens + 1 : char.IsLetter(words[i]) ? hyphens : 0;
+            if (hyphens == 3)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>"R + L heels apart", "right and left toes in": the heels or toes of both feet, which go one way together.</summary>
     private static List<Term> BothHeels(List<Term> terms)
     {
@@ -258,7 +277,7 @@ internal sealed class LineReader
                 && joined[i + 2].Kind is TermKind.Side or TermKind.Foot && joined[i].Meaning.Side != joined[i + 2].Meaning.Side
                 && joined[i + 3] is { Kind: TermKind.Part, Meaning.Part: "heels" or "toes" } or { Kind: TermKind.Move };
             bool named = joined[i + 3] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.SplitHeels or ActionKind.SplitToes }
-                or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes }] }, ..] } };
+                or { Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes }] }, ..] } };
             int way = i + 4;
             while (way < joined.Count && joined[way].Kind is TermKind.Filler or TermKind.Turn)
             {
@@ -566,6 +585,14 @@ internal sealed class LineReader
         string[] told = (bracket > 0 ? words[..bracket] : words).ToLowerInvariant().Split([' ', '.', ',', '(', ')'], StringSplitOptions.RemoveEmptyEntries);
         string[] rest = [.. told.Where(w => w is not ("same" or "as" or "like" or "steps" or "step" or "count" or "counts" or "in"))];
         string[] ends = rest is [var only] ? only.Split(['-', '–']) : [];
+        if (rest is [['0' or '1' or '2' or '3' or '4' or '5' or '6' or '7' or '8' or '9', ..] quick] && quick.Contains('&', StringComparison.Ordinal)
+            && quick.All(c => char.IsAsciiDigit(c) || c is '&' or '-' or '–'))
+        {
+            // "as 1&2&": from the first number to the last
+            string[] numbers = quick.Split(['&', '-', '–'], StringSplitOptions.RemoveEmptyEntries);
+            ends = [numbers[0], numbers[^1]];
+        }
+
         return told.Length > 0 && told[0] is "as" or "same" or "like" && ends.Length == 2
             && int.TryParse(ends[0], NumberStyles.None, CultureInfo.InvariantCulture, out int from)
             && int.TryParse(ends[1], NumberStyles.None, CultureInfo.InvariantCulture, out int to) ? (from, to) : null;

@@ -53,7 +53,8 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                 foreach (Clause turned in clause.Detail.Where(d => d is { Amount: not null, TurnSide: null, TurnTo: null }))
                 {
                     // "jazz box 1/4 R: ... step R to side (turning 1/4)": the name says which way
-                    turned.TurnSide = clause.TurnSide;
+                    turned.TurnSide = clause.TurnSide ?? (ClauseBuilder.IsTurnVerb(clause.Head) && clause.Feet is [{ IsCertain: false } round] && !clause.FootFirst
+                        ? round.Foot : null);
                 }
 
                 if (clause is { IsFigure: true, Dir: { Direction: Direction.Forward or Direction.Back } onward }
@@ -160,6 +161,19 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             if (spelled is { Fits: true, Cost: < 1.2 })
             {
                 return (spelled, spelledOther, firsts, figures);
+            }
+        }
+
+        if (plain is not { Fits: true } && places.Count == 2 && places[1].Place.IsWhole
+            && clauses is [{ Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Size: > 0, Lasts: null, Times: 1, Amount: null } wide])
+        {
+            // "1-2 take a nice long step to the left with the left foot": it takes the counts of its line
+            Clause slowly = wide.Copy(mirrored: false);
+            slowly.Lasts = 2;
+            (LineReading? stretched, LineReading? stretchedOther) = Best(solver.Solve([slowly], places, state.Weight));
+            if (stretched is { Fits: true, Cost: < 1.2 })
+            {
+                return (stretched, stretchedOther, [slowly], figures);
             }
         }
 
@@ -443,7 +457,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                     }
 
                     if (remark is { Head: null, Feet.Count: 0, BothFeet: false, HasStyle: false, Part.Length: 0, HasTurnWord: false, Dir: { } way } && kept.Count > 0
-                        && way.Direction is Direction.Forward or Direction.Back)
+                        && way.Direction is Direction.Forward or Direction.Back && !kept[^1].HasStyle)
                     {
                         // "walk right then left, backwards": where the moves before go; another way than theirs is no remark
                         Clause owner = kept[^1].Copy(mirrored: false);

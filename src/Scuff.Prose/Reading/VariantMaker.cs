@@ -33,7 +33,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             clause.TurnSide = turnedTo;
         }
 
-        bool slapsBody = clause.Head?.Verb == ActionKind.Slap && clause.HasStyle
+        bool slapsBody = clause.Head?.Verb == ActionKind.Slap && (clause.HasStyle || (clause is { SaysIt: true, Feet.Count: 0 }
+                && previous?.Head?.Verb is ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick))
             && !(clause.Feet.Count == 1 && (clause.NamesBoot || clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase)
                 || clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase)));
         if (clause.Head is { Figures.Count: > 0 } figure && !slapsBody)
@@ -57,6 +58,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 if (OneFootOf(clause, definition) is ActionKind fanned)
                 {
                     // "right toes out": one foot fans
+                    clause.Inherited = fanned;
                     AddFootMoves(variants, clause, lexicon.Verbs.Usual(fanned) with { Direction = definition.Rows[0].Action.Direction },
                         FootRule.Any, [(clause.Feet[0].Foot, true)], situation, 0);
                     continue;
@@ -138,6 +140,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     private static bool IsInFront(string words, PlacedRow? last) => words.Equals("in front", StringComparison.OrdinalIgnoreCase)
         || (words.Equals("front", StringComparison.OrdinalIgnoreCase)
             && last?.Previous is { Action: { Kind: ActionKind.Step, Direction: Direction.CrossBehind } });
+
+    private static bool StandsOnParts(Clause clause, Clause? other) => other is { PartLast: true, Feet: [{ } next], WeightNote: null }
+        && clause is { PartLast: true, Feet: [{ } foot], WeightNote: null } && other.Part == clause.Part && next.Foot != foot.Foot;
 
     private static bool IsPlacing(Clause clause, StepDefinition definition)
         => definition.Rows.Count == 1 && definition.Rows[0].Action.Kind == ActionKind.Hold && clause.Feet.Count == 1
@@ -916,7 +921,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     } only]
                 }, ..]
             } ? only.Action.Kind : null);
-        ActionKind? partedBefore = inherited is ActionKind.SplitHeels or ActionKind.SplitToes ? inherited
+        ActionKind? partedBefore = previous?.Inherited is ActionKind.FanToe or ActionKind.FanHeel ? null : inherited is ActionKind.SplitHeels or ActionKind.SplitToes ? inherited
             : previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes } parted] }, ..] }
                 ? parted.Action.Kind : null;
         if (partedBefore is ActionKind splits && clause.Feet.Count == 0
@@ -1026,7 +1031,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         {
             StepAction usual = lexicon.Verbs.Usual(clause.Part is "heel" or "heels" ? ActionKind.Dig : ActionKind.Touch);
             usual = usual with { Contact = clause.Part is "heel" or "heels" ? Contact.Heel : Contact.Toe };
+            if (StandsOnParts(clause, previous) || StandsOnParts(clause, Onward))
+            {
+                // "left out to side on heel, right out to side on heel": she stands on the one when the other acts
+                usual = lexicon.Verbs.Usual(ActionKind.Step) with { Contact = usual.Contact };
+            }
+
             AddFootMoves(variants, clause, usual, FootRule.Free, feet, situation, 0);
+
             return;
         }
 
