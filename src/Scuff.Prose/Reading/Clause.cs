@@ -12,6 +12,9 @@ internal sealed class Clause
     /// <summary>Whether "with" or "while" stands before it.</summary>
     public bool IsWith { get; set; }
 
+    /// <summary>Whether "as you" or "while you" stands before it: what she does meanwhile.</summary>
+    public bool SaysAsYou { get; set; }
+
     /// <summary>Whether a hard separator, a bracket or the end follows.</summary>
     public Link LinkAfter { get; set; } = Link.Hard;
 
@@ -45,6 +48,12 @@ internal sealed class Clause
 
     /// <summary>Whether the part (heels, toes) came before any foot word.</summary>
     public bool PartFirst { get; set; }
+
+    /// <summary>How the free foot is held in a turn ("spin a full turn right on R with L hooked"), or null.</summary>
+    public Steps.ActionKind? Held { get; set; }
+
+    /// <summary>Whether the part stands after the place, as what the foot lands on ("left out to side on heel").</summary>
+    public bool PartLast { get; set; }
 
     public bool Diagonal { get; set; }
 
@@ -148,6 +157,9 @@ internal sealed class Clause
     /// <summary>The count a turn is said to fall on ("1/4 left on 8"), or null.</summary>
     public int? OnCount { get; set; }
 
+    /// <summary>The step of the figure that its turn is said to fall on ("turning 1/4 left on the back step"), by where it goes, or null.</summary>
+    public Direction? OnWay { get; set; }
+
     /// <summary>The step of the move before that a turn is said to fall on (1 the first, -1 the last), or null.</summary>
     public int? OnStep { get; set; }
 
@@ -159,6 +171,9 @@ internal sealed class Clause
 
     /// <summary>It speaks of a circle or an arc: the turn is shared by the steps that walk it.</summary>
     public bool SaysCircle { get; set; }
+
+    /// <summary>Over how many steps, told after it, a turn is said to be made, or null.</summary>
+    public int? OverSteps { get; set; }
 
     /// <summary>The half of the figure that is danced ("rumba box, first half"): 1, 2, or null for the whole.</summary>
     public int? HalfOf { get; set; }
@@ -230,6 +245,8 @@ internal sealed class Clause
             DirText = DirText,
             DirFirst = DirFirst,
             PartFirst = PartFirst,
+            PartLast = PartLast,
+            Held = Held,
             Diagonal = Diagonal,
             DirSide = Turned(DirSide),
             Amount = Amount,
@@ -253,12 +270,15 @@ internal sealed class Clause
             HalfOf = HalfOf,
             SaysSameFoot = SaysSameFoot,
             OnCount = OnCount,
+            OnWay = OnWay,
+            OverSteps = OverSteps,
             SaysCircle = SaysCircle,
             TurnFirst = TurnFirst,
             TurnsInto = TurnsInto,
             OnStep = OnStep,
             SaysWaltz = SaysWaltz,
             IsWith = IsWith,
+            SaysAsYou = SaysAsYou,
             FootFirst = FootFirst,
             IsMirrored = IsMirrored,
             RepeatCounts = RepeatCounts,

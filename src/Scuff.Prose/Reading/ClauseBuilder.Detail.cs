@@ -159,6 +159,21 @@ internal sealed partial class ClauseBuilder
                 // "jump back (R, L)"
                 owner.Feet.AddRange(moves.SelectMany(m => m.Feet));
             }
+            else if (owner is { IsFigure: true, Amount: null } && OneFootFan(owner) is ActionKind fanned && inner.Count == moves.Count && moves.TrueForAll(m =>
+                m is { Head: null, Feet.Count: 0, Part.Length: 0, Amount: null, HasTurnWord: false, Detail.Count: 0,
+                    Dir.Direction: Direction.Out or Direction.In or Direction.Home or Direction.Centre or Direction.Together or Direction.Back }))
+            {
+                // "two R toe fans (out, in, out, in)": the ways of the toe, nobody steps anywhere
+                foreach (Clause move in moves)
+                {
+                    move.Head = new Meaning(TermKind.Move) { Verb = fanned };
+                    move.HeadText = owner.HeadText;
+                    move.Dir = move.Dir!.Direction == Direction.Out ? move.Dir : move.Dir with { Direction = Direction.In };
+                    move.Feet.AddRange(owner.Feet);
+                }
+
+                owner.Detail.AddRange(inner);
+            }
             else if (NamesFeet(owner, inner, moves))
             {
                 // the feet are the figure's now
@@ -201,6 +216,10 @@ internal sealed partial class ClauseBuilder
 
         _pending = _current.HasContent ? _pending : Link.Hard;
     }
+
+    /// <summary>What a figure does whose every action fans the toe or the heel of one foot; or null.</summary>
+    private static ActionKind? OneFootFan(Clause owner)
+        => owner.Head!.Figures[0].Rows.All(r => r.Action.Kind is ActionKind.FanToe or ActionKind.FanHeel) ? owner.Head.Figures[0].Rows[0].Action.Kind : null;
 
     /// <summary>
     /// "Full turn left: R, L", "full turn L (R, L)": a detail that names nothing but the feet of a figure, one for each of its steps. They are given to it;
@@ -326,14 +345,17 @@ internal sealed partial class ClauseBuilder
     /// </summary>
     private bool TellsSteps(Term term, ref int at)
     {
-        if (term.Meaning is not { Verb: ActionKind.Step, IsIng: true } || _pending is not Link.None || _current is not { IsFigure: true, Detail.Count: 0 }
+        bool leads = term.Meaning is { Verb: ActionKind.Step or ActionKind.Rock or ActionKind.Kick or ActionKind.Point or ActionKind.Touch, IsIng: true }
+            || (term.Kind is TermKind.Dir && term.Text.EndsWith("ing", StringComparison.OrdinalIgnoreCase));
+        if (!leads || _pending is not Link.None || _current is not { IsFigure: true, Detail.Count: 0 }
             || _current.Head!.Figures[0] is not { Rows.Count: > 2 } figure || FeetOnlyFollow(at + 1))
         {
             return false;
         }
 
-        List<Clause> told = Build(at + 1, _end);
-        List<Clause> moves = told.FindAll(c => c.HasContent && !c.IsAmp);
+        // "stepping" only leads to the steps; any other word is the first of them
+        List<Clause> told = Build(term.Meaning.Verb is ActionKind.Step ? at + 1 : at, _end);
+        List<Clause> moves = told.FindAll(c => c.HasContent && !c.IsAmp && !(c.IsTurnOnly && c.Link is Link.None));
         bool itsFeet = moves.Count >= figure.Rows.Count && new[] { Foot.Right, Foot.Left }.Any(named =>
             Enumerable.Range(0, figure.Rows.Count).All(i => moves[i] is { Feet: [{ } word] } && figure.Rows[i].For(named).Foot.ToFoot() == word.Foot));
         if (!itsFeet)
@@ -342,6 +364,7 @@ internal sealed partial class ClauseBuilder
         }
 
         int own = told.IndexOf(moves[figure.Rows.Count - 1]) + 1;
+        own += own < told.Count && told[own] is { IsTurnOnly: true, Link: Link.None } ? 1 : 0;
         _current.Detail.AddRange(told.Take(own));
         _current.Cover(told[own - 1].Span);
         Close(Link.Hard);
@@ -443,6 +466,14 @@ internal sealed partial class ClauseBuilder
         {
             // "walk around R: R, L, R, L": the feet of the walks, which share the turn
             return false;
+        }
+
+        if (ReferenceEquals(owner, _current) && rest.Count == moves.Count && ClauseTidier.TakesParts(owner, moves))
+        {
+            // "toe strut R = toe down, heel down"
+            owner.Cover(_terms[end - 1].Span);
+            at = end - 1;
+            return true;
         }
 
         if ((headsOff || repeats) && moves.Count < 2)

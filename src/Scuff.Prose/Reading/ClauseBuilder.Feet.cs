@@ -59,6 +59,8 @@ internal sealed partial class ClauseBuilder
         }
 
         _current.PartFirst = _current.Feet.Count == 0;
+        _current.PartLast = _current is { Head: null, Feet.Count: 1, Dir: not null } && at > 0 && _terms[at - 1] is { Kind: TermKind.Filler } on
+            && on.Text.ToLowerInvariant() is "on" or "on the" or "on your" or "on its";
 
         if (part is "knee" && _current.Head is null)
         {
@@ -94,7 +96,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (term.Text.StartsWith("with ", StringComparison.OrdinalIgnoreCase) && _current.Head is not null && _current.Feet.Count > 0
+        if (term.Text.StartsWith("with ", StringComparison.OrdinalIgnoreCase)
+            && ((_current.Head is not null && _current.Feet.Count > 0) || _current is { IsTurnOnly: true, WeightNote: TermKind.WeightOn })
             && at + 1 < _end && _terms[at + 1].Kind is TermKind.Move)
         {
             // "scoot twice on R with L knee up"
@@ -301,9 +304,10 @@ internal sealed partial class ClauseBuilder
                 || (_current.Head?.Verb is ActionKind.Drag or ActionKind.Slide && _current.Dir is { Direction: Direction.Back or Direction.Forward }
                     && NextIndex(at + 1) < 0));
         bool backToFoot = at > 1 && _terms[at - 1] is { Kind: TermKind.Filler }
-            && _terms[at - 1].Text.Split(' ')[0].ToLowerInvariant() is "to" or "the" or "your"
+            && _terms[at - 1].Text.Split(' ')[0].ToLowerInvariant() is "to" or "the" or "your" or "towards" or "toward"
             && _terms[PreviousIndex(at - 1) is int way and >= 0 ? way : at] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Back }
-            && SaysTo(at - 1) && _current is { Feet.Count: > 0, Dir.Direction: Direction.Back, Head: null or { Verb: ActionKind.Step } }
+            && SaysTo(at - 1) && _current is { Feet.Count: > 0, Dir.Direction: Direction.Back, Head: null or { Verb: ActionKind.Step or ActionKind.Drag
+                or ActionKind.Slide } }
                 && _current.Feet[^1].Foot != foot && _pending is Link.None && NextIndex(at + 1) < 0;
         if (toFoot || backToFoot)
         {
@@ -314,7 +318,9 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (_current.IsTurnOnly && _pending is Link.None && (_current.IsOnBall || term.Text.StartsWith("on", StringComparison.OrdinalIgnoreCase))
+        bool turnsOn = _current.IsOnBall || term.Text.StartsWith("on", StringComparison.OrdinalIgnoreCase)
+            || (certain && at > 0 && _terms[at - 1] is { Kind: TermKind.Filler } on && on.Text.ToLowerInvariant() is "on" or "on the" or "on your");
+        if (_current.IsTurnOnly && _pending is Link.None && turnsOn
             && (_current.TurnSide is not null || _current.Amount is not null))
         {
             // "turn 1/4 left on L"

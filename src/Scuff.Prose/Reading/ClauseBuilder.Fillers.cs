@@ -1,4 +1,5 @@
 using Scuff.Prose.Words;
+using Scuff.Stance;
 using Scuff.Steps;
 
 namespace Scuff.Prose.Reading;
@@ -63,6 +64,7 @@ internal sealed partial class ClauseBuilder
 
         _current.SaysFinish |= !_current.HasContent && _clauses.Count > 0
             && word is "finish" or "finishing" or "finishes" or "ending" or "end" or "ends";
+        _current.SaysFinish |= _current is { Head: not null, Amount: null } && _clauses.Count > 0 && word is "at the end" or "in the end";
         _current.SaysEach |= word is "each" or "every" or "each time" or "after each" or "every time" or "on every step" or "on each step" or "each step"
             or "every step";
         if (word is "first" && _current is { Feet.Count: 1 } && _clauses.Count > 0
@@ -76,6 +78,14 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (word is "back again" && _pending is Link.Soft && !_with && PartsOut(_current))
+        {
+            // "right toes out and back again"
+            Close(Link.Soft);
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Home };
+            _current.DirText = term.Text;
+        }
+
         Widen(term);
     }
 
@@ -85,6 +95,13 @@ internal sealed partial class ClauseBuilder
             || first.ToLowerInvariant() is "arms" or "hands" or "raise" or "lift" or "lower" or "throw" or "push" or "swing" or "cross"))
         && first.ToLowerInvariant() is not ("arms" or "hands" or "head" or "chest" or "eyes" or "elbows" or "shoulders" or "palms" or "fists" or "look"
             or "looking");
+
+    /// <summary>Whether it sends heels or toes out, from where they come back.</summary>
+    private static bool PartsOut(Clause clause)
+        => (clause is { Head: null, Part: "heels" or "toes" or "heel" or "toe", Dir.Direction: Direction.Out })
+            || clause.Head?.Verb is ActionKind.FanToe or ActionKind.FanHeel or ActionKind.SplitHeels or ActionKind.SplitToes
+            || clause.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.FanToe or ActionKind.FanHeel or ActionKind.SplitHeels
+                or ActionKind.SplitToes }] }, ..] };
 
     internal static bool IsArm(Term term) => term is { Kind: TermKind.Move, Meaning.Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }
         || (term.Kind is TermKind.Style && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger"

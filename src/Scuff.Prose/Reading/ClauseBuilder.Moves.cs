@@ -10,12 +10,39 @@ internal sealed partial class ClauseBuilder
     private void MoveTerm(Term term, int at)
     {
         Meaning move = term.Meaning;
+        if (_skipsStep)
+        {
+            _skipsStep = false;
+            return;
+        }
+
+        if (at > 0 && _terms[at - 1] is { Kind: TermKind.Filler } on && on.Text.ToLowerInvariant() is "on the" or "the" or "on" && NextIndex(at + 1) < 0
+            && move is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Step } one] }, ..] }
+            && term.Text.EndsWith(" step", StringComparison.OrdinalIgnoreCase)
+            && _current is { IsFigure: true, Amount: not null, Detail.Count: 0 } && _current.Head!.Figures[0].Rows.Count > 2 && _pending is Link.None)
+        {
+            // "jazz box turning 1/4 right on the side step"
+            _current.OnWay = one.Action.Direction;
+            Widen(term);
+            return;
+        }
+
         if (AmountOfTurn(term.Text) is int amount && _current is { Amount: null } && (_current.HasTurnWord || IsTurnVerb(_current.Head)))
         {
             // "unwind full turn left"
             _current.Amount = amount;
             _current.HasTurnWord = true;
             _pending = Link.None;
+            Widen(term);
+            return;
+        }
+
+        if (at > 0 && _terms[at - 1].Kind is TermKind.Move && _pending is Link.None && move.Verb is ActionKind.Point
+            && _current is { Feet.Count: 0, Dir: null, Amount: null, Head.Verb: ActionKind.Touch } && at + 1 < _end
+            && _terms[at + 1].Kind is TermKind.Side or TermKind.Foot)
+        {
+            // "touch point R at side": two words for one move, of which the second says more
+            _current.Head = move;
             Widen(term);
             return;
         }
@@ -29,6 +56,23 @@ internal sealed partial class ClauseBuilder
             // "step/rock R forward", "touch/tap": two words for one move, of which the one that says more stands
             _current.Head = first is ActionKind.Step ? move : _current.Head;
             _current.HeadText = first is ActionKind.Step ? term.Text : _current.HeadText;
+            Widen(term);
+            return;
+        }
+
+        if (move.Verb is ActionKind.Hold && term.Text.StartsWith("rest", StringComparison.OrdinalIgnoreCase) && _pending is Link.None
+            && _current is { Head: null, Part: "heel" or "toe", Feet.Count: 1, Amount: null })
+        {
+            // "let the right heel rest on the floor in front of you"
+            Widen(term);
+            return;
+        }
+
+        if (move.Verb is ActionKind.Recover && _current is { Head.Verb: ActionKind.Recover, Feet.Count: 0, Dir: null, Amount: null } && _pending is Link.None
+            && _current.HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))
+        {
+            // "let your weight come back onto the left": the weight, and what it does
+            _current.Head = move;
             Widen(term);
             return;
         }

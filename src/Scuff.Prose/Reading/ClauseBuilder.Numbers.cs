@@ -15,6 +15,14 @@ internal sealed partial class ClauseBuilder
             before--;
         }
 
+        if (_pending is Link.Soft && _current.HasContent && NextIndex(at + 1) is int onward and >= 0
+            && _terms[onward] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Drag or ActionKind.Slide or ActionKind.Sweep or ActionKind.Hold })
+        {
+            // "step R to side and spend the other two counts dragging L": the counts of what follows
+            Close(Link.Soft);
+            _pending = Link.None;
+        }
+
         bool leads = !_current.HasContent && (NextIndex(at + 1) >= 0 || before < 0 || _terms[before].Kind is TermKind.Then or TermKind.Join);
         Clause owner = leads ? _current : Last();
         owner.Lasts = counts;
@@ -109,6 +117,16 @@ internal sealed partial class ClauseBuilder
         {
             // "walk forward three steps"; "walk round in four steps" has them already
             _current.Times = _current.IsFigure && _current.Head.Figures.Any(f => f.Rows.Count == number) ? 1 : number;
+            at = next;
+            Widen(term);
+            return;
+        }
+
+        if (next < _end && _terms[next].Text.StartsWith("steps", StringComparison.OrdinalIgnoreCase) && _current is { IsTurnOnly: true, Amount: not null, Head: null }
+            && at > 0 && _terms[at - 1].Text.ToLowerInvariant() is "over" or "in" && next + 1 < _end && _terms[next + 1].Kind is TermKind.Separator)
+        {
+            // "turn a full 360 degrees over two steps, stepping back on R ...": the steps are told
+            _current.OverSteps = number;
             at = next;
             Widen(term);
             return;

@@ -21,6 +21,18 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        bool onThe = term.Text.StartsWith("on the ", StringComparison.OrdinalIgnoreCase)
+            || (at > 0 && _terms[at - 1] is { Kind: TermKind.Filler } on && on.Text.ToLowerInvariant() is "on the" or "the" or "on");
+        if (onThe && at + 1 < _end && _terms[at + 1].Text.Equals("step", StringComparison.OrdinalIgnoreCase) && NextIndex(at + 2) < 0
+            && _current is { IsFigure: true, Amount: not null, Detail.Count: 0 } && _current.Head!.Figures[0].Rows.Count > 2)
+        {
+            // "jazz box turning 1/4 left on the back step"
+            _current.OnWay = dir.Direction;
+            Widen(_terms[at + 1]);
+            _skipsStep = true;
+            return;
+        }
+
         if (at > 0 && PreviousPart(at) is "body" or "shoulder" or "shoulders" && (_current.Head is not null || _current.Feet.Count > 0))
         {
             // "opening the body to the left corner"
@@ -136,6 +148,10 @@ internal sealed partial class ClauseBuilder
         gestureTo |= dir is { Direction: Direction.Side, Side: Foot at1 } && _current is { Feet.Count: 1, Dir: null, Reference: null }
             && _current.Feet[0].Foot != at1 && at + 1 < _end && _terms[at + 1].Text.Equals("foot", StringComparison.OrdinalIgnoreCase)
             && _pending is Link.None;
+        gestureTo |= dir is { Direction: Direction.Side, Side: Foot at2 } && !term.Text.Contains("side", StringComparison.OrdinalIgnoreCase)
+            && _current is { Feet.Count: 1, Dir.Direction: Direction.Back or Direction.In or Direction.Up, Reference: null,
+                Head.Verb: ActionKind.Drag or ActionKind.Slide }
+            && _current.Feet[0].Foot != at2 && _pending is Link.None && NextIndex(at + 1) < 0;
         if (gestureTo)
         {
             // "touch left to right": no foot touches out past the other

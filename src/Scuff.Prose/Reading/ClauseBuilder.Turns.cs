@@ -94,6 +94,17 @@ internal sealed partial class ClauseBuilder
         return false;
     }
 
+    /// <summary>Whether heels or toes are said to go out, in or back to the middle here, and nothing else before the next separator or "and".</summary>
+    private bool PlaceOfPart(int at)
+    {
+        int place = NextIndex(at);
+        return place >= 0 && _terms[place] is
+        {
+            Kind: TermKind.Dir, Meaning.Direction: Direction.Out or Direction.In or Direction.Together or Direction.Centre or Direction.Home
+        }
+            && NextIndex(place + 1) < 0;
+    }
+
     private static bool EndsOnFirstFoot(StepDefinition figure)
     {
         PatternRow? last = figure.Rows.LastOrDefault(r => r.Action.Effect == WeightEffect.Takes);
@@ -107,6 +118,14 @@ internal sealed partial class ClauseBuilder
             && _current is { Head: null, Amount: null, HasTurnWord: false })
         {
             // "starting with the right, make a grapevine": no turn
+            Widen(term);
+            return;
+        }
+
+        if (_current is { Head: null, Part: "heels" or "toes" or "heel" or "toe", Amount: null, HasTurnWord: false, Dir: null } && _pending is Link.None
+            && PlaceOfPart(at + 1))
+        {
+            // "both heels turn outwards": parts of the feet turn, the body does not
             Widen(term);
             return;
         }

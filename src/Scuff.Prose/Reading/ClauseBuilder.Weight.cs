@@ -36,7 +36,8 @@ internal sealed partial class ClauseBuilder
             bool actsItself = !_current.HasContent && _current.Link is Link.Hard
                 && (_clauses.Count > 0 ? moves || term.Text.Contains("back", StringComparison.OrdinalIgnoreCase)
                     || term.Text.Contains("return", StringComparison.OrdinalIgnoreCase) || _clauses[^1].Head?.Verb is ActionKind.Press
-                    || _clauses[^1].Head?.Verb is ActionKind.Rock or ActionKind.Lunge
+                    || _clauses[^1].Head?.Verb is ActionKind.Rock or ActionKind.Lunge or ActionKind.Grind
+                    || _clauses.Exists(c => c is { Stands: true, Part: "heel" })
                 : term.Text.Contains("back", StringComparison.OrdinalIgnoreCase));
             if (actsItself)
             {

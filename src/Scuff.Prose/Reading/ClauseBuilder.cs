@@ -17,7 +17,9 @@ internal sealed partial class ClauseBuilder
     private Link _pending = Link.Hard;
     private bool _styling;
     private bool _with;
+    private bool _asYou;
     private bool _skipsFoot;
+    private bool _skipsStep;
     private bool _soThat;
 
     private readonly bool _placesStart;
@@ -144,6 +146,8 @@ internal sealed partial class ClauseBuilder
                 case TermKind.With:
                     _pending = Link.Soft;
                     _with = true;
+                    _asYou = term.Text.EndsWith("you", StringComparison.OrdinalIgnoreCase)
+                        || (i + 1 < _end && _terms[i + 1].Text.Equals("you", StringComparison.OrdinalIgnoreCase));
                     _styling = NextMeaningful(i + 1) is TermKind.Unknown;
                     if (!_current.HasContent && _clauses.Count > 0 && term.Text.StartsWith("let", StringComparison.OrdinalIgnoreCase))
                     {
@@ -267,6 +271,9 @@ internal sealed partial class ClauseBuilder
                     StartIfPending(term.Kind, i);
                     _current.BothFeet = true;
                     Widen(term);
+                    break;
+                case TermKind.Dir when term.Text.EndsWith("crossing", StringComparison.OrdinalIgnoreCase) && TellsSteps(term, ref i):
+                    // "jazz box crossing R over L, back L, side R, together L"
                     break;
                 case TermKind.Dir:
                     DirTerm(term, i);
@@ -411,7 +418,7 @@ internal sealed partial class ClauseBuilder
         }
 
         int? lasts = _current.HasContent ? null : _current.Lasts;
-        _current = new Clause { Link = link, IsWith = link == Link.Soft && _with, Lasts = lasts };
+        _current = new Clause { Link = link, IsWith = link == Link.Soft && _with, SaysAsYou = link == Link.Soft && _with && _asYou, Lasts = lasts };
         _with &= link is not Link.Hard;
         _pending = link;
     }

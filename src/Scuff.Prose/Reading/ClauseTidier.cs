@@ -24,6 +24,11 @@ internal sealed class ClauseTidier
         JoinLifts();
         JoinPronouns();
         EachBefore();
+        JoinManners();
+        DropSaidAgain();
+        JoinHeld();
+        TurnAsYouStep();
+        TurnAndClose();
         JoinWeights();
         JoinAmounts();
         ShareTurn();
@@ -42,8 +47,11 @@ internal sealed class ClauseTidier
         JoinFigureTurns();
         JoinGrinds();
         JoinTurnsOfEach();
+        SideBeforeFeet();
         PartCircles();
         JoinAmounts();
+        DropShares();
+        JoinInPlace();
         JoinFeet();
         CentreAfterTwist();
         for (int i = 1; i < _clauses.Count; i++)
@@ -169,6 +177,178 @@ internal sealed class ClauseTidier
         }
     }
 
+    /// <summary>"Close R to L with a touch", "L joins it with a stamp", "step R forward with a stomp": how the foot is put there.</summary>
+    private void JoinManners()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            Clause manner = _clauses[i];
+            Clause put = _clauses[i - 1];
+            bool gesture = manner.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Stomp && manner is
+            {
+                IsWith: true, Feet.Count: 0, Dir: null, Amount: null, HasTurnWord: false, Part.Length: 0, Times: 1, TimesStated: false, Detail.Count: 0,
+                BothFeet: false, WeightNote: null or TermKind.WeightTakes or TermKind.WeightNone
+            };
+            bool closes = put.Dir?.Direction is Direction.Together or Direction.In or Direction.Home
+                || (put.Head is { Verb: ActionKind.Step } && put.HeadText.StartsWith("join", StringComparison.OrdinalIgnoreCase));
+            bool placed = put is { Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Amount: null, HasTurnWord: false, Times: 1, Detail.Count: 0,
+                WeightNote: null, IsAmp: false }
+                && (closes || (manner.Head?.Verb is ActionKind.Stomp && put.Dir is not null && put.Head is not { Special: "walk" or "run" }));
+            if (!gesture || !placed)
+            {
+                continue;
+            }
+
+            put.Head = manner.Head;
+            put.HeadText = manner.HeadText;
+            put.Dir ??= new Meaning(TermKind.Dir) { Direction = Direction.Together };
+            put.WeightNote = manner.WeightNote;
+            put.LinkAfter = manner.LinkAfter;
+            put.Cover(manner.Span);
+            _clauses.RemoveAt(i);
+        }
+    }
+
+    /// <summary>"Spin a full turn right on the right with left hooked": how the free foot is held in a turn.</summary>
+    private void JoinHeld()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is { IsWith: true, Head.Verb: ActionKind.Hook or ActionKind.Hitch or ActionKind.Flick, Feet.Count: 1, Amount: null, Detail.Count: 0,
+                Times: 1 } held
+                && held.HeadText.Split(' ')[0].EndsWith("ed", StringComparison.OrdinalIgnoreCase)
+                && _clauses[i - 1] is { WeightNote: TermKind.WeightOn, Amount: not null } turn && (turn.IsTurnOnly || ClauseBuilder.IsTurnVerb(turn.Head))
+                && turn.WeightFoot == held.Feet[0].Foot.Other())
+            {
+                turn.Held = held.Head!.Verb;
+                turn.Reference = held.Feet[0].Foot;
+                turn.Cover(held.Span);
+                turn.LinkAfter = held.LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>"Jazz box R, and make a quarter turn right as you step back on the left": which step of the figure turns.</summary>
+    private void TurnAsYouStep()
+    {
+        for (int i = _clauses.Count - 1; i > 1; i--)
+        {
+            if (_clauses[i] is { SaysAsYou: true, Head: null or { Verb: ActionKind.Step }, Feet.Count: < 2, Dir: { } way, Amount: null, Detail.Count: 0, Times: 1 } step
+                && _clauses[i - 1] is { IsTurnOnly: true, Amount: not null, TurnSide: not null, TurnTo: null, SaysEach: false } turn
+                && _clauses[i - 2] is { IsFigure: true, Amount: null, HasTurnWord: false, Detail.Count: 0, Times: 1 } figure
+                && figure.Head!.Figures[0].Rows.Count(r => FigureComparison.Family(r.Action.Direction) == FigureComparison.Family(way.Direction)) == 1
+                && figure.Head.Figures[0].Rows.Count > 2)
+            {
+                figure.Amount = turn.Amount;
+                figure.TurnSide = turn.TurnSide;
+                figure.HasTurnWord = true;
+                figure.OnWay = way.Direction;
+                figure.Cover(step.Span);
+                figure.LinkAfter = step.LinkAfter;
+                _clauses.RemoveRange(i - 1, 2);
+                i--;
+            }
+        }
+    }
+
+    /// <summary>"Point R to side, pivot 1/2 right on ball of L &amp; step R beside L": the turn is made on the foot that stands, as the other one closes.</summary>
+    private void TurnAndClose()
+    {
+        for (int i = 0; i + 1 < _clauses.Count; i++)
+        {
+            int next = _clauses[i + 1].IsAmp && i + 2 < _clauses.Count ? i + 2 : i + 1;
+            if (_clauses[i] is { Head: { Verb: ActionKind.Pivot, Figures.Count: < 2 }, Amount: not null, TurnSide: not null, Feet: [{ } stood], Part: "ball", WeightNote: null,
+                Times: 1, Detail.Count: 0 } turn
+                && _clauses[next] is { Head: null or { Verb: ActionKind.Step }, Dir.Direction: Direction.Together, Feet: [{ } closed], Amount: null } close
+                && (next > i + 1 || close.Link is Link.Soft) && closed.Foot == stood.Foot.Other())
+            {
+                turn.Head = null;
+                turn.HasTurnWord = true;
+                turn.Part = "";
+                turn.Feet.Clear();
+                turn.WeightNote = TermKind.WeightOn;
+                turn.WeightFoot = stood.Foot;
+            }
+        }
+    }
+
+    /// <summary>"Kick L, throwing both hands up as you kick", "kick R forward two times, low kicks": the move before, spoken of once more.</summary>
+    private void DropSaidAgain()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            Clause said = _clauses[i];
+            if (said is not { Head.Verb: ActionKind verb, Feet.Count: 0, Dir: null, Amount: null, Part.Length: 0, Times: 1, TimesStated: false,
+                Detail.Count: 0, WeightNote: null, Unknown.Count: 0, IsAmp: false, BothFeet: false, Lasts: null } || verb is ActionKind.Hold)
+            {
+                continue;
+            }
+
+            // what goes between is a remark on arms, or stands beside the move
+            int before = i - 1;
+            while (before > 0 && (_clauses[before].Head?.Verb is ActionKind.Clap or ActionKind.Snap
+                || _clauses[before].Head is { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }))
+            {
+                before--;
+            }
+
+            bool sameMove = _clauses[before].Head?.Verb == verb;
+            bool asYouDo = said.IsWith && said.SaysAsYou && sameMove;
+            bool severalOfThem = said.Link is Link.Hard && sameMove && before == i - 1 && (said.HasStyle || said.Size != 0)
+                && said.HeadText.EndsWith('s') && !said.HeadText.EndsWith("ss", StringComparison.Ordinal)
+                && (_clauses[before].Times > 1 || _clauses[before].Feet.Count > 1);
+            if (asYouDo || severalOfThem)
+            {
+                _clauses[before].Size = _clauses[before].Size == 0 ? said.Size : _clauses[before].Size;
+                _clauses[before].HasStyle = true;
+                _clauses[i - 1].LinkAfter = said.LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>"Walk R, L, R, L making a full circle right, 1/4 turn on each step": how the circle is shared, told after it.</summary>
+    private void DropShares()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is { IsTurnOnly: true, SaysEach: true, Amount: int each } share && _clauses[i - 1] is { IsTurnOnly: true, SaysCircle: true, Amount: int whole } circle
+                && (share.TurnSide is null || share.TurnSide == circle.TurnSide) && each < whole && whole % each == 0
+                && _clauses.Take(i - 1).Sum(c => c is { Head: null or { Special: "walk" or "run" or "step" } } ? c.Feet.Count : 0) == whole / each)
+            {
+                circle.Cover(share.Span);
+                circle.LinkAfter = share.LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>"Bump the hips right, left, right, left in place": the last way of a list, and where they all are bumped.</summary>
+    private void JoinInPlace()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is not { Head: null, Feet.Count: 1, Dir.Direction: Direction.InPlace, Amount: null, Part.Length: 0 } last)
+            {
+                continue;
+            }
+
+            int from = i - 1;
+            while (from > 0 && _clauses[from] is { IsFeetOnly: true, Feet.Count: 1 })
+            {
+                from--;
+            }
+
+            if (_clauses[from].Head?.Verb is ActionKind.Bump or ActionKind.RollHips or ActionKind.Sway or ActionKind.Twist or ActionKind.SwivelHeels
+                && _clauses[from].Feet.Count > 0)
+            {
+                last.Dir = null;
+                last.DirText = "";
+            }
+        }
+    }
+
     /// <summary>"Lift both heels and put them down": the heels of both feet leave the floor, they do not swivel.</summary>
     private void JoinLifts()
     {
@@ -196,6 +376,20 @@ internal sealed class ClauseTidier
     /// <summary>"Step-slide-step-brush to the right diagonal": verbs without feet, and one way for all the steps among them.</summary>
     private void ShareWay()
     {
+        if (_clauses.Count > 2 && _clauses[0] is { IsFigure: true, Feet.Count: 0, Dir: null, Amount: null, Detail.Count: 0, LinkAfter: Link.None } named
+            && named.HeadText.ToLowerInvariant() is "step slide" or "step-slide" && _clauses[1] is { Head.Verb: ActionKind.Step, Feet.Count: 0, Link: Link.None })
+        {
+            // "step-slide-step": verb by verb, and no name
+            Clause step = new() { Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "step" }, HeadText = "step", LinkAfter = Link.None };
+            Clause slide = new() { Head = new Meaning(TermKind.Move) { Verb = ActionKind.Slide, Special = "slide" }, HeadText = "slide", Link = Link.None,
+                LinkAfter = Link.None };
+            step.Link = named.Link;
+            step.Cover(named.Span);
+            slide.Cover(named.Span);
+            _clauses[0] = step;
+            _clauses.Insert(1, slide);
+        }
+
         if (_clauses.Count < 3 || _clauses[^1] is not { Head.Verb: ActionKind verb, Feet.Count: 0, Amount: null, Detail.Count: 0 } last
             || !(last.Diagonal || last.Dir is { Direction: Direction.Forward or Direction.Back })
             || !_clauses.SkipLast(1).All(c => c is
@@ -253,18 +447,24 @@ internal sealed class ClauseTidier
         }
     }
 
+    /// <summary>"Toe", "toe down": the part of the foot that a word of a strut speaks of.</summary>
+    private static string PartOf(Clause clause) => clause.Head is null ? clause.Part.TrimEnd('s')
+        : clause.HeadText.Contains("toe", StringComparison.OrdinalIgnoreCase) ? "toe"
+        : clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase) ? "heel" : clause.Part.TrimEnd('s');
+
     /// <summary>Gives a bare strut the part that its two parts say it begins with; false where they are no such two.</summary>
     public static bool TakesParts(Clause strut, List<Clause> parts)
     {
         bool isStrut = strut is { IsFigure: true, Detail.Count: 0, Part.Length: 0 } && strut.HeadText.Contains("strut", StringComparison.OrdinalIgnoreCase)
             && strut.Head!.Figures[0].Rows is [_, { Action.Kind: ActionKind.Drop }];
-        if (!isStrut || parts.Count != 2 || !parts.TrueForAll(p => p is { Head: null, Feet.Count: 0, Dir: null, Amount: null, Detail.Count: 0 })
-            || (parts[0].Part.TrimEnd('s'), parts[1].Part.TrimEnd('s')) is not (("heel", "toe") or ("toe", "heel")))
+        if (!isStrut || parts.Count != 2 || !parts.TrueForAll(p => p is { Head: null or { Verb: ActionKind.Drop }, Feet.Count: 0, Amount: null, Detail.Count: 0 }
+                && p.Dir?.Direction is null or Direction.Down)
+            || (PartOf(parts[0]), PartOf(parts[1])) is not (("heel", "toe") or ("toe", "heel")))
         {
             return false;
         }
 
-        string first = parts[0].Part.TrimEnd('s');
+        string first = PartOf(parts[0]);
         if (StepCatalogue.Default.Find(first + "_strut") is StepDefinition meant && !strut.HeadText.Contains(first, StringComparison.OrdinalIgnoreCase))
         {
             strut.Head = strut.Head! with { Figures = [meant] };
@@ -279,9 +479,10 @@ internal sealed class ClauseTidier
     {
         foreach (Clause spiral in _clauses.Where(c => c is { IsSpiral: true, TurnSide: null, Feet.Count: 2 } && c.Feet[0].Foot != c.Feet[1].Foot))
         {
-            // "step R forward spiral L": the foot, and the way round
-            spiral.TurnSide = spiral.Feet[1].Foot;
-            spiral.Feet.RemoveAt(1);
+            // "step R forward spiral L": the foot, and the way round; "full spiral L on R": the other way about
+            int way = spiral.Feet[1].IsCertain && !spiral.Feet[0].IsCertain && !spiral.FootFirst ? 0 : 1;
+            spiral.TurnSide = spiral.Feet[way].Foot;
+            spiral.Feet.RemoveAt(way);
         }
 
         for (int i = _clauses.Count - 1; i > 0; i--)
@@ -530,6 +731,22 @@ internal sealed class ClauseTidier
         }
     }
 
+    /// <summary>"Triple half L R-L-R": the way round, and then a foot for each step.</summary>
+    private void SideBeforeFeet()
+    {
+        foreach (Clause turned in _clauses.Where(c => c is { IsFigure: true, TurnSide: null, Times: 1, Detail.Count: 0, FootFirst: false }
+            && (c.Amount is not null || c.Head!.NamesAmount) && c.Feet.Count == c.Head!.Figures[0].Rows.Count + 1 && c.Feet.Count > 3 && !c.Feet[0].IsCertain))
+        {
+            Foot first = turned.Feet[1].Foot;
+            bool alternate = Enumerable.Range(1, turned.Feet.Count - 1).All(n => turned.Feet[n].Foot == (n % 2 == 1 ? first : first.Other()));
+            if (alternate)
+            {
+                turned.TurnSide = turned.Feet[0].Foot;
+                turned.Feet.RemoveAt(0);
+            }
+        }
+    }
+
     /// <summary>Walks in a circle: the walks with all their feet, and after them the turn that they share.</summary>
     private void PartCircles()
     {
@@ -700,6 +917,17 @@ internal sealed class ClauseTidier
                 heel.LinkAfter = ground.LinkAfter;
                 _clauses.RemoveAt(i);
                 continue;
+            }
+
+            if (_clauses[i] is { IsTurnOnly: true, SaysIt: true, Amount: not null, TurnSide: not null, WeightNote: null }
+                && _clauses[i - 1] is { Head: null or { Verb: ActionKind.Dig }, Feet.Count: 1, Amount: null, Dir.Direction: Direction.Forward, WeightNote: null } laid
+                && (laid.Part is "heel" || laid.Head is not null))
+            {
+                // "R heel forward, turn 1/4 right on it": who turns on a heel grinds it
+                laid.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Grind, Special = "grind" };
+                laid.HeadText = "grind";
+                laid.Part = "";
+                _clauses[i].WithBefore = true;
             }
 
             if (_clauses[i] is { Part: "toe" or "toes", HasTurnWord: true, Feet.Count: 0, Amount: null, Head: null }
@@ -1121,6 +1349,25 @@ internal sealed class ClauseTidier
     {
         if (_clauses.Count < 3 || _clauses[0] is not { IsTurnOnly: true, Amount: int whole, TurnSide: Foot side, SaysEach: false } heading)
         {
+            return;
+        }
+
+        if (heading.OverSteps is int many && whole % many == 0 && _clauses.Count > many && _clauses.GetRange(1, many).TrueForAll(c => c is
+            {
+                Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Dir: not null, Amount: null, HasTurnWord: false, Detail.Count: 0, Times: 1
+            }))
+        {
+            // "turn a full 360 degrees left over two steps, stepping back on R and forward on L": as much on each of them
+            foreach (Clause step in _clauses.GetRange(1, many))
+            {
+                step.Amount = whole / many;
+                step.TurnSide = side;
+                step.HasTurnWord = true;
+                step.OverSteps = many;
+            }
+
+            _clauses[1].Cover(heading.Span);
+            _clauses.RemoveAt(0);
             return;
         }
 

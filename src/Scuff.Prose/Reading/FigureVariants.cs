@@ -90,6 +90,14 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         }
         else if (original.NamedBy is NamedBy.Travel or NamedBy.Turn)
         {
+            if (original is { NamedBy: NamedBy.Turn, Rows.Count: 1 } && turnSide is null && clause is { FootFirst: false, Dir.Direction: Direction.Side }
+                && (clause.Amount is not null || clause.Head.NamesAmount)
+                && travel is Foot aside && sides is [(Foot about, false)] && about != aside)
+            {
+                // "half hinge left to R side": the way round, and where the foot goes that the turn leaves free
+                travel = null;
+            }
+
             Foot? way = travel ?? (original.NamedBy == NamedBy.Turn && turnSide is not null ? turnSide : sides.Count == 1 ? sides[0].Side : null);
             if (way is null && sides.Count > 1 && FeetFit(original, sides) is Foot fit)
             {
@@ -628,6 +636,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             : definition.Amounts.Count > 0 && definition.Amounts.All(a => a < 0) ? -1 : 0;
     }
 
+    private static bool GoesThere(VariantRow row, Direction way) => FigureComparison.Family(row.Action.Direction) == FigureComparison.Family(way);
+
     private static List<VariantRow> RowsOf(StepDefinition definition, Foot named, Ratio? eighths, Clause clause)
     {
         List<VariantRow> rows = new(definition.Rows.Count);
@@ -657,6 +667,11 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         {
             // "1/4 left chassé right": the turn first, then the way of the figure
             rows[0] = rows[0] with { Action = rows[0].Action with { Turn = Turn.FromEighths(eighths!.Value) } };
+        }
+        else if (clause.OnWay is Direction turning && eighths is Ratio told && rows.Count(r => GoesThere(r, turning)) == 1)
+        {
+            // "jazz box turning 1/4 left on the back step"
+            rows = rows.ConvertAll(r => r with { Action = r.Action with { Turn = GoesThere(r, turning) ? Turn.FromEighths(told) : Turn.None } });
         }
         else if (respread && rows.Count > 0)
         {

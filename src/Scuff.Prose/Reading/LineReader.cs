@@ -40,6 +40,7 @@ internal sealed class LineReader
         List<(Facing Facing, TextSpan Span)> clocks = TakeClocks(terms, out Turn bodyAngle);
         PassOverCounts(terms, places);
         StepOnce(terms);
+        terms = BothHeels(terms);
         List<Clause> clauses = ClauseBuilder.Build(terms);
         TextSpan whole = TrimSpan(start, end);
         bodyAngle = CornersAreAngles(clocks, clauses, bodyAngle);
@@ -64,7 +65,8 @@ internal sealed class LineReader
         if (clauses.Count == 1 && clauses[0].IsRepeat
             || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null
                 || (c.Head is { Verb: ActionKind.Brush or ActionKind.Touch or ActionKind.Scuff or ActionKind.Hitch, IsIng: true } && c.Link is Link.Hard
-                && clauses.Exists(r => r.Diagonal)))))
+                && clauses.Exists(r => r.Diagonal))
+                || (ReferenceEquals(c, clauses[^1]) && RepeatReader.TellsEnd(c)))))
         {
             LineContent? repeated = _repeats.Read(clauses, places, whole, line, label, clocks);
             if (repeated is not null)
@@ -101,7 +103,9 @@ internal sealed class LineReader
             ResolveTurnsTo(plain);
             (LineReading? plainBest, LineReading? plainOther, List<Clause> plainDanced, List<(Clause Figure, int From, int To)> plainFigures) =
                 _search.Solve(plain, places);
-            if (plainBest is not null && (best is null || Badness(plainBest, plain) < Badness(best, clauses) - 0.3))
+            // "step-slide-step-brush": in a chain of words each is a move
+            double margin = Chained(_state.Text.AsSpan(start, end - start)) && plainBest is { Fits: true } ? -0.5 : 0.3;
+            if (plainBest is not null && (best is null || Badness(plainBest, plain) < Badness(best, clauses) - margin))
             {
                 (best, other, danced, figures, clauses) = (plainBest, plainOther, plainDanced, plainFigures, plain);
             }
@@ -192,7 +196,8 @@ internal sealed class LineReader
                 ResolveTurnsTo(told);
                 (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
                     _search.Solve(told, places);
-                bool several = told.Count(c => c.HasContent && !c.IsAmp) > 1 || told is [{ IsFigure: true, Feet.Count: > 1, Times: 1 }];
+                bool several = told.Count(c => c.HasContent && !c.IsAmp) > 1 || told is [{ IsFigure: true, Feet.Count: > 1, Times: 1 }]
+                    || (told is [{ IsFigure: true } only] && only.Head!.Figures[0].Rows.Count > 1);
                 if (steps is { Fits: true, Cost: < 1.2 } && several
                     && told.TrueForAll(c => c.Unknown.Count == 0) && NameAgrees(terms, from, to, steps))
                 {
@@ -271,11 +276,59 @@ internal sealed class LineReader
             && (c.Head is not { Verb: null } named || told.Exists(t => t.Head is { Verb: null } again && again.Figures.Any(f => named.Figures.Contains(f)))
                 || named.Figures.Any(f => f.Rows.All(row => steps.Rows.Exists(r => r.Action.Kind == row.Action.Kind
                     && (FigureComparison.Family(row.Action.Direction) == FigureComparison.Family(r.Action.Direction)
+                    || (f.Rows.Count == 1 && c is { Dir: null, DirSide: null })
                     || row.Action.Direction == Direction.Unstated || r.Action.Direction == Direction.Unstated)))))
             && (c.Dir is not Meaning dir || steps.Rows.Exists(r => FigureComparison.Family(r.Action.Direction) == FigureComparison.Family(dir.Direction)))
             && (c.DirSide is not Foot way || !steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == way.Other())
                 || steps.Rows.Exists(r => r.Action.Direction == Direction.Side && r.Action.Foot.ToFoot() == way))
             && (c.Amount is not int amount || steps.Rows.Exists(r => r.Action.Turn.Amount == amount)));
+
+    /// <summary>Whether four words or more are strung together by hyphens.</summary>
+    private static bool Chained(ReadOnlySpan<char> words)
+    {
+        int hyphens = 0;
+        for (int i = 1; i + 1 < words.Length; i++)
+        {
+            bool joins = words[i] == '-' && char.IsLetter(words[i - 1]) && char.IsLetter(words[i + 1]);
+            hyphens = joins ? hyphens + 1 : char.IsLetter(words[i]) ? hyphens : 0;
+            if (hyphens == 3)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"R + L heels apart", "right and left toes in": the heels or toes of both feet, which go one way together.</summary>
+    private static List<Term> BothHeels(List<Term> terms)
+    {
+        List<Term> joined = terms;
+        for (int i = 0; i + 3 < joined.Count; i++)
+        {
+            bool pair = joined[i].Kind is TermKind.Side or TermKind.Foot && joined[i + 1].Kind is TermKind.Amp or TermKind.Join
+                && joined[i + 2].Kind is TermKind.Side or TermKind.Foot && joined[i].Meaning.Side != joined[i + 2].Meaning.Side
+                && joined[i + 3] is { Kind: TermKind.Part, Meaning.Part: "heels" or "toes" } or { Kind: TermKind.Move };
+            bool named = joined[i + 3] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.SplitHeels or ActionKind.SplitToes }
+                or { Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes }] }, ..] } };
+            int way = i + 4;
+            while (way < joined.Count && joined[way].Kind is TermKind.Filler or TermKind.Turn)
+            {
+                way++;
+            }
+
+            if (pair && (named || (joined[i + 3].Kind is TermKind.Part && way < joined.Count)) && (named || joined[way] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Out or Direction.In or Direction.Together
+                or Direction.Centre or Direction.Home }))
+            {
+                joined = ReferenceEquals(joined, terms) ? [.. terms] : joined;
+                TextSpan span = TextSpan.FromBounds(joined[i].Span.Start, joined[i + 2].Span.End);
+                joined[i] = new Term(new Meaning(TermKind.BothFeet), span, "both");
+                joined.RemoveRange(i + 1, 2);
+            }
+        }
+
+        return joined;
+    }
 
     /// <summary>The terms with each "R+L" taken for both feet; null where there is none.</summary>
     private static List<Term>? BothJoined(List<Term> terms)
@@ -614,6 +667,14 @@ internal sealed class LineReader
         string[] told = (bracket > 0 ? words[..bracket] : words).ToLowerInvariant().Split([' ', '.', ',', '(', ')'], StringSplitOptions.RemoveEmptyEntries);
         string[] rest = [.. told.Where(w => w is not ("same" or "as" or "like" or "steps" or "step" or "count" or "counts" or "in"))];
         string[] ends = rest is [var only] ? only.Split(['-', '–']) : [];
+        if (rest is [['0' or '1' or '2' or '3' or '4' or '5' or '6' or '7' or '8' or '9', ..] quick] && quick.Contains('&', StringComparison.Ordinal)
+            && quick.All(c => char.IsAsciiDigit(c) || c is '&' or '-' or '–'))
+        {
+            // "as 1&2&": from the first number to the last
+            string[] numbers = quick.Split(['&', '-', '–'], StringSplitOptions.RemoveEmptyEntries);
+            ends = [numbers[0], numbers[^1]];
+        }
+
         return told.Length > 0 && told[0] is "as" or "same" or "like" && ends.Length == 2
             && int.TryParse(ends[0], NumberStyles.None, CultureInfo.InvariantCulture, out int from)
             && int.TryParse(ends[1], NumberStyles.None, CultureInfo.InvariantCulture, out int to) ? (from, to) : null;

@@ -53,7 +53,8 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                 foreach (Clause turned in clause.Detail.Where(d => d is { Amount: not null, TurnSide: null, TurnTo: null }))
                 {
                     // "jazz box 1/4 R: ... step R to side (turning 1/4)": the name says which way
-                    turned.TurnSide = clause.TurnSide;
+                    turned.TurnSide = clause.TurnSide ?? (ClauseBuilder.IsTurnVerb(clause.Head) && clause.Feet is [{ IsCertain: false } round] && !clause.FootFirst
+                        ? round.Foot : null);
                 }
 
                 if (clause is { IsFigure: true, Dir: { Direction: Direction.Forward or Direction.Back } onward }
@@ -120,6 +121,15 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                     return (listed, listedOther, list, []);
                 }
 
+                if (best is not { Fits: true } && figures is [(Clause told, _, _)] && ReferenceEquals(told, clauses[^1]) && clauses.Count > 1
+                    && clauses.Take(clauses.Count - 1).All(c => c is { IsFigure: true, Detail.Count: 0 })
+                    && Best(solver.Solve(clauses, places, state.Weight)).Best is { Fits: true } names
+                    && Best(solver.Solve(told.Detail, places, state.Weight)) is ({ Fits: true, Cost: < 1.2 } all, var allOther) && names.SameFeet(all))
+                {
+                    // "sailor step, sailor 1/4 left: R behind L, L to side, R to side, L behind R ...": the steps of all the names before them
+                    return (all with { SaidTwice = true }, allOther, told.Detail, []);
+                }
+
                 bool impossible = best is { Cost: > 2.5 };
                 if (best is { Fits: true } && !(impossible && Best(solver.Solve(clauses, places, state.Weight)).Best is { Fits: true, Cost: < 1 }))
                 {
@@ -151,6 +161,28 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             if (spelled is { Fits: true, Cost: < 1.2 })
             {
                 return (spelled, spelledOther, firsts, figures);
+            }
+        }
+
+        if (plain is not { Fits: true } && places.Count == 2 && places[1].Place.IsWhole
+            && clauses is [{ Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Size: > 0, Lasts: null, Times: 1, Amount: null } wide])
+        {
+            // "1-2 take a nice long step to the left with the left foot": it takes the counts of its line
+            Clause slowly = wide.Copy(mirrored: false);
+            slowly.Lasts = 2;
+            (LineReading? stretched, LineReading? stretchedOther) = Best(solver.Solve([slowly], places, state.Weight));
+            if (stretched is { Fits: true, Cost: < 1.2 })
+            {
+                return (stretched, stretchedOther, [slowly], figures);
+            }
+        }
+
+        if (plain is not { Fits: true } && LiftedBeside(clauses) is List<Clause> lifted)
+        {
+            (LineReading? beside, LineReading? besideOther) = Best(solver.Solve(lifted, places, state.Weight));
+            if (beside is { Fits: true, Cost: < 1.2 })
+            {
+                return (beside, besideOther, lifted, figures);
             }
         }
 
@@ -285,6 +317,30 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         return made;
     }
 
+    /// <summary>"Hitch L and scoot forward on R" on one count: the knee is up while the other foot scoots. Null where there is no such pair.</summary>
+    private static List<Clause>? LiftedBeside(List<Clause> clauses)
+    {
+        List<Clause>? made = null;
+        for (int i = 0; i + 1 < clauses.Count; i++)
+        {
+            if (clauses[i] is { Head.Verb: ActionKind.Hitch or ActionKind.Hook, Feet: [{ } lifted], Amount: null, Times: 1 } lift
+                && clauses[i + 1] is { Head.Verb: ActionKind.Scoot or ActionKind.Hop, Link: Link.Soft, Amount: null } scoot
+                && (scoot.Feet.Count == 0 || (scoot.Feet.Count == 1 && scoot.Feet[0].Foot != lifted.Foot)))
+            {
+                made ??= [.. clauses];
+                made[i] = scoot.Copy(mirrored: false);
+                made[i].Link = lift.Link;
+                made[i].LinkAfter = Link.Soft;
+                made[i + 1] = lift.Copy(mirrored: false);
+                made[i + 1].Link = Link.Soft;
+                made[i + 1].IsWith = true;
+                made[i + 1].LinkAfter = scoot.LinkAfter;
+            }
+        }
+
+        return made;
+    }
+
     private static IEnumerable<Clause> EachSlow(Clause clause)
     {
         if (clause is not { IsSlow: true, Feet.Count: > 0, IsFigure: false, Lasts: null })
@@ -399,6 +455,21 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                         owner.WeightNote = TermKind.WeightOn;
                         owner.WeightFoot = noted;
                         kept[^1] = owner;
+                    }
+
+                    if (remark is { Head: null, Feet.Count: 0, BothFeet: false, HasStyle: false, Part.Length: 0, HasTurnWord: false, Dir: { } way } && kept.Count > 0
+                        && way.Direction is Direction.Forward or Direction.Back && !kept[^1].HasStyle)
+                    {
+                        // "walk right then left, backwards": where the moves before go; another way than theirs is no remark
+                        Clause owner = kept[^1].Copy(mirrored: false);
+                        agrees &= owner.Dir is null || FigureComparison.Family(owner.Dir.Direction) == FigureComparison.Family(way.Direction)
+                            || owner.Dir.Direction is not (Direction.Forward or Direction.Back);
+                        if (owner is { Dir: null, Head: { Special: "walk" or "run" } or { Verb: null, Figures.Count: > 0 } })
+                        {
+                            owner.Dir = way;
+                            owner.DirText = remark.DirText;
+                            kept[^1] = owner;
+                        }
                     }
 
                     agrees &= remark.Unknown.Count == 0;

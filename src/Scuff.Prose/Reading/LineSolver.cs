@@ -103,6 +103,8 @@ internal sealed class LineSolver(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
+        int onward = clauses.FindIndex(index + 1, c => c.Head is not { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] });
+        _maker.Onward = onward < 0 ? null : clauses[onward];
         if (clause.SaysFinish)
         {
             Finish(next, state, clause);

@@ -2,6 +2,7 @@ using System.Globalization;
 using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Stance;
+using Scuff.Steps;
 using Scuff.Timing;
 
 namespace Scuff.Prose.Reading;
@@ -163,6 +164,13 @@ internal sealed class RepeatReader(ReaderState state)
             }).ToList();
         }
 
+        if (TellsEnd(clauses[^1]) && (copied[^1].Steps[^1].Action is not { } ends || ends.Kind != clauses[^1].Head!.Verb
+            || ends.Foot.ToFoot() != clauses[^1].Feet[0].Foot))
+        {
+            // "repeat starting with R, and brush L" where the counts do not end with a brush of the L: other steps than those
+            return null;
+        }
+
         copied = copied.Select(m => m with { Words = Phrasing.Describe(m) }).ToList();
         Weight weight = state.Weight;
         foreach (WrittenStep step in copied.SelectMany(m => m.Steps))
@@ -174,6 +182,14 @@ internal sealed class RepeatReader(ReaderState state)
         Counts end = places.Max(p => p.Place);
         return new LineContent(copied.ToValueList(), clocks.Select(c => new FacingClaim(c.Facing, end, c.Span)).ToValueList(), true);
     }
+
+    /// <summary>Whether it says after a repeat how that ends: "repeat starting with R, and brush L".</summary>
+    public static bool TellsEnd(Clause clause) => clause is
+    {
+        IsRepeat: false, Link: Link.Soft or Link.Hard, Amount: null, Dir: null, Times: 1, Detail.Count: 0, Feet: [{ }],
+        Head.Verb: ActionKind.Brush or ActionKind.Scuff or ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Kick or ActionKind.Hitch
+            or ActionKind.Hook or ActionKind.Flick or ActionKind.Stomp
+    };
 
     private static bool TowardsCorner(List<Clause> clauses) => clauses.Exists(c => c.Diagonal) && clauses.TrueForAll(c => c.Amount is null);
 

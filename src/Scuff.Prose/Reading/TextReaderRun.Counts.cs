@@ -129,8 +129,8 @@ internal sealed partial class TextReaderRun
 
             bool separated = _text[before] is ',' or ';' or '|' or '/' or '.' or ':' or ')' or ']';
             follows |= separated && FirstNumber(next) == 1 && last >= 8 && last % 4 == 0 && next.Places.Count > 1;
-            bool many = next.Places.Count > 1 || ((label.Places.Count == 1 || (runs.Count > 0 && label.Places.Count == 2 && !label.Places[1].Place.IsWhole))
-                && CountsOn(i, next, line.End));
+            // "1 R to side 2-3 L drag 4 L tap": where one line has several labels already, a bare number goes on with them
+            bool many = next.Places.Count > 1 || ((label.Places.Count == 1 || runs.Count > 0) && CountsOn(i, next, line.End));
             if (!follows || !(separated || many || c is '(' or '[') || (c is '(' or '[' && _text[line.Start] is not ('(' or '[')))
             {
                 continue;

@@ -23,7 +23,13 @@ internal static class TurnAttachment
         }
 
         // "step R, hold, turn 1/4 left": hardly made before the hold
-        double extra = (target.Action.Turn.Sign != 0 ? 0.3 : 0) + (cost > 0 && above.Exists(r => r is { IsWith: false }) ? 0.4 : 0);
+                double extra = (target.Action.Turn.Sign != 0 ? 0.3 : 0) + (cost > 0 && above.Exists(r => r is { IsWith: false }) ? 0.4 : 0);
+        if (above.Count == 0 && target.Action is { Kind: ActionKind.Bounce, Foot: ActingFoot.Both } && Shared(state, eighths) is SolverState bounced)
+        {
+            // "bounce both heels three times making a 1/2 turn left": the heels turn with every bounce
+            return bounced with { Cost = state.Cost + cost, PendingTurn = null };
+        }
+
         PlacedRow turned = target with { Action = Turned(target, eighths) };
         for (int i = above.Count - 1; i >= 0; i--)
         {
@@ -56,6 +62,18 @@ internal static class TurnAttachment
         }
 
         return state with { Last = last };
+    }
+
+    /// <summary>A turn shared out evenly to the actions of the last move, or null when it has only one or turns already.</summary>
+    private static SolverState? Shared(SolverState state, Ratio eighths)
+    {
+        int actions = 0;
+        for (PlacedRow? row = state.Last; row is not null && row.MoveIndex == state.Moves - 1; row = row.Previous)
+        {
+            actions++;
+        }
+
+        return actions > 1 ? Each(state, eighths / actions) : null;
     }
 
     /// <summary>An action with a turn added. In a figure that goes sideways a turn into its way makes the step one forward.</summary>

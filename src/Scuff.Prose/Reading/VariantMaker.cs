@@ -13,6 +13,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
     private Clause? _next;
 
+    /// <summary>The first clause after it that tells more than arms, or null: what the feet do next.</summary>
+    public Clause? Onward { get; set; }
+
     /// <summary>All variants of one clause in a situation.</summary>
     public List<Variant> Make(Clause clause, Clause? previous, Clause? next, Situation situation)
     {
@@ -30,7 +33,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             clause.TurnSide = turnedTo;
         }
 
-        bool slapsBody = clause.Head?.Verb == ActionKind.Slap && clause.HasStyle
+        bool slapsBody = clause.Head?.Verb == ActionKind.Slap && (clause.HasStyle || (clause is { SaysIt: true, Feet.Count: 0 }
+                && previous?.Head?.Verb is ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick))
             && !(clause.Feet.Count == 1 && (clause.NamesBoot || clause.HeadText.Contains("boot", StringComparison.OrdinalIgnoreCase)
                 || clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase)));
         if (clause.Head is { Figures.Count: > 0 } figure && !slapsBody)
@@ -54,6 +58,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 if (OneFootOf(clause, definition) is ActionKind fanned)
                 {
                     // "right toes out": one foot fans
+                    clause.Inherited = fanned;
                     AddFootMoves(variants, clause, lexicon.Verbs.Usual(fanned) with { Direction = definition.Rows[0].Action.Direction },
                         FootRule.Any, [(clause.Feet[0].Foot, true)], situation, 0);
                     continue;
@@ -135,6 +140,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
     private static bool IsInFront(string words, PlacedRow? last) => words.Equals("in front", StringComparison.OrdinalIgnoreCase)
         || (words.Equals("front", StringComparison.OrdinalIgnoreCase)
             && last?.Previous is { Action: { Kind: ActionKind.Step, Direction: Direction.CrossBehind } });
+
+    private static bool StandsOnParts(Clause clause, Clause? other) => other is { PartLast: true, Feet: [{ } next], WeightNote: null }
+        && clause is { PartLast: true, Feet: [{ } foot], WeightNote: null } && other.Part == clause.Part && next.Foot != foot.Foot;
 
     private static bool IsPlacing(Clause clause, StepDefinition definition)
         => definition.Rows.Count == 1 && definition.Rows[0].Action.Kind == ActionKind.Hold && clause.Feet.Count == 1
@@ -283,6 +291,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0.3 });
         }
 
+        if (verb is ActionKind.Sway && clause is { Link: Link.Soft, Feet.Count: > 2, Times: 1 }
+            && situation.Last is { IsWith: false, Action: { Kind: ActionKind.Step, Direction: Direction.Side or Direction.Out } begun }
+                && begun.Foot.ToFoot() == clause.Feet[0].Foot)
+        {
+            // "step R to side and sway R, L, R, L" on four counts: the first is how the step is made
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(verb), FootRule.Any, [.. clause.Feet.Skip(1).Select(f => (f.Foot, true))], situation, 0.3);
+        }
+
         StepAction usual = lexicon.Verbs.Usual(verb);
         FootRule rule = verb == ActionKind.Dip ? FootRule.Standing : ActionTraits.Of(verb).FootRule;
         bool ofBoth = verb is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist or ActionKind.SplitHeels
@@ -330,6 +346,25 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         {
             // "slide left next to right, step right forward": the right is free, so that the left has the weight
             usual = usual with { Effect = WeightEffect.Takes };
+        }
+
+        if (verb is ActionKind.Slide && clause is { Feet: [{ } slid], WeightNote: null, Diagonal: false }
+            && clause.Dir?.Direction is Direction.Side or Direction.Forward or Direction.Back
+            && Onward is { Feet: [{ MayBeReference: false } other], IsAmp: false, BothFeet: false } then && other.Foot != slid.Foot
+            && (then.Head?.Verb is ActionKind.Drag or ActionKind.Slide or ActionKind.Rock or ActionKind.Touch or ActionKind.Tap or ActionKind.Step
+                or ActionKind.Point or ActionKind.Stomp || then.Head is null)
+            && situation.Weight == slid.Foot.Other().ToWeight())
+        {
+            // "slide R to right side, L pulled near": the left is free then, so that the right has the weight
+            usual = usual with { Effect = WeightEffect.Takes };
+        }
+
+        if (verb is ActionKind.Rock && clause is { Dir: null, Diagonal: false, DirSide: null, FootFirst: false, Times: 1, Amount: null,
+            Feet: [{ IsCertain: false, IsWord: true }] }
+            && Onward?.Head?.Verb is ActionKind.Recover)
+        {
+            // "rock right, recover": the side, which is the foot's as well
+            usual = usual with { Direction = Direction.Side };
         }
 
         if (upStomp || (verb == ActionKind.Stomp && clause.Dir?.Direction == Direction.Up))
@@ -827,6 +862,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         if (clause.Part is "heels" or "toes" && clause.Dir?.Direction is Direction.Out or Direction.In)
         {
             ActionKind fan = clause.Part == "heels" ? ActionKind.FanHeel : ActionKind.FanToe;
+            clause.Inherited = fan;
             AddFootMoves(variants, clause, lexicon.Verbs.Usual(fan), FootRule.Any, FeetOf(clause, FootRule.Any, situation, fan), situation, 0);
             return;
         }
@@ -887,7 +923,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     } only]
                 }, ..]
             } ? only.Action.Kind : null);
-        ActionKind? partedBefore = inherited is ActionKind.SplitHeels or ActionKind.SplitToes ? inherited
+        ActionKind? partedBefore = previous?.Inherited is ActionKind.FanToe or ActionKind.FanHeel ? null : inherited is ActionKind.SplitHeels or ActionKind.SplitToes ? inherited
             : previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes } parted] }, ..] }
                 ? parted.Action.Kind : null;
         if (partedBefore is ActionKind splits && clause.Feet.Count == 0
@@ -931,9 +967,15 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         if (inherited is ActionKind.FanToe or ActionKind.FanHeel && clause.Feet.Count == 0 && clause.Part.Length == 0 && !clause.Diagonal
-            && (clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home
+            && (clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home or Direction.Back
                 || clause is { Dir.Direction: Direction.Side, DirSide: not null }))
         {
+            if (clause.Dir is { Direction: Direction.Back } back)
+            {
+                // "right toes out and back again"
+                clause.Dir = back with { Direction = Direction.In };
+            }
+
             // "R toe fan out, in", "fan R toe out to R, back to centre, out to R, back to centre"
             clause.Inherited = inherited;
             Foot fanned = situation.Last?.Action.Foot.ToFoot() ?? Foot.Right;
@@ -992,7 +1034,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         {
             StepAction usual = lexicon.Verbs.Usual(clause.Part is "heel" or "heels" ? ActionKind.Dig : ActionKind.Touch);
             usual = usual with { Contact = clause.Part is "heel" or "heels" ? Contact.Heel : Contact.Toe };
+            if (StandsOnParts(clause, previous) || StandsOnParts(clause, Onward))
+            {
+                // "left out to side on heel, right out to side on heel": she stands on the one when the other acts
+                usual = lexicon.Verbs.Usual(ActionKind.Step) with { Contact = usual.Contact };
+            }
+
             AddFootMoves(variants, clause, usual, FootRule.Free, feet, situation, 0);
+
             return;
         }
 

@@ -174,6 +174,8 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
 
         // without a direction no turn is taken, and that is asked about
         bool unsure = owners.Exists(c => c.TurnSide is null && c.TurnTo is null) || rows.Exists(r => r.Variant is { TurnDirectionMissing: true });
+        // "half a turn over two steps": a part of it on each
+        unsure |= owners.Exists(c => c.OverSteps > 1);
         unsure |= rows.Exists(r => r.Action.Kind is ActionKind.RollHips or ActionKind.RollKnee or ActionKind.RollBody);
         return unsure || Math.Max(right.Amount.Floor, left.Amount.Floor) >= eighths || owners.Exists(c => c.Part.Length > 0);
     }
@@ -184,6 +186,6 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         bool acts = verb is ActionKind.Kick or ActionKind.Hook or ActionKind.Flick or ActionKind.Hitch or ActionKind.Stomp or ActionKind.Hop
             or ActionKind.Jump or ActionKind.Scuff or ActionKind.Brush or ActionKind.Touch or ActionKind.Tap or ActionKind.Point
             or ActionKind.Dig or ActionKind.Rock or ActionKind.Press or ActionKind.Lunge;
-        return !acts || owners.Exists(c => c.HeadText == term.Text || (c.IsSpiral && verb is ActionKind.Hook)) || rows.Exists(r => r.Action.Kind == verb);
+        return !acts || owners.Exists(c => c.HeadText == term.Text || (c.Held is not null && c.Held == verb) || (c.IsSpiral && verb is ActionKind.Hook)) || rows.Exists(r => r.Action.Kind == verb);
     }
 }

@@ -31,6 +31,9 @@ public sealed record StepAction(
     /// <summary>Where the weight is after this action when it was at <paramref name="before"/>.</summary>
     public Weight WeightAfter(Weight before) => Effect switch
     {
+        // who lifts or touches with one of two feet that share the weight stands on the other
+        WeightEffect.Keeps when before == Weight.Shared && Traits.FootRule == FootRule.Free && Foot is ActingFoot.Left or ActingFoot.Right
+            => Foot == ActingFoot.Left ? Weight.Right : Weight.Left,
         WeightEffect.Keeps => before,
         WeightEffect.Shares => Weight.Shared,
         WeightEffect.ToLeft => Weight.Left,
