@@ -18,7 +18,8 @@ internal static class TalkWords
         "hint", "tip", "nb", "n.b", "p.s", "ps", "keep smiling", "smile", "good luck", "see you", "this dance", "this sheet", "this step sheet", "this is", "these steps",
         "last update", "updated", "revised", "prepared", "printed", "first danced", "first taught", "taught", "may be", "permission", "sheet", "all rights",
         "copies", "feel free", "don't forget", "do not forget", "do not copy", "do not alter", "do not change", "you may", "any questions", "any track",
-        "any song", "alternative music", "also works", "works with", "works to", "hope", "love", "with love", "sorry", "welcome", "next week", "next month",
+        "any song", "any other", "can be danced", "suitable", "bpm", "tempo", "merry", "season's greetings", "alternative music", "hold on to your", "mind the", "watch out", "take care",
+        "be careful", "beware", "translated", "translation", "no liability", "all mistakes", "many", "big", "lots of", "also works", "works with", "works to", "hope", "love", "with love", "sorry", "welcome", "next week", "next month",
         "practise", "practice", "homework", "tell them", "teacher", "danced at", "made up", "no video",
     ];
 
@@ -94,7 +95,7 @@ internal static class TalkWords
 
         bool moves = terms.Exists(t => t.Kind is TermKind.Move);
         bool feet = terms.Exists(t => t.Kind is TermKind.Foot or TermKind.Side or TermKind.BothFeet or TermKind.Lead);
-        bool turns = terms.Exists(t => t.Kind is TermKind.Turn or TermKind.Amount);
+        bool turns = terms.Exists(t => t.Kind is TermKind.Amount) || (terms.Exists(t => t.Kind is TermKind.Turn) && (feet || terms.Exists(t => t.Kind is TermKind.Dir)));
         bool again = terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored);
         if (pattern > 0)
         {

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Collections.Frozen;
 using Scuff.Dances;
+using Scuff.Prose.Reading.Sentences;
 using Scuff.Prose.Words;
 
 namespace Scuff.Prose.Reading;
@@ -15,7 +16,7 @@ internal sealed partial class TextReaderRun
         "happy", "hand", "have", "hope", "in", "is", "it", "just", "keep", "let's", "lets", "lots", "luck", "much", "now", "of", "on", "over", "please",
         "repeat", "smile", "smiling", "start", "starting", "that's", "thats", "the", "then", "this", "to", "top", "we", "whole", "with", "you", "your",
         "are", "at", "face", "facing", "new", "next", "o'clock", "oclock", "till", "until", "music", "stops", "song", "finishes", "ends", "going", "dancers",
-        "everybody", "everyone", "will", "direction", "first", "time", "counts", "wall", "be", "should", "for", "every",
+        "everybody", "everyone", "you'll", "you’ll", "up", "nice", "begins", "repeats", "starts", "will", "direction", "first", "time", "counts", "wall", "be", "should", "for", "every",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     [System.Text.RegularExpressions.GeneratedRegex(@"\b(1[0-2]|[1-9])([:.](00|30)\b| ?o'?clock\b)", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
@@ -136,6 +137,17 @@ internal sealed partial class TextReaderRun
     [System.Text.RegularExpressions.GeneratedRegex(@"^\d{1,3} (?:counts?|beats?)\b(?! (?:intro|\d))", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
     private static partial System.Text.RegularExpressions.Regex CountsOfWords();
 
+    /// <summary>"On the last wall dance to count 12 and stomp": an ending that does not begin with that word.</summary>
+    private bool IsEnding(TextLine line)
+    {
+        ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
+        return EndOfSong().IsMatch(words) && !SentenceReader.HasWord(words, "restart") && !SentenceReader.HasWord(words, "tag") && _endings.Count == 0
+            && TermReader.Read(_text, line.Start, line.End, _state.Lexicon).Exists(t => t.Kind is TermKind.Move);
+    }
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"^\W*(?:(?:on|during|in) the (?:last|final|very last) wall\b|(?:last|final) wall\b|at the (?:very )?end(?! of (?:the )?(?:\d|wall|walls|second|third|first|fourth|fifth|sixth|each|every))\b|for (?:a|the|your) (?:\p{L}+ )?(?:finish|ending|finale)\b|(?:big |grand |nice )?(?:finale|finish)\b)", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
+    private static partial System.Text.RegularExpressions.Regex EndOfSong();
+
     // "fwd = forward, tch = touch"
     private static bool IsKey(string words) => words.Contains('=', StringComparison.Ordinal)
         && words.Split([',', ';', '|', '/'], StringSplitOptions.RemoveEmptyEntries).All(p => p.Split('=') is [var is1, var is2] && is1.Trim().Length is > 0 and < 12
@@ -172,7 +184,7 @@ internal sealed partial class TextReaderRun
         }
 
         return each.Length is > 0 and < 16 && Array.TrueForAll(each, Closing.Contains)
-            && Array.Exists(each, w => ClosingCore.Contains(w, StringComparer.OrdinalIgnoreCase));
+            && Array.Exists(each, w => ClosingCore.Contains(w, StringComparer.OrdinalIgnoreCase) || (w.Equals("facing", StringComparison.OrdinalIgnoreCase) && ClockTime().IsMatch(words)));
     }
 
     // words that may tell where the pattern breaks, which is asked about and not passed over

@@ -412,7 +412,7 @@ internal sealed partial class TextReaderRun
         }
 
         if (StartsWithWord(words, "ending") || StartsWithWord(words, "finish") || StartsWithWord(words, "to finish")
-            || StartsWithWord(words, "to end"))
+            || StartsWithWord(words, "to end") || IsEnding(line))
         {
             _endings.Add(new PendingSentence(line, _tracks.Count - 1));
             _heading.KeepEnding(line);

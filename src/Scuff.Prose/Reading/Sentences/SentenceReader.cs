@@ -135,7 +135,16 @@ internal sealed class SentenceReader
         if (breaks.TrueForAll(b => b.Acts.Count == 0 || b.Walls.Count == 0) && !Has(words, "restart") && !Has(words, "tag") && !Has(words, "bridge")
             && !tokens.Exists(t => t.Kind == WordTokenKind.Number))
         {
-            // "every A begins and ends at the front wall": nothing happens
+            // "every A begins and ends at the front wall": nothing happens; "every second wall you turn left instead" is no such thing
+            bool changes = tokens.Exists(t => t.Text is "instead" or "leave" or "omit" or "skip" or "change" or "changes" or "opposite")
+                || (Has(words, "every second") || Has(words, "every other"))
+                || (tokens.Exists(t => t.Text is "section" or "part") && tokens.Exists(t => t.Text is "again" or "repeat" or "twice"));
+            if (changes && !TalkWords.IsRemark(words, _state.Lexicon, outside: false))
+            {
+                _state.Add(ReadingRules.UnknownSentence.At(line.Span, ("words", words.Length > 100 ? words[..100] + "..." : words)));
+                return null;
+            }
+
             return [];
         }
 
