@@ -271,6 +271,9 @@ internal static partial class HeadingFacts
         }
     }
 
+    /// <summary>Whether a line is a sentence about a wall rather than facts of the dance.</summary>
+    public static bool IsOfPattern(string text, TextLine line) => IsOfPattern(Words(text, line));
+
     // "on wall 3 you dance only 16 counts and begin again": a sentence about a wall is none of facts
     private static bool IsOfPattern(List<Word> words)
     {
@@ -355,7 +358,9 @@ internal static partial class HeadingFacts
             }
 
             bool before = i > 0 && words[i - 1].Number is not null;
-            bool after = i + 1 < words.Count && words[i + 1].Number is not null && words[i].Text.Length > 1;
+            // "wall 4" without a colon names one of them
+            bool after = i + 1 < words.Count && words[i + 1].Number is not null && words[i].Text.Length > 1
+                && (words[i].Text is not "wall" || text.AsSpan(words[i].End, words[i + 1].Start - words[i].End).IndexOfAny(':', '=', '|') >= 0);
 
             // "Counts 48 / Walls 2": there the numbers stand behind
             bool behind = after && (!before || i == 0 || (i > 1 && words[i - 2].Text is "counts" or "count" or "beats" or "walls" or "wall"));

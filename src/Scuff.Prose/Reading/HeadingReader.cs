@@ -377,7 +377,7 @@ internal sealed class HeadingReader(ReaderState state)
     public bool ReadFacts(TextLine line)
     {
         IReadOnlyList<HeaderField> facts = HeadingFacts.Of(state.Text, line);
-        if (facts.Count == 0)
+        if (facts.Count == 0 && !HeadingFacts.IsOfPattern(state.Text, line))
         {
             // "Improver level. Choreographed by Ada Brack."
             facts = [.. HeadingFacts.Sentences(state.Text, line).SelectMany(s => HeadingFacts.Of(state.Text, s))];

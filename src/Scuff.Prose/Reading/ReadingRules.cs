@@ -139,6 +139,12 @@ public static class ReadingRules
         "Sheets thank and greet people, and tell who may copy them. If it should change the dance, write it with its counts or its wall.",
         Good + "Please do not change this step sheet in any way\n", Good, "ours");
 
+    /// <summary>A tag and a restart without the count they come after.</summary>
+    public static Rule PlaceMissing { get; } = new("reading/place-missing", Severity.Question,
+        "After which count of the wall is that? '{words}'",
+        "A tag may stand after the whole wall, a restart may not. Where both are told, the place between them and the wall's end has to be.",
+        Good + "\nwall 2: tag, restart\n\ntag\n1-4 sway R, L, R, L\n", Good + "\nwall 2: after 4 tag, restart\n\ntag\n1-4 sway R, L, R, L\n", "ours");
+
     /// <summary>A sentence on tags, restarts or endings that is not understood.</summary>
     public static Rule UnknownSentence { get; } = new("reading/unknown-sentence", Severity.Question,
         "I do not understand this sentence about the pattern: '{words}'. It is kept as it is.",

@@ -52,7 +52,7 @@ internal sealed partial class TextReaderRun
     }
 
     private static bool TellsABreak(string words) => (SentenceReader.HasWord(words, "restart") || SentenceReader.HasWord(words, "tag") || SentenceReader.HasWord(words, "bridge"))
-        && SentenceReader.HasWord(words, "wall") && words.AsSpan().IndexOfAnyInRange('0', '9') >= 0;
+        && SentenceReader.NamesWall(words) && words.AsSpan().IndexOfAnyInRange('0', '9') >= 0;
 
     private void AddNote(Note note)
     {

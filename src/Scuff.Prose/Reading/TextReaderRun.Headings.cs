@@ -368,7 +368,7 @@ internal sealed partial class TextReaderRun
 
         // a sentence ("tag after wall 2: ...") is read later
         string lower = words.ToString().ToLowerInvariant();
-        if (lower.Contains("wall", StringComparison.Ordinal) || lower.Contains("end of", StringComparison.Ordinal))
+        if (SentenceReader.NamesWall(lower) || lower.Contains("end of", StringComparison.Ordinal))
         {
             return null;
         }

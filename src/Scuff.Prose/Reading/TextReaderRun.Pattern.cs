@@ -66,7 +66,7 @@ internal sealed partial class TextReaderRun
     {
         string words = _text[line.Start..line.End];
         System.Text.RegularExpressions.MatchCollection found = LengthOfPart().Matches(words);
-        if (found.Count < 2 || LengthOfPart().Replace(words, "").AsSpan().IndexOfAnyExcept(" ,;.&/|-–+()") >= 0)
+        if (found.Count < 2 || LengthOfPart().Replace(words, "").AsSpan().IndexOfAnyExcept(BetweenParts) >= 0)
         {
             return false;
         }
@@ -79,6 +79,8 @@ internal sealed partial class TextReaderRun
         _notes.Add(new Note("parts", words, line.Span));
         return true;
     }
+
+    private static readonly System.Buffers.SearchValues<char> BetweenParts = System.Buffers.SearchValues.Create(" ,;.&/|-–+()");
 
     [System.Text.RegularExpressions.GeneratedRegex(@"\b(?:part )?([A-H])\b ?[:=(-]? ?(\d{1,3}) ?(?:counts?|cts?|c)\b\)?|\band\b", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
     private static partial System.Text.RegularExpressions.Regex LengthOfPart();

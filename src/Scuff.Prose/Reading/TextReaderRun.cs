@@ -215,7 +215,7 @@ internal sealed partial class TextReaderRun
         if (atHead && HowManyBreaks().IsMatch(words))
         {
             // told with its wall or not at all: "1 restart, wall 3 after 16 counts", "2 tags"
-            if (words.Contains("wall", StringComparison.OrdinalIgnoreCase))
+            if (SentenceReader.NamesWall(words))
             {
                 _sentences.Add(new PendingSentence(line, -1));
             }

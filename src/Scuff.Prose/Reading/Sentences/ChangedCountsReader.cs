@@ -10,7 +10,7 @@ namespace Scuff.Prose.Reading.Sentences;
 /// <param name="state">What is known of the text.</param>
 /// <param name="dance">The dance the sentence is about.</param>
 /// <param name="weightAt">Where the weight is before a place of a part.</param>
-internal sealed class ChangedCountsReader(ReaderState state, Dance dance, Func<int, Counts, Weight> weightAt)
+internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance, Func<int, Counts, Weight> weightAt)
 {
     /// <summary>Where in a sentence the words on changed counts begin, or -1.</summary>
     public static int ChangeStart(string words)
@@ -53,6 +53,23 @@ internal sealed class ChangedCountsReader(ReaderState state, Dance dance, Func<i
 
         return words.Length;
     }
+
+    /// <summary>The first and the last count that a change names, or null.</summary>
+    /// <param name="words">The words of the change.</param>
+    public static (int First, int Last)? CountsOf(string words)
+    {
+        System.Text.RegularExpressions.Match told = NamedCounts().Match(words);
+        if (!told.Success)
+        {
+            return null;
+        }
+
+        int first = int.Parse(told.Groups[1].ValueSpan, CultureInfo.InvariantCulture);
+        return (first, told.Groups[2].Success ? int.Parse(told.Groups[2].ValueSpan, CultureInfo.InvariantCulture) : first);
+    }
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"\bcounts? (\d{1,2})(?: ?(?:[-–&]|and|to) ?(\d{1,2})\b)?", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
+    private static partial System.Text.RegularExpressions.Regex NamedCounts();
 
     /// <summary>"with count 8: touch R together", "touch instead of step on count 16".</summary>
     public ValueList<ChangedCounts> Read(TextLine line, int start, int partIndex, Counts? after)

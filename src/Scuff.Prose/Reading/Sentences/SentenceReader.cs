@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Prose.Words;
@@ -12,7 +13,7 @@ namespace Scuff.Prose.Reading.Sentences;
 /// "wall 4: after 16 restart, with count 8: touch R together", "Restart on wall 3 after 16 counts, touch instead of step on count 16",
 /// "Tag 1 at the end of walls 2 and 4".
 /// </summary>
-internal sealed class SentenceReader
+internal sealed partial class SentenceReader
 {
     private readonly ReaderState _state;
     private readonly Dance _dance;
@@ -36,7 +37,14 @@ internal sealed class SentenceReader
     /// <summary>Whether a line may be such a sentence at all.</summary>
     public static bool LooksLikeSentence(ReadOnlySpan<char> words) => HasWord(words, "wall") || HasWord(words, "restart") || HasWord(words, "tag")
         || HasWord(words, "bridge") || HasWord(words, "repetition")
-        || (HasWord(words, "part") && HasWord(words, "after")) || SentenceSlips.SaysRestart(words);
+        || (HasWord(words, "part") && HasWord(words, "after")) || SentenceSlips.SaysRestart(words) || NamesWall(words);
+
+    /// <summary>Whether a wall is named in words, by its number alone or by another word: "wall 3", "W3", "3rd round".</summary>
+    /// <param name="words">The words.</param>
+    public static bool NamesWall(ReadOnlySpan<char> words) => WallNamed().IsMatch(words);
+
+    [GeneratedRegex(@"\bwalls?\b|\bW ?\d{1,2}\b|\b(?:\d{1,2} ?(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth) (?:round|rotation|repetition|time through)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex WallNamed();
 
     /// <summary>Whether words hold a word, alone or with an ending ("tags", "restarted"), and not within another ("stage", "cottage").</summary>
     /// <param name="words">The words.</param>
@@ -73,14 +81,6 @@ internal sealed class SentenceReader
         if (changeAt >= 0)
         {
             tokens.AddRange(WordScanner.Scan(_state.Text, line.Start + changeEnd, line.End));
-        }
-
-        for (int i = 1; i < tokens.Count; i++)
-        {
-            if (tokens[i - 1].Kind == WordTokenKind.Number && tokens[i].Text is "c" or "cts" or "ct" or "cnt" or "cnts")
-            {
-                tokens[i] = tokens[i] with { Text = "counts" };
-            }
         }
 
         MendSlips(tokens);
@@ -148,6 +148,13 @@ internal sealed class SentenceReader
             return [];
         }
 
+        if (changeAt >= 0 && ChangedCountsReader.CountsOf(words[changeAt..changeEnd]) is (int firstChanged, int lastChanged) && breaks[^1].Acts.Exists(a => a is InterruptionAct.Restart)
+            && ((breaks[^1].After is null && !breaks[^1].WholeWall && firstChanged > 8) || breaks[^1].After == Counts.FromWhole(firstChanged - 1)))
+        {
+            // "dance to count 15, replace count 16 with a touch and restart": the changed count is danced too
+            breaks[^1].After = Counts.FromWhole(lastChanged);
+        }
+
         bool understood = breaks.TrueForAll(b => b.Acts.Count > 0
             && (b.Walls.Count > 0 || Has(words, "restart") || Has(words, "tag") || Has(words, "bridge") || tokens.Exists(t => t.IsCorrected))
             && !(b.WholeWall && b.After is not null && b.After != LengthOf(part)));
@@ -168,6 +175,12 @@ internal sealed class SentenceReader
                     one.Unread.Clear();
                 }
             }
+        }
+
+        if (breaks.Exists(b => b.After is null && !b.WholeWall && b.Walls.Count > 0 && b.Acts.Exists(a => a is InterruptionAct.Restart)
+            && b.Acts.Exists(a => a is InterruptionAct.PlayTag)) && !Has(words, "end") && !Has(words, "after"))
+        {
+            _state.Add(ReadingRules.PlaceMissing.At(line.Span, ("words", words.Length > 80 ? words[..80] + "..." : words)));
         }
 
         WordToken[] unread = [.. breaks.SelectMany(b => b.Unread)];

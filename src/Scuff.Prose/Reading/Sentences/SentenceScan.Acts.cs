@@ -60,6 +60,12 @@ internal sealed partial class SentenceScan
 
             Before(at);
             AddRestart();
+            if (_words.Is(at + 1, "#") && _words.NumberAt(at + 2) is ( < 10, 1))
+            {
+                // "restart #1: wall 4 ..."
+                return 3;
+            }
+
             if (_words.NumberAt(at + 1) is ( < 10, int one) && _words.Is(at + 1 + one, ":", "-", ",", ".", "on", "in", "is", "=")
                 && Names(at + 2, "wall", "walls"))
             {
@@ -170,6 +176,16 @@ internal sealed partial class SentenceScan
             return 0;
         }
 
+        if (_words.NumberAt(at + 1) is (int often and > 1 and < 9, 1) && _words.Is(at + 2, "x", "times"))
+        {
+            // "tag 2x after wall 3"
+            Before(at);
+            _current.Acts.Add(new InterruptionAct.PlayTag(""));
+            _current.Times = often;
+            SetTimes(_current, often);
+            return 3;
+        }
+
         (string name, int used) = HowMany(at + 1) is int told and > 0 ? ("", told) : _tagName(at + 1);
         bool again = name.Length == 0 && _current.Acts.Count > 0 && _current.Acts[^1] is InterruptionAct.PlayTag
             && !_words.Is(at - 1, "then", "and", "again");
@@ -237,7 +253,7 @@ internal sealed partial class SentenceScan
             return 1;
         }
 
-        if (_words.Is(at, "section", "sections") && (_current.Acts.Count > 0 || _words.Is(at - 1, "repeat", "again"))
+        if (_words.Is(at, "section", "sections") && !_words.Is(at - 1, "during", "in", "of", "at", "before", "within") && (_current.Acts.Count > 0 || _words.Is(at - 1, "repeat", "again"))
             && QuoteAt(at, out int end) is InterruptionAct.Quote quote)
         {
             _current.Acts.Add(quote);
@@ -249,6 +265,35 @@ internal sealed partial class SentenceScan
         {
             // "there is 1 restart": how many there are
             return many > 0 ? width : 0;
+        }
+
+        if (_words.Is(at, "first", "second", "third", "last") && _words.Is(at + 1, "facing", "one", "restart", "tag", "at", "on"))
+        {
+            // "the first facing 6:00 and the second facing 9:00"
+            _current.ClaimsDiffer = true;
+            return 1;
+        }
+
+        if (_current.After is not null && _words.Is(at - 1, "(") && _words.NumberAt(at) is (_, 1) && _words.Is(at + 1, "-", "to") && _words.NumberAt(at + 2) is (_, 1) && _words.Is(at + 3, ")"))
+        {
+            // "skip the last four counts (29-32)"
+            return 3;
+        }
+
+        if (_words.Is(at, "first") && _words.Is(at + 1, "half") && _words.NumberAt(_words.Skip(at + 2, "of", "the", "dance", "(", "wall")) is not null)
+        {
+            // "the first half (16 counts)"
+            return 2;
+        }
+
+        bool alone = _current.After is null && !_current.WholeWall && _words.NumberAt(at) is (int danced and >= 4 and < 200, int danceUsed)
+            && _words.Is(at + danceUsed, "counts", "count", "beats") && !_words.Is(at + danceUsed + 1, "tag", "bridge", "intro") && !IsAfterTag(at)
+            && (_current.Acts.Count == 0 || _current.Acts.TrueForAll(a => a is InterruptionAct.Restart)) && Names(at, "restart", "again");
+        if (alone && _words.NumberAt(at) is (int place, int width16))
+        {
+            // "W6: 16 counts + tag + restart", "(16 counts)"
+            PlaceAt(Counts.FromWhole(place));
+            return width16 + 1;
         }
 
         bool ofTag = _words.NumberAt(at) is (int extra, int extraUsed) && _words.Is(at + extraUsed, "count", "counts") && extra > 0
@@ -282,7 +327,7 @@ internal sealed partial class SentenceScan
             return (3, 1);
         }
 
-        if (_words.Is(at, "once") && _current.Acts.Exists(a => a is InterruptionAct.PlayTag))
+        if (_words.Is(at, "once") && Parts.Exists(p => p.Acts.Exists(a => a is InterruptionAct.PlayTag)))
         {
             return (1, 1);
         }

@@ -83,6 +83,24 @@ internal sealed partial class SentenceScan
         bool after = Between(at, next, "after", "following", "past", "until", "till", "first", "dance", "dancing", "danced", "do", "doing",
             "complete", "completing", "through") || (Between(at, next, "up") && Between(at, next, "to"));
         bool atEnd = Between(at, next, "end", "finish", "finishing");
+        if (_words.Is(at, "between") && IsWall(_words.Skip(at + 1, "the")) && _words.NumberAt(_words.Skip(at + 1, "the", "wall", "walls")) is (int earlier, int earlierUsed))
+        {
+            // "between wall 2 and wall 3"
+            int later = _words.Skip(_words.Skip(at + 1, "the", "wall", "walls") + earlierUsed, "and", "&", "the", "wall", "walls");
+            if (_words.NumberAt(later) is (int following, int followingUsed) && following == earlier + 1)
+            {
+                Whole();
+                _ = Add([earlier], 0);
+                return later + followingUsed - at;
+            }
+        }
+
+        if (_words.Is(next, "first") && _words.Is(next + 1, "section") && Between(at, next, "after", "first"))
+        {
+            PlaceAt(_part is null ? Counts.FromWhole(8) : _part.StartOf(1));
+            return next + 2 - at;
+        }
+
         if ((after || atEnd) && IsWall(next))
         {
             // "after wall 2", "at the end of wall 2"

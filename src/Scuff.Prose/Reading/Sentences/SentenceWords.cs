@@ -67,7 +67,7 @@ internal sealed class SentenceWords(List<WordToken> told)
         "still", "stop", "stopping", "stops", "take", "takes", "th", "that", "the", "then", "there", "theres", "these", "they", "this",
         "those", "through", "time", "to", "towards", "track", "up", "us", "verse", "vocal", "vocals", "wall", "walls", "we", "when",
         "where", "which", "while", "who", "whole", "will", "with", "would", "you", "youll", "your",
-        "careful", "direction", "including", "easier", "hear", "heard", "hooray", "listen", "nice", "remember", "stand", "standing", "stands", "tricky",
+        "careful", "cut", "direction", "mate", "next", "short", "straight", "very", "worries", "including", "easier", "hear", "heard", "hooray", "listen", "nice", "remember", "stand", "standing", "stands", "tricky",
     };
 
     /// <summary>Whether a list that was read had a facing for one of its numbers.</summary>
@@ -125,7 +125,7 @@ internal sealed class SentenceWords(List<WordToken> told)
     /// <summary>The ordinal at a place ("3rd", "third"), and how many words it takes.</summary>
     public (int Value, int Used)? OrdinalAt(int at)
     {
-        if (this[at].Kind == WordTokenKind.Number && Is(at + 1, "st", "nd", "rd", "th"))
+        if (this[at].Kind == WordTokenKind.Number && Is(at + 1, "st", "nd", "rd", "th", "°", "º", "e", "er", "ª"))
         {
             return (this[at].Value, 2);
         }
@@ -167,7 +167,7 @@ internal sealed class SentenceWords(List<WordToken> told)
         while ((ordinals ? OrdinalAt(next) : NumberAt(next)) is (int value, int used))
         {
             // "walls 2, 16 counts": the second number is no wall
-            if (values.Count > 0 && !ordinals && Is(next + used, "count", "counts", "beats", "x"))
+            if (values.Count > 0 && !ordinals && Is(next + used, "count", "counts", "beats", "x", "o'clock", "oclock", "o’clock"))
             {
                 break;
             }
