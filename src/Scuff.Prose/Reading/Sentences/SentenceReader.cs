@@ -87,7 +87,8 @@ internal sealed partial class SentenceReader
 
         // "tag after wall 2, 4 counts: sway R, L, R": the _steps stand in the sentence
         TextLine? inline = opensTag ? null : _steps.Inline(tokens, line, changeAt < 0 ? line.End : line.Start + changeAt);
-        bool restartsAfter = inline is TextLine stop && HasWord(_state.Text.AsSpan(stop.End, line.End - stop.End), "restart");
+        bool restartsAfter = inline is TextLine stop && (HasWord(_state.Text.AsSpan(stop.End, line.End - stop.End), "restart")
+            || (stop.End < line.End && _state.Text[stop.End] == ')'));
         List<WordToken> told = inline is TextLine cut ? [.. tokens.Where(t => t.Span.End <= cut.Start || (restartsAfter && t.Span.Start >= cut.End))] : tokens;
         string part = PartOf(told);
         List<SentencePart> breaks = SentenceScan.Of(new SentenceWords(told), _dance, part, at => TagName(told, at));

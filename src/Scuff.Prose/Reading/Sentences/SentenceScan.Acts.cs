@@ -15,6 +15,11 @@ internal sealed partial class SentenceScan
             return 0;
         }
 
+        if (_words.Is(at + 1, "worries", "problem", "panic", "matter"))
+        {
+            return 2;
+        }
+
         int next = _words.Skip(at + 1, "any", "a");
         if (!_words.Is(next, "tag", "tags", "restart", "restarts", "bridge", "bridges"))
         {
@@ -83,7 +88,8 @@ internal sealed partial class SentenceScan
             bool again = _words.Is(next, "again", "over", "anew", "afresh")
                 || (_words.Is(next, "from") && !_words.Is(_words.Skip(next + 1, "the"), "count", "section", "where"))
                 || (_words.Is(next, "from") && _words.Is(next + 1, "count") && _words.NumberAt(next + 2) is (1, _))
-                || (_words.Is(at, "back", "go") && next > at + 1 && _words.Is(next, "start", "beginning", "top"));
+                || (_words.Is(at, "back", "go") && next > at + 1 && _words.Is(next, "start", "beginning", "top"))
+                || (_words.Is(at, "back") && next > at + 1 && _words.Is(next, "count") && _words.NumberAt(next + 1) is (1, _));
             if (again)
             {
                 Before(at);

@@ -15,6 +15,12 @@ internal sealed partial class SentenceScan
             return 0;
         }
 
+        if (_words.Is(at, "cut", "cutting") && _words.Is(_words.Skip(at + 1, "the"), "dance", "wall") && Names(at, "restart", "begin", "start"))
+        {
+            // "we cut the dance after 16 counts and begin anew"
+            return 1;
+        }
+
         int next = _words.Skip(at + 1, "out", "off", "the", "final");
         Counts length = _part.Length;
         Counts? after = null;
@@ -95,10 +101,12 @@ internal sealed partial class SentenceScan
             }
         }
 
-        if (_words.Is(next, "first") && _words.Is(next + 1, "section") && Between(at, next, "after", "first"))
+        if (_words.Is(at, "before") && _part is not null && _words.Is(_words.Skip(at + 1, "the"), "section")
+            && _words.NumberAt(_words.Skip(at + 1, "the") + 1) is (int coming and > 1, int comingUsed) && coming <= _part.Sections.Count)
         {
-            PlaceAt(_part is null ? Counts.FromWhole(8) : _part.StartOf(1));
-            return next + 2 - at;
+            // "stop before section 4"
+            PlaceAt(_part.StartOf(coming - 1));
+            return _words.Skip(at + 1, "the") + 1 + comingUsed - at;
         }
 
         if ((after || atEnd) && IsWall(next))
@@ -174,7 +182,7 @@ internal sealed partial class SentenceScan
         {
             int end = next + used;
             bool half = _words.Is(end, "&");
-            int beyond = _words.Skip(end + (half ? 1 : 0), "-");
+            int beyond = _words.Skip(end + (half ? 1 : 0), "-", "first");
             bool counts = _words.Is(beyond, "count", "counts", "beats", "steps");
             bool ofTag = counts && (_words.Is(beyond + 1, "tag", "bridge") || _words.Is(_words.Skip(next - 1, "("), "tag") || IsAfterTag(at)
                 || _words.Is(beyond + 1, ":")
@@ -232,6 +240,13 @@ internal sealed partial class SentenceScan
         if (_words.Is(next, "section", "sections", "sec", "s"))
         {
             (List<int> listed, end) = _words.ListAt(_words.Skip(next + 1, ".", "#"), ordinals: false);
+            if (listed.Count == 0 && Between(at, next, "first") && _part.Sections.Count > 0)
+            {
+                // "after the first section of wall 3"
+                listed.Add(1);
+                end = next + 1;
+            }
+
             if (listed.Count == 0)
             {
                 return 0;

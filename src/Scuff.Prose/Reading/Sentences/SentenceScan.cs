@@ -77,6 +77,13 @@ internal sealed partial class SentenceScan
             return 2;
         }
 
+        if (word is { Kind: WordTokenKind.Number, Value: 3 or 6 or 9 or 12 } && _words.Is(at + 1, "h", "uhr"))
+        {
+            // "(9H)": o'clock, as French and German teachers write it
+            _current.Claim = new FacingClaim(Facing.FromClock(word.Value, 0)!.Value, Counts.Zero, word.Span);
+            return 2;
+        }
+
         if (word.Kind == WordTokenKind.Mark && word.Text is "." or ";")
         {
             if (_current.Walls.Count > 0 && NamesWallBeforeStop(at + 1))
@@ -145,6 +152,9 @@ internal sealed partial class SentenceScan
         {
             part.Claim = null;
         }
+
+        // "restart: 2nd wall, after count 24. (Wall begins at 9:00)": what adds nothing is no break of its own
+        Parts.RemoveAll(p => Parts.IndexOf(p) > 0 && !p.HasContent && !p.WholeWall && !p.Denied && p.Times is null && p.Unread.Count == 0);
 
         for (int i = 1; i < Parts.Count; i++)
         {

@@ -48,10 +48,41 @@ internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Co
             List<Term> terms = TermReader.Read(state.Text, start, end, state.Lexicon);
             bool moves = terms.Exists(t => t.Kind == TermKind.Move)
                 && terms.TrueForAll(t => !t.Text.StartsWith("tag", StringComparison.OrdinalIgnoreCase)
-                && !t.Text.StartsWith("restart", StringComparison.OrdinalIgnoreCase)
+                && !t.Text.StartsWith("restart", StringComparison.OrdinalIgnoreCase) && !t.Text.StartsWith("rst", StringComparison.OrdinalIgnoreCase)
                 && !t.Text.StartsWith("wall", StringComparison.OrdinalIgnoreCase)
                 && !t.Text.StartsWith("bridge", StringComparison.OrdinalIgnoreCase));
             return moves ? new TextLine(line.Number, start, end).Trimmed(state.Text) : null;
+        }
+
+        return InBrackets(tokens, line, end);
+    }
+
+    // "add the 4 count tag (sway R, L, R, L)", "tag after wall 4 - sway R, L, R, L"
+    private TextLine? InBrackets(List<WordToken> tokens, TextLine line, int end)
+    {
+        int tag = tokens.FindIndex(t => t.Text is "tag" or "bridge");
+        for (int i = tag + 1; tag >= 0 && i < tokens.Count; i++)
+        {
+            bool dash = tokens[i].Text is "-" or "–" or "—" && tokens[i].SpaceBefore && !(tokens[i - 1].Kind == WordTokenKind.Number && i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Number);
+            if (tokens[i].Text is not "(" && !dash)
+            {
+                continue;
+            }
+
+            int close = dash ? end : state.Text.IndexOf(')', tokens[i].Span.End);
+            if (close < 0 || close > end)
+            {
+                return null;
+            }
+
+            List<Term> terms = TermReader.Read(state.Text, tokens[i].Span.End, close, state.Lexicon);
+            bool steps = terms.Exists(t => t.Kind == TermKind.Move) && terms.Exists(t => t.Kind is TermKind.Foot or TermKind.Side)
+                && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat)
+                && !SentenceReader.LooksLikeSentence(state.Text.AsSpan(tokens[i].Span.End, close - tokens[i].Span.End));
+            if (steps)
+            {
+                return new TextLine(line.Number, tokens[i].Span.End, close).Trimmed(state.Text);
+            }
         }
 
         return null;
