@@ -185,7 +185,14 @@ internal sealed partial class SentenceReader
         }
 
         WordToken[] unread = [.. breaks.SelectMany(b => b.Unread)];
-        if (unread.Length > 0)
+        bool complete = breaks.TrueForAll(b => b.Walls.Count > 0 && (b.After is not null || b.WholeWall || !b.Acts.Exists(a => a is InterruptionAct.Restart)));
+        if (unread.Length > 0 && complete && Array.TrueForAll(unread, IsTalk))
+        {
+            // "on wall 5 after 16 counts restart, my lovelies": wall, place and what is done are all told without it
+            string talk = string.Join(' ', unread.Select(t => _state.Text.Substring(t.Span.Start, t.Span.Length)));
+            _state.Add(ReadingRules.SentenceWordsPassedOver.At(line.Span, ("words", talk.Length > 80 ? talk[..80] + "..." : talk)));
+        }
+        else if (unread.Length > 0)
         {
             string loose = string.Join(' ', unread.Select(t => _state.Text.Substring(t.Span.Start, t.Span.Length)));
             _state.Add(ReadingRules.SentenceWordsUnread.At(line.Span, ("words", loose.Length > 80 ? loose[..80] + "..." : loose)));
@@ -210,6 +217,20 @@ internal sealed partial class SentenceReader
     public Ending ReadEnding(TextLine line) => _ending.Read(line);
 
     /// <summary>Words of such sentences with a slip in them, read as they are meant and pointed out.</summary>
+    // Whether a word that nothing is read from can be talk: it is no number, nothing that is danced, and nothing that limits or excepts, with a slip in it or without.
+    private bool IsTalk(WordToken token) => token.Kind == WordTokenKind.Word && token.Text.Length > 2 && new SentenceWords([token]).NumberAt(0) is null
+        && !Limits.Contains(token.Text) && !Limits.Any(l => l.Length > 3 && Slips.Of(l).Contains(token.Text))
+        && TermReader.Read(_state.Text, token.Span.Start, token.Span.End, _state.Lexicon).TrueForAll(t => t.Kind is TermKind.Unknown or TermKind.Filler or TermKind.Style);
+
+    // what may say that something else is danced, or elsewhere
+    private static readonly HashSet<string> Limits = new(StringComparer.OrdinalIgnoreCase)
+    {
+        "alternate", "alternately", "another", "any", "apart", "before", "between", "different", "double", "either", "else", "even", "except", "excepting", "half", "halfway", "if",
+        "instead", "later", "less", "minus", "missing", "more", "never", "none", "not", "odd", "omit", "opposite", "optional", "other", "others", "otherwise", "plus",
+        "previous", "quarter", "reverse", "same", "skip", "than", "third", "triple", "unless", "unlike", "until", "without", "leave", "ignore", "hold", "wait", "pause", "slow",
+        "change", "replace", "swap", "middle", "chorus", "verse", "again", "twice", "thrice", "last", "first", "second", "forward", "back", "left", "right", "foot", "weight",
+    };
+
     private void MendSlips(List<WordToken> tokens)
     {
         for (int i = 0; i < tokens.Count; i++)
