@@ -336,8 +336,10 @@ internal static partial class HeadingFacts
         bool first = words[0].Text is "intro" or "introduction" or "lead" or "start" or "starts" or "begin" or "begins" or "dance" or "the" or "wait" or "starting"
             or "count" or "commence" || words[0].Number is not null
             || (words[0].Text is "you" or "we" or "dancers" && words.Count > 1 && words[1].Text is "start" or "begin" or "wait");
-        bool footed = words.Exists(w => w.Text is "weight" or "wall" or "walls")
-            || (!told && words.Exists(w => w.Text is "foot" or "left" or "right"));
+        bool explicitly = words.Exists(w => w.Text is "starts" or "begins" or "start" or "begin") && number > 0 && words[number - 1].Text is "after" or "in"
+            && number + 1 < words.Count && words[number + 1].Text is "counts" or "beats" or "count";
+        bool footed = (words.Exists(w => w.Text is "weight" or "wall" or "walls") && !explicitly)
+            || (!told && !explicitly && words.Exists(w => w.Text is "foot" or "left" or "right"));
         // "16 counts after the bell"
         starts |= words[0].Number is not null && words.Count > 2 && words[1].Text is "counts" or "beats" or "count" && words[2].Text is "after" or "from" or "in";
 

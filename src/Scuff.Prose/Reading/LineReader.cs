@@ -396,13 +396,15 @@ internal sealed class LineReader
     {
         for (int i = 2; i < terms.Count; i++)
         {
-            if (terms[i].Kind != TermKind.Move || terms[i].Text.ToLowerInvariant() is not ("big step" or "long step" or "large step"))
+            bool sized = terms[i].Text.ToLowerInvariant() is "big step" or "long step" or "large step"
+                || (terms[i] is { Meaning.Verb: ActionKind.Step } && terms[i].Text.Equals("step", StringComparison.OrdinalIgnoreCase) && terms[i - 1].Kind == TermKind.Size);
+            if (terms[i].Kind != TermKind.Move || !sized)
             {
                 continue;
             }
 
             int first = i - 1;
-            while (first >= 0 && terms[first].Kind is TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Filler)
+            while (first >= 0 && terms[first].Kind is TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Filler or TermKind.Size)
             {
                 first--;
             }

@@ -20,7 +20,8 @@ internal static class TalkWords
         "copies", "feel free", "don't forget", "do not forget", "do not copy", "do not alter", "do not change", "you may", "any questions", "any track",
         "any song", "any other", "can be danced", "suitable", "bpm", "tempo", "merry", "season's greetings", "alternative music", "hold on to your", "mind the", "watch out", "take care",
         "be careful", "beware", "translated", "translation", "no liability", "all mistakes", "many", "big", "lots of", "also works", "works with", "works to", "hope", "love", "with love", "sorry", "welcome", "next week", "next month",
-        "practise", "practice", "homework", "tell them", "teacher", "danced at", "made up", "no video",
+        "practise", "practice", "homework", "tell them", "teacher", "danced at", "made up", "no video", "keep it", "keep your", "let the", "let your", "move the", "move your", "use the", "use your", "think of",
+        "imagine", "feel",
     ];
 
     // who is spoken to or speaks

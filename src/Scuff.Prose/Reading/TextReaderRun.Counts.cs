@@ -20,6 +20,16 @@ internal sealed partial class TextReaderRun
             OpenSection("", null, new TextLine(line.Number, line.Start, line.Start));
         }
 
+        TextLine? option = OptionAtEnd(line, label);
+        if (option is TextLine easier)
+        {
+            TextLine rest = new(line.Number, easier.End, line.End);
+            ReadCounts((line with { End = easier.Start }).Trimmed(_text), label);
+            ReadOption(new TextLine(line.Number, easier.Start, easier.End).Trimmed(_text));
+            ClaimIn(rest.Start, rest.End);
+            return;
+        }
+
         TextLine? told = BreakAtEnd(line, label);
         if (told is TextLine cut)
         {
@@ -49,6 +59,24 @@ internal sealed partial class TextReaderRun
             _sentences.Add(new PendingSentence(sentence, _tracks.Count - 1, danced > Counts.Zero && _tracks.Count == 0 ? danced : null));
         }
     }
+
+    // "3-4 turn 1/2 L stepping R back, turn 1/2 L stepping L forward. Option: walk R, L": up to the next cell of a table
+    private TextLine? OptionAtEnd(TextLine line, CountLabel label)
+    {
+        System.Text.RegularExpressions.Match found = Option().Match(_text[label.End..line.End]);
+        if (!found.Success || found.Index < 4)
+        {
+            return null;
+        }
+
+        int start = label.End + found.Groups[1].Index;
+        int end = _text.AsSpan(start, line.End - start).IndexOfAny(Edges) is >= 0 and int edge ? start + edge : line.End;
+        bool bracketed = _text[start - 1] == '(' && _text.LastIndexOf(')', end - 1, end - start) is > 0;
+        return new TextLine(line.Number, start, bracketed ? _text.LastIndexOf(')', end - 1, end - start) : end);
+    }
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"[.;(]\s*((?:easy |easier )?option(?:al)?\s?:)", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
+    private static partial System.Text.RegularExpressions.Regex Option();
 
     // "8& recover R, step L to side     ## RESTART WALL 3": what stands behind the steps, apart from them
     private TextLine? BreakAtEnd(TextLine line, CountLabel label)

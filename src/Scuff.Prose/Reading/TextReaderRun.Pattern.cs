@@ -165,6 +165,11 @@ internal sealed partial class TextReaderRun
         }
 
         KeepOnce();
+        foreach (Interruption doubtful in _interruptions.Concat(tracks.SelectMany(t => t.Interruptions)).Where(i => reader.PlaceDoubts.ContainsKey(i.Line)).DistinctBy(i => i.Line))
+        {
+            _state.Add(reader.PlaceDoubts[doubtful.Line]);
+        }
+
         dance = dance with
         {
             Tags = reader.Tags.ToValueList(),

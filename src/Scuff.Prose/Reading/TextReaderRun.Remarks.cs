@@ -14,7 +14,7 @@ internal sealed partial class TextReaderRun
     {
         "a", "again", "all", "and", "back", "begin", "beginning", "dance", "dancing", "danced", "do", "end", "enjoy", "from", "front", "fun", "good",
         "happy", "hand", "have", "hope", "in", "is", "it", "just", "keep", "let's", "lets", "lots", "luck", "much", "now", "of", "on", "over", "please",
-        "repeat", "smile", "smiling", "start", "starting", "that's", "thats", "the", "then", "this", "to", "top", "we", "whole", "with", "you", "your",
+        "repeat", "restart", "smile", "smiling", "start", "starting", "that's", "thats", "the", "then", "this", "to", "top", "we", "whole", "with", "you", "your",
         "are", "at", "face", "facing", "new", "next", "o'clock", "oclock", "till", "until", "music", "stops", "song", "finishes", "ends", "going", "dancers",
         "everybody", "everyone", "you'll", "you’ll", "up", "nice", "begins", "repeats", "starts", "will", "direction", "first", "time", "counts", "wall", "be", "should", "for", "every",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
@@ -22,7 +22,7 @@ internal sealed partial class TextReaderRun
     [System.Text.RegularExpressions.GeneratedRegex(@"\b(1[0-2]|[1-9])([:.](00|30)\b| ?o'?clock\b)", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
     private static partial System.Text.RegularExpressions.Regex ClockTime();
 
-    private static readonly string[] ClosingCore = ["again", "repeat", "enjoy", "fun", "happy", "smile", "smiling", "end", "over"];
+    private static readonly string[] ClosingCore = ["again", "repeat", "enjoy", "fun", "happy", "smile", "smiling", "end", "over", "restart"];
 
     private static readonly SearchValues<char> Drawn = SearchValues.Create("-–—=_*~•·. +|#");
 

@@ -101,7 +101,7 @@ internal sealed partial class TextReaderRun
             [] => ColumnKind.Other,
             [.., "count" or "counts" or "beat" or "beats" or "ct" or "cts"] when words.Length < 3 => ColumnKind.Counts,
             [.., "foot" or "feet"] or ["foot" or "feet", ..] when words.Length < 3 => ColumnKind.Feet,
-            [.., "facing" or "clock"] or ["facing" or "face" or "wall" or "walls", ..] when words.Length < 4 => ColumnKind.Facing,
+            [.., "facing" or "face" or "clock"] or ["facing" or "face" or "wall" or "walls", ..] when words.Length < 4 => ColumnKind.Facing,
             [.., "step" or "steps" or "footwork" or "action" or "actions" or "movement" or "movements" or "description" or "moves"] when words.Length < 4 => ColumnKind.Steps,
             ["step" or "steps" or "footwork" or "what", ..] when words.Length < 5 => ColumnKind.Steps,
             [.., "note" or "notes" or "direction" or "call" or "calls" or "cue" or "cues" or "say" or "suggestion" or "remarks" or "styling" or "style" or "after" or "section" or "ends" or "end"]

@@ -156,6 +156,13 @@ internal sealed partial class TextReaderRun
         }
 
         ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
+        if (words.StartsWith("# WALL ") || words.StartsWith("# RESTART") || words.StartsWith("# TAG") || words.StartsWith("## "))
+        {
+            // a mark before a sentence in capitals, as sheets have it, and no comment
+            line = new TextLine(line.Number, line.Start + words.IndexOf(' '), line.End).Trimmed(_text);
+            words = _text.AsSpan(line.Start, line.End - line.Start);
+        }
+
         if (words.StartsWith("//") || (words[0] == '#' && !(words.Length > 1 && char.IsAsciiDigit(words[1]))))
         {
             _notes.Add(new Note("comment", words.ToString(), line.Span));

@@ -34,6 +34,9 @@ internal sealed partial class SentenceReader
     /// <summary>The dance's tags and those that sentences define.</summary>
     public List<Tag> Tags { get; }
 
+    /// <summary>What is to be asked of a line that tells a tag and a restart without their place, unless another line tells it.</summary>
+    public Dictionary<int, Diagnostic> PlaceDoubts { get; } = [];
+
     /// <summary>Whether a line may be such a sentence at all.</summary>
     public static bool LooksLikeSentence(ReadOnlySpan<char> words) => HasWord(words, "wall") || HasWord(words, "restart") || HasWord(words, "tag")
         || HasWord(words, "bridge") || HasWord(words, "repetition")
@@ -181,7 +184,7 @@ internal sealed partial class SentenceReader
         if (breaks.Exists(b => b.After is null && !b.WholeWall && b.Walls.Count > 0 && b.Acts.Exists(a => a is InterruptionAct.Restart)
             && b.Acts.Exists(a => a is InterruptionAct.PlayTag)) && !Has(words, "end") && !Has(words, "after"))
         {
-            _state.Add(ReadingRules.PlaceMissing.At(line.Span, ("words", words.Length > 80 ? words[..80] + "..." : words)));
+            PlaceDoubts[line.Number] = ReadingRules.PlaceMissing.At(line.Span, ("words", words.Length > 80 ? words[..80] + "..." : words));
         }
 
         WordToken[] unread = [.. breaks.SelectMany(b => b.Unread)];
@@ -225,7 +228,7 @@ internal sealed partial class SentenceReader
     // what may say that something else is danced, or elsewhere
     private static readonly HashSet<string> Limits = new(StringComparer.OrdinalIgnoreCase)
     {
-        "alternate", "alternately", "another", "any", "apart", "before", "between", "different", "double", "either", "else", "even", "except", "excepting", "half", "halfway", "if",
+        "all", "alternate", "alternately", "another", "any", "both", "each", "every", "few", "only", "some", "apart", "before", "between", "different", "double", "either", "else", "even", "except", "excepting", "half", "halfway", "if",
         "instead", "later", "less", "minus", "missing", "more", "never", "none", "not", "odd", "omit", "opposite", "optional", "other", "others", "otherwise", "plus",
         "previous", "quarter", "reverse", "same", "skip", "than", "third", "triple", "unless", "unlike", "until", "without", "leave", "ignore", "hold", "wait", "pause", "slow",
         "change", "replace", "swap", "middle", "chorus", "verse", "again", "twice", "thrice", "last", "first", "second", "forward", "back", "left", "right", "foot", "weight",

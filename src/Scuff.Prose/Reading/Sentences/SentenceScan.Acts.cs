@@ -292,6 +292,12 @@ internal sealed partial class SentenceScan
             return 2;
         }
 
+        if (_current.After is Counts stated && _words.NumberAt(at) is (int again, int againUsed) && stated == Counts.FromWhole(again) && _words.Is(at + againUsed, "counts", "count", "beats"))
+        {
+            // "dance S1 and S2 (16 counts)"
+            return againUsed + 1;
+        }
+
         bool alone = _current.After is null && !_current.WholeWall && _words.NumberAt(at) is (int danced and >= 4 and < 200, int danceUsed)
             && _words.Is(at + danceUsed, "counts", "count", "beats") && !_words.Is(at + danceUsed + 1, "tag", "bridge", "intro") && !IsAfterTag(at)
             && (_current.Acts.Count == 0 || _current.Acts.TrueForAll(a => a is InterruptionAct.Restart)) && Names(at, "restart", "again");

@@ -188,7 +188,7 @@ internal sealed class SentenceWords(List<WordToken> told)
             }
 
             next = Skip(PastClock(end), ",", "and", "&", "+", "/", "the", "also", "#");
-            if (!ordinals && next > end && Is(next, "wall") && NumberAt(next + 1) is not null)
+            if (!ordinals && next > end && Is(next, "wall", "s", "section") && NumberAt(next + 1) is not null && (Is(next, "wall") || Is(at - 1, "s", "section", "sections")))
             {
                 // "W3 and W6"
                 next++;
