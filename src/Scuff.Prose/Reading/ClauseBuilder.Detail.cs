@@ -374,6 +374,20 @@ internal sealed partial class ClauseBuilder
         return true;
     }
 
+    /// <summary>"Toe touches", "kicks": several gestures of a foot, whose places follow.</summary>
+    private static bool IsOfGestures(Clause title)
+    {
+        bool bare = title is { Feet.Count: < 2, Dir: null, DirSide: null, Diagonal: false, Amount: null, Times: 1, Part.Length: 0 };
+        ActionKind? gesture = title.Head switch
+        {
+            { Verb: ActionKind verb, Figures.Count: 0 } => verb,
+            { Verb: null, Figures: [{ Rows: [{ } only] }, ..] } => only.Action.Kind,
+            _ => null,
+        };
+        return bare && title.HeadText.Length > 4 && title.HeadText.EndsWith('s')
+            && gesture is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick;
+    }
+
     /// <summary>A colon or dash after a figure: the rest of the clause list is its detail, if it is one.</summary>
     private bool TryDetail(ref int at, int end)
     {
@@ -451,6 +465,30 @@ internal sealed partial class ClauseBuilder
             }
         }
 
+        if (ReferenceEquals(owner, _current) && IsOfGestures(owner))
+        {
+            List<Clause> places = Build(at + 1, end);
+            int told = places.FindIndex(c => !(c is { Head: null, Part.Length: 0, Amount: null, HasTurnWord: false, IsAmp: false, IsRepeat: false }
+                && !c.BothFeet && (c.Dir is not null || c.Diagonal)));
+            told = told < 0 ? places.Count : told;
+            if (told >= 2 && places[0].Feet.Count + owner.Feet.Count == 1)
+            {
+                places[0].Feet.AddRange(owner.Feet);
+                foreach (Clause place in places.Take(told).Where(c => c.Feet.Count > 0 || c.Dir?.Direction is not (Direction.Together or Direction.Home)))
+                {
+                    // "toe touches: R forward, side, back": what the foot does there is said once for all
+                    place.Head = owner.Head;
+                    place.HeadText = owner.HeadText;
+                }
+
+                places[0].Cover(owner.Span);
+                _clauses.AddRange(places);
+                _current = new Clause { Link = Link.Hard };
+                at = end - 1;
+                return true;
+            }
+        }
+
         bool headsOff = owner is { Head.Verb: ActionKind.Step, Feet.Count: 0, Amount: null } && _terms[at].Text == ":"
             && ReferenceEquals(owner, _current)
             && owner.HeadText.Length > 2 && char.ToLowerInvariant(owner.HeadText[0]) is 't' or 'g' or 'm' or 'w';
@@ -481,10 +519,11 @@ internal sealed partial class ClauseBuilder
             return false;
         }
 
-        while (headsOff && _clauses.Count > 0 && _clauses[^1] is { Head.IsIng: true, LinkAfter: Link.None, Feet.Count: 0, Dir: null, Amount: null, Detail.Count: 0 })
+        while (headsOff && _clauses.Count > 0 && _clauses[^1] is { Head.IsIng: true, LinkAfter: Link.None, Feet.Count: 0, Dir: null, Amount: null } title
+            && title.Detail.Count == 0)
         {
             // "sweeping walks: step R back sweeping L, ...": all of it is the title
-            owner.Cover(_clauses[^1].Span);
+            owner.Cover(title.Span);
             _clauses.RemoveAt(_clauses.Count - 1);
         }
 

@@ -106,7 +106,7 @@ internal sealed partial class ClauseBuilder
                     }
 
                     if (term.Text is "-" or "–" or "—"
-                        && ((_current.IsFigure && (_current.Head!.Figures[0].Rows.Count > 1 || _current.HeadText.EndsWith('s')))
+                        && ((_current.IsFigure && (_current.Head!.Figures[0].Rows.Count > 1 || _current.HeadText.EndsWith('s'))) || IsOfGestures(_current)
                         || (_current.Head is null && _current.Feet.Count == 0 && _clauses.Count > 0 && _clauses[^1].IsFigure))
                         && TryDetail(ref i, _end))
                     {
@@ -347,7 +347,9 @@ internal sealed partial class ClauseBuilder
         return _clauses;
     }
 
-    /// <summary>"If your knees allow", "mind your neighbour": who may leave it out, and what to look out for; but what hangs on a wall or a count has to be asked about.</summary>
+    /// <summary>
+    /// "If your knees allow", "mind your neighbour": who may leave it out, and what to look out for; but what hangs on a wall or a count has to be asked about.
+    /// </summary>
     private bool IsCondition(int at)
     {
         if (_terms[at].Text.ToLowerInvariant() is not ("if" or "mind your" or "mind the" or "watch your" or "watch out" or "beware of"))

@@ -176,6 +176,23 @@ internal sealed class ReadingQuestions(ReaderState state)
         }
     }
 
+    /// <summary>A recover that comes after the recover of a rock, which nobody told twice: "ball rock back R, recover" with the R free.</summary>
+    public void RecoverTwice(LineReading best, List<Clause> danced, string label)
+    {
+        for (int i = 2; i < best.Rows.Count; i++)
+        {
+            PlacedRow own = best.Rows[i - 1];
+            if (best.Rows[i] is { IsWith: false, Action.Kind: ActionKind.Recover } again && danced[again.Clause] is { Head.Verb: ActionKind.Recover, Feet.Count: 0 }
+                && own is { IsWith: false, Action.Kind: ActionKind.Recover } && own.Clause != again.Clause && own.Clause == best.Rows[i - 2].Clause
+                && best.Rows[i - 2].Action.Kind == ActionKind.Rock)
+            {
+                TextSpan span = danced[again.Clause].Span;
+                state.Add(ReadingRules.WordsUnused.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label),
+                    ("unused", "second recover"), ("read", Phrasing.Describe(best.Rows))));
+            }
+        }
+    }
+
     /// <summary>A count that stands in brackets after a move, and on which the move is not danced.</summary>
     public void CountsElsewhere(LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places, string label)
     {
@@ -332,10 +349,10 @@ internal sealed class ReadingQuestions(ReaderState state)
                 Figures: [
                 {
                     Rows: [
-                        {
-                            Action.Kind: ActionKind.Touch or ActionKind.Dig or ActionKind.Point or ActionKind.Kick or ActionKind.Hook
+                    {
+                        Action.Kind: ActionKind.Touch or ActionKind.Dig or ActionKind.Point or ActionKind.Kick or ActionKind.Hook
                 or ActionKind.Stomp or ActionKind.Step
-                        }]
+                    }]
                 }, ..]
             }
             || (clause is { Link: not Link.None, Head.Verb: ActionKind.Drop } && NamesHeelOrToe(clause.HeadText)));
@@ -416,6 +433,7 @@ internal sealed class ReadingQuestions(ReaderState state)
         Direction across = way == Direction.Forward ? Direction.CrossFront : way == Direction.Back ? Direction.CrossBehind : family;
         return !told || rows.Exists(r => FigureComparison.Family(r.Action.Direction) == family
             || FigureComparison.Family(r.Action.Direction) == across || r.Action.Turn.Sign != 0 || r.Action.Direction == Direction.Unstated
-            || r.Action.Foot is ActingFoot.Both || (r.Action.Foot is ActingFoot.None && r.Action.Kind is not (ActionKind.Hold or ActionKind.Clap or ActionKind.Snap)));
+            || r.Action.Foot is ActingFoot.Both
+            || (r.Action.Foot is ActingFoot.None && r.Action.Kind is not (ActionKind.Hold or ActionKind.Clap or ActionKind.Snap)));
     }
 }

@@ -98,11 +98,21 @@ internal static class WordOrder
 
             List<Term> said = terms.GetRange(i + 1, (end < 0 ? terms.Count : end) - i - 1).FindAll(t => t.Kind is not (TermKind.Filler or TermKind.Size
                 or TermKind.Style));
-            if (said is [{ Kind: TermKind.Side or TermKind.Foot }, { Kind: TermKind.Move, Meaning.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point
-                or ActionKind.Step or ActionKind.Kick }, ..] && !said.Exists(t => t.Kind is TermKind.Amount or TermKind.Turn or TermKind.Clock))
+            if (said is [{ Kind: TermKind.Side or TermKind.Foot },
+                {
+                    Kind: TermKind.Move, Meaning.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point
+                or ActionKind.Step or ActionKind.Kick
+                }, ..] && !said.Exists(t => t.Kind is TermKind.Amount or TermKind.Turn or TermKind.Clock))
             {
                 // "swing right round to touch toe forward": the way to the touch
                 terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Filler) };
+            }
+
+            if (terms[i + 1].Text.Equals("it", StringComparison.OrdinalIgnoreCase) && terms.FindIndex(0, i, t => t.Meaning.Verb is ActionKind.Sweep) >= 0
+                && said is [{ Kind: TermKind.Dir, Meaning.Direction: Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind }])
+            {
+                // "swing right foot across left, swing it back"
+                terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Move) { Verb = ActionKind.Sweep, Special = "sweep" } };
             }
 
             if (said is [{ Kind: TermKind.Side or TermKind.Foot }, { Kind: TermKind.Dir, Meaning.Direction: not (Direction.In or Direction.Together) }, ..]
