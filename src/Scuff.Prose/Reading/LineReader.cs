@@ -136,16 +136,21 @@ internal sealed class LineReader
             }
         }
 
-        if (best is not { Fits: true } && TurnedSteps(terms) is List<Term> turned)
+        foreach (List<Term>? one in (ReadOnlySpan<List<Term>?>)[best is { Fits: true } ? null : TurnedSteps(terms), best is { Fits: true } ? null : HeelsGround(terms)])
         {
-            // "RF 1/4 turn left, step side" on one count is one step
-            List<Clause> told = ClauseBuilder.Build(turned);
+            // "RF 1/4 turn left, step side" on one count is one step; "R heel forward, grind heel turning 1/4 R" one grind
+            if (one is null || best is { Fits: true })
+            {
+                continue;
+            }
+
+            List<Clause> told = ClauseBuilder.Build(one);
             ResolveTurnsTo(told);
             (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) =
                 _search.Solve(told, places);
             if (again is { Fits: true, Cost: < 2 })
             {
-                (best, other, danced, figures, clauses, terms) = (again, againOther, againDanced, againFigures, told, turned);
+                (best, other, danced, figures, clauses, terms) = (again, againOther, againDanced, againFigures, told, one);
             }
         }
 
@@ -377,6 +382,42 @@ internal sealed class LineReader
         }
 
         return joined.Count < terms.Count ? joined : null;
+    }
+
+    /// <summary>The terms with a heel that is laid and then ground as one grind ("step R heel forward, grind heel turning 1/4 R"); null where there is none.</summary>
+    private static List<Term>? HeelsGround(List<Term> terms)
+    {
+        for (int i = 2; i + 1 < terms.Count; i++)
+        {
+            bool grinds = terms[i] is { Kind: TermKind.Separator or TermKind.Then or TermKind.Amp } && terms[i + 1] is { Kind: TermKind.Move, Meaning: { } move }
+                && (move.Verb == ActionKind.Grind || (move.Figures.Count > 0 && move.Figures[0].Rows[0].Action.Kind == ActionKind.Grind));
+            if (!grinds)
+            {
+                continue;
+            }
+
+            int start = i;
+            Term? foot = null;
+            bool heel = false;
+            bool plain = true;
+            while (start > 0 && terms[start - 1].Kind is not (TermKind.Separator or TermKind.Then or TermKind.Amp))
+            {
+                Term term = terms[--start];
+                foot = term.Kind is TermKind.Foot or TermKind.Side && foot is null ? term : foot;
+                heel |= term.Text.StartsWith("heel", StringComparison.OrdinalIgnoreCase);
+                plain &= term is { Kind: TermKind.Foot or TermKind.Side or TermKind.Filler or TermKind.Size or TermKind.Part or TermKind.WeightOn }
+                    or { Kind: TermKind.Dir, Meaning.Direction: Direction.Forward } or { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step or ActionKind.Dig }
+                    || term.Text.StartsWith("heel", StringComparison.OrdinalIgnoreCase);
+            }
+
+            if (plain && heel && foot is Term named)
+            {
+                int after = i + 2 < terms.Count && terms[i + 2].Kind == TermKind.Part ? i + 3 : i + 2;
+                return [.. terms[..start], named, terms[i + 1], .. terms[after..]];
+            }
+        }
+
+        return null;
     }
 
     /// <summary>"Hold 6" on counts 5-8 says again which count it is: nothing lasts that long there.</summary>
