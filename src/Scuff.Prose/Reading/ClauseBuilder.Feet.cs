@@ -194,6 +194,17 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (certain && term.Text.Split(' ')[0].ToLowerInvariant() is "on" or "with" && _pending is Link.None && NextIndex(at + 1) < 0
+            && _current is { Diagonal: true, DirSide: null, IsFigure: false, FootFirst: false, Dir.Direction: Direction.Forward or Direction.Back,
+                Feet: [{ IsCertain: false } corner] })
+        {
+            // "step diagonally forward right on R": the corner, and then the foot
+            _current.DirSide = corner.Foot;
+            _current.Feet[0] = new FootWord(foot, true, false, term.Text.Length > 3);
+            Widen(term);
+            return;
+        }
+
         bool sideAgain = !certain && _current.Feet.Count > 0 && _current.Feet[^1].Foot == foot
             && (_current.Diagonal || _current.Dir is { Direction: Direction.Forward or Direction.Back or Direction.Side })
             && _current.DirSide is null && NextIndex(at + 1) < 0 && _pending is Link.None && !_current.IsFigure;
@@ -232,6 +243,15 @@ internal sealed partial class ClauseBuilder
             // "pivot half left onto left"
             _current.WeightNote = TermKind.WeightOn;
             _current.WeightFoot = foot;
+            Widen(term);
+            return;
+        }
+
+        if (term.Text.StartsWith("on", StringComparison.OrdinalIgnoreCase) && _current is { Dir.Direction: Direction.CrossFront, Reference: null, Feet: [{ } over] }
+            && over.Foot != foot && _pending is Link.None && PreviousIndex(at - 1) is int crosser and >= 0 && _terms[crosser].Kind is TermKind.Side or TermKind.Foot)
+        {
+            // "cross right on left": over it
+            _current.Reference = foot;
             Widen(term);
             return;
         }

@@ -27,6 +27,8 @@ internal sealed class ClauseTidier
         JoinManners();
         DropSaidAgain();
         JoinHeld();
+        BodyAsYouStep();
+        EndWith();
         TurnAsYouStep();
         TurnAndClose();
         JoinWeights();
@@ -216,6 +218,41 @@ internal sealed class ClauseTidier
                 turn.Cover(held.Span);
                 turn.LinkAfter = held.LinkAfter;
                 _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>"Roll your shoulders as you step R to side": the step, and what the body does meanwhile.</summary>
+    private void BodyAsYouStep()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            Clause body = _clauses[i - 1];
+            Clause step = _clauses[i];
+            bool ofBody = body is { Link: Link.Hard or Link.None, Feet.Count: 0, Amount: null, Times: 1, Detail.Count: 0, IsAmp: false, IsWith: false }
+                && body.Head is { Verb: ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.RollHips or ActionKind.Dip
+                    or ActionKind.Clap or ActionKind.Snap };
+            if (ofBody && step is { SaysAsYou: true, Head: null or { Verb: ActionKind.Step or ActionKind.Rock }, Feet.Count: 1, Times: 1 })
+            {
+                (step.Link, step.IsWith, step.SaysAsYou) = (body.Link, false, false);
+                body.LinkAfter = step.LinkAfter;
+                step.LinkAfter = Link.Soft;
+                (body.Link, body.IsWith) = (Link.Soft, true);
+                (_clauses[i - 1], _clauses[i]) = (step, body);
+            }
+        }
+    }
+
+    /// <summary>"Jazz box 1/4 right with scuff": how a figure of four ends.</summary>
+    private void EndWith()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            if (_clauses[i] is { IsWith: true, Feet.Count: 0, Dir: null, Amount: null, Times: 1, TimesStated: false, Detail.Count: 0, Part.Length: 0,
+                Head.Verb: ActionKind.Touch or ActionKind.Scuff or ActionKind.Brush or ActionKind.Hitch or ActionKind.Kick or ActionKind.Flick } end
+                && _clauses[i - 1] is { IsFigure: true, Times: 1, Detail.Count: 0 } figure && figure.Head!.Figures[0].Rows is [_, _, _, { Action.Effect: WeightEffect.Takes }])
+            {
+                end.SaysFinish = true;
             }
         }
     }

@@ -374,7 +374,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         string special = clause.Head.Special;
         bool placed = verb == ActionKind.Step && special == "step" && clause.HeadText.Length > 2
             && clause.HeadText[..3].ToLowerInvariant() is "put" or "pla" or "bri" or "set" or "pos";
-        bool strut = verb == ActionKind.Step && clause.Part is "heel" or "toe" or "ball" && _next?.Head?.Verb == ActionKind.Drop
+        bool strut = verb == ActionKind.Step && clause.Part is "heel" or "toe" or "toes" or "ball" && _next?.Head?.Verb == ActionKind.Drop
             && (_next.Feet.Count == 0 || clause.Feet.Count == 0 || _next.Feet[0].Foot == clause.Feet[0].Foot);
         if (strut)
         {
