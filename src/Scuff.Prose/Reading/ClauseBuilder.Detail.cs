@@ -110,6 +110,13 @@ internal sealed partial class ClauseBuilder
             {
                 owner.Feet.AddRange(moves[0].Feet);
             }
+            else if (moves is [{ IsTurnOnly: true, Amount: int around }] && owner is { Amount: null, Head: null }
+                && _clauses.FindLast(c => c is { SaysCircle: true, Amount: null }) is Clause circle)
+            {
+                // "walk around to the left in an arc: L, R, L, R (3/4 in total)"
+                circle.Amount = around;
+                circle.TurnSide ??= moves[0].TurnSide;
+            }
             else if (moves.Count == 1 && moves[0].IsTurnOnly)
             {
                 if (owner.Amount is null)
@@ -160,8 +167,11 @@ internal sealed partial class ClauseBuilder
                 owner.Feet.AddRange(moves.SelectMany(m => m.Feet));
             }
             else if (owner is { IsFigure: true, Amount: null } && OneFootFan(owner) is ActionKind fanned && inner.Count == moves.Count && moves.TrueForAll(m =>
-                m is { Head: null, Feet.Count: 0, Part.Length: 0, Amount: null, HasTurnWord: false, Detail.Count: 0,
-                    Dir.Direction: Direction.Out or Direction.In or Direction.Home or Direction.Centre or Direction.Together or Direction.Back }))
+                m is
+                {
+                    Head: null, Feet.Count: 0, Part.Length: 0, Amount: null, HasTurnWord: false, Detail.Count: 0,
+                    Dir.Direction: Direction.Out or Direction.In or Direction.Home or Direction.Centre or Direction.Together or Direction.Back
+                }))
             {
                 // "two R toe fans (out, in, out, in)": the ways of the toe, nobody steps anywhere
                 foreach (Clause move in moves)
@@ -421,6 +431,36 @@ internal sealed partial class ClauseBuilder
 
                 parts[0].Cover(owner.Span);
                 _clauses.AddRange(parts);
+                _current = new Clause { Link = Link.Hard };
+                at = end - 1;
+                return true;
+            }
+        }
+
+        if (_terms[at].Text is ":" && ReferenceEquals(owner, _current)
+            && owner is { Feet.Count: 0, Dir: null, Amount: null, Times: 1, BothFeet: false, Head: { } plural }
+            && plural.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Kick or ActionKind.Dig && owner.HeadText.EndsWith('s'))
+        {
+            List<Clause> ways = Build(at + 1, end);
+            if (ways.Count > 1 && ways.TrueForAll(c => c is
+                {
+                    Head: null, Feet.Count: 1, Dir: not null, Part.Length: 0, Amount: null, HasTurnWord: false,
+                    Detail.Count: 0, IsAmp: false
+                }))
+            {
+                // "toe touches: R forward, R side, R together": the verb is said once; what closes is a step
+                foreach (Clause told in ways.Where(c => c is
+                {
+                    WeightNote: not TermKind.WeightTakes,
+                    Dir.Direction: not (Direction.Together or Direction.Home or Direction.InPlace)
+                }))
+                {
+                    told.Head = plural;
+                    told.HeadText = owner.HeadText;
+                }
+
+                ways[0].Cover(owner.Span);
+                _clauses.AddRange(ways);
                 _current = new Clause { Link = Link.Hard };
                 at = end - 1;
                 return true;

@@ -672,8 +672,9 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             rows[0] = rows[0] with { Action = rows[0].Action with { Foot = stepping.Foot.ToActingFoot() } };
         }
 
-        if (definition.Rows.Count == 1 && clause.Dir is not null && rows[0].Action.Foot.ToFoot() is Foot acting)
+        if (definition.Rows.Count == 1 && (clause.Dir is not null || clause.Diagonal) && rows[0].Action.Foot.ToFoot() is Foot acting)
         {
+            // "long step to R diagonal" too
             rows[0] = rows[0] with
             {
                 Action =

@@ -358,8 +358,11 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             usual = usual with { Effect = WeightEffect.Takes };
         }
 
-        if (verb is ActionKind.Rock && clause is { Dir: null, Diagonal: false, DirSide: null, FootFirst: false, Times: 1, Amount: null,
-            Feet: [{ IsCertain: false, IsWord: true }] }
+        if (verb is ActionKind.Rock && clause is
+            {
+                Dir: null, Diagonal: false, DirSide: null, FootFirst: false, Times: 1, Amount: null,
+                Feet: [{ IsCertain: false, IsWord: true }]
+            }
             && Onward?.Head?.Verb is ActionKind.Recover)
         {
             // "rock right, recover": the side, which is the foot's as well
@@ -921,7 +924,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     } only]
                 }, ..]
             } ? only.Action.Kind : null);
-        ActionKind? partedBefore = previous?.Inherited is ActionKind.FanToe or ActionKind.FanHeel ? null : inherited is ActionKind.SplitHeels or ActionKind.SplitToes ? inherited
+        ActionKind? partedBefore = previous?.Inherited is ActionKind.FanToe or ActionKind.FanHeel ? null
+            : inherited is ActionKind.SplitHeels or ActionKind.SplitToes ? inherited
             : previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes } parted] }, ..] }
                 ? parted.Action.Kind : null;
         if (partedBefore is ActionKind splits && clause.Feet.Count == 0
