@@ -110,6 +110,13 @@ internal sealed partial class ClauseBuilder
             {
                 owner.Feet.AddRange(moves[0].Feet);
             }
+            else if (moves is [{ IsTurnOnly: true, Amount: int around }] && owner is { Amount: null, Head: null }
+                && _clauses.FindLast(c => c is { SaysCircle: true, Amount: null }) is Clause circle)
+            {
+                // "walk around to the left in an arc: L, R, L, R (3/4 in total)"
+                circle.Amount = around;
+                circle.TurnSide ??= moves[0].TurnSide;
+            }
             else if (moves.Count == 1 && moves[0].IsTurnOnly)
             {
                 if (owner.Amount is null)
@@ -160,8 +167,11 @@ internal sealed partial class ClauseBuilder
                 owner.Feet.AddRange(moves.SelectMany(m => m.Feet));
             }
             else if (owner is { IsFigure: true, Amount: null } && OneFootFan(owner) is ActionKind fanned && inner.Count == moves.Count && moves.TrueForAll(m =>
-                m is { Head: null, Feet.Count: 0, Part.Length: 0, Amount: null, HasTurnWord: false, Detail.Count: 0,
-                    Dir.Direction: Direction.Out or Direction.In or Direction.Home or Direction.Centre or Direction.Together or Direction.Back }))
+                m is
+                {
+                    Head: null, Feet.Count: 0, Part.Length: 0, Amount: null, HasTurnWord: false, Detail.Count: 0,
+                    Dir.Direction: Direction.Out or Direction.In or Direction.Home or Direction.Centre or Direction.Together or Direction.Back
+                }))
             {
                 // "two R toe fans (out, in, out, in)": the ways of the toe, nobody steps anywhere
                 foreach (Clause move in moves)

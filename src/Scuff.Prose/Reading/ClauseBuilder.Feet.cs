@@ -196,6 +196,20 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (certain && term.Text.Split(' ')[0].ToLowerInvariant() is "on" or "with" && _pending is Link.None && NextIndex(at + 1) < 0
+            && _current is
+            {
+                Diagonal: true, DirSide: null, IsFigure: false, FootFirst: false, Dir.Direction: Direction.Forward or Direction.Back,
+                Feet: [{ IsCertain: false } corner]
+            })
+        {
+            // "step diagonally forward right on R": the corner, and then the foot
+            _current.DirSide = corner.Foot;
+            _current.Feet[0] = new FootWord(foot, true, false, term.Text.Length > 3);
+            Widen(term);
+            return;
+        }
+
         bool sideAgain = !certain && _current.Feet.Count > 0 && _current.Feet[^1].Foot == foot
             && (_current.Diagonal || _current.Dir is { Direction: Direction.Forward or Direction.Back or Direction.Side })
             && _current.DirSide is null && NextIndex(at + 1) < 0 && _pending is Link.None && !_current.IsFigure;
@@ -256,6 +270,16 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (term.Text.StartsWith("on", StringComparison.OrdinalIgnoreCase)
+            && _current is { Dir.Direction: Direction.CrossFront, Reference: null, Feet: [{ } over] } && over.Foot != foot && _pending is Link.None
+            && PreviousIndex(at - 1) is int crosser and >= 0 && _terms[crosser].Kind is TermKind.Side or TermKind.Foot)
+        {
+            // "cross right on left": over it
+            _current.Reference = foot;
+            Widen(term);
+            return;
+        }
+
         bool onOther = term.Text.StartsWith("on", StringComparison.OrdinalIgnoreCase)
             && _current is { Amount: not null, TurnSide: not null, Head.Verb: not null, Feet.Count: 1 } && _current.Feet[0].Foot != foot
             && _pending is Link.None && NextIndex(at + 1) < 0;
@@ -308,8 +332,14 @@ internal sealed partial class ClauseBuilder
         bool backToFoot = at > 1 && _terms[at - 1] is { Kind: TermKind.Filler }
             && _terms[at - 1].Text.Split(' ')[0].ToLowerInvariant() is "to" or "the" or "your" or "towards" or "toward"
             && _terms[PreviousIndex(at - 1) is int way and >= 0 ? way : at] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Back }
-            && SaysTo(at - 1) && _current is { Feet.Count: > 0, Dir.Direction: Direction.Back, Head: null or { Verb: ActionKind.Step or ActionKind.Drag
-                or ActionKind.Slide } }
+            && SaysTo(at - 1) && _current is
+            {
+                Feet.Count: > 0, Dir.Direction: Direction.Back, Head: null or
+                {
+                    Verb: ActionKind.Step or ActionKind.Drag
+                or ActionKind.Slide
+                }
+            }
                 && _current.Feet[^1].Foot != foot && _pending is Link.None && NextIndex(at + 1) < 0;
         if (toFoot || backToFoot)
         {

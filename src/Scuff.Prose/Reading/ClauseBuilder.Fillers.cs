@@ -100,8 +100,17 @@ internal sealed partial class ClauseBuilder
     private static bool PartsOut(Clause clause)
         => (clause is { Head: null, Part: "heels" or "toes" or "heel" or "toe", Dir.Direction: Direction.Out })
             || clause.Head?.Verb is ActionKind.FanToe or ActionKind.FanHeel or ActionKind.SplitHeels or ActionKind.SplitToes
-            || clause.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.FanToe or ActionKind.FanHeel or ActionKind.SplitHeels
-                or ActionKind.SplitToes }] }, ..] };
+            || clause.Head is
+            {
+                Verb: null, Figures: [
+                {
+                    Rows: [
+                        {
+                            Action.Kind: ActionKind.FanToe or ActionKind.FanHeel or ActionKind.SplitHeels
+                or ActionKind.SplitToes
+                        }]
+                }, ..]
+            };
 
     internal static bool IsArm(Term term) => term is { Kind: TermKind.Move, Meaning.Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }
         || (term.Kind is TermKind.Style && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger"

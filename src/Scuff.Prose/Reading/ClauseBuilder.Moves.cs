@@ -77,6 +77,16 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (move.Verb is ActionKind.Bump && term.Text.ToLowerInvariant() is "hip" or "hips" && _pending is not Link.Amp
+            && (_pending is not Link.Soft || _with) && _current.Head?.Verb is ActionKind.Sway or ActionKind.RollHips)
+        {
+            // "sway those hips to the right": what is swayed
+            _pending = Link.None;
+            _with = false;
+            Widen(term);
+            return;
+        }
+
         if (move.Verb is ActionKind.Bump && _current is { Head.Verb: ActionKind.Bump, Feet.Count: 0, Dir: null } && _pending is Link.None && at > 0
             && _terms[at - 1].Kind is TermKind.Filler)
         {

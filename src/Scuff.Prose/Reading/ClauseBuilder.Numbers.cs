@@ -122,7 +122,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (next < _end && _terms[next].Text.StartsWith("steps", StringComparison.OrdinalIgnoreCase) && _current is { IsTurnOnly: true, Amount: not null, Head: null }
+        if (next < _end && _terms[next].Text.StartsWith("steps", StringComparison.OrdinalIgnoreCase)
+            && _current is { IsTurnOnly: true, Amount: not null, Head: null }
             && at > 0 && _terms[at - 1].Text.ToLowerInvariant() is "over" or "in" && next + 1 < _end && _terms[next + 1].Kind is TermKind.Separator)
         {
             // "turn a full 360 degrees over two steps, stepping back on R ...": the steps are told

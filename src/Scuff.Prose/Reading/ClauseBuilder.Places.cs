@@ -150,8 +150,11 @@ internal sealed partial class ClauseBuilder
             && _current.Feet[0].Foot != at1 && at + 1 < _end && _terms[at + 1].Text.Equals("foot", StringComparison.OrdinalIgnoreCase)
             && _pending is Link.None;
         gestureTo |= dir is { Direction: Direction.Side, Side: Foot at2 } && !term.Text.Contains("side", StringComparison.OrdinalIgnoreCase)
-            && _current is { Feet.Count: 1, Dir.Direction: Direction.Back or Direction.In or Direction.Up, Reference: null,
-                Head.Verb: ActionKind.Drag or ActionKind.Slide }
+            && _current is
+            {
+                Feet.Count: 1, Dir.Direction: Direction.Back or Direction.In or Direction.Up, Reference: null,
+                Head.Verb: ActionKind.Drag or ActionKind.Slide
+            }
             && _current.Feet[0].Foot != at2 && _pending is Link.None && NextIndex(at + 1) < 0;
         if (gestureTo)
         {

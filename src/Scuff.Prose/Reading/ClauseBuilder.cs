@@ -199,6 +199,15 @@ internal sealed partial class ClauseBuilder
                     }
 
                     break;
+                case TermKind.Dir when term.Text.Equals("in place", StringComparison.OrdinalIgnoreCase) && _current.HasContent && i + 1 < _end
+                    && _terms[i + 1].Kind is TermKind.Filler && _terms[i + 1].Text.StartsWith("of", StringComparison.OrdinalIgnoreCase):
+                    // "but scuff in place of the touch": what is not danced runs to the next comma
+                    while (i + 1 < _end && _terms[i + 1].Kind is not (TermKind.Separator or TermKind.Close or TermKind.Open))
+                    {
+                        i++;
+                    }
+
+                    break;
                 case TermKind.Style when term.Text.ToLowerInvariant() is "ready to" or "ready for" or "preparing to" or "prepare to"
                     or "preparing for" or "in preparation for" or "like" or "as if" or "as though" or "pretending" or "imagine" or "pretend" or "pretend to"
                     or "think" or "picture" || (term.Kind is TermKind.Style && IsCondition(i)):

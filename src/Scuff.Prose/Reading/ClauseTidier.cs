@@ -8,7 +8,7 @@ namespace Scuff.Prose.Reading;
 /// Looks at the clauses of a line once they are all there, and joins those that tell one move between them: a pronoun and what it
 /// stands for, a turn and the figure it belongs to, feet that stand alone and the move they go on with.
 /// </summary>
-internal sealed class ClauseTidier
+internal sealed partial class ClauseTidier
 {
     private readonly List<Clause> _clauses;
 
@@ -27,6 +27,8 @@ internal sealed class ClauseTidier
         JoinManners();
         DropSaidAgain();
         JoinHeld();
+        BodyAsYouStep();
+        EndWith();
         TurnAsYouStep();
         TurnAndClose();
         JoinWeights();
@@ -177,143 +179,13 @@ internal sealed class ClauseTidier
         }
     }
 
-    /// <summary>"Close R to L with a touch", "L joins it with a stamp", "step R forward with a stomp": how the foot is put there.</summary>
-    private void JoinManners()
-    {
-        for (int i = _clauses.Count - 1; i > 0; i--)
-        {
-            Clause manner = _clauses[i];
-            Clause put = _clauses[i - 1];
-            bool gesture = manner.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Stomp && manner is
-            {
-                IsWith: true, Feet.Count: 0, Dir: null, Amount: null, HasTurnWord: false, Part.Length: 0, Times: 1, TimesStated: false, Detail.Count: 0,
-                BothFeet: false, WeightNote: null or TermKind.WeightTakes or TermKind.WeightNone
-            };
-            bool closes = put.Dir?.Direction is Direction.Together or Direction.In or Direction.Home
-                || (put.Head is { Verb: ActionKind.Step } && put.HeadText.StartsWith("join", StringComparison.OrdinalIgnoreCase));
-            bool placed = put is { Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Amount: null, HasTurnWord: false, Times: 1, Detail.Count: 0,
-                WeightNote: null, IsAmp: false }
-                && (closes || (manner.Head?.Verb is ActionKind.Stomp && put.Dir is not null && put.Head is not { Special: "walk" or "run" }));
-            if (!gesture || !placed)
-            {
-                continue;
-            }
-
-            put.Head = manner.Head;
-            put.HeadText = manner.HeadText;
-            put.Dir ??= new Meaning(TermKind.Dir) { Direction = Direction.Together };
-            put.WeightNote = manner.WeightNote;
-            put.LinkAfter = manner.LinkAfter;
-            put.Cover(manner.Span);
-            _clauses.RemoveAt(i);
-        }
-    }
-
-    /// <summary>"Spin a full turn right on the right with left hooked": how the free foot is held in a turn.</summary>
-    private void JoinHeld()
-    {
-        for (int i = _clauses.Count - 1; i > 0; i--)
-        {
-            if (_clauses[i] is { IsWith: true, Head.Verb: ActionKind.Hook or ActionKind.Hitch or ActionKind.Flick, Feet.Count: 1, Amount: null, Detail.Count: 0,
-                Times: 1 } held
-                && held.HeadText.Split(' ')[0].EndsWith("ed", StringComparison.OrdinalIgnoreCase)
-                && _clauses[i - 1] is { WeightNote: TermKind.WeightOn, Amount: not null } turn && (turn.IsTurnOnly || ClauseBuilder.IsTurnVerb(turn.Head))
-                && turn.WeightFoot == held.Feet[0].Foot.Other())
-            {
-                turn.Held = held.Head!.Verb;
-                turn.Reference = held.Feet[0].Foot;
-                turn.Cover(held.Span);
-                turn.LinkAfter = held.LinkAfter;
-                _clauses.RemoveAt(i);
-            }
-        }
-    }
-
-    /// <summary>"Jazz box R, and make a quarter turn right as you step back on the left": which step of the figure turns.</summary>
-    private void TurnAsYouStep()
-    {
-        for (int i = _clauses.Count - 1; i > 1; i--)
-        {
-            if (_clauses[i] is { SaysAsYou: true, Head: null or { Verb: ActionKind.Step }, Feet.Count: < 2, Dir: { } way, Amount: null, Detail.Count: 0, Times: 1 } step
-                && _clauses[i - 1] is { IsTurnOnly: true, Amount: not null, TurnSide: not null, TurnTo: null, SaysEach: false } turn
-                && _clauses[i - 2] is { IsFigure: true, Amount: null, HasTurnWord: false, Detail.Count: 0, Times: 1 } figure
-                && figure.Head!.Figures[0].Rows.Count(r => FigureComparison.Family(r.Action.Direction) == FigureComparison.Family(way.Direction)) == 1
-                && figure.Head.Figures[0].Rows.Count > 2)
-            {
-                figure.Amount = turn.Amount;
-                figure.TurnSide = turn.TurnSide;
-                figure.HasTurnWord = true;
-                figure.OnWay = way.Direction;
-                figure.Cover(step.Span);
-                figure.LinkAfter = step.LinkAfter;
-                _clauses.RemoveRange(i - 1, 2);
-                i--;
-            }
-        }
-    }
-
-    /// <summary>"Point R to side, pivot 1/2 right on ball of L &amp; step R beside L": the turn is made on the foot that stands, as the other one closes.</summary>
-    private void TurnAndClose()
-    {
-        for (int i = 0; i + 1 < _clauses.Count; i++)
-        {
-            int next = _clauses[i + 1].IsAmp && i + 2 < _clauses.Count ? i + 2 : i + 1;
-            if (_clauses[i] is { Head: { Verb: ActionKind.Pivot, Figures.Count: < 2 }, Amount: not null, TurnSide: not null, Feet: [{ } stood], Part: "ball", WeightNote: null,
-                Times: 1, Detail.Count: 0 } turn
-                && _clauses[next] is { Head: null or { Verb: ActionKind.Step }, Dir.Direction: Direction.Together, Feet: [{ } closed], Amount: null } close
-                && (next > i + 1 || close.Link is Link.Soft) && closed.Foot == stood.Foot.Other())
-            {
-                turn.Head = null;
-                turn.HasTurnWord = true;
-                turn.Part = "";
-                turn.Feet.Clear();
-                turn.WeightNote = TermKind.WeightOn;
-                turn.WeightFoot = stood.Foot;
-            }
-        }
-    }
-
-    /// <summary>"Kick L, throwing both hands up as you kick", "kick R forward two times, low kicks": the move before, spoken of once more.</summary>
-    private void DropSaidAgain()
-    {
-        for (int i = _clauses.Count - 1; i > 0; i--)
-        {
-            Clause said = _clauses[i];
-            if (said is not { Head.Verb: ActionKind verb, Feet.Count: 0, Dir: null, Amount: null, Part.Length: 0, Times: 1, TimesStated: false,
-                Detail.Count: 0, WeightNote: null, Unknown.Count: 0, IsAmp: false, BothFeet: false, Lasts: null } || verb is ActionKind.Hold)
-            {
-                continue;
-            }
-
-            // what goes between is a remark on arms, or stands beside the move
-            int before = i - 1;
-            while (before > 0 && (_clauses[before].Head?.Verb is ActionKind.Clap or ActionKind.Snap
-                || _clauses[before].Head is { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }))
-            {
-                before--;
-            }
-
-            bool sameMove = _clauses[before].Head?.Verb == verb;
-            bool asYouDo = said.IsWith && said.SaysAsYou && sameMove;
-            bool severalOfThem = said.Link is Link.Hard && sameMove && before == i - 1 && (said.HasStyle || said.Size != 0)
-                && said.HeadText.EndsWith('s') && !said.HeadText.EndsWith("ss", StringComparison.Ordinal)
-                && (_clauses[before].Times > 1 || _clauses[before].Feet.Count > 1);
-            if (asYouDo || severalOfThem)
-            {
-                _clauses[before].Size = _clauses[before].Size == 0 ? said.Size : _clauses[before].Size;
-                _clauses[before].HasStyle = true;
-                _clauses[i - 1].LinkAfter = said.LinkAfter;
-                _clauses.RemoveAt(i);
-            }
-        }
-    }
-
     /// <summary>"Walk R, L, R, L making a full circle right, 1/4 turn on each step": how the circle is shared, told after it.</summary>
     private void DropShares()
     {
         for (int i = _clauses.Count - 1; i > 0; i--)
         {
-            if (_clauses[i] is { IsTurnOnly: true, SaysEach: true, Amount: int each } share && _clauses[i - 1] is { IsTurnOnly: true, SaysCircle: true, Amount: int whole } circle
+            if (_clauses[i] is { IsTurnOnly: true, SaysEach: true, Amount: int each } share
+                && _clauses[i - 1] is { IsTurnOnly: true, SaysCircle: true, Amount: int whole } circle
                 && (share.TurnSide is null || share.TurnSide == circle.TurnSide) && each < whole && whole % each == 0
                 && _clauses.Take(i - 1).Sum(c => c is { Head: null or { Special: "walk" or "run" or "step" } } ? c.Feet.Count : 0) == whole / each)
             {
@@ -377,12 +249,18 @@ internal sealed class ClauseTidier
     private void ShareWay()
     {
         if (_clauses.Count > 2 && _clauses[0] is { IsFigure: true, Feet.Count: 0, Dir: null, Amount: null, Detail.Count: 0, LinkAfter: Link.None } named
-            && named.HeadText.ToLowerInvariant() is "step slide" or "step-slide" && _clauses[1] is { Head.Verb: ActionKind.Step, Feet.Count: 0, Link: Link.None })
+            && named.HeadText.ToLowerInvariant() is "step slide" or "step-slide"
+            && _clauses[1] is { Head.Verb: ActionKind.Step, Feet.Count: 0, Link: Link.None })
         {
             // "step-slide-step": verb by verb, and no name
             Clause step = new() { Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "step" }, HeadText = "step", LinkAfter = Link.None };
-            Clause slide = new() { Head = new Meaning(TermKind.Move) { Verb = ActionKind.Slide, Special = "slide" }, HeadText = "slide", Link = Link.None,
-                LinkAfter = Link.None };
+            Clause slide = new()
+            {
+                Head = new Meaning(TermKind.Move) { Verb = ActionKind.Slide, Special = "slide" },
+                HeadText = "slide",
+                Link = Link.None,
+                LinkAfter = Link.None
+            };
             step.Link = named.Link;
             step.Cover(named.Span);
             slide.Cover(named.Span);
@@ -457,7 +335,8 @@ internal sealed class ClauseTidier
     {
         bool isStrut = strut is { IsFigure: true, Detail.Count: 0, Part.Length: 0 } && strut.HeadText.Contains("strut", StringComparison.OrdinalIgnoreCase)
             && strut.Head!.Figures[0].Rows is [_, { Action.Kind: ActionKind.Drop }];
-        if (!isStrut || parts.Count != 2 || !parts.TrueForAll(p => p is { Head: null or { Verb: ActionKind.Drop }, Feet.Count: 0, Amount: null, Detail.Count: 0 }
+        if (!isStrut || parts.Count != 2
+            || !parts.TrueForAll(p => p is { Head: null or { Verb: ActionKind.Drop }, Feet.Count: 0, Amount: null, Detail.Count: 0 }
                 && p.Dir?.Direction is null or Direction.Down)
             || (PartOf(parts[0]), PartOf(parts[1])) is not (("heel", "toe") or ("toe", "heel")))
         {
@@ -465,7 +344,9 @@ internal sealed class ClauseTidier
         }
 
         string first = PartOf(parts[0]);
-        if (StepCatalogue.Default.Find(first + "_strut") is StepDefinition meant && !strut.HeadText.Contains(first, StringComparison.OrdinalIgnoreCase))
+        bool begins = strut.Head!.Figures[0].Rows[0].Action.Kind == (first == "heel" ? ActionKind.Dig : ActionKind.Touch);
+        if (!(begins && strut.Head.Figures[0].Rows[0].Action.Direction is not Direction.Forward)
+            && StepCatalogue.Default.Find(first + "_strut") is StepDefinition meant && !strut.HeadText.Contains(first, StringComparison.OrdinalIgnoreCase))
         {
             strut.Head = strut.Head! with { Figures = [meant] };
             strut.HeadText = meant.Name;
@@ -924,7 +805,10 @@ internal sealed class ClauseTidier
             }
 
             if (_clauses[i] is { IsTurnOnly: true, SaysIt: true, Amount: not null, TurnSide: not null, WeightNote: null }
-                && _clauses[i - 1] is { Head: null or { Verb: ActionKind.Dig }, Feet.Count: 1, Amount: null, Dir.Direction: Direction.Forward, WeightNote: null } laid
+                && _clauses[i - 1] is
+                {
+                    Head: null or { Verb: ActionKind.Dig }, Feet.Count: 1, Amount: null, Dir.Direction: Direction.Forward, WeightNote: null
+                } laid
                 && (laid.Part is "heel" || laid.Head is not null))
             {
                 // "R heel forward, turn 1/4 right on it": who turns on a heel grinds it

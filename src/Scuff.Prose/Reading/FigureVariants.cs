@@ -95,6 +95,10 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 && travel is Foot aside && sides is [(Foot about, false)] && about != aside)
             {
                 // "half hinge left to R side": the way round, and where the foot goes that the turn leaves free
+                clause = clause.Copy(mirrored: false);
+                clause.TurnSide = about;
+                turnSide = about;
+                clause.Feet[0] = new FootWord(aside, false, false);
                 travel = null;
             }
 
@@ -690,6 +694,7 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
 
         if (definition.Rows.Count == 1 && (clause.Dir is not null || clause.Diagonal) && rows[0].Action.Foot.ToFoot() is Foot acting)
         {
+            // "long step to R diagonal" too
             rows[0] = rows[0] with
             {
                 Action =

@@ -315,16 +315,22 @@ internal sealed class LineReader
             bool pair = joined[i].Kind is TermKind.Side or TermKind.Foot && joined[i + 1].Kind is TermKind.Amp or TermKind.Join
                 && joined[i + 2].Kind is TermKind.Side or TermKind.Foot && joined[i].Meaning.Side != joined[i + 2].Meaning.Side
                 && joined[i + 3] is { Kind: TermKind.Part, Meaning.Part: "heels" or "toes" } or { Kind: TermKind.Move };
-            bool named = joined[i + 3] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.SplitHeels or ActionKind.SplitToes }
-                or { Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes }] }, ..] } };
+            bool named = joined[i + 3] is
+            {
+                Kind: TermKind.Move, Meaning: { Verb: ActionKind.SplitHeels or ActionKind.SplitToes }
+                or { Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes }] }, ..] }
+            };
             int way = i + 4;
             while (way < joined.Count && joined[way].Kind is TermKind.Filler or TermKind.Turn)
             {
                 way++;
             }
 
-            if (pair && (named || (joined[i + 3].Kind is TermKind.Part && way < joined.Count)) && (named || joined[way] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Out or Direction.In or Direction.Together
-                or Direction.Centre or Direction.Home }))
+            if (pair && (named || (joined[i + 3].Kind is TermKind.Part && way < joined.Count)) && (named || joined[way] is
+                {
+                    Kind: TermKind.Dir, Meaning.Direction: Direction.Out or Direction.In or Direction.Together
+                or Direction.Centre or Direction.Home
+                }))
             {
                 joined = ReferenceEquals(joined, terms) ? [.. terms] : joined;
                 TextSpan span = TextSpan.FromBounds(joined[i].Span.Start, joined[i + 2].Span.End);

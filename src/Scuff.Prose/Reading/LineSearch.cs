@@ -53,8 +53,8 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                 foreach (Clause turned in clause.Detail.Where(d => d is { Amount: not null, TurnSide: null, TurnTo: null }))
                 {
                     // "jazz box 1/4 R: ... step R to side (turning 1/4)": the name says which way
-                    turned.TurnSide = clause.TurnSide ?? (ClauseBuilder.IsTurnVerb(clause.Head) && clause.Feet is [{ IsCertain: false } round] && !clause.FootFirst
-                        ? round.Foot : null);
+                    bool sideIsWay = ClauseBuilder.IsTurnVerb(clause.Head) && clause is { FootFirst: false, Feet: [{ IsCertain: false }] };
+                    turned.TurnSide = clause.TurnSide ?? (sideIsWay ? clause.Feet[0].Foot : null);
                 }
 
                 if (clause is { IsFigure: true, Dir: { Direction: Direction.Forward or Direction.Back } onward }
@@ -457,7 +457,8 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                         kept[^1] = owner;
                     }
 
-                    if (remark is { Head: null, Feet.Count: 0, BothFeet: false, HasStyle: false, Part.Length: 0, HasTurnWord: false, Dir: { } way } && kept.Count > 0
+                    if (remark is { Head: null, Feet.Count: 0, BothFeet: false, HasStyle: false, Part.Length: 0, HasTurnWord: false, Dir: { } way }
+                        && kept.Count > 0
                         && way.Direction is Direction.Forward or Direction.Back && !kept[^1].HasStyle)
                     {
                         // "walk right then left, backwards": where the moves before go; another way than theirs is no remark

@@ -359,8 +359,11 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             usual = usual with { Effect = WeightEffect.Takes };
         }
 
-        if (verb is ActionKind.Rock && clause is { Dir: null, Diagonal: false, DirSide: null, FootFirst: false, Times: 1, Amount: null,
-            Feet: [{ IsCertain: false, IsWord: true }] }
+        if (verb is ActionKind.Rock && clause is
+            {
+                Dir: null, Diagonal: false, DirSide: null, FootFirst: false, Times: 1, Amount: null,
+                Feet: [{ IsCertain: false, IsWord: true }]
+            }
             && Onward?.Head?.Verb is ActionKind.Recover)
         {
             // "rock right, recover": the side, which is the foot's as well
@@ -375,7 +378,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         string special = clause.Head.Special;
         bool placed = verb == ActionKind.Step && special == "step" && clause.HeadText.Length > 2
             && clause.HeadText[..3].ToLowerInvariant() is "put" or "pla" or "bri" or "set" or "pos";
-        bool strut = verb == ActionKind.Step && clause.Part is "heel" or "toe" or "ball" && _next?.Head?.Verb == ActionKind.Drop
+        bool strut = verb == ActionKind.Step && clause.Part is "heel" or "toe" or "toes" or "ball" && _next?.Head?.Verb == ActionKind.Drop
             && (_next.Feet.Count == 0 || clause.Feet.Count == 0 || _next.Feet[0].Foot == clause.Feet[0].Foot);
         if (strut)
         {
@@ -946,7 +949,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     } only]
                 }, ..]
             } ? only.Action.Kind : null);
-        ActionKind? partedBefore = previous?.Inherited is ActionKind.FanToe or ActionKind.FanHeel ? null : inherited is ActionKind.SplitHeels or ActionKind.SplitToes ? inherited
+        ActionKind? partedBefore = previous?.Inherited is ActionKind.FanToe or ActionKind.FanHeel ? null
+            : inherited is ActionKind.SplitHeels or ActionKind.SplitToes ? inherited
             : previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes } parted] }, ..] }
                 ? parted.Action.Kind : null;
         if (partedBefore is ActionKind splits && clause.Feet.Count == 0

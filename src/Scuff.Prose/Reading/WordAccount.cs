@@ -186,6 +186,7 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         bool acts = verb is ActionKind.Kick or ActionKind.Hook or ActionKind.Flick or ActionKind.Hitch or ActionKind.Stomp or ActionKind.Hop
             or ActionKind.Jump or ActionKind.Scuff or ActionKind.Brush or ActionKind.Touch or ActionKind.Tap or ActionKind.Point
             or ActionKind.Dig or ActionKind.Rock or ActionKind.Press or ActionKind.Lunge;
-        return !acts || owners.Exists(c => c.HeadText == term.Text || (c.Held is not null && c.Held == verb) || (c.IsSpiral && verb is ActionKind.Hook)) || rows.Exists(r => r.Action.Kind == verb);
+        return !acts || owners.Exists(c => c.HeadText == term.Text || (c.Held is not null && c.Held == verb) || (c.IsSpiral && verb is ActionKind.Hook))
+            || rows.Exists(r => r.Action.Kind == verb);
     }
 }

@@ -141,6 +141,45 @@ public sealed class WordingClassTests
     // once more to the other corner
     [InlineData("R", "1-2 Step R to right diagonal, touch L beside it\n3-4 Do the same to the left front corner, starting with your left foot",
         "1 R>R step:diag-forward; 2 L>R touch:together; 3 L>L step:diag-forward; 4 R>L touch:together")]
+
+    // a bare way after a list is where it goes
+    [InlineData("L", "1-2 Walk L then R, backwards", "1 L>L step:back; 2 R>R step:back")]
+    [InlineData("R", "1&2 Shuffle right left right, backwards", "1 R>R step:back; 1& L>L step; 2 R>R step:back")]
+
+    // parts of both feet
+    [InlineData("R", "1-2 Both heels move outwards and together again", "1 B>B split:out; 2 B>B split:in")]
+    [InlineData("R", "1-2 R & L toes apart, toes together", "1 B>B split:out; 2 B>B split:in")]
+    [InlineData("L", "1-4 Two L heel fans (out, in, out, in)", "1 L>R fan; 2 L>R fan; 3 L>R fan; 4 L>R fan")]
+    [InlineData("R", "1-2 Fan the right toe out and back again", "1 R>L fan:out; 2 R>L fan:in")]
+    [InlineData("both", "1-2 Kick R forward, step together", "1 R>L kick:forward; 2 R>R step:together")]
+
+    // how a foot is put down, and the move spoken of once more
+    [InlineData("R", "1-2 Step R to side, close L to R with a touch", "1 R>R step:side; 2 L>R touch:together")]
+    [InlineData("R", "1-2 Kick R forward twice, small kicks", "1 R>L kick:forward; 2 R>L kick:forward")]
+    [InlineData("R", "1-2 Kick R, snapping your fingers as you kick, step R together", "1 R>L kick; 2 R>R step:together")]
+    [InlineData("R", "1-4 Jazz box 1/4 R with scuff", "1 R>R step:cross-front; 2 L>L step:back; 3 R>R step:side @3:00; 4 L>R scuff")]
+    [InlineData("L", "1-2 Shimmy as you step left to the side, close right beside left", "1 L>L step:side; 2 R>R step:together")]
+
+    // which step turns
+    [InlineData("R", "1-4 R jazz box turning 1/4 R on the side step", "1 R>R step:cross-front; 2 L>L step:back; 3 R>R step:side @3:00; 4 L>L step:together")]
+    [InlineData("L", "1-4 Jazz box left, turning a quarter left as you step back",
+        "1 L>L step:cross-front; 2 R>R step:back @9:00; 3 L>L step:side; 4 R>R step:together")]
+    [InlineData("R", "1-2 Turn a half to the right over two steps, stepping forward on the right and back on the left",
+        "1 R>R step:forward @3:00; 2 L>L step:back @6:00")]
+    [InlineData("L", "1-4 Point L to side, turn 1/4 left on ball of R and close L beside R, point R to side, close R beside L",
+        "1 L>R point:side; 2 L>L step:together @9:00; 3 R>L point:side; 4 R>R step:together")]
+    [InlineData("L", "1-4 Step L fwd, bounce heels three times turning 1/2 R, weight on R",
+        "1 L>L step:forward; 2 B>B bounce; 3 B>B bounce; 4 B>R bounce @6:00")]
+    [InlineData("L", "1-2 L heel forward, turn 1/4 left on it and step back R", "1 L>L grind:forward; 2 R>R step:back @9:00")]
+    [InlineData("L", "1-2 Step L forward, spin a full turn left on the left foot with right hooked", "1 L>L step:forward; 2 L>L turn")]
+
+    // several labels in one line go on with bare numbers
+    [InlineData("L", "1 LF big step left 2-3 RF drag 4 RF tap next to LF", "1 L>L step:side; 2 R>L drag; 4 R>L touch:together")]
+
+    // the steps of several names together, and a repeat that says how it ends
+    [InlineData("R", "1&2 3&4 Shuffle right, shuffle left: R forward, L together, R forward, L back, R together, L back",
+        "1 R>R step:forward; 1& L>L step:together; 2 R>R step:forward; 3 L>L step:back; 3& R>R step:together; 4 L>L step:back")]
+    [InlineData("R", "1-2 R side, touch L\n3-4 Repeat starting with L, touch R", "1 R>R step:side; 2 L>R touch; 3 L>L step:side; 4 R>L touch")]
     public void A_class_of_wording_is_read_as_a_teacher_reads_it(string free, string lines, string wanted)
     {
         CorpusCase example = new("own", "own", 1, $"{free} free, 12:00", lines.Split('\n'), wanted);

@@ -84,8 +84,8 @@ internal sealed partial class SentenceScan
 
         // "dance up to and including count 16": the "and" belongs to the place
         bool inclusive = _words.Is(at, "up") && _words.Is(at + 1, "to") && _words.Is(at + 2, "and") && _words.Is(at + 3, "including");
-        int next = _words.Skip(inclusive ? at + 4 : at, "after", "following", "past", "until", "till", "up", "to", "through", "first", "dance", "dancing", "danced", "do",
-            "doing", "only", "just", "the", "complete", "completing", "at", "on", "end", "of", "finish", "finishing");
+        int next = _words.Skip(inclusive ? at + 4 : at, "after", "following", "past", "until", "till", "up", "to", "through", "first", "dance", "dancing",
+            "danced", "do", "doing", "only", "just", "the", "complete", "completing", "at", "on", "end", "of", "finish", "finishing");
         bool after = Between(at, next, "after", "following", "past", "until", "till", "first", "dance", "dancing", "danced", "do", "doing",
             "complete", "completing", "through") || (Between(at, next, "up") && Between(at, next, "to"));
         bool atEnd = Between(at, next, "end", "finish", "finishing");

@@ -1,0 +1,198 @@
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Steps;
+
+namespace Scuff.Prose.Reading;
+
+// What goes with a move: how a foot is put down, what the body does meanwhile, how a figure ends and which of its steps turns.
+internal sealed partial class ClauseTidier
+{
+    /// <summary>"Close R to L with a touch", "L joins it with a stamp", "step R forward with a stomp": how the foot is put there.</summary>
+    private void JoinManners()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            Clause manner = _clauses[i];
+            Clause put = _clauses[i - 1];
+            bool gesture = manner.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Stomp && manner is
+            {
+                IsWith: true, Feet.Count: 0, Dir: null, Amount: null, HasTurnWord: false, Part.Length: 0, Times: 1, TimesStated: false, Detail.Count: 0,
+                BothFeet: false, WeightNote: null or TermKind.WeightTakes or TermKind.WeightNone
+            };
+            bool closes = put.Dir?.Direction is Direction.Together or Direction.In or Direction.Home
+                || (put.Head is { Verb: ActionKind.Step } && put.HeadText.StartsWith("join", StringComparison.OrdinalIgnoreCase));
+            bool placed = put is
+            {
+                Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Amount: null, HasTurnWord: false, Times: 1, Detail.Count: 0,
+                WeightNote: null, IsAmp: false
+            }
+                && (closes || (manner.Head?.Verb is ActionKind.Stomp && put.Dir is not null && put.Head is not { Special: "walk" or "run" }));
+            if (!gesture || !placed)
+            {
+                continue;
+            }
+
+            put.Head = manner.Head;
+            put.HeadText = manner.HeadText;
+            put.Dir ??= new Meaning(TermKind.Dir) { Direction = Direction.Together };
+            put.WeightNote = manner.WeightNote;
+            put.LinkAfter = manner.LinkAfter;
+            put.Cover(manner.Span);
+            _clauses.RemoveAt(i);
+        }
+    }
+
+    /// <summary>"Kick L, throwing both hands up as you kick", "kick R forward two times, low kicks": the move before, spoken of once more.</summary>
+    private void DropSaidAgain()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            Clause said = _clauses[i];
+            if (said is not
+                {
+                    Head.Verb: ActionKind verb, Feet.Count: 0, Dir: null, Amount: null, Part.Length: 0, Times: 1, TimesStated: false,
+                    Detail.Count: 0, WeightNote: null, Unknown.Count: 0, IsAmp: false, BothFeet: false, Lasts: null
+                } || verb is ActionKind.Hold)
+            {
+                continue;
+            }
+
+            // what goes between is a remark on arms, or stands beside the move
+            int before = i - 1;
+            while (before > 0 && (_clauses[before].Head?.Verb is ActionKind.Clap or ActionKind.Snap
+                || _clauses[before].Head is { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }))
+            {
+                before--;
+            }
+
+            bool sameMove = _clauses[before].Head?.Verb == verb;
+            bool asYouDo = said.IsWith && said.SaysAsYou && sameMove;
+            bool severalOfThem = said.Link is Link.Hard && sameMove && before == i - 1 && (said.HasStyle || said.Size != 0)
+                && said.HeadText.EndsWith('s') && !said.HeadText.EndsWith("ss", StringComparison.Ordinal)
+                && (_clauses[before].Times > 1 || _clauses[before].Feet.Count > 1);
+            if (asYouDo || severalOfThem)
+            {
+                _clauses[before].Size = _clauses[before].Size == 0 ? said.Size : _clauses[before].Size;
+                _clauses[before].HasStyle = true;
+                _clauses[i - 1].LinkAfter = said.LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>"Spin a full turn right on the right with left hooked": how the free foot is held in a turn.</summary>
+    private void JoinHeld()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is
+                {
+                    IsWith: true, Head.Verb: ActionKind.Hook or ActionKind.Hitch or ActionKind.Flick, Feet.Count: 1, Amount: null, Detail.Count: 0,
+                    Times: 1
+                } held
+                && held.HeadText.Split(' ')[0].EndsWith("ed", StringComparison.OrdinalIgnoreCase)
+                && _clauses[i - 1] is { WeightNote: TermKind.WeightOn, Amount: not null } turn && (turn.IsTurnOnly || ClauseBuilder.IsTurnVerb(turn.Head))
+                && turn.WeightFoot == held.Feet[0].Foot.Other())
+            {
+                turn.Held = held.Head!.Verb;
+                turn.Reference = held.Feet[0].Foot;
+                turn.Cover(held.Span);
+                turn.LinkAfter = held.LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>"Roll your shoulders as you step R to side": the step, and what the body does meanwhile.</summary>
+    private void BodyAsYouStep()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            Clause body = _clauses[i - 1];
+            Clause step = _clauses[i];
+            bool ofBody = body is { Link: Link.Hard or Link.None, Feet.Count: 0, Amount: null, Times: 1, Detail.Count: 0, IsAmp: false, IsWith: false }
+                && body.Head is
+                {
+                    Verb: ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.RollHips or ActionKind.Dip
+                    or ActionKind.Clap or ActionKind.Snap
+                };
+            if (ofBody && step is { SaysAsYou: true, Head: null or { Verb: ActionKind.Step or ActionKind.Rock }, Feet.Count: 1, Times: 1 })
+            {
+                (step.Link, step.IsWith, step.SaysAsYou) = (body.Link, false, false);
+                body.LinkAfter = step.LinkAfter;
+                step.LinkAfter = Link.Soft;
+                (body.Link, body.IsWith) = (Link.Soft, true);
+                (_clauses[i - 1], _clauses[i]) = (step, body);
+            }
+        }
+    }
+
+    /// <summary>"Jazz box 1/4 right with scuff": how a figure of four ends.</summary>
+    private void EndWith()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            if (_clauses[i] is
+                {
+                    IsWith: true, Feet.Count: 0, Dir: null, Amount: null, Times: 1, TimesStated: false, Detail.Count: 0, Part.Length: 0,
+                    Head.Verb: ActionKind.Touch or ActionKind.Scuff or ActionKind.Brush or ActionKind.Hitch or ActionKind.Kick or ActionKind.Flick
+                } end
+                && _clauses[i - 1] is { IsFigure: true, Times: 1, Detail.Count: 0 } figure
+                && figure.Head!.Figures[0].Rows is [_, _, _, { Action.Effect: WeightEffect.Takes }])
+            {
+                end.SaysFinish = true;
+            }
+        }
+    }
+
+    /// <summary>"Jazz box R, and make a quarter turn right as you step back on the left": which step of the figure turns.</summary>
+    private void TurnAsYouStep()
+    {
+        for (int i = _clauses.Count - 1; i > 1; i--)
+        {
+            if (_clauses[i] is
+                {
+                    SaysAsYou: true, Head: null or { Verb: ActionKind.Step }, Feet.Count: < 2, Dir: { } way, Amount: null, Detail.Count: 0, Times: 1
+                } step
+                && _clauses[i - 1] is { IsTurnOnly: true, Amount: not null, TurnSide: not null, TurnTo: null, SaysEach: false } turn
+                && _clauses[i - 2] is { IsFigure: true, Amount: null, HasTurnWord: false, Detail.Count: 0, Times: 1 } figure
+                && figure.Head!.Figures[0].Rows.Count(r => FigureComparison.Family(r.Action.Direction) == FigureComparison.Family(way.Direction)) == 1
+                && figure.Head.Figures[0].Rows.Count > 2)
+            {
+                figure.Amount = turn.Amount;
+                figure.TurnSide = turn.TurnSide;
+                figure.HasTurnWord = true;
+                figure.OnWay = way.Direction;
+                figure.Cover(step.Span);
+                figure.LinkAfter = step.LinkAfter;
+                _clauses.RemoveRange(i - 1, 2);
+                i--;
+            }
+        }
+    }
+
+    /// <summary>"Pivot 1/2 right on ball of L &amp; step R beside L": the turn is made on the foot that stands, as the other one closes.</summary>
+    private void TurnAndClose()
+    {
+        for (int i = 0; i + 1 < _clauses.Count; i++)
+        {
+            int next = _clauses[i + 1].IsAmp && i + 2 < _clauses.Count ? i + 2 : i + 1;
+            if (_clauses[i] is
+                {
+                    Head: { Verb: ActionKind.Pivot, Figures.Count: < 2 }, Amount: not null, TurnSide: not null, Feet: [{ } stood], Part: "ball",
+                    WeightNote: null,
+                    Times: 1, Detail.Count: 0
+                } turn
+                && _clauses[next] is { Head: null or { Verb: ActionKind.Step }, Dir.Direction: Direction.Together, Feet: [{ } closed], Amount: null } close
+                && (next > i + 1 || close.Link is Link.Soft) && closed.Foot == stood.Foot.Other())
+            {
+                turn.Head = null;
+                turn.HasTurnWord = true;
+                turn.Part = "";
+                turn.Feet.Clear();
+                turn.WeightNote = TermKind.WeightOn;
+                turn.WeightFoot = stood.Foot;
+            }
+        }
+    }
+}
