@@ -167,6 +167,7 @@ internal sealed partial class ClauseBuilder
             {
                 if (owner.HasContent || _clauses.Count > 0)
                 {
+                    TakeSides(owner, inner);
                     owner.Detail.AddRange(inner.Where(c => c.HasContent || c.Unknown.Count > 0));
                 }
                 else
@@ -226,6 +227,29 @@ internal sealed partial class ClauseBuilder
 
         owner.Feet.AddRange(moves.SelectMany(m => m.Feet));
         return true;
+    }
+
+    /// <summary>
+    /// "Swivet: on left heel and right ball turn both feet to the left, and back, weight on left": a figure of both feet has its side and where the weight ends
+    /// from its detail, where its name does not say them.
+    /// </summary>
+    private static void TakeSides(Clause owner, List<Clause> detail)
+    {
+        if (!owner.IsFigure || detail.Count == 0 || !owner.Head!.Figures[0].Rows.All(r => r.Foot is RelativeFoot.Both))
+        {
+            return;
+        }
+
+        if (owner is { Feet.Count: 0, DirSide: null } && detail.Find(d => d.DirSide is not null)?.DirSide is Foot side)
+        {
+            owner.DirSide = side;
+        }
+
+        if (owner.WeightNote is null && detail[^1].WeightNote is not null)
+        {
+            owner.WeightNote = detail[^1].WeightNote;
+            owner.WeightFoot = detail[^1].WeightFoot;
+        }
     }
 
     /// <summary>Whether a number in this bracket is the count of the move before: not a wall in square brackets, and not "(5) cross R over L (6) step
@@ -426,6 +450,13 @@ internal sealed partial class ClauseBuilder
             return false;
         }
 
+        while (headsOff && _clauses.Count > 0 && _clauses[^1] is { Head.IsIng: true, LinkAfter: Link.None, Feet.Count: 0, Dir: null, Amount: null, Detail.Count: 0 })
+        {
+            // "sweeping walks: step R back sweeping L, ...": all of it is the title
+            owner.Cover(_clauses[^1].Span);
+            _clauses.RemoveAt(_clauses.Count - 1);
+        }
+
         if (repeats)
         {
             // "the same moving back: R behind, ...": what is written out is danced
@@ -520,6 +551,7 @@ internal sealed partial class ClauseBuilder
             _current = new Clause { Link = Link.Hard };
         }
 
+        TakeSides(owner, rest);
         owner.Detail.AddRange(rest);
         owner.DetailAfterDash = _terms[at].Text is "-" or "–" or "—";
         owner.Cover(_terms[end - 1].Span);

@@ -86,7 +86,7 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (at + 1 < _end && IsArm(_terms[at + 1]) && !DoesArms(_terms[at + 1]))
+        if (at + 1 < _end && IsSidedArm(_terms[at + 1]))
         {
             // "with L hand on hat brim"
             _current.HasStyle = true;
@@ -202,6 +202,24 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir: null, Reference: null } && _current.Feet[0].Foot != foot && _pending is Link.None
+            && _current.HeadText.Split(' ')[0].ToLowerInvariant() is "join" or "joins" or "joining" or "rejoin" or "rejoins" or "rejoining")
+        {
+            // "R rejoins L"
+            _current.Reference = foot;
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Together };
+            Widen(term);
+            return;
+        }
+
+        if (_current is { Head.Verb: ActionKind.Recover, Feet.Count: 1, Dir: null } && _current.Feet[0].Foot == foot && _pending is Link.None
+            && at > 0 && _terms[at - 1].Meaning.Side == foot && NextIndex(at + 1) < 0)
+        {
+            // "recover R R": typed twice, nobody recovers on one foot twice
+            Widen(term);
+            return;
+        }
+
         bool namedPlace = at > 0 && _terms[at - 1 - (_terms[at - 1].Kind == TermKind.Filler && at > 1 ? 1 : 0)] is { Kind: TermKind.Move } named
             && EndsInPlace(named.Text) && named.Meaning.Figures.All(f => f.Rows.Count < 3);
         if (namedPlace && _current.Feet.Count == 1 && _current.Feet[0].Foot != foot && _pending is Link.None && NextIndex(at + 1) < 0)
@@ -279,7 +297,9 @@ internal sealed partial class ClauseBuilder
             && (_terms[at - 1].Text is "to" or "by" or "at" or "towards" || (certain && SaysTo(at - 1))
             || (_current.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Drag or ActionKind.Slide && SaysTo(at - 1)))
             && _current.Feet.Count > 0 && _current.Feet[^1].Foot != foot && _pending is not (Link.Soft or Link.Amp)
-            && _current.Dir is null or { Direction: Direction.Together or Direction.Up or Direction.In };
+            && (_current.Dir is null or { Direction: Direction.Together or Direction.Up or Direction.In }
+                || (_current.Head?.Verb is ActionKind.Drag or ActionKind.Slide && _current.Dir is { Direction: Direction.Back or Direction.Forward }
+                    && NextIndex(at + 1) < 0));
         bool backToFoot = at > 1 && _terms[at - 1] is { Kind: TermKind.Filler }
             && _terms[at - 1].Text.Split(' ')[0].ToLowerInvariant() is "to" or "the" or "your"
             && _terms[PreviousIndex(at - 1) is int way and >= 0 ? way : at] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Back }

@@ -50,6 +50,17 @@ internal sealed partial class ClauseBuilder
             Lasting(at, lasting);
         }
 
+        if (word is "finishing" or "ending" && _current is { IsFigure: true, Detail.Count: 0, Times: 1 } && _current.Head!.Figures[0].Rows.Count > 2
+            && NextMeaningful(at + 1 < _end && _terms[at + 1].Kind is TermKind.With ? at + 2 : at + 1) is TermKind.Side or TermKind.Foot)
+        {
+            // "mambo R forward ending with R back"
+            Close(Link.None);
+            _pending = Link.None;
+            _current.SaysFinish = true;
+            Widen(term);
+            return;
+        }
+
         _current.SaysFinish |= !_current.HasContent && _clauses.Count > 0
             && word is "finish" or "finishing" or "finishes" or "ending" or "end" or "ends";
         _current.SaysEach |= word is "each" or "every" or "each time" or "after each" or "every time" or "on every step" or "on each step" or "each step"
@@ -68,8 +79,12 @@ internal sealed partial class ClauseBuilder
         Widen(term);
     }
 
-    /// <summary>Whether a move of the arms is told by what is done with them ("walk R, L swinging the arms"): the side before it is a foot.</summary>
-    internal static bool DoesArms(Term term) => term.Kind is TermKind.Move && term.Text.Split(' ')[0].EndsWith("ing", StringComparison.OrdinalIgnoreCase);
+    /// <summary>Whether a side before words on arms is theirs ("right arm up"); of both arms, or of what they do ("R swinging the arms"), it is a foot.</summary>
+    internal static bool IsSidedArm(Term term) => IsArm(term) && term.Text.Split(' ') is [var first, ..]
+        && !(term.Kind is TermKind.Move && (first.EndsWith("ing", StringComparison.OrdinalIgnoreCase)
+            || first.ToLowerInvariant() is "arms" or "hands" or "raise" or "lift" or "lower" or "throw" or "push" or "swing" or "cross"))
+        && first.ToLowerInvariant() is not ("arms" or "hands" or "head" or "chest" or "eyes" or "elbows" or "shoulders" or "palms" or "fists" or "look"
+            or "looking");
 
     internal static bool IsArm(Term term) => term is { Kind: TermKind.Move, Meaning.Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }
         || (term.Kind is TermKind.Style && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger"

@@ -238,6 +238,13 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (IsArm(term) && _current is { Head: null, Feet.Count: > 0, Part.Length: 0, Amount: null } && _pending is not Link.Amp)
+        {
+            // "walk R, L swinging the arms": the foot walks, it does nothing with the arms
+            Close(_pending is Link.Soft ? Link.Soft : Link.None);
+            _pending = Link.None;
+        }
+
         // "turn 1/4 left stepping R forward": the turn goes with the step
         if (move.Verb is ActionKind.Hold or ActionKind.Clap or ActionKind.Snap && move.Figures.Count == 0 && _current.HasContent)
         {

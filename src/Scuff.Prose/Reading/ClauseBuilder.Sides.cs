@@ -14,7 +14,7 @@ internal sealed partial class ClauseBuilder
         int previous = PreviousIndex(at - 1);
         bool ofBody = previous >= 0 && _terms[previous] is { Kind: TermKind.Part, Meaning.Part: "body" or "shoulder" or "shoulders" }
             && NextIndex(at + 1) < 0;
-        if (ofBody || (at + 1 < _end && IsArm(_terms[at + 1]) && !DoesArms(_terms[at + 1])) || (at > 0 && IsArm(_terms[at - 1])))
+        if (ofBody || (at + 1 < _end && IsSidedArm(_terms[at + 1])) || (at > 0 && IsArm(_terms[at - 1])))
         {
             // "right arm", "look left": not a foot
             _current.HasStyle = true;

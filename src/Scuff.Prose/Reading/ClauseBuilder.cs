@@ -35,6 +35,7 @@ internal sealed partial class ClauseBuilder
     public static List<Clause> Build(List<Term> terms, bool placesStart = false)
     {
         StylePhrases.Mark(terms);
+        WordOrder.JoinFeet(terms);
         WordOrder.Mend(terms);
         if (Rhythm(terms) is (List<int> rhythm, int start))
         {

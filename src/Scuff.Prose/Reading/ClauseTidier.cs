@@ -36,6 +36,7 @@ internal sealed class ClauseTidier
         RollByTurns();
         StrutsByParts();
         JoinSwivets();
+        CentreOfSwivet();
         SwivelsOfOneFoot();
         CentreAfterFan();
         JoinFigureTurns();
@@ -45,6 +46,14 @@ internal sealed class ClauseTidier
         JoinAmounts();
         JoinFeet();
         CentreAfterTwist();
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            // "side mambo R closing R to L": how the figure ends, or a step of its own; the counts tell
+            _clauses[i].SaysFinish |= _clauses[i] is { Link: Link.None, Feet.Count: 1, Head: null, Amount: null, HasTurnWord: false } last
+                && last.Dir is not null && last.DirText.Split(' ')[0].EndsWith("ing", StringComparison.OrdinalIgnoreCase)
+                && _clauses[i - 1] is { IsFigure: true, Times: 1, Detail.Count: 0 } figure && figure.Head!.Figures[0].Rows.Count > 2;
+        }
+
         foreach (Clause swaying in _clauses.Where(c => c is { FirstWithBefore: true, Feet.Count: > 1 }))
         {
             swaying.Feet.RemoveAt(0);
@@ -461,12 +470,31 @@ internal sealed class ClauseTidier
             _clauses.RemoveAt(i + 1);
             _clauses[i] = joined;
             if (i + 1 < _clauses.Count && _clauses[i + 1] is { Head: null or { Verb: ActionKind.Recover or ActionKind.Step }, BothFeet: true }
-                    or { Head.Verb: ActionKind.Recover, Feet.Count: 0 } && _clauses[i + 1] is Clause back
+                    or { Head: null or { Verb: ActionKind.Recover or ActionKind.Step }, Feet.Count: 0, Amount: null } && _clauses[i + 1] is Clause back
                 && back.Dir?.Direction is Direction.Home or Direction.Centre)
             {
                 back.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Swivel, Special = "swivel" };
                 back.HeadText = "swivel";
                 back.Dir = back.Dir with { Direction = Direction.Centre };
+            }
+        }
+    }
+
+    /// <summary>"Swivet right, return to centre with weight on L": how the swivet ends, told once more.</summary>
+    private void CentreOfSwivet()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i - 1] is { Detail.Count: 0, Times: 1, Head: { Verb: null, Figures: [{ Id: "swivet" } figure, ..] } } swivet && figure.Rows.Count == 2
+                && _clauses[i] is { Feet.Count: 0, Amount: null, HasTurnWord: false, Dir.Direction: Direction.Home or Direction.Centre } back
+                && back.Head is null or { Verb: ActionKind.Recover or ActionKind.Step or ActionKind.Swivel })
+            {
+                swivet.WeightNote ??= back.WeightNote;
+                swivet.WeightFoot ??= back.WeightFoot;
+                swivet.Unknown.AddRange(back.Unknown);
+                swivet.Cover(back.Span);
+                swivet.LinkAfter = back.LinkAfter;
+                _clauses.RemoveAt(i);
             }
         }
     }
@@ -623,11 +651,38 @@ internal sealed class ClauseTidier
         }
     }
 
-    /// <summary>"Grind R heel turning toes from left to right": how a grind is made.</summary>
+    /// <summary>"Grind R heel turning toes from left to right", "R heel forward grinding 1/4 right": how a grind is made.</summary>
     private void JoinGrinds()
     {
         for (int i = _clauses.Count - 1; i > 0; i--)
         {
+            if (_clauses[i] is { SaysIt: true, Head.Verb: ActionKind.Grind, Feet.Count: 0 }
+                && _clauses[i - 1] is { Head.Verb: ActionKind.Step, Feet.Count: 0, Part: "heel", WeightNote: TermKind.WeightOn, WeightFoot: Foot stood } weighted)
+            {
+                // "put your weight on the right heel"
+                weighted.Feet.Add(new FootWord(stood, true, false));
+                weighted.WeightNote = TermKind.WeightTakes;
+                weighted.WeightFoot = null;
+            }
+
+            if (_clauses[i] is { Head.Verb: ActionKind.Grind, Feet.Count: 0, Dir: null or { Direction: Direction.Side }, Detail.Count: 0 } ground
+                && (ground.Link is Link.None || ground.SaysIt)
+                && _clauses[i - 1] is { Feet.Count: 1, Amount: null, Detail.Count: 0, WeightNote: null or TermKind.WeightTakes } heel && IsHeelLaid(heel))
+            {
+                // "put your weight on the right heel in front of you and grind it"
+                heel.Head = ground.Head;
+                heel.HeadText = ground.HeadText;
+                heel.Part = "";
+                heel.WeightNote = null;
+                heel.Amount = ground.Amount;
+                heel.TurnSide = ground.TurnSide;
+                heel.HasTurnWord = ground.HasTurnWord;
+                heel.Cover(ground.Span);
+                heel.LinkAfter = ground.LinkAfter;
+                _clauses.RemoveAt(i);
+                continue;
+            }
+
             if (_clauses[i] is { Part: "toe" or "toes", HasTurnWord: true, Feet.Count: 0, Amount: null, Head: null }
                 && _clauses[i - 1] is { Stands: true, Part: "heel", Feet.Count: 1, Head: null } standing)
             {
@@ -637,8 +692,9 @@ internal sealed class ClauseTidier
                 standing.Part = "";
             }
 
-            if (_clauses[i] is { Part: "toe" or "toes", HasTurnWord: true, Feet.Count: 0, Amount: null, Head: null }
-                && _clauses[i - 1].Head is { Verb: ActionKind.Grind })
+            bool ofToes = _clauses[i] is { Part: "toe" or "toes", HasTurnWord: true, Feet.Count: 0, Amount: null, Head: null }
+                or { Head: { Verb: ActionKind.SplitToes or ActionKind.FanToe or ActionKind.SwivelToes, IsIng: true }, Feet.Count: 0, Amount: null };
+            if (ofToes && _clauses[i - 1].Head is { Verb: ActionKind.Grind })
             {
                 // "grind R heel turning toes from left to right": how a grind is made
                 _clauses[i - 1].Cover(_clauses[i].Span);
@@ -648,6 +704,9 @@ internal sealed class ClauseTidier
             }
         }
     }
+
+    private static bool IsHeelLaid(Clause clause) => clause is { Head: null or { Verb: ActionKind.Step }, Part: "heel" }
+        or { Head.Verb: ActionKind.Dig } or { Head: { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dig }] }, ..] } };
 
     /// <summary>How the turn of a figure is shared out: the catalogue knows.</summary>
     private void JoinTurnsOfEach()
@@ -680,6 +739,26 @@ internal sealed class ClauseTidier
                 figure.Feet.AddRange(clause.Feet);
                 figure.Amount = clause.Amount;
                 figure.TurnSide ??= clause.TurnSide;
+                figure.Cover(clause.Span);
+                figure.LinkAfter = clause.LinkAfter;
+                _clauses.RemoveAt(i);
+                i--;
+                continue;
+            }
+
+            bool wayOfList = clause is { Head: null, Amount: null, HasTurnWord: false, Feet.Count: 1, Part.Length: 0, Reference: null, Link: Link.Hard, IsRepeat: false }
+                && clause is { DirFirst: false, WeightNote: null, SaysIt: false, Dir.Direction: Direction.InPlace or Direction.Forward or Direction.Back or Direction.Side }
+                && _clauses[i - 1] is { IsFigure: true, Amount: null, Feet.Count: 2, Dir: null, Detail.Count: 0, Times: 1 } listing
+                && listing.Feet[0].Foot != listing.Feet[1].Foot && listing.Feet[0].Foot == clause.Feet[0].Foot
+                && listing.Head!.Figures is [{ NamedBy: NamedBy.FirstFoot, Rows.Count: 3 }, ..];
+            if (wayOfList)
+            {
+                // "triple step R, L, R in place": where all of them go
+                Clause figure = _clauses[i - 1];
+                figure.Feet.AddRange(clause.Feet);
+                figure.Dir = clause.Dir;
+                figure.DirText = clause.DirText;
+                figure.DirSide = clause.DirSide;
                 figure.Cover(clause.Span);
                 figure.LinkAfter = clause.LinkAfter;
                 _clauses.RemoveAt(i);

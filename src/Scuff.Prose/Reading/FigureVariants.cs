@@ -129,6 +129,12 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         {
             // "shuffle to the right": the foot of that side, if it is free
             Foot? free = situation.Weight.FreeFoot();
+            if (original.Rows.All(r => r.Foot is RelativeFoot.None or RelativeFoot.Both))
+            {
+                // "swivet to the left": no foot has to be free
+                free = null;
+            }
+
             if (free != way && !clause.Diagonal && VariantParts.BeginsAside(original))
             {
                 // "chasse to the left" with the left standing: the way is said, so that somebody has to ask

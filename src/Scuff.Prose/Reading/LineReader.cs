@@ -160,7 +160,8 @@ internal sealed class LineReader
                 ResolveTurnsTo(told);
                 (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
                     _search.Solve(told, places);
-                if (steps is { Fits: true, Cost: < 1.2 } && told.Count(c => c.HasContent && !c.IsAmp) > 1
+                bool several = told.Count(c => c.HasContent && !c.IsAmp) > 1 || told is [{ IsFigure: true, Feet.Count: > 1, Times: 1 }];
+                if (steps is { Fits: true, Cost: < 1.2 } && several
                     && told.TrueForAll(c => c.Unknown.Count == 0) && NameAgrees(terms, from, to, steps))
                 {
                     (best, other, danced, figures, clauses) = (steps, otherSteps, stepsDanced, stepFigures, told);

@@ -228,8 +228,9 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         List<PlacedRow> feet = rows.FindAll(r => r.Action.Foot != ActingFoot.None);
         if (feet.Exists(r => r.Action.Foot == ActingFoot.Both))
         {
-            // "swivet: R toes right and L heel left": parts of feet, not steps
-            return true;
+            // "swivet: R toes right and L heel left": parts of feet, not steps; but the way is the same
+            Foot? named = clause.Feet.Count > 0 ? clause.Feet[0].Foot : clause.DirSide;
+            return named is null || clause.Detail.Find(d => d.DirSide is not null && d.Part.Length == 0)?.DirSide is not Foot told0 || told0 == named;
         }
 
         foreach (int count in (ReadOnlySpan<int>)[feet.Count, rows.Count])
@@ -238,7 +239,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             List<PlacedRow>? told = new LineSolver(state.Lexicon).Solve(clause.Detail, places, weight).FirstOrDefault()?.Rows.FindAll(r => !r.IsWith
                 && r.Action.Foot != ActingFoot.None);
             bool even = told?.Count == feet.Count;
-            if (told is null || Holds(told, feet, places: true) || Holds(feet, told, places: even))
+            if (told is null || Holds(told, feet, places: true) || Holds(feet, told, places: even || (feet.Count == 1 && clause.Head?.Verb is ActionKind.Step)))
             {
                 // the one says all that the other says, and perhaps more
                 return true;

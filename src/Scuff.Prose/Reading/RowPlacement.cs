@@ -127,6 +127,12 @@ internal static class RowPlacement
             return;
         }
 
+        if (rows[^1].Action is { Kind: ActionKind.Turn } short0 && short0.Turn.Amount <= 2 && variant.Lasts is null && state.Moves > 1)
+        {
+            // "step, step and quarter turn" on four counts: something is missing, nobody turns a quarter for so long
+            return;
+        }
+
         PlacedRow? before = state.Last.Previous;
         double crowded = before is { IsWith: true, Action.Kind: ActionKind.Clap or ActionKind.Snap } && state.Last.Action.Kind is not ActionKind.Hold
             ? 0.4 : 0;

@@ -29,9 +29,10 @@ internal static class StylePhrases
                 end++;
             }
 
-            if (IsOfArms(terms, start, end))
+            int from = start;
+            if (IsOfArms(terms, start, end) || IsOfHips(terms, start, end) || IsRemark(terms, start, end) || ArmsBeside(terms, ref from, end))
             {
-                for (int i = start; i < end; i++)
+                for (int i = from; i < end; i++)
                 {
                     // a move of the arms by name may have a count of its own
                     terms[i] = IsArms(terms[i]) ? terms[i] : terms[i] with { Meaning = new Meaning(TermKind.Style) };
@@ -63,12 +64,15 @@ internal static class StylePhrases
             {
                 case TermKind.Filler or TermKind.Style or TermKind.Size or TermKind.BothFeet or TermKind.Unknown:
                     break;
-                case TermKind.Side when verb || (i + 1 < end && IsUpperBody(terms[i + 1]) && !ClauseBuilder.DoesArms(terms[i + 1])):
+                case TermKind.Side when (verb && terms.FindIndex(i + 1, end - i - 1, t => t.Kind is TermKind.Side or TermKind.Dir or TermKind.Move) is int next
+                    && (next < 0 || IsUpperBody(terms[next]))) || (i + 1 < end && (ClauseBuilder.IsSidedArm(terms[i + 1]) || (IsUpperBody(terms[i + 1]) && !ClauseBuilder.IsArm(terms[i + 1])))):
                     break;
                 case TermKind.Move when !verb && term.Meaning is { Figures.Count: 0 }
                     or { Verb: ActionKind.Drag or ActionKind.Slide or ActionKind.Sweep }
                     && term.Meaning.Verb is ActionKind.Drag or ActionKind.Slide or ActionKind.Sweep or ActionKind.Press or ActionKind.Drop
-                        or ActionKind.Flick or ActionKind.Step:
+                        or ActionKind.Flick or ActionKind.Step
+                    && !(term.Meaning.Verb is ActionKind.Step && term.Text.Split(' ')[0].ToLowerInvariant() is ['s', 't', 'e', 'p', ..] or ['w', 'a', 'l', 'k', ..]
+                        or ['r', 'u', 'n', ..]):
                     verb = true;
                     break;
                 default:
@@ -77,6 +81,67 @@ internal static class StylePhrases
         }
 
         return false;
+    }
+
+    /// <summary>"Sway left, hips alive": how the hips are held, where the words after them tell no way to go.</summary>
+    private static bool IsOfHips(List<Term> terms, int start, int end)
+    {
+        while (start < end && terms[start].Kind is TermKind.Filler)
+        {
+            start++;
+        }
+
+        return start + 1 < end && terms[start] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Bump } hips
+            && hips.Text.ToLowerInvariant() is "hips" or "hip" or "your hips" or "the hips"
+            && terms.TrueForAll(start + 1, end, t => t.Kind is TermKind.Filler or TermKind.Style or TermKind.Unknown or TermKind.Size)
+            && !terms.TrueForAll(start + 1, end, t => t.Kind is TermKind.Filler);
+    }
+
+    /// <summary>"... and bring the left in behind it, that's the start of your vine": a name for what was told, without a foot or a turn of its own.</summary>
+    private static bool IsRemark(List<Term> terms, int start, int end)
+        => start > 0 && start + 1 < end && terms[start].Text.ToLowerInvariant() is "thats" or "that's" or "that’s"
+            && terms.TrueForAll(start, end, t => t.Kind is not (TermKind.Foot or TermKind.Side or TermKind.Amount or TermKind.Number or TermKind.Times
+                or TermKind.WeightOn or TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth or TermKind.Clock or TermKind.Repeat
+                or TermKind.RepeatMirrored));
+
+    /// <summary>"Rock L forward pushing both hands away": from where on the words are of what the hands do beside the step.</summary>
+    private static bool ArmsBeside(List<Term> terms, ref int from, int end)
+    {
+        for (int i = from + 1; i + 1 < end; i++)
+        {
+            bool does = terms[i].Text.EndsWith("ing", StringComparison.OrdinalIgnoreCase) && (terms[i].Kind is TermKind.Unknown or TermKind.Filler or TermKind.Style
+                || terms[i] is { Kind: TermKind.Move, Meaning: { IsIng: true, Verb: ActionKind.Drag or ActionKind.Slide or ActionKind.Sweep or ActionKind.Press
+                    or ActionKind.Flick or ActionKind.Step } });
+            int part = i + 1;
+            while (part < end && terms[part].Kind is TermKind.Filler or TermKind.BothFeet or TermKind.Side or TermKind.Size or TermKind.Style
+                && !IsUpperBody(terms[part]))
+            {
+                part++;
+            }
+
+            if (does && part < end && IsUpperBody(terms[part]) && !IsArms(terms[part])
+                && terms.TrueForAll(part, end, t => t.Kind is not (TermKind.Foot or TermKind.Amount or TermKind.WeightOn or TermKind.WeightBoth
+                    or TermKind.WeightTakes or TermKind.WeightNone or TermKind.Clock or TermKind.Move)))
+            {
+                from = i;
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool TrueForAll(this List<Term> terms, int from, int to, Predicate<Term> holds)
+    {
+        for (int i = from; i < to; i++)
+        {
+            if (!holds(terms[i]))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private static bool Names(string word) => word.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger"

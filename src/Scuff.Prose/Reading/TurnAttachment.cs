@@ -22,7 +22,8 @@ internal static class TurnAttachment
             return null;
         }
 
-        double extra = target.Action.Turn.Sign != 0 ? 0.3 : 0;
+        // "step R, hold, turn 1/4 left": hardly made before the hold
+        double extra = (target.Action.Turn.Sign != 0 ? 0.3 : 0) + (cost > 0 && above.Exists(r => r is { IsWith: false }) ? 0.4 : 0);
         PlacedRow turned = target with { Action = Turned(target, eighths) };
         for (int i = above.Count - 1; i >= 0; i--)
         {

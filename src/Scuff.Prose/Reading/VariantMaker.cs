@@ -167,6 +167,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.PopKnee or ActionKind.Dip or ActionKind.RollKnee or ActionKind.Snap
             or ActionKind.Clap or ActionKind.Slap or ActionKind.Sweep or ActionKind.Ronde or ActionKind.Drag or ActionKind.Slide
             && r.Action.Effect == WeightEffect.Keeps || (r.Action.Kind is ActionKind.Hitch or ActionKind.Bounce && clause.IsWith)
+            || (r.Action.Kind is ActionKind.Bounce && clause is { Head.IsIng: true, TimesStated: false })
             || (r.Action.Kind is ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick && clause.HasLift && clause.Link is not Link.Hard)));
         if (body is null)
         {
@@ -928,10 +929,11 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        if (inherited is ActionKind.FanToe or ActionKind.FanHeel && clause.Feet.Count == 0
-            && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home)
+        if (inherited is ActionKind.FanToe or ActionKind.FanHeel && clause.Feet.Count == 0 && clause.Part.Length == 0 && !clause.Diagonal
+            && (clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home
+                || clause is { Dir.Direction: Direction.Side, DirSide: not null }))
         {
-            // "R toe fan out, in"
+            // "R toe fan out, in", "fan R toe out to R, back to centre, out to R, back to centre"
             clause.Inherited = inherited;
             Foot fanned = situation.Last?.Action.Foot.ToFoot() ?? Foot.Right;
             AddFootMoves(variants, clause, lexicon.Verbs.Usual(inherited.Value), FootRule.Any, [(fanned, true)], situation, 0);

@@ -92,7 +92,7 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         int close = terms.FindIndex(at, t => t.Kind is TermKind.Close);
         bool tellsFree = open >= 0 && close > at && terms[open].Kind is TermKind.Open
             && terms.GetRange(open, close - open).Exists(t => t.Text.EndsWith("free", StringComparison.OrdinalIgnoreCase));
-        return stays || tellsFree || (at + 1 < terms.Count && (terms[at + 1].Kind is TermKind.Style || (ClauseBuilder.IsArm(terms[at + 1]) && !ClauseBuilder.DoesArms(terms[at + 1]))))
+        return stays || tellsFree || (at + 1 < terms.Count && (terms[at + 1].Kind is TermKind.Style || ClauseBuilder.IsSidedArm(terms[at + 1])))
             || (before >= 0 && (terms[before].Kind is TermKind.Style or TermKind.Filler || terms[before] is
             {
                 Kind: TermKind.Part, Meaning.Part: "body"

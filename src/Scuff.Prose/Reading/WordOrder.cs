@@ -1,3 +1,4 @@
+using Scuff.Diagnostics;
 using Scuff.Prose.Words;
 using Scuff.Stance;
 using Scuff.Steps;
@@ -27,6 +28,29 @@ internal static class WordOrder
             start = end + 1;
         }
     }
+
+    /// <summary>"RF+LF swivel both heels to right": two feet before what only both feet do are both feet, and no steps.</summary>
+    /// <param name="terms">The terms of a line, changed in place.</param>
+    public static void JoinFeet(List<Term> terms)
+    {
+        for (int i = 0; i + 3 < terms.Count; i++)
+        {
+            bool begins = i == 0 || terms[i - 1].Kind is TermKind.Separator or TermKind.Then or TermKind.Open;
+            if (begins && terms[i].Kind is TermKind.Side or TermKind.Foot && terms[i + 1] is { Kind: TermKind.Amp or TermKind.Join }
+                && terms[i + 2].Kind is TermKind.Side or TermKind.Foot && terms[i + 2].Meaning.Side != terms[i].Meaning.Side && IsOfBoth(terms[i + 3]))
+            {
+                terms[i] = new Term(new Meaning(TermKind.BothFeet), TextSpan.FromBounds(terms[i].Span.Start, terms[i + 2].Span.End), "both");
+                terms.RemoveRange(i + 1, 2);
+            }
+        }
+    }
+
+    private static bool IsOfBoth(Term term) => term is
+    {
+        Kind: TermKind.Move, Meaning.Verb: ActionKind.Swivel or ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Twist or ActionKind.SplitHeels
+            or ActionKind.SplitToes or ActionKind.Bounce or ActionKind.Jump or ActionKind.Click
+    }
+        or { Kind: TermKind.Part, Meaning.Part: "heels" or "toes" };
 
     /// <summary>"Right make a big step back": nothing is turned by making a step.</summary>
     private static void MakeIsDo(List<Term> terms)
@@ -74,6 +98,13 @@ internal static class WordOrder
 
             List<Term> said = terms.GetRange(i + 1, (end < 0 ? terms.Count : end) - i - 1).FindAll(t => t.Kind is not (TermKind.Filler or TermKind.Size
                 or TermKind.Style));
+            if (said is [{ Kind: TermKind.Side or TermKind.Foot }, { Kind: TermKind.Move, Meaning.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point
+                or ActionKind.Step or ActionKind.Kick }, ..] && !said.Exists(t => t.Kind is TermKind.Amount or TermKind.Turn or TermKind.Clock))
+            {
+                // "swing right round to touch toe forward": the way to the touch
+                terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Filler) };
+            }
+
             if (said is [{ Kind: TermKind.Side or TermKind.Foot }, { Kind: TermKind.Dir, Meaning.Direction: not (Direction.In or Direction.Together) }, ..]
                 && !said.Exists(t => t.Kind is TermKind.Amount or TermKind.Turn or TermKind.Move or TermKind.Clock))
             {

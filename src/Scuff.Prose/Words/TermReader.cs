@@ -171,6 +171,14 @@ internal static class TermReader
         JoinSlashed(tokens);
         for (int i = tokens.Count - 1; i >= 0; i--)
         {
+            if (tokens[i].Text == "no" && i > 0 && i + 1 < tokens.Count && IsFootWord(tokens[i + 1].Text)
+                && tokens[i - 1].Text is "recover" or "rec" or "weight" or "wt" or "rock" or "replace" or "return")
+            {
+                // "recover no L": two fingers in the wrong order
+                tokens[i] = tokens[i] with { Text = "on", IsCorrected = true };
+                continue;
+            }
+
             if (tokens[i].Text == "t" && i > 0 && tokens[i - 1].Kind == WordTokenKind.Fraction)
             {
                 // "1/4 T L"
@@ -183,6 +191,14 @@ internal static class TermReader
             {
                 // "waltz 1/2 turn left": the name of a figure
                 tokens[i] = tokens[i] with { Kind = WordTokenKind.Word, Text = tokens[i].Value switch { 2 => "quarter", 4 => "half", _ => "full" } };
+                continue;
+            }
+
+            if (tokens[i].Text is "corner" or "diagonal" or "diag" && i > 1 && tokens[i - 1].Text is "back" or "rear" or "front"
+                && tokens[i - 2].Text is "right" or "left" or "r" or "l" or "rt" or "lt")
+            {
+                // "to the right back corner": to the back right corner
+                (tokens[i - 1], tokens[i - 2]) = (tokens[i - 1] with { Text = tokens[i - 2].Text }, tokens[i - 2] with { Text = tokens[i - 1].Text });
                 continue;
             }
 
@@ -402,6 +418,8 @@ internal static class TermReader
 
         return null;
     }
+
+    private static bool IsFootWord(string word) => word is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt";
 
     private static bool IsFeet(string word) => word.Length is >= 2 and <= 8 && word.All(c => c is 'r' or 'l');
 

@@ -41,6 +41,22 @@ internal sealed class PlanFrame
         ? "sequence " + string.Join(' ', dance.Sequence.Select(i => i.IsTag ? "tag" : i.Name + (i.Upto is Counts upto ? upto.ToString() : "")))
         : ("plan " + string.Join("; ", dance.Interruptions.Select(Told))).TrimEnd();
 
+    /// <summary>A plan with each wall for itself, in their order: "3,7/16 restart" and "3/16 restart; 7/16 restart" are danced alike.</summary>
+    public static string ByWall(string plan)
+    {
+        if (!plan.StartsWith("plan ", StringComparison.Ordinal))
+        {
+            return plan;
+        }
+
+        IEnumerable<(int Wall, string Told)> breaks = plan[5..].Split("; ", StringSplitOptions.RemoveEmptyEntries).SelectMany(told =>
+        {
+            int slash = told.IndexOf('/', StringComparison.Ordinal);
+            return told[..slash].Split(',').Select(w => (int.TryParse(w, CultureInfo.InvariantCulture, out int wall) ? wall : 0, told[slash..]));
+        });
+        return "plan " + string.Join("; ", breaks.OrderBy(b => b.Wall).Select(b => string.Create(CultureInfo.InvariantCulture, $"{b.Wall}{b.Told}")));
+    }
+
     private static string Told(Interruption told)
     {
         string walls = told.Walls.Count == 0 ? "every" : string.Join(',', told.Walls);
