@@ -21,7 +21,7 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (at > 0 && PreviousPart(at) is "body" or "shoulder" or "shoulders" && _current.Head is not null)
+        if (at > 0 && PreviousPart(at) is "body" or "shoulder" or "shoulders" && (_current.Head is not null || _current.Feet.Count > 0))
         {
             // "opening the body to the left corner"
             _current.HasStyle = true;

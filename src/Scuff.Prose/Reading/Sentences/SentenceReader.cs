@@ -1,5 +1,6 @@
 using System.Globalization;
 using Scuff.Dances;
+using Scuff.Diagnostics;
 using Scuff.Prose.Words;
 using Scuff.Stance;
 using Scuff.Timing;
@@ -35,7 +36,7 @@ internal sealed class SentenceReader
     /// <summary>Whether a line may be such a sentence at all.</summary>
     public static bool LooksLikeSentence(ReadOnlySpan<char> words) => Has(words, "wall") || Has(words, "restart") || Has(words, "tag")
         || Has(words, "bridge") || Has(words, "repetition")
-        || (Has(words, "part") && Has(words, "after"));
+        || (Has(words, "part") && Has(words, "after")) || SentenceSlips.SaysRestart(words);
 
     /// <summary>The breaks a sentence tells, which may be none; null when it is not understood (a question is asked then).</summary>
     /// <param name="line">The line.</param>
@@ -52,6 +53,8 @@ internal sealed class SentenceReader
         {
             tokens.AddRange(WordScanner.Scan(_state.Text, line.Start + changeEnd, line.End));
         }
+
+        MendSlips(tokens);
 
         // "tag after wall 2, 4 counts: sway R, L, R": the _steps stand in the sentence
         TextLine? inline = _steps.Inline(tokens, line, changeAt < 0 ? line.End : line.Start + changeAt);
@@ -93,7 +96,7 @@ internal sealed class SentenceReader
         }
 
         bool understood = breaks.TrueForAll(b => b.Acts.Count > 0
-            && (b.Walls.Count > 0 || Has(words, "restart") || Has(words, "tag") || Has(words, "bridge"))
+            && (b.Walls.Count > 0 || Has(words, "restart") || Has(words, "tag") || Has(words, "bridge") || tokens.Exists(t => t.IsCorrected))
             && !(b.WholeWall && b.After is not null && b.After != LengthOf(part)));
         if (!understood)
         {
@@ -126,6 +129,28 @@ internal sealed class SentenceReader
 
     /// <summary>The _ending told by a line; what is not understood of it is kept in its words.</summary>
     public Ending ReadEnding(TextLine line) => _ending.Read(line);
+
+    /// <summary>Words of such sentences with a slip in them, read as they are meant and pointed out.</summary>
+    private void MendSlips(List<WordToken> tokens)
+    {
+        for (int i = 0; i < tokens.Count; i++)
+        {
+            WordToken token = tokens[i];
+            if (token.Kind != WordTokenKind.Word || token.Text.Length < 3 || SentenceWords.IsKnown(token.Text) || SentenceSlips.Of(token.Text) is not string meant
+                || _state.Lexicon.KnowsWord(token.Text) || Tags.Exists(t => t.Name.Contains(token.Text, StringComparison.OrdinalIgnoreCase)))
+            {
+                continue;
+            }
+
+            tokens[i] = token with { Text = meant, IsCorrected = true };
+            if (!token.Text.StartsWith("rst", StringComparison.Ordinal))
+            {
+                string had = _state.Text.Substring(token.Span.Start, token.Span.Length);
+                _state.Add(ReadingRules.Spelling.At(token.Span, ("word", had), ("meant", meant))
+                    .WithFixes(new Fix($"write '{meant}'", new TextRemedy([new TextEdit(token.Span, meant)]), true)));
+            }
+        }
+    }
 
     private static bool Has(ReadOnlySpan<char> words, string word) => words.Contains(word, StringComparison.OrdinalIgnoreCase);
 

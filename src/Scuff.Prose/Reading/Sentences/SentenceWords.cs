@@ -80,6 +80,9 @@ internal sealed class SentenceWords(List<WordToken> told)
     /// <summary>Whether a word changes nothing of what is danced.</summary>
     public static bool IsFilling(string word) => Filling.Contains(word);
 
+    /// <summary>Whether a word is a number or changes nothing, so that no slip has to be looked for in it.</summary>
+    public static bool IsKnown(string word) => Filling.Contains(word) || Numbers.ContainsKey(word) || Ordinals.ContainsKey(word);
+
     /// <summary>Whether the word at a place is one of these.</summary>
     public bool Is(int at, params ReadOnlySpan<string> words)
     {
