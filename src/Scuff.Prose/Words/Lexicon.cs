@@ -14,6 +14,7 @@ internal sealed class Lexicon
     private readonly Node _root = new();
     private readonly Dictionary<string, byte> _words = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string[]> _aliases = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _ordinary = new(StringComparer.Ordinal);
     private readonly Lexicon? _base;
 
     public Lexicon(StepCatalogue catalogue)
@@ -24,6 +25,12 @@ internal sealed class Lexicon
             if (kind == "alias")
             {
                 AddAlias(value, forms);
+                continue;
+            }
+
+            if (kind == "ordinary")
+            {
+                _ordinary.UnionWith(forms.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
                 continue;
             }
 
@@ -87,7 +94,7 @@ internal sealed class Lexicon
     /// </summary>
     public string? Corrected(string word)
     {
-        if (word.Length < 3)
+        if (word.Length < 3 || IsOrdinary(word))
         {
             return null;
         }
@@ -154,6 +161,9 @@ internal sealed class Lexicon
 
         return isClear ? found : null;
     }
+
+    // "bright" is a word, and no slip for "right"
+    private bool IsOrdinary(string word) => _ordinary.Contains(word) || (_base?.IsOrdinary(word) ?? false);
 
     // numbers are written with care: "give" is no slip for "five"
     private bool MayBeMeant(string word) => KnowsWord(word) && Word(word) is not { Kind: TermKind.Number };
