@@ -310,6 +310,13 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if ((present, coming) is (Direction.Together, Direction.In) && _pending is Link.None && !feetAfter)
+        {
+            // "close it in"
+            Widen(term);
+            return;
+        }
+
         if ((present, coming) is (Direction.CrossFront, Direction.CrossBehind))
         {
             _current.Dir = dir;

@@ -144,6 +144,16 @@ internal sealed class LineReader
             ResolveTurnsTo(told);
             (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
                 _search.Solve(told, places);
+            if (steps is not { Fits: true, Cost: < 1.2 } && terms.FindIndex(colon, t => t.Meaning.IsComposable) > 0)
+            {
+                // "Press: press ball of L forward, recover"
+                List<Term> plainSteps = TermReader.Read(_state.Text, terms[colon].Span.End, end, _state.Lexicon, plain: true);
+                _ = TakeClocks(plainSteps, out _);
+                told = ClauseBuilder.Build(plainSteps);
+                ResolveTurnsTo(told);
+                (steps, otherSteps, stepsDanced, stepFigures) = _search.Solve(told, places);
+            }
+
             if (steps is { Fits: true, Cost: < 1.2 } && told.TrueForAll(c => c.Unknown.Count == 0) && NameAgrees(terms, colon + 1, terms.Count, steps)
                 && IsToldAgain(ClauseBuilder.Build(terms.GetRange(0, colon)), told, steps))
             {
