@@ -196,7 +196,8 @@ internal sealed partial class ClauseBuilder
 
                     break;
                 case TermKind.Style when term.Text.ToLowerInvariant() is "ready to" or "ready for" or "preparing to" or "prepare to"
-                    or "preparing for" or "in preparation for" or "like" or "as if" or "as though" or "pretending" or "imagine":
+                    or "preparing for" or "in preparation for" or "like" or "as if" or "as though" or "pretending" or "imagine" or "pretend" or "pretend to"
+                    or "think" or "picture" || (term.Kind is TermKind.Style && IsCondition(i)):
                     // a comparison runs to the next comma
                     while (i + 1 < _end && _terms[i + 1].Kind is not (TermKind.Separator or TermKind.Close or TermKind.Open))
                     {
@@ -337,6 +338,26 @@ internal sealed partial class ClauseBuilder
         Close(Link.Hard);
         ClauseTidier.Tidy(_clauses);
         return _clauses;
+    }
+
+    /// <summary>"If your knees allow": who may leave it out; but what hangs on a wall or a count has to be asked about.</summary>
+    private bool IsCondition(int at)
+    {
+        if (!_terms[at].Text.Equals("if", StringComparison.OrdinalIgnoreCase))
+        {
+            return false;
+        }
+
+        for (int i = at + 1; i < _end && _terms[i].Kind is not (TermKind.Separator or TermKind.Close or TermKind.Open); i++)
+        {
+            if (_terms[i].Kind is TermKind.Number or TermKind.Clock or TermKind.Foot or TermKind.Side or TermKind.Amount or TermKind.Times
+                || _terms[i].Text.StartsWith("wall", StringComparison.OrdinalIgnoreCase) || _terms[i].Text.Equals("not", StringComparison.OrdinalIgnoreCase))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>The place after "as you do it", "while doing so", where nothing else follows up to a comma; or null.</summary>

@@ -57,7 +57,8 @@ internal static class StylePhrases
             {
                 return terms.FindIndex(i, end - i, t => t.Kind is TermKind.Foot or TermKind.Amount or TermKind.WeightOn or TermKind.WeightBoth
                     or TermKind.Clock) < 0
-                    && (!IsArms(term) || verb || terms.FindIndex(i + 1, end - i - 1, t => t.Kind is TermKind.Move or TermKind.Unknown) > 0);
+                    && (!IsArms(term) || verb || terms.FindIndex(i + 1, end - i - 1, t => t.Kind is TermKind.Move) > 0
+                        || terms.FindIndex(start, end - start, t => t.Kind is TermKind.Unknown) >= 0);
             }
 
             switch (term.Kind)
@@ -147,5 +148,5 @@ internal static class StylePhrases
     private static bool Names(string word) => word.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger"
         or "fingers" or "palm" or "palms" or "thumb" or "thumbs"
         or "fist" or "fists" or "wrist" or "wrists" or "head" or "chin" or "eyes" or "chest" or "shoulder" or "shoulders" or "hat" or "brim"
-            or "belt" or "rope" or "lasso" or "reins";
+            or "belt" or "rope" or "lasso" or "reins" or "forearm" or "forearms" or "hair";
 }

@@ -134,7 +134,8 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
             or { Verb: ActionKind.Step }
         });
         return !told || closesBehind || term.Text.Equals("over", StringComparison.OrdinalIgnoreCase)
-            || rows.Exists(r => r.Action.Turn.Sign != 0 || r.Action.Foot is ActingFoot.Both or ActingFoot.None
+            || rows.Exists(r => r.Action.Turn.Sign != 0 || r.Action.Foot is ActingFoot.Both
+                || (r.Action.Foot is ActingFoot.None && r.Action.Kind is not (ActionKind.Hold or ActionKind.Clap or ActionKind.Snap))
                 || (term.Meaning.Side is Foot foot && r.Action.Foot.ToFoot() == foot) || Suits(r.Action, way, term));
     }
 

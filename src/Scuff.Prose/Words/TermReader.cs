@@ -202,6 +202,14 @@ internal static class TermReader
                 continue;
             }
 
+            if (tokens[i].Text == "above" && i > 0 && i + 1 < tokens.Count
+                && IsFootWord(tokens[i + (tokens[i + 1].Text is "the" or "your" && i + 2 < tokens.Count ? 2 : 1)].Text))
+            {
+                // "cross R above the L"
+                tokens[i] = tokens[i] with { Text = "over" };
+                continue;
+            }
+
             if (tokens[i].Text == "until" && i + 1 < tokens.Count
                 && tokens[i + (tokens[i + 1].Text is "the" && i + 2 < tokens.Count ? 2 : 1)].Text is "r" or "l" or "right" or "left" or "rf" or "lf")
             {
