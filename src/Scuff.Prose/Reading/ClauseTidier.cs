@@ -533,6 +533,25 @@ internal sealed class ClauseTidier
     /// <summary>Walks in a circle: the walks with all their feet, and after them the turn that they share.</summary>
     private void PartCircles()
     {
+        for (int i = _clauses.Count - 1; i >= 0; i--)
+        {
+            if (_clauses[i] is { Head: null or { Special: "walk" or "run" or "step" }, Amount: int about, TurnSide: not null, HasTurnWord: true, SaysEach: false } walks
+                && walks is { Detail.Count: 0, Part.Length: 0, WeightNote: null, TurnTo: null, OnStep: null, OnCount: null, TurnFirst: false, TimesStated: false }
+                && walks.Dir?.Direction is null or Direction.Forward or Direction.Back
+                && (walks.Feet.Count > 2 || (walks.Feet.Count == 2 && walks.SaysCircle)) && !(walks.Feet.Count == 2 && about == 8))
+            {
+                // "walk R L R L in a half circle left": the walks, and the turn that they share
+                Clause shared = new() { Amount = about, TurnSide = walks.TurnSide, HasTurnWord = true, SaysCircle = true, Link = Link.None, LinkAfter = walks.LinkAfter };
+                shared.Cover(walks.Span);
+                walks.Amount = null;
+                walks.TurnSide = null;
+                walks.HasTurnWord = false;
+                walks.SaysCircle = false;
+                walks.LinkAfter = Link.None;
+                _clauses.Insert(i + 1, shared);
+            }
+        }
+
         for (int i = 1; i < _clauses.Count; i++)
         {
             Clause circle = _clauses[i];

@@ -156,6 +156,14 @@ internal static class TurnAttachment
             return null;
         }
 
+        int own = walked.FindIndex(r => r.MoveIndex != walked[0].MoveIndex);
+        if (own > 1)
+        {
+            // the walks that were listed together, and no step before them
+            row = walked[own];
+            walked.RemoveRange(own, walked.Count - own);
+        }
+
         PlacedRow? turned = row;
         for (int i = walked.Count - 1; i >= 0; i--)
         {

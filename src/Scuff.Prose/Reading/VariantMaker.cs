@@ -456,7 +456,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 Definition = lexicon.Catalogue.Find(RockEntry(one.Rows[0].Action.Direction)) ?? one.Definition,
                 Named = rocking,
                 Rows = [one.Rows[0] with { Action = one.Rows[0].Action with { Turn = Turn.None } }, new VariantRow(recover, Counts.One, false)],
-                Cost = one.Cost + 0.3,
+                // "rock back L, recover": the recover is told already
+                Cost = one.Cost + 0.3 + (_next is { Head.Verb: ActionKind.Recover, Dir: null, Amount: null } ? 1 : 0),
                 FootNamed = one.FootNamed,
                 StatedTurn = one.StatedTurn,
                 Direction = one.Direction,

@@ -9,7 +9,8 @@ internal sealed class SentenceWords(List<WordToken> told)
     private readonly List<WordToken> tokens = [.. told.Select((t, i) => t.Text switch
     {
         "w" when i + 1 < told.Count && told[i + 1].Kind == WordTokenKind.Number => t with { Text = "wall" },
-        "cts" => t with { Text = "counts" },
+        "cts" or "cnts" or "cnt" => t with { Text = "counts" },
+        "c" when i > 0 && told[i - 1].Kind == WordTokenKind.Number => t with { Text = "counts" },
         "ct" => t with { Text = "count" },
         _ => t,
     })];
