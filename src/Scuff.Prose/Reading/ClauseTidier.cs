@@ -967,6 +967,13 @@ internal sealed class ClauseTidier
                 put.Dir = way with { Direction = Direction.Home };
             }
 
+            if (put is { SaysIt: true, Head.Verb: ActionKind.Step, Dir.Direction: Direction.Down, Feet.Count: 0, Amount: null } && fetch.Feet.Count == 1
+                && fetch.Head?.Verb is not (ActionKind.Bounce or ActionKind.SwivelHeels or ActionKind.SwivelToes))
+            {
+                // "throw the right foot back, set it down"
+                put.Feet.Add(fetch.Feet[0]);
+            }
+
             if (put.SaysSameFoot && put.Feet.TrueForAll(f => f.MayBeReference) && fetch.Feet.Count > 0)
             {
                 // "then hook that same foot across the right shin"

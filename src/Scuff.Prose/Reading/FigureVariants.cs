@@ -96,6 +96,13 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 way = fit;
             }
 
+            if (way is null && original.NamedBy == NamedBy.Travel && sides.Count > 1)
+            {
+                // "vine R and L": both are told, so that one of them alone is never what is meant
+                AddEachFoot(variants, clause, original, sides, cost, situation);
+                return;
+            }
+
             if (way is Foot named)
             {
                 choices.Add((named, 0, true, false));
@@ -166,11 +173,6 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             AddFigureNamed(variants, clause, original, named!.Value, cost + extra, isNamed, situation);
         }
 
-        // several ways, each with the figure: "vine R, L"
-        if (original.NamedBy is NamedBy.Travel && sides.Count > 1 && FeetFit(original, sides) is null)
-        {
-            AddEachFoot(variants, clause, original, sides, cost, situation);
-        }
     }
 
     /// <summary>"Waltz half turn R back": the entry of the same name that goes the stated way, when the bare name goes the other.</summary>

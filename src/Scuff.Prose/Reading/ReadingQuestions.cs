@@ -318,6 +318,7 @@ internal sealed class ReadingQuestions(ReaderState state)
     // A remark on weight, hips or knees may be passed over with a hint; a turn or a foot that acts may not.
     private static bool IsMoveOfItsOwn(Clause clause) => !clause.SaysEach && !clause.SaysFinish
         && (clause.Amount is not null || (clause.HasTurnWord && clause.TurnSide is not null)
+            || clause is { IsFeetOnly: true, Link: Link.Amp or Link.Soft, IsWith: false, WeightNote: null, HasStyle: false }
             || clause.Head is { Verb: ActionKind.Step, Special: not "walk" } && clause.Feet.Count == 1
             || clause.Head is
             {
