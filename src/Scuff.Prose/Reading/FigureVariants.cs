@@ -96,7 +96,10 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 way = fit;
             }
 
-            if (way is null && original.NamedBy == NamedBy.Travel && sides.Count > 1)
+            bool bothWays = way is null && original.NamedBy == NamedBy.Travel && sides.Count > 1 && sides[0].Side != sides[1].Side
+                && !clause.HeadText.Contains(" touch", StringComparison.OrdinalIgnoreCase)
+                && (Next is null || (Next.Link is Link.Hard && Next.Feet.Count > 0));
+            if (bothWays)
             {
                 // "vine R and L": both are told, so that one of them alone is never what is meant
                 AddEachFoot(variants, clause, original, sides, cost, situation);
@@ -171,6 +174,12 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         foreach ((Foot? named, double extra, bool isNamed, _) in choices)
         {
             AddFigureNamed(variants, clause, original, named!.Value, cost + extra, isNamed, situation);
+        }
+
+        // several ways, each with the figure: "vine R, L"
+        if (original.NamedBy is NamedBy.Travel && sides.Count > 1 && FeetFit(original, sides) is null)
+        {
+            AddEachFoot(variants, clause, original, sides, cost, situation);
         }
 
     }
