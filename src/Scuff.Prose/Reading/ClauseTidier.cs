@@ -486,8 +486,9 @@ internal sealed class ClauseTidier
         for (int i = _clauses.Count - 1; i > 0; i--)
         {
             if (_clauses[i - 1] is { Detail.Count: 0, Times: 1, Head: { Verb: null, Figures: [{ Id: "swivet" } figure, ..] } } swivet && figure.Rows.Count == 2
-                && _clauses[i] is { Feet.Count: 0, Amount: null, HasTurnWord: false, Dir.Direction: Direction.Home or Direction.Centre } back
-                && back.Head is null or { Verb: ActionKind.Recover or ActionKind.Step or ActionKind.Swivel })
+                && _clauses[i] is { Feet.Count: 0, Amount: null, HasTurnWord: false } back
+                && (back.Head is { Verb: null, Figures: [{ Id: "swivel_centre" }, ..] } || (back.Dir?.Direction is Direction.Home or Direction.Centre
+                    && back.Head is null or { Verb: ActionKind.Recover or ActionKind.Step or ActionKind.Swivel })))
             {
                 swivet.WeightNote ??= back.WeightNote;
                 swivet.WeightFoot ??= back.WeightFoot;

@@ -111,8 +111,14 @@ internal static class StylePhrases
         for (int i = from + 1; i + 1 < end; i++)
         {
             bool does = terms[i].Text.EndsWith("ing", StringComparison.OrdinalIgnoreCase) && (terms[i].Kind is TermKind.Unknown or TermKind.Filler or TermKind.Style
-                || terms[i] is { Kind: TermKind.Move, Meaning: { IsIng: true, Verb: ActionKind.Drag or ActionKind.Slide or ActionKind.Sweep or ActionKind.Press
-                    or ActionKind.Flick or ActionKind.Step } });
+                || terms[i] is
+                {
+                    Kind: TermKind.Move, Meaning:
+                    {
+                        IsIng: true, Verb: ActionKind.Drag or ActionKind.Slide or ActionKind.Sweep or ActionKind.Press
+                    or ActionKind.Flick or ActionKind.Step
+                    }
+                });
             int part = i + 1;
             while (part < end && terms[part].Kind is TermKind.Filler or TermKind.BothFeet or TermKind.Side or TermKind.Size or TermKind.Style
                 && !IsUpperBody(terms[part]))

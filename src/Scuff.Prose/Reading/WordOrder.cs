@@ -98,8 +98,11 @@ internal static class WordOrder
 
             List<Term> said = terms.GetRange(i + 1, (end < 0 ? terms.Count : end) - i - 1).FindAll(t => t.Kind is not (TermKind.Filler or TermKind.Size
                 or TermKind.Style));
-            if (said is [{ Kind: TermKind.Side or TermKind.Foot }, { Kind: TermKind.Move, Meaning.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point
-                or ActionKind.Step or ActionKind.Kick }, ..] && !said.Exists(t => t.Kind is TermKind.Amount or TermKind.Turn or TermKind.Clock))
+            if (said is [{ Kind: TermKind.Side or TermKind.Foot },
+                {
+                    Kind: TermKind.Move, Meaning.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point
+                or ActionKind.Step or ActionKind.Kick
+                }, ..] && !said.Exists(t => t.Kind is TermKind.Amount or TermKind.Turn or TermKind.Clock))
             {
                 // "swing right round to touch toe forward": the way to the touch
                 terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Filler) };
