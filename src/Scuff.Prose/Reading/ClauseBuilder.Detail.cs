@@ -450,10 +450,11 @@ internal sealed partial class ClauseBuilder
             return false;
         }
 
-        while (headsOff && _clauses.Count > 0 && _clauses[^1] is { Head.IsIng: true, LinkAfter: Link.None, Feet.Count: 0, Dir: null, Amount: null, Detail.Count: 0 })
+        while (headsOff && _clauses.Count > 0 && _clauses[^1] is { Head.IsIng: true, LinkAfter: Link.None, Feet.Count: 0, Dir: null, Amount: null } title
+            && title.Detail.Count == 0)
         {
             // "sweeping walks: step R back sweeping L, ...": all of it is the title
-            owner.Cover(_clauses[^1].Span);
+            owner.Cover(title.Span);
             _clauses.RemoveAt(_clauses.Count - 1);
         }
 

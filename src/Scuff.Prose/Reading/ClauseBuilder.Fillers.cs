@@ -79,7 +79,7 @@ internal sealed partial class ClauseBuilder
         Widen(term);
     }
 
-    /// <summary>Whether a side before words on arms is theirs ("right arm up"); of both arms, or of what they do ("R swinging the arms"), it is a foot.</summary>
+    /// <summary>Whether a side before words on arms is theirs ("right arm up"); before both arms, or what they do, it is a foot.</summary>
     internal static bool IsSidedArm(Term term) => IsArm(term) && term.Text.Split(' ') is [var first, ..]
         && !(term.Kind is TermKind.Move && (first.EndsWith("ing", StringComparison.OrdinalIgnoreCase)
             || first.ToLowerInvariant() is "arms" or "hands" or "raise" or "lift" or "lower" or "throw" or "push" or "swing" or "cross"))

@@ -128,7 +128,8 @@ internal sealed partial class ClauseBuilder
         bool gestureTo = dir is { Direction: Direction.Side, Side: Foot at0 } && term.Text.StartsWith("to ", StringComparison.OrdinalIgnoreCase)
             && !term.Text.Contains("side", StringComparison.OrdinalIgnoreCase) && _current is { Feet.Count: 1, Dir: null, Reference: null }
             && _pending is Link.None
-            && _current.Feet[0].Foot != at0 && (_current.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Drag or ActionKind.Slide or ActionKind.Dig
+            && _current.Feet[0].Foot != at0 && (_current.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Drag or ActionKind.Slide
+                    or ActionKind.Dig
                 || (_current.Head is { Verb: ActionKind.Step } && _current.HeadText.StartsWith("join", StringComparison.OrdinalIgnoreCase))
                 || (_current.Head is { Verb: ActionKind.Step }
                 && term.Text.Equals("to the " + (at0 == Foot.Right ? "right" : "left") + " foot", StringComparison.OrdinalIgnoreCase)))

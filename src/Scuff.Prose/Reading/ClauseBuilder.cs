@@ -340,7 +340,9 @@ internal sealed partial class ClauseBuilder
         return _clauses;
     }
 
-    /// <summary>"If your knees allow", "mind your neighbour": who may leave it out, and what to look out for; but what hangs on a wall or a count has to be asked about.</summary>
+    /// <summary>
+    /// "If your knees allow", "mind your neighbour": who may leave it out, and what to look out for; but what hangs on a wall or a count has to be asked about.
+    /// </summary>
     private bool IsCondition(int at)
     {
         if (_terms[at].Text.ToLowerInvariant() is not ("if" or "mind your" or "mind the" or "watch your" or "watch out" or "beware of"))

@@ -536,13 +536,15 @@ internal sealed class ClauseTidier
     {
         for (int i = _clauses.Count - 1; i >= 0; i--)
         {
-            if (_clauses[i] is { Head: null or { Special: "walk" or "run" or "step" }, Amount: int about, TurnSide: not null, HasTurnWord: true, SaysEach: false } walks
-                && walks is { Detail.Count: 0, Part.Length: 0, WeightNote: null, TurnTo: null, OnStep: null, OnCount: null, TurnFirst: false, TimesStated: false }
+            if (_clauses[i] is { Head: null or { Special: "walk" or "run" or "step" }, Amount: int about, TurnSide: not null, HasTurnWord: true } walks
+                && walks is { SaysEach: false, Detail.Count: 0, Part.Length: 0, WeightNote: null, TurnTo: null, OnStep: null, OnCount: null }
+                && walks is { TurnFirst: false, TimesStated: false }
                 && walks.Dir?.Direction is null or Direction.Forward or Direction.Back
                 && (walks.Feet.Count > 2 || (walks.Feet.Count == 2 && walks.SaysCircle)) && !(walks.Feet.Count == 2 && about == 8))
             {
                 // "walk R L R L in a half circle left": the walks, and the turn that they share
-                Clause shared = new() { Amount = about, TurnSide = walks.TurnSide, HasTurnWord = true, SaysCircle = true, Link = Link.None, LinkAfter = walks.LinkAfter };
+                Clause shared = new() { Amount = about, TurnSide = walks.TurnSide, HasTurnWord = true, SaysCircle = true, Link = Link.None };
+                shared.LinkAfter = walks.LinkAfter;
                 shared.Cover(walks.Span);
                 walks.Amount = null;
                 walks.TurnSide = null;
@@ -677,7 +679,8 @@ internal sealed class ClauseTidier
         for (int i = _clauses.Count - 1; i > 0; i--)
         {
             if (_clauses[i] is { SaysIt: true, Head.Verb: ActionKind.Grind, Feet.Count: 0 }
-                && _clauses[i - 1] is { Head.Verb: ActionKind.Step, Feet.Count: 0, Part: "heel", WeightNote: TermKind.WeightOn, WeightFoot: Foot stood } weighted)
+                && _clauses[i - 1] is { Head.Verb: ActionKind.Step, Feet.Count: 0, Part: "heel", WeightNote: TermKind.WeightOn } weighted
+                && weighted.WeightFoot is Foot stood)
             {
                 // "put your weight on the right heel"
                 weighted.Feet.Add(new FootWord(stood, true, false));
@@ -766,8 +769,9 @@ internal sealed class ClauseTidier
                 continue;
             }
 
-            bool wayOfList = clause is { Head: null, Amount: null, HasTurnWord: false, Feet.Count: 1, Part.Length: 0, Reference: null, Link: Link.Hard, IsRepeat: false }
-                && clause is { DirFirst: false, WeightNote: null, SaysIt: false, Dir.Direction: Direction.InPlace or Direction.Forward or Direction.Back or Direction.Side }
+            bool wayOfList = clause is { Head: null, Amount: null, HasTurnWord: false, Feet.Count: 1, Part.Length: 0, Reference: null, Link: Link.Hard }
+                && clause is { IsRepeat: false, DirFirst: false, WeightNote: null, SaysIt: false }
+                && clause.Dir?.Direction is Direction.InPlace or Direction.Forward or Direction.Back or Direction.Side
                 && _clauses[i - 1] is { IsFigure: true, Amount: null, Feet.Count: 2, Dir: null, Detail.Count: 0, Times: 1 } listing
                 && listing.Feet[0].Foot != listing.Feet[1].Foot && listing.Feet[0].Foot == clause.Feet[0].Foot
                 && listing.Head!.Figures is [{ NamedBy: NamedBy.FirstFoot, Rows.Count: 3 }, ..];

@@ -416,6 +416,7 @@ internal sealed class ReadingQuestions(ReaderState state)
         Direction across = way == Direction.Forward ? Direction.CrossFront : way == Direction.Back ? Direction.CrossBehind : family;
         return !told || rows.Exists(r => FigureComparison.Family(r.Action.Direction) == family
             || FigureComparison.Family(r.Action.Direction) == across || r.Action.Turn.Sign != 0 || r.Action.Direction == Direction.Unstated
-            || r.Action.Foot is ActingFoot.Both || (r.Action.Foot is ActingFoot.None && r.Action.Kind is not (ActionKind.Hold or ActionKind.Clap or ActionKind.Snap)));
+            || r.Action.Foot is ActingFoot.Both
+            || (r.Action.Foot is ActingFoot.None && r.Action.Kind is not (ActionKind.Hold or ActionKind.Clap or ActionKind.Snap)));
     }
 }

@@ -66,14 +66,14 @@ internal static class StylePhrases
                 case TermKind.Filler or TermKind.Style or TermKind.Size or TermKind.BothFeet or TermKind.Unknown:
                     break;
                 case TermKind.Side when (verb && terms.FindIndex(i + 1, end - i - 1, t => t.Kind is TermKind.Side or TermKind.Dir or TermKind.Move) is int next
-                    && (next < 0 || IsUpperBody(terms[next]))) || (i + 1 < end && (ClauseBuilder.IsSidedArm(terms[i + 1]) || (IsUpperBody(terms[i + 1]) && !ClauseBuilder.IsArm(terms[i + 1])))):
+                    && (next < 0 || IsUpperBody(terms[next])))
+                    || (i + 1 < end && (ClauseBuilder.IsSidedArm(terms[i + 1]) || (IsUpperBody(terms[i + 1]) && !ClauseBuilder.IsArm(terms[i + 1])))):
                     break;
                 case TermKind.Move when !verb && term.Meaning is { Figures.Count: 0 }
                     or { Verb: ActionKind.Drag or ActionKind.Slide or ActionKind.Sweep }
                     && term.Meaning.Verb is ActionKind.Drag or ActionKind.Slide or ActionKind.Sweep or ActionKind.Press or ActionKind.Drop
                         or ActionKind.Flick or ActionKind.Step
-                    && !(term.Meaning.Verb is ActionKind.Step && term.Text.Split(' ')[0].ToLowerInvariant() is ['s', 't', 'e', 'p', ..] or ['w', 'a', 'l', 'k', ..]
-                        or ['r', 'u', 'n', ..]):
+                    && !(term.Meaning.Verb is ActionKind.Step && IsGoing(term.Text)):
                     verb = true;
                     break;
                 default:
@@ -83,6 +83,10 @@ internal static class StylePhrases
 
         return false;
     }
+
+    // who steps or walks uses the feet; who brings or puts may use the hands
+    private static bool IsGoing(string words) => words.StartsWith("step", StringComparison.OrdinalIgnoreCase)
+        || words.StartsWith("walk", StringComparison.OrdinalIgnoreCase) || words.StartsWith("run", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>"Sway left, hips alive": how the hips are held, where the words after them tell no way to go.</summary>
     private static bool IsOfHips(List<Term> terms, int start, int end)
@@ -110,7 +114,8 @@ internal static class StylePhrases
     {
         for (int i = from + 1; i + 1 < end; i++)
         {
-            bool does = terms[i].Text.EndsWith("ing", StringComparison.OrdinalIgnoreCase) && (terms[i].Kind is TermKind.Unknown or TermKind.Filler or TermKind.Style
+            bool does = terms[i].Text.EndsWith("ing", StringComparison.OrdinalIgnoreCase)
+                && (terms[i].Kind is TermKind.Unknown or TermKind.Filler or TermKind.Style
                 || terms[i] is
                 {
                     Kind: TermKind.Move, Meaning:

@@ -984,8 +984,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
         bool goesOn = previous is { Dir: not null } or { Inherited: not null } or { Part.Length: > 0 } or { Diagonal: true };
         goesOn |= previous is { Head.Verb: null, Feet.Count: 1 } && inherited is not null;
-        bool previousGesture = goesOn && clause.WeightNote is not TermKind.WeightTakes && inherited is ActionKind.Touch or ActionKind.Point or ActionKind.Kick or ActionKind.Tap or ActionKind.Dig
-            or ActionKind.Brush
+        bool previousGesture = goesOn && clause.WeightNote is not TermKind.WeightTakes
+            && inherited is ActionKind.Touch or ActionKind.Point or ActionKind.Kick or ActionKind.Tap or ActionKind.Dig or ActionKind.Brush
             || (inherited is null && previous is { Head: null, Part: "heel" or "toe" });
         List<(Foot, bool)> feet = FeetOf(clause, FootRule.Free, situation, ActionKind.Step);
         if (clause.Part is "heel" or "toe" or "heels" or "toes" && clause.Dir?.Direction is not Direction.Down)

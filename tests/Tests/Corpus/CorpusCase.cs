@@ -239,7 +239,8 @@ internal sealed record CorpusCase(string File, string Manner, int Line, string S
     {
         // a clap or a bump, a hitch, a bounce or a sweep beside a foot's action may be told or not; events of no foot are compared by count only
         List<Event> a = want.Where(e => e.Foot != "-").ToList();
-        List<Event> b = got.Where(e => e.Foot != "-" && !(e.IsBeside && e.Kind is "hitch" or "sweep" or "drag" or "slide" or "bounce" && !want.Exists(w => w.Kind == e.Kind))).ToList();
+        List<Event> b = got.Where(e => e.Foot != "-" && !(e.IsBeside && e.Kind is "hitch" or "sweep" or "drag" or "slide" or "bounce"
+            && !want.Exists(w => w.Kind == e.Kind))).ToList();
         if (a.Count != b.Count)
         {
             return $"{a.Count} foot events wanted, {b.Count} read";

@@ -10,8 +10,8 @@ internal static class SentenceSlips
     // what such sentences are made of; a word of two or three letters is believed to be one of them only with two letters exchanged
     private static readonly string[] Vocabulary =
     [
-        .. Restarts, "wall", "walls", "count", "counts", "beats", "tag", "tags", "bridge", "after", "section", "sections", "facing", "repetition", "during", "the",
-        "and", "end", "dance", "start", "following", "repeat", "before", "then", "with", "times", "twice",
+        .. Restarts, "wall", "walls", "count", "counts", "beats", "tag", "tags", "bridge", "after", "section", "sections", "facing", "repetition", "during",
+        "the", "and", "end", "dance", "start", "following", "repeat", "before", "then", "with", "times", "twice",
     ];
 
     private static readonly Dictionary<string, string?> Meant = AllSlips();
