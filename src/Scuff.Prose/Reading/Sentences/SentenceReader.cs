@@ -137,7 +137,8 @@ internal sealed class SentenceReader
         {
             WordToken token = tokens[i];
             if (token.Kind != WordTokenKind.Word || token.Text.Length < 3 || SentenceWords.IsKnown(token.Text)
-                || SentenceSlips.Of(token.Text) is not string meant || _state.Lexicon.KnowsWord(token.Text) || Tags.Exists(t => t.Name.Contains(token.Text, StringComparison.OrdinalIgnoreCase)))
+                || SentenceSlips.Of(token.Text) is not string meant
+                || _state.Lexicon.KnowsWord(token.Text) || Tags.Exists(t => t.Name.Contains(token.Text, StringComparison.OrdinalIgnoreCase)))
             {
                 continue;
             }
