@@ -351,6 +351,12 @@ internal sealed partial class ClauseBuilder
         return true;
     }
 
+    /// <summary>"Toe touches", "kicks": several gestures of a foot, whose places follow.</summary>
+    private static bool IsOfGestures(Clause title) => title is { Feet.Count: < 2, Dir: null, DirSide: null, Diagonal: false, Amount: null, Times: 1, Part.Length: 0 }
+        && title.HeadText.EndsWith('s') && title.HeadText.Length > 4
+        && title.Head is { Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick, Figures.Count: 0 }
+            or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick }] }, ..] };
+
     /// <summary>A colon or dash after a figure: the rest of the clause list is its detail, if it is one.</summary>
     private bool TryDetail(ref int at, int end)
     {
@@ -422,6 +428,30 @@ internal sealed partial class ClauseBuilder
 
                 parts[0].Cover(owner.Span);
                 _clauses.AddRange(parts);
+                _current = new Clause { Link = Link.Hard };
+                at = end - 1;
+                return true;
+            }
+        }
+
+        if (ReferenceEquals(owner, _current) && IsOfGestures(owner))
+        {
+            List<Clause> places = Build(at + 1, end);
+            int told = places.FindIndex(c => !(c is { Head: null, Part.Length: 0, Amount: null, HasTurnWord: false, IsAmp: false, IsRepeat: false, BothFeet: false }
+                && (c.Dir is not null || c.Diagonal)));
+            told = told < 0 ? places.Count : told;
+            if (told >= 2 && places[0].Feet.Count + owner.Feet.Count == 1)
+            {
+                places[0].Feet.AddRange(owner.Feet);
+                foreach (Clause place in places.Take(told).Where(c => c.Feet.Count > 0 || c.Dir?.Direction is not (Direction.Together or Direction.Home)))
+                {
+                    // "toe touches: R forward, side, back": what the foot does there is said once for all
+                    place.Head = owner.Head;
+                    place.HeadText = owner.HeadText;
+                }
+
+                places[0].Cover(owner.Span);
+                _clauses.AddRange(places);
                 _current = new Clause { Link = Link.Hard };
                 at = end - 1;
                 return true;

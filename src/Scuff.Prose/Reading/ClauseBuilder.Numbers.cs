@@ -129,6 +129,13 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_current.IsFigure && number > 2 && NextContent(next) is null && _current.Head!.Figures.Any(f => f.Rows.Count == number))
+        {
+            // "weave R 4": how many steps it has
+            Widen(term);
+            return;
+        }
+
         if (_current.HasContent && number is >= 2 and <= 8 && _current.Times == 1 && NextContent(next) is null)
         {
             // "walk forward 3", "hip bumps 4"

@@ -104,7 +104,7 @@ internal sealed partial class ClauseBuilder
                     }
 
                     if (term.Text is "-" or "–" or "—"
-                        && ((_current.IsFigure && (_current.Head!.Figures[0].Rows.Count > 1 || _current.HeadText.EndsWith('s')))
+                        && ((_current.IsFigure && (_current.Head!.Figures[0].Rows.Count > 1 || _current.HeadText.EndsWith('s'))) || IsOfGestures(_current)
                         || (_current.Head is null && _current.Feet.Count == 0 && _clauses.Count > 0 && _clauses[^1].IsFigure))
                         && TryDetail(ref i, _end))
                     {

@@ -425,8 +425,11 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         // a clap beside it leaves the customary last row in place
         bool beside = Next?.Head?.Verb is ActionKind.Clap or ActionKind.Snap or ActionKind.Slap or ActionKind.Arms or ActionKind.Bump
             or ActionKind.Shimmy;
+        // "rumba box forward" on four counts, and the way back on a line of its own
+        bool halfByWay = definition.Id.StartsWith("rumba_box_", StringComparison.Ordinal) && (clause.Dir?.Direction is Direction.Forward or Direction.Back
+            || clause.HeadText.Split(' ')[^1].ToLowerInvariant() is "forward" or "fwd" or "back" or "backward" or "bk");
         if (definition.Rows.Count >= 4 && definition.Rows.Count % 2 == 0
-            && (clause.HalfOf is not null || (Next is not { Head: null, Feet.Count: 0 } && IsMirrorOfItself(definition))))
+            && (clause.HalfOf is not null || halfByWay || (Next is not { Head: null, Feet.Count: 0 } && IsMirrorOfItself(definition))))
         {
             AddHalf(variants, whole, clause, situation);
         }

@@ -176,6 +176,23 @@ internal sealed class ReadingQuestions(ReaderState state)
         }
     }
 
+    /// <summary>A recover that comes after the recover of a rock, which nobody told twice: "ball rock back R, recover" with the R free.</summary>
+    public void RecoverTwice(LineReading best, List<Clause> danced, string label)
+    {
+        for (int i = 2; i < best.Rows.Count; i++)
+        {
+            PlacedRow own = best.Rows[i - 1];
+            if (best.Rows[i] is { IsWith: false, Action.Kind: ActionKind.Recover } again && danced[again.Clause].Head?.Verb is ActionKind.Recover
+                && own is { IsWith: false, Action.Kind: ActionKind.Recover } && own.Clause != again.Clause && own.Clause == best.Rows[i - 2].Clause
+                && best.Rows[i - 2].Action.Kind == ActionKind.Rock)
+            {
+                TextSpan span = danced[again.Clause].Span;
+                state.Add(ReadingRules.WordsUnused.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label),
+                    ("unused", "second recover"), ("read", Phrasing.Describe(best.Rows))));
+            }
+        }
+    }
+
     /// <summary>A count that stands in brackets after a move, and on which the move is not danced.</summary>
     public void CountsElsewhere(LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places, string label)
     {
