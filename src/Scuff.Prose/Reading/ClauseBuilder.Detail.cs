@@ -352,10 +352,18 @@ internal sealed partial class ClauseBuilder
     }
 
     /// <summary>"Toe touches", "kicks": several gestures of a foot, whose places follow.</summary>
-    private static bool IsOfGestures(Clause title) => title is { Feet.Count: < 2, Dir: null, DirSide: null, Diagonal: false, Amount: null, Times: 1, Part.Length: 0 }
-        && title.HeadText.EndsWith('s') && title.HeadText.Length > 4
-        && title.Head is { Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick, Figures.Count: 0 }
-            or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick }] }, ..] };
+    private static bool IsOfGestures(Clause title)
+    {
+        bool bare = title is { Feet.Count: < 2, Dir: null, DirSide: null, Diagonal: false, Amount: null, Times: 1, Part.Length: 0 };
+        ActionKind? gesture = title.Head switch
+        {
+            { Verb: ActionKind verb, Figures.Count: 0 } => verb,
+            { Verb: null, Figures: [{ Rows: [{ } only] }, ..] } => only.Action.Kind,
+            _ => null,
+        };
+        return bare && title.HeadText.Length > 4 && title.HeadText.EndsWith('s')
+            && gesture is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick;
+    }
 
     /// <summary>A colon or dash after a figure: the rest of the clause list is its detail, if it is one.</summary>
     private bool TryDetail(ref int at, int end)
@@ -437,8 +445,8 @@ internal sealed partial class ClauseBuilder
         if (ReferenceEquals(owner, _current) && IsOfGestures(owner))
         {
             List<Clause> places = Build(at + 1, end);
-            int told = places.FindIndex(c => !(c is { Head: null, Part.Length: 0, Amount: null, HasTurnWord: false, IsAmp: false, IsRepeat: false, BothFeet: false }
-                && (c.Dir is not null || c.Diagonal)));
+            int told = places.FindIndex(c => !(c is { Head: null, Part.Length: 0, Amount: null, HasTurnWord: false, IsAmp: false, IsRepeat: false }
+                && !c.BothFeet && (c.Dir is not null || c.Diagonal)));
             told = told < 0 ? places.Count : told;
             if (told >= 2 && places[0].Feet.Count + owner.Feet.Count == 1)
             {

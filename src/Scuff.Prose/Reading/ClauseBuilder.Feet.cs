@@ -41,7 +41,8 @@ internal sealed partial class ClauseBuilder
         }
 
         if (_current.Head is null && _current.Part.Length > 0
-            && (_current.Feet.Count > 0 || _current.Dir is not null || (_current.Part is "heels" or "toes" && part != _current.Part && part is "heels" or "toes"))
+            && (_current.Feet.Count > 0 || _current.Dir is not null
+                || (_current.Part is "heels" or "toes" && part != _current.Part && part is "heels" or "toes"))
             && part is "heel" or "toe" or "heels" or "toes")
         {
             Close(Link.None);

@@ -410,7 +410,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
 
         if (verb is ActionKind.Drop)
         {
-            usual = usual with { Effect = WeightEffect.Takes, Contact = Contact.Flat };
+            // "lift R heel, lower R heel": the heel comes down again, and the weight stays where it was
+            bool again = situation.Last is { IsWith: false, Action: { Kind: ActionKind.Bounce, Effect: WeightEffect.Keeps, Foot: not ActingFoot.Both } };
+            usual = usual with { Effect = again ? WeightEffect.Keeps : WeightEffect.Takes, Contact = Contact.Flat };
         }
 
         if (verb is ActionKind.Drop && clause.Part.Length == 0 && clause.Dir is not null)
@@ -808,6 +810,23 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
+        if (clause is { HasLift: true, Part: "heel" or "heels", Dir: null or { Direction: Direction.Up } })
+        {
+            // "lift R heel", "raise both heels": a heel that leaves the floor is not put forward, nor does it swivel
+            StepAction bounce = lexicon.Verbs.Usual(ActionKind.Bounce);
+            if (clause.Feet.Count == 0)
+            {
+                AddBodyMove(variants, clause, ActionKind.Bounce, bounce, true, situation);
+            }
+            else
+            {
+                AddFootMoves(variants, clause, bounce with { Effect = WeightEffect.Keeps }, FootRule.Any,
+                    FeetOf(clause, FootRule.Any, situation, ActionKind.Bounce), situation, 0);
+            }
+
+            return;
+        }
+
         if (clause.Part is "heels" or "toes" && (clause.PartFirst || clause.BothFeet))
         {
             bool heels = clause.Part == "heels";
@@ -861,6 +880,10 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         bool rises = (previous?.Head?.Verb is ActionKind.Dip
             || previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip }] }, ..] })
             && clause is { Feet.Count: 0, Part.Length: 0, Dir.Direction: Direction.Up };
+
+        // "sit back on L, hold, stand up": nobody steps up
+        rises |= clause is { Feet.Count: 0, Part.Length: 0, Dir.Direction: Direction.Up, BothFeet: false, Amount: null, HasLift: false, IsWith: false }
+            && previous?.Head?.Verb is ActionKind.Step or ActionKind.Hold or ActionKind.Lunge && clause.Link is Link.Hard;
         if (rises && lexicon.Catalogue.Find("rise") is { Rows: [{ } rise] } risen)
         {
             // "dip down, up", "bend knees, straighten": nobody steps anywhere

@@ -108,6 +108,13 @@ internal static class WordOrder
                 terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Filler) };
             }
 
+            if (terms[i + 1].Text.Equals("it", StringComparison.OrdinalIgnoreCase) && terms.FindIndex(0, i, t => t.Meaning.Verb is ActionKind.Sweep) >= 0
+                && said is [{ Kind: TermKind.Dir, Meaning.Direction: Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind }])
+            {
+                // "swing right foot across left, swing it back"
+                terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Move) { Verb = ActionKind.Sweep, Special = "sweep" } };
+            }
+
             if (said is [{ Kind: TermKind.Side or TermKind.Foot }, { Kind: TermKind.Dir, Meaning.Direction: not (Direction.In or Direction.Together) }, ..]
                 && !said.Exists(t => t.Kind is TermKind.Amount or TermKind.Turn or TermKind.Move or TermKind.Clock))
             {

@@ -47,6 +47,15 @@ public sealed class SurelyReadTests
     [InlineData("R", "1-2 Lift the right foot, put it down", "1 R>L hitch; 2 R>R step")]
     [InlineData("R", "1-2 R steps to the side, L rejoins R", "1 R>R step:side; 2 L>L step:together")]
 
+    // heels that leave the floor
+    [InlineData("R", "1-2 Lift R heel, lower R heel", "1 R>L bounce; 2 R>L drop")]
+    [InlineData("R", "1-2 Raise both heels, lower both heels", "1 B>B bounce; 2 ->B bounce")]
+
+    // places under a title of gestures
+    [InlineData("R", "1-3 Kicks: R forward, R side, R forward", "1 R>L kick:forward; 2 R>L kick:side; 3 R>L kick:forward")]
+    [InlineData("R", "1-2 Swing right foot across left, swing it back", "1 R>L sweep; 2 R>L sweep")]
+    [InlineData("R", "1-4 Rumba box forward", "1 R>R step:side; 2 L>L step:together; 3 R>R step:forward; 4 ->R hold")]
+
     // slips
     [InlineData("R", "1-2 Rok R back, recover no L", "1 R>R rock:back; 2 L>L recover")]
     [InlineData("R", "1-2 Rock R forward, recover L L", "1 R>R rock:forward; 2 L>L recover")]
@@ -76,6 +85,7 @@ public sealed class SurelyReadTests
     [InlineData("1-2 Throw the right foot back, set it down")]
     [InlineData("1-2 Swivet left: on right heel and left ball turn both feet to the right, and back to the middle")]
     [InlineData("4-6 Balance step back R")]
+    [InlineData("1-4 Grind R heel turning 1/4 R, rock back L, recover")]
     public void What_is_not_sure_is_asked(string line)
     {
         CorpusCase example = new("own", "own", 1, "R free, 12:00", [line], "?");
