@@ -230,8 +230,8 @@ internal sealed class ClauseTidier
         {
             Clause last = _clauses[i];
             int first = i;
-            while (first > 0 && _clauses[first - 1] is { Head: null, Dir: not null, DirSide: null, Feet.Count: 0, Amount: null, LinkAfter: Link.None, IsAmp: false }
-                && _clauses[first - 1] is { Part.Length: 0, HasTurnWord: false, BothFeet: false, WeightNote: null })
+            while (first > 0 && _clauses[first - 1] is { Head: null, Dir: not null, DirSide: null, Feet.Count: 0, Amount: null, LinkAfter: Link.None }
+                && _clauses[first - 1] is { IsAmp: false, Part.Length: 0, HasTurnWord: false, BothFeet: false, WeightNote: null })
             {
                 first--;
             }
