@@ -222,7 +222,8 @@ internal sealed partial class ClauseBuilder
         }
 
         if (_current is { Head.Verb: ActionKind.Step, Feet.Count: 1, Dir: null, Reference: null } && _current.Feet[0].Foot != foot && _pending is Link.None
-            && _current.HeadText.Split(' ')[0].ToLowerInvariant() is "join" or "joins" or "joining" or "rejoin" or "rejoins" or "rejoining")
+            && _current.HeadText.Split(' ')[0].ToLowerInvariant() is "join" or "joins" or "joining" or "rejoin" or "rejoins" or "rejoining"
+                or "meet" or "meets" or "meeting")
         {
             // "R rejoins L"
             _current.Reference = foot;

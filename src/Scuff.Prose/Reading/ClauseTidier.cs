@@ -35,6 +35,7 @@ internal sealed partial class ClauseTidier
         JoinAmounts();
         ShareTurn();
         ShareWay();
+        FeetAfterPlaces();
         TurnWithGesture();
         JoinStruts();
         JoinSpirals();
@@ -292,6 +293,34 @@ internal sealed partial class ClauseTidier
         }
 
         last.DirSide = null;
+    }
+
+    /// <summary>"Behind side R L": the places first, and then a foot for each of them.</summary>
+    private void FeetAfterPlaces()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            Clause last = _clauses[i];
+            int first = i;
+            while (first > 0 && _clauses[first - 1] is { Head: null, Dir: not null, DirSide: null, Feet.Count: 0, Amount: null, LinkAfter: Link.None }
+                && _clauses[first - 1] is { IsAmp: false, Part.Length: 0, HasTurnWord: false, BothFeet: false, WeightNote: null })
+            {
+                first--;
+            }
+
+            bool each = first < i && last is { Head: null, Dir: not null, Amount: null, Part.Length: 0, Reference: null, TimesStated: false }
+                && last.Feet.Count == i - first + 1 && Enumerable.Range(1, last.Feet.Count - 1).All(n => last.Feet[n].Foot != last.Feet[n - 1].Foot);
+            if (each)
+            {
+                for (int n = first; n < i; n++)
+                {
+                    _clauses[n].Feet.Add(last.Feet[n - first]);
+                    _clauses[n].Cover(last.Span);
+                }
+
+                last.Feet.RemoveRange(0, i - first);
+            }
+        }
     }
 
     /// <summary>"Vine left with half turn, hitching R on the turn": the turn is made with the hitch.</summary>
@@ -599,6 +628,14 @@ internal sealed partial class ClauseTidier
     /// <summary>"Fan R toe to right, return to centre": the toe comes back, the other foot has nothing to do with it.</summary>
     private void CentreAfterFan()
     {
+        foreach (Clause home in _clauses.Where(c => c is { Head: { Verb: null, Figures: [{ Id: "swivel_centre" }, ..] }, Feet.Count: 1, Part.Length: 0 }))
+        {
+            // "return to centre with right": one foot comes home, none swivels
+            home.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "step" };
+            home.HeadText = "step";
+            home.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Home };
+        }
+
         for (int i = 1; i < _clauses.Count; i++)
         {
             if (_clauses[i] is { Head: { Verb: null, Figures: [{ Id: "swivel_centre" }, ..] } head, Feet.Count: 0 } back

@@ -182,7 +182,8 @@ internal sealed class ReadingQuestions(ReaderState state)
         for (int i = 2; i < best.Rows.Count; i++)
         {
             PlacedRow own = best.Rows[i - 1];
-            if (best.Rows[i] is { IsWith: false, Action.Kind: ActionKind.Recover } again && danced[again.Clause] is { Head.Verb: ActionKind.Recover, Feet.Count: 0 }
+            if (best.Rows[i] is { IsWith: false, Action.Kind: ActionKind.Recover } again
+                && danced[again.Clause] is { Head.Verb: ActionKind.Recover, Feet.Count: 0 }
                 && own is { IsWith: false, Action.Kind: ActionKind.Recover } && own.Clause != again.Clause && own.Clause == best.Rows[i - 2].Clause
                 && best.Rows[i - 2].Action.Kind == ActionKind.Rock)
             {

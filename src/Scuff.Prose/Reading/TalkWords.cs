@@ -7,7 +7,7 @@ namespace Scuff.Prose.Reading;
 /// Tells the talk of a sheet (thanks, dedications, rights, class notes) from what may change the dance. Common practice, no source: a line that is told to
 /// people ("please", "we", "thanks") and names neither a foot with a move, nor a turn, nor where the pattern breaks, changes nothing.
 /// </summary>
-internal static class TalkWords
+internal static partial class TalkWords
 {
     // what a line of talk begins with
     private static readonly string[] Openers =
@@ -29,6 +29,7 @@ internal static class TalkWords
     {
         "you", "you'll", "always", "yours", "mate", "x", "xx", "xxx", "you're", "your", "i", "i'm", "i've", "i'll", "me", "my", "mine", "we", "we're", "we've", "we'll", "us", "our", "ours", "they", "they'll", "them", "their", "she", "her", "he", "his",
         "who", "everybody", "everyone", "anyone", "anybody", "folks", "friends", "friend", "ladies", "dancers", "class", "club", "mum", "dad", "please", "thanks", "thank",
+        "monday", "mondays", "tuesday", "tuesdays", "wednesday", "wednesdays", "thursday", "thursdays", "friday", "fridays", "saturday", "saturdays", "sunday", "sundays",
         "love", "hope", "enjoy", "smile", "sorry", "cheers", "sheet", "music", "song", "band", "written", "newsletter", "copyright",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
@@ -115,11 +116,15 @@ internal static class TalkWords
         {
             // "(let the arms hang like weed)"
             bool bracketed = words.Length > 12 && words[0] == '(' && words[^1] == ')';
-            return aside || opens || people || conditional || (bracketed && !feet);
+            return aside || opens || people || conditional || ((bracketed || AfterClosing().IsMatch(words)) && !feet);
         }
 
         return digits || weak > 1 || again ? (aside || opens || people || outside) && !(weak > 1 && !opens && !people) : weak == 0 || opens || people || outside;
     }
+
+    // "Begin again! Keep it smooth and let the arms float"
+    [System.Text.RegularExpressions.GeneratedRegex(@"^\W*(?:begin|start|repeat|dance|do it)(?: it| all)?(?: all)?(?: over)?(?: again)?\s?[!.:]+ .{8,}", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
+    private static partial System.Text.RegularExpressions.Regex AfterClosing();
 
     /// <summary>Whether a line only speaks of a tag or a restart ("listen for the words and you'll never miss the tag"), and tells neither wall nor count.</summary>
     /// <param name="words">The line.</param>

@@ -23,7 +23,7 @@ internal static class TurnAttachment
         }
 
         // "step R, hold, turn 1/4 left": hardly made before the hold
-                double extra = (target.Action.Turn.Sign != 0 ? 0.3 : 0) + (cost > 0 && above.Exists(r => r is { IsWith: false }) ? 0.4 : 0);
+        double extra = (target.Action.Turn.Sign != 0 ? 0.3 : 0) + (cost > 0 && above.Exists(r => r is { IsWith: false }) ? 0.4 : 0);
         if (above.Count == 0 && target.Action is { Kind: ActionKind.Bounce, Foot: ActingFoot.Both } && Shared(state, eighths) is SolverState bounced)
         {
             // "bounce both heels three times making a 1/2 turn left": the heels turn with every bounce

@@ -56,6 +56,11 @@ public sealed class SurelyReadTests
     [InlineData("R", "1-2 Swing right foot across left, swing it back", "1 R>L sweep; 2 R>L sweep")]
     [InlineData("R", "1-4 Rumba box forward", "1 R>R step:side; 2 L>L step:together; 3 R>R step:forward; 4 ->R hold")]
 
+    // places first, and then a foot for each
+    [InlineData("R", "1-2 Behind side R L", "1 R>R step:cross-behind; 2 L>L step:side")]
+    [InlineData("R", "1-4 Cross back side cross R L R L", "1 R>R step:cross-front; 2 L>L step:back; 3 R>R step:side; 4 L>L step:cross-front")]
+    [InlineData("R", "1-2 Return to centre with right, touch left", "1 R>R step:home; 2 L>R touch")]
+
     // slips
     [InlineData("R", "1-2 Rok R back, recover no L", "1 R>R rock:back; 2 L>L recover")]
     [InlineData("R", "1-2 Rock R forward, recover L L", "1 R>R rock:forward; 2 L>L recover")]
