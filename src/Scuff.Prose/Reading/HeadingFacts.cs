@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Scuff.Diagnostics;
 using Scuff.Dances;
 using Scuff.Prose.Reading.Sentences;
@@ -43,7 +44,8 @@ internal static partial class HeadingFacts
     };
 
     /// <summary>
-    /// The facts of a line, whole and in its pieces ("24 counts, 4 walls. Intro 12 counts.", "32 count intro - no tags"); none when it is a line of another kind.
+    /// The facts of a line, whole and in its pieces ("24 counts, 4 walls. Intro 12 counts.", "32 count intro - no tags"); none when it is a line of another
+    /// kind.
     /// </summary>
     public static IReadOnlyList<HeaderField> Of(string text, TextLine line)
     {
@@ -55,13 +57,15 @@ internal static partial class HeadingFacts
             return [author with { Value = author.Value[..stop], Span = new TextSpan(author.Span.Start, stop) }, .. more];
         }
 
-        if (line.End - line.Start > 400 || IsOfPattern(Words(text, line)) || found.Exists(f => f.Key == "by") || CountLabel.Read(text, line.Start, line.End) is { Places.Count: > 1 })
+        if (line.End - line.Start > 400 || IsOfPattern(Words(text, line)) || found.Exists(f => f.Key == "by")
+            || CountLabel.Read(text, line.Start, line.End) is { Places.Count: > 1 })
         {
             return found;
         }
 
         string lower = text[line.Start..line.End].ToLowerInvariant();
-        bool denied = lower.Contains("no ", StringComparison.Ordinal) || lower.Contains("0 ", StringComparison.Ordinal) || lower.Contains("without", StringComparison.Ordinal);
+        bool denied = lower.Contains("no ", StringComparison.Ordinal) || lower.Contains("0 ", StringComparison.Ordinal)
+            || lower.Contains("without", StringComparison.Ordinal);
         if (!denied && (SentenceReader.HasWord(lower, "restart") || SentenceReader.HasWord(lower, "tag") || SentenceReader.HasWord(lower, "bridge")))
         {
             // "... one tag after wall 2": the sentence is read as one
@@ -95,7 +99,8 @@ internal static partial class HeadingFacts
         }
 
         if (words.Count == 0 || words[0].Text is "ending" or "finish" or "track" or "move" or "option" or "note"
-            || (words.Exists(w => w.Text is "after") && words.Exists(w => w.Text is "wall" or "walls")) || words.Where((w, i) => w.Text is "restart" or "restarts" or "tag" or "tags" or "bridge" or "repeat" or "part" or "sequence"
+            || (words.Exists(w => w.Text is "after") && words.Exists(w => w.Text is "wall" or "walls"))
+            || words.Where((w, i) => w.Text is "restart" or "restarts" or "tag" or "tags" or "bridge" or "repeat" or "part" or "sequence"
                 && !(i > 0 && words[i - 1] is { Number: not null } && words.Exists(c => c.Text is "count" or "counts"))).Any()
             || words.Count(w => w.Text is "wall" or "walls") > 1)
         {
@@ -122,7 +127,8 @@ internal static partial class HeadingFacts
         if (told && (!found.Exists(f => f.Key == "intro") || walls is not null))
         {
             found.AddRange(new[] { counts, walls, level }.OfType<HeaderField>());
-            found.AddRange(new[] { Number(text, line, words, "restarts", ["restarts", "restart"]), Number(text, line, words, "tags", ["tags", "tag"]) }.OfType<HeaderField>());
+            found.AddRange(new[] { Number(text, line, words, "restarts", ["restarts", "restart"]), Number(text, line, words, "tags", ["tags",
+                "tag"]) }.OfType<HeaderField>());
         }
 
         return found;
@@ -133,7 +139,8 @@ internal static partial class HeadingFacts
     {
         List<Word> words = Words(text, line);
         words.RemoveAll(w => w.Text is "easy" or "simple" or "short" or "small" or "little");
-        return new[] { Number(text, line, words, "restarts", ["restarts", "restart"]), Number(text, line, words, "tags", ["tags", "tag"]) }.OfType<HeaderField>();
+        return new[] { Number(text, line, words, "restarts", ["restarts", "restart"]), Number(text, line, words, "tags", ["tags",
+            "tag"]) }.OfType<HeaderField>();
     }
 
     /// <summary>The level that a line names in full, or null.</summary>
@@ -146,7 +153,8 @@ internal static partial class HeadingFacts
         for (int at = line.Start + 1; at < line.End; at++)
         {
             // "Starboard Home (a waltz)"
-            bool kind = text[at] == '(' && at > line.Start + 2 && line.End - at < 20 && text.AsSpan(at, line.End - at).Contains("waltz", StringComparison.OrdinalIgnoreCase);
+            bool kind = text[at] == '(' && at > line.Start + 2 && line.End - at < 20
+                && text.AsSpan(at, line.End - at).Contains("waltz", StringComparison.OrdinalIgnoreCase);
             if (kind)
             {
                 return (text[line.Start..at].Trim(), at);
@@ -160,7 +168,8 @@ internal static partial class HeadingFacts
             }
 
             bool stars = at + 2 < line.End && text[at] is '*' or '~' or '•' or '·' or '/' && text[at - 1] == ' ';
-            bool parts = stars || text[at] is '(' or '[' or '|' or '–' or '—' || (text[at] == '-' && text[at - 1] == ' ' && at + 1 < line.End && text[at + 1] == ' ');
+            bool parts = stars || text[at] is '(' or '[' or '|' or '–' or '—' || (text[at] == '-' && text[at - 1] == ' ' && at + 1 < line.End
+                && text[at + 1] == ' ');
             if (parts && (Pieces(text, line with { Start = at }).Any(p => Of(text, p).Count > 0) || NamesTheSheet(text, line with { Start = at + 1 })
                 || (text[at] is '-' or '–' or '—' && IsShoutedBefore(text, line, at))))
             {
@@ -183,8 +192,8 @@ internal static partial class HeadingFacts
         return (Closed(title), end);
     }
 
-    [System.Text.RegularExpressions.GeneratedRegex(@"^ (?:by|choreographed by|choreo by) \p{Lu}[\p{L}'’.-]* (?:(?:&|and|von|van|de|der|di|la|le|ter) )*\p{Lu}")]
-    private static partial System.Text.RegularExpressions.Regex ByName();
+    [GeneratedRegex(@"^ (?:by|choreographed by|choreo by) \p{Lu}[\p{L}'’.-]* (?:(?:&|and|von|van|de|der|di|la|le|ter) )*\p{Lu}")]
+    private static partial Regex ByName();
 
     // "SPRAT SUPPER - Monday starters, lesson 3"
     private static bool IsShoutedBefore(string text, TextLine line, int at)
@@ -198,8 +207,10 @@ internal static partial class HeadingFacts
     private static bool NamesTheSheet(string text, TextLine line)
     {
         string rest = text[line.Start..line.End].Trim(' ', '-', ')', ']', '.').ToLowerInvariant();
-        return rest is "crib card" or "crib sheet" or "crib" or "step sheet" or "stepsheet" or "steps" or "the steps" or "step description" or "dance sheet" or "dance notes"
-            or "notes" or "teaching notes" or "teaching sheet" or "teaching copy" or "line dance" or "a line dance" or "class notes" or "class sheet" or "class copy"
+        return rest is "crib card" or "crib sheet" or "crib" or "step sheet" or "stepsheet" or "steps" or "the steps" or "step description" or "dance sheet"
+            or "dance notes"
+            or "notes" or "teaching notes" or "teaching sheet" or "teaching copy" or "line dance" or "a line dance" or "class notes" or "class sheet"
+                or "class copy"
             or "handout" or "class handout" or "draft" or "final" or "revised";
     }
 
@@ -279,7 +290,8 @@ internal static partial class HeadingFacts
     {
         int wall = words.FindIndex(w => w.Text is "wall" or "walls" or "repetition" or "time");
         bool told = words.Exists(w => w.Text is "restart" or "restarts" or "tag" or "tags" or "bridge" or "again" or "repeat");
-        return wall >= 0 && ((wall > 0 && words[wall - 1].Text is "on" or "in" or "during" or "after" or "of" or "the" or "each" or "every" or "rd" or "th" or "nd" or "st"
+        return wall >= 0 && ((wall > 0 && words[wall - 1].Text is "on" or "in" or "during" or "after" or "of" or "the" or "each" or "every" or "rd" or "th"
+            or "nd" or "st"
             or "third" or "second" or "fourth" or "fifth" or "sixth") || (told && wall + 1 < words.Count && words[wall + 1].Number is not null));
     }
 
@@ -333,7 +345,8 @@ internal static partial class HeadingFacts
         bool told = words.Exists(w => w.Text is "intro" or "introduction" or "lead" or "leadin" or "wait" or "vocals" or "vocal" or "lyrics" or "singing");
         bool starts = words.Exists(w => w.Text is "start" or "starts" or "begin" or "begins" or "starting" or "commence" or "commences" or "count")
             && words.Exists(w => w.Text is "after" or "in" or "on" or "wait" or "from");
-        bool first = words[0].Text is "intro" or "introduction" or "lead" or "start" or "starts" or "begin" or "begins" or "dance" or "the" or "wait" or "starting"
+        bool first = words[0].Text is "intro" or "introduction" or "lead" or "start" or "starts" or "begin" or "begins" or "dance" or "the" or "wait"
+            or "starting"
             or "count" or "commence" || words[0].Number is not null
             || (words[0].Text is "you" or "we" or "dancers" && words.Count > 1 && words[1].Text is "start" or "begin" or "wait");
         bool explicitly = words.Exists(w => w.Text is "starts" or "begins" or "start" or "begin") && number > 0 && words[number - 1].Text is "after" or "in"
@@ -341,7 +354,8 @@ internal static partial class HeadingFacts
         bool footed = (words.Exists(w => w.Text is "weight" or "wall" or "walls") && !explicitly)
             || (!told && !explicitly && words.Exists(w => w.Text is "foot" or "left" or "right"));
         // "16 counts after the bell"
-        starts |= words[0].Number is not null && words.Count > 2 && words[1].Text is "counts" or "beats" or "count" && words[2].Text is "after" or "from" or "in";
+        starts |= words[0].Number is not null && words.Count > 2 && words[1].Text is "counts" or "beats" or "count"
+            && words[2].Text is "after" or "from" or "in";
 
         // "..., 16 in"
         starts |= words is [{ Number: not null }, { Text: "in" }] or [{ Number: not null }, { Text: "counts" or "beats" }, { Text: "in" }];

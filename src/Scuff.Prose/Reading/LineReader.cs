@@ -83,7 +83,8 @@ internal sealed class LineReader
             each.TimesStated = true;
         }
 
-        if (clauses is [{ Head.Verb: ActionKind.Step, TimesStated: false, Feet.Count: 0, Amount: null } walks] && places.Count > 1 && places.All(p => p.Place.IsWhole)
+        if (clauses is [{ Head.Verb: ActionKind.Step, TimesStated: false, Feet.Count: 0, Amount: null } walks] && places.Count > 1
+            && places.All(p => p.Place.IsWhole)
             && terms.Find(t => t.Kind == TermKind.Move).Text.ToLowerInvariant() is "walk" or "walks" or "walking" or "march")
         {
             // "1-3 walk forward": one on each count
@@ -136,7 +137,8 @@ internal sealed class LineReader
             }
         }
 
-        foreach (List<Term>? one in (ReadOnlySpan<List<Term>?>)[best is { Fits: true } ? null : TurnedSteps(terms), best is { Fits: true } ? null : HeelsGround(terms)])
+        foreach (List<Term>? one in (ReadOnlySpan<List<Term>?>)[best is { Fits: true } ? null : TurnedSteps(terms),
+            best is { Fits: true } ? null : HeelsGround(terms)])
         {
             // "RF 1/4 turn left, step side" on one count is one step; "R heel forward, grind heel turning 1/4 R" one grind
             if (one is null || best is { Fits: true })
@@ -370,7 +372,8 @@ internal sealed class LineReader
         List<Term> joined = [];
         for (int i = 0; i < terms.Count; i++)
         {
-            bool comma = terms[i] is { Kind: TermKind.Separator, Text: "," } && i + 1 < terms.Count && terms[i + 1] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step };
+            bool comma = terms[i] is { Kind: TermKind.Separator, Text: "," } && i + 1 < terms.Count
+                && terms[i + 1] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step };
             int back = i - 1;
             bool amount = false;
             while (comma && back >= 0 && terms[back].Kind is TermKind.Amount or TermKind.Turn or TermKind.Side or TermKind.Filler)
@@ -380,7 +383,8 @@ internal sealed class LineReader
             }
 
             // the foot stands first in its part of the line
-            bool footed = comma && amount && back >= 0 && terms[back].Kind == TermKind.Foot && (back == 0 || terms[back - 1].Kind is TermKind.Separator or TermKind.Amp);
+            bool footed = comma && amount && back >= 0 && terms[back].Kind == TermKind.Foot && (back == 0
+                || terms[back - 1].Kind is TermKind.Separator or TermKind.Amp);
             if (!footed)
             {
                 joined.Add(terms[i]);
@@ -390,12 +394,15 @@ internal sealed class LineReader
         return joined.Count < terms.Count ? joined : null;
     }
 
-    /// <summary>The terms with a heel that is laid and then ground as one grind ("step R heel forward, grind heel turning 1/4 R"); null where there is none.</summary>
+    /// <summary>
+    /// The terms with a heel that is laid and then ground as one grind ("step R heel forward, grind heel turning 1/4 R"); null where there is none.
+    /// </summary>
     private static List<Term>? HeelsGround(List<Term> terms)
     {
         for (int i = 2; i + 1 < terms.Count; i++)
         {
-            bool grinds = terms[i] is { Kind: TermKind.Separator or TermKind.Then or TermKind.Amp } && terms[i + 1] is { Kind: TermKind.Move, Meaning: { } move }
+            bool grinds = terms[i] is { Kind: TermKind.Separator or TermKind.Then or TermKind.Amp }
+                && terms[i + 1] is { Kind: TermKind.Move, Meaning: { } move }
                 && (move.Verb == ActionKind.Grind || (move.Figures.Count > 0 && move.Figures[0].Rows[0].Action.Kind == ActionKind.Grind));
             if (!grinds)
             {
@@ -445,7 +452,8 @@ internal sealed class LineReader
         for (int i = 2; i < terms.Count; i++)
         {
             bool sized = terms[i].Text.ToLowerInvariant() is "big step" or "long step" or "large step"
-                || (terms[i] is { Meaning.Verb: ActionKind.Step } && terms[i].Text.Equals("step", StringComparison.OrdinalIgnoreCase) && terms[i - 1].Kind == TermKind.Size);
+                || (terms[i] is { Meaning.Verb: ActionKind.Step } && terms[i].Text.Equals("step", StringComparison.OrdinalIgnoreCase)
+                && terms[i - 1].Kind == TermKind.Size);
             if (terms[i].Kind != TermKind.Move || !sized)
             {
                 continue;

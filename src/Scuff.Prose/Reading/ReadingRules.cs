@@ -143,7 +143,8 @@ public static class ReadingRules
     public static Rule SentenceWordsPassedOver { get; } = new("reading/sentence-words-passed-over", Severity.Hint,
         "'{words}' changes nothing of what this sentence says about the pattern.",
         "Wall, place and what is done there are all told without it. If it is meant to change the dance, say it with a wall and a count.",
-        Good + "\nwall 3: after 4 restart, dearies, with count 4: touch R together\n", Good + "\nwall 3: after 4 restart, with count 4: touch R together\n", "ours");
+        Good + "\nwall 3: after 4 restart, dearies, with count 4: touch R together\n", Good + "\nwall 3: after 4 restart, with count 4: touch R together\n",
+            "ours");
 
     /// <summary>A tag and a restart without the count they come after.</summary>
     public static Rule PlaceMissing { get; } = new("reading/place-missing", Severity.Question,

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Text.RegularExpressions;
 using Scuff.Prose.Words;
 
 namespace Scuff.Prose.Reading;
@@ -12,24 +13,32 @@ internal static partial class TalkWords
     // what a line of talk begins with
     private static readonly string[] Openers =
     [
-        "thank", "thanks", "many thanks", "special thanks", "big thanks", "huge thanks", "dedicated", "dedication", "for my", "for our", "for all my", "for all our",
+        "thank", "thanks", "many thanks", "special thanks", "big thanks", "huge thanks", "dedicated", "dedication", "for my", "for our", "for all my",
+            "for all our",
         "for everyone", "for the", "written for", "made for", "created for", "choreographed for", "specially", "especially", "please", "copyright", "©", "(c)",
         "enjoy", "happy", "have fun", "contact", "email", "e-mail", "mail", "tel", "phone", "mobile", "questions", "video", "demo", "remember", "note", "notes",
-        "hint", "tip", "nb", "n.b", "p.s", "ps", "keep smiling", "smile", "good luck", "see you", "this dance", "this sheet", "this step sheet", "this is", "these steps",
+        "hint", "tip", "nb", "n.b", "p.s", "ps", "keep smiling", "smile", "good luck", "see you", "this dance", "this sheet", "this step sheet", "this is",
+            "these steps",
         "last update", "updated", "revised", "prepared", "printed", "first danced", "first taught", "taught", "may be", "permission", "sheet", "all rights",
         "copies", "feel free", "don't forget", "do not forget", "do not copy", "do not alter", "do not change", "you may", "any questions", "any track",
-        "any song", "any other", "can be danced", "suitable", "bpm", "tempo", "merry", "season's greetings", "alternative music", "hold on to your", "mind the", "watch out", "take care",
-        "be careful", "beware", "translated", "translation", "no liability", "all mistakes", "many", "big", "lots of", "also works", "works with", "works to", "hope", "love", "with love", "sorry", "welcome", "next week", "next month",
-        "practise", "practice", "homework", "tell them", "teacher", "danced at", "made up", "no video", "keep it", "keep your", "let the", "let your", "move the", "move your", "use the", "use your", "think of",
+        "any song", "any other", "can be danced", "suitable", "bpm", "tempo", "merry", "season's greetings", "alternative music", "hold on to your",
+            "mind the", "watch out", "take care",
+        "be careful", "beware", "translated", "translation", "no liability", "all mistakes", "many", "big", "lots of", "also works", "works with", "works to",
+            "hope", "love", "with love", "sorry", "welcome", "next week", "next month",
+        "practise", "practice", "homework", "tell them", "teacher", "danced at", "made up", "no video", "keep it", "keep your", "let the", "let your",
+            "move the", "move your", "use the", "use your", "think of",
         "imagine", "feel",
     ];
 
     // who is spoken to or speaks
     private static readonly FrozenSet<string> People = new[]
     {
-        "you", "you'll", "always", "yours", "mate", "x", "xx", "xxx", "you're", "your", "i", "i'm", "i've", "i'll", "me", "my", "mine", "we", "we're", "we've", "we'll", "us", "our", "ours", "they", "they'll", "them", "their", "she", "her", "he", "his",
-        "who", "everybody", "everyone", "anyone", "anybody", "folks", "friends", "friend", "ladies", "dancers", "class", "club", "mum", "dad", "please", "thanks", "thank",
-        "monday", "mondays", "tuesday", "tuesdays", "wednesday", "wednesdays", "thursday", "thursdays", "friday", "fridays", "saturday", "saturdays", "sunday", "sundays",
+        "you", "you'll", "always", "yours", "mate", "x", "xx", "xxx", "you're", "your", "i", "i'm", "i've", "i'll", "me", "my", "mine", "we", "we're", "we've",
+            "we'll", "us", "our", "ours", "they", "they'll", "them", "their", "she", "her", "he", "his",
+        "who", "everybody", "everyone", "anyone", "anybody", "folks", "friends", "friend", "ladies", "dancers", "class", "club", "mum", "dad", "please",
+            "thanks", "thank",
+        "monday", "mondays", "tuesday", "tuesdays", "wednesday", "wednesdays", "thursday", "thursdays", "friday", "fridays", "saturday", "saturdays", "sunday",
+            "sundays",
         "love", "hope", "enjoy", "smile", "sorry", "cheers", "sheet", "music", "song", "band", "written", "newsletter", "copyright",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
@@ -47,13 +56,15 @@ internal static partial class TalkWords
         "fifth", "time", "times", "twice", "unless", "without", "then", "repeat", "repeats", "start", "starts", "begin", "begins",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
-    private static readonly FrozenSet<string> Breaks = new[] { "restart", "restarts", "tag", "tags", "bridge", "bridges", "skip", "omit", "repeat", "repetition", "sequence" }
+    private static readonly FrozenSet<string> Breaks = new[] { "restart", "restarts", "tag", "tags", "bridge", "bridges", "skip", "omit", "repeat",
+        "repetition", "sequence" }
         .ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     // compounds of step words and of words of the pattern that mean neither
     private static readonly string[] Neutral =
     [
-        "step sheet", "stepsheet", "dance steps", "line dance", "beats per minute", "per minute", "these steps", "small steps", "step by step", "first time", "last week",
+        "step sheet", "stepsheet", "dance steps", "line dance", "beats per minute", "per minute", "these steps", "small steps", "step by step", "first time",
+            "last week",
         "last month", "last year", "in any way", "all right", "alright", "left over", "right now", "way back",
     ];
 
@@ -81,7 +92,8 @@ internal static partial class TalkWords
             lower = lower.Replace(neutral, "", StringComparison.Ordinal);
         }
 
-        string[] each = lower.Split([' ', ',', '.', '!', '?', ':', ';', '(', ')', '-', '–', '"', '“', '”', '\t', '/', '&', '*', '>'], StringSplitOptions.RemoveEmptyEntries);
+        string[] each = lower.Split([' ', ',', '.', '!', '?', ':', ';', '(', ')', '-', '–', '"', '“', '”', '\t', '/', '&', '*', '>'],
+            StringSplitOptions.RemoveEmptyEntries);
         bool people = Array.Exists(each, People.Contains);
         bool digits = lower.AsSpan().IndexOfAnyInRange('0', '9') >= 0;
         bool conditional = lower.Contains("if you like", StringComparison.Ordinal) || lower.Contains("if you want", StringComparison.Ordinal)
@@ -97,7 +109,8 @@ internal static partial class TalkWords
 
         bool moves = terms.Exists(t => t.Kind is TermKind.Move);
         bool feet = terms.Exists(t => t.Kind is TermKind.Foot or TermKind.Side or TermKind.BothFeet or TermKind.Lead);
-        bool turns = terms.Exists(t => t.Kind is TermKind.Amount) || (terms.Exists(t => t.Kind is TermKind.Turn) && (feet || terms.Exists(t => t.Kind is TermKind.Dir)));
+        bool turns = terms.Exists(t => t.Kind is TermKind.Amount) || (terms.Exists(t => t.Kind is TermKind.Turn) && (feet
+            || terms.Exists(t => t.Kind is TermKind.Dir)));
         bool again = terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored);
         if (pattern > 0)
         {
@@ -119,20 +132,26 @@ internal static partial class TalkWords
             return aside || opens || people || conditional || ((bracketed || AfterClosing().IsMatch(words)) && !feet);
         }
 
-        return digits || weak > 1 || again ? (aside || opens || people || outside) && !(weak > 1 && !opens && !people) : weak == 0 || opens || people || outside;
+        return digits || weak > 1 || again ? (aside || opens || people || outside) && !(weak > 1 && !opens && !people) : weak == 0 || opens || people
+            || outside;
     }
 
     // "Begin again! Keep it smooth and let the arms float"
-    [System.Text.RegularExpressions.GeneratedRegex(@"^\W*(?:begin|start|repeat|dance|do it)(?: it| all)?(?: all)?(?: over)?(?: again)?\s?[!.:]+ .{8,}", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
-    private static partial System.Text.RegularExpressions.Regex AfterClosing();
+    [GeneratedRegex(@"^\W*(?:begin|start|repeat|dance|do it)(?: it| all)?(?: all)?(?: over)?(?: again)?\s?[!.:]+ .{8,}", RegexOptions.IgnoreCase)]
+    private static partial Regex AfterClosing();
 
-    /// <summary>Whether a line only speaks of a tag or a restart ("listen for the words and you'll never miss the tag"), and tells neither wall nor count.</summary>
+    /// <summary>
+    /// Whether a line only speaks of a tag or a restart ("listen for the words and you'll never miss the tag"), and tells neither wall nor count.
+    /// </summary>
     /// <param name="words">The line.</param>
     public static bool SpeaksOfBreak(string words)
     {
-        string[] each = words.ToLowerInvariant().Split([' ', ',', '.', '!', '?', ':', ';', '(', ')', '-', '–', '"', '“', '”', '\t', '/', '&', '*'], StringSplitOptions.RemoveEmptyEntries);
-        return each.Length > 6 && words.AsSpan().IndexOfAnyInRange('0', '9') < 0 && Array.Exists(each, People.Contains) && !Array.Exists(each, w => w is "wall" or "walls" or "after"
-            or "end" or "here" or "first" or "second" or "third" or "fourth" or "fifth" or "sixth" or "last" or "one" or "two" or "three" or "four" or "five" or "six" or "add"
+        string[] each = words.ToLowerInvariant().Split([' ', ',', '.', '!', '?', ':', ';', '(', ')', '-', '–', '"', '“', '”', '\t', '/', '&', '*'],
+            StringSplitOptions.RemoveEmptyEntries);
+        return each.Length > 6 && words.AsSpan().IndexOfAnyInRange('0', '9') < 0 && Array.Exists(each, People.Contains)
+            && !Array.Exists(each, w => w is "wall" or "walls" or "after"
+            or "end" or "here" or "first" or "second" or "third" or "fourth" or "fifth" or "sixth" or "last" or "one" or "two" or "three" or "four"
+                or "five" or "six" or "add"
             or "do" or "dance" or "dances" or "then" or "restart" or "start" or "begin" or "each" or "every" or "once" or "twice" or "no" or "time");
     }
 

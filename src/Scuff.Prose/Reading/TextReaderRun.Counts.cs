@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Prose.Reading.Sentences;
@@ -44,7 +45,8 @@ internal sealed partial class TextReaderRun
 
         foreach ((CountLabel run, int start, int end) in Runs(line, label))
         {
-            if (start > line.Start && run.Places[0].Place == Counts.Zero && FirstNumber(run) == 1 && _section is { Lines.Count: > 0, Offset: null or 0, Claimed: null } && _tag is null)
+            if (start > line.Start && run.Places[0].Place == Counts.Zero && FirstNumber(run) == 1
+                && _section is { Lines.Count: > 0, Offset: null or 0, Claimed: null } && _tag is null)
             {
                 // two eights in a paragraph
                 OpenNext("", new TextLine(line.Number, start, start));
@@ -63,7 +65,7 @@ internal sealed partial class TextReaderRun
     // "3-4 turn 1/2 L stepping R back, turn 1/2 L stepping L forward. Option: walk R, L": up to the next cell of a table
     private TextLine? OptionAtEnd(TextLine line, CountLabel label)
     {
-        System.Text.RegularExpressions.Match found = Option().Match(_text[label.End..line.End]);
+        Match found = Option().Match(_text[label.End..line.End]);
         if (!found.Success || found.Index < 4)
         {
             return null;
@@ -75,13 +77,13 @@ internal sealed partial class TextReaderRun
         return new TextLine(line.Number, start, bracketed ? _text.LastIndexOf(')', end - 1, end - start) : end);
     }
 
-    [System.Text.RegularExpressions.GeneratedRegex(@"[.;(]\s*((?:easy |easier )?option(?:al)?\s?:)", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
-    private static partial System.Text.RegularExpressions.Regex Option();
+    [GeneratedRegex(@"[.;(]\s*((?:easy |easier )?option(?:al)?\s?:)", RegexOptions.IgnoreCase)]
+    private static partial Regex Option();
 
     // "8& recover R, step L to side     ## RESTART WALL 3": what stands behind the steps, apart from them
     private TextLine? BreakAtEnd(TextLine line, CountLabel label)
     {
-        System.Text.RegularExpressions.Match found = EndBreak().Match(_text[label.End..line.End]);
+        Match found = EndBreak().Match(_text[label.End..line.End]);
         if (!found.Success || !SentenceReader.HasWord(found.Value, "wall") || found.Value.AsSpan().IndexOfAnyInRange('0', '9') < 0)
         {
             return null;
@@ -90,11 +92,12 @@ internal sealed partial class TextReaderRun
         return new TextLine(line.Number, label.End + found.Index, line.End);
     }
 
-    [System.Text.RegularExpressions.GeneratedRegex(@"(?:\s{3,}|\s*[*#=~<>]{1,3}\s*|\s+[(\[])(?:easy |\d )?(?:restart|tag)\b[^*]*[)\]*#=~<>]*$", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
-    private static partial System.Text.RegularExpressions.Regex EndBreak();
+    [GeneratedRegex(@"(?:\s{3,}|\s*[*#=~<>]{1,3}\s*|\s+[(\[])(?:easy |\d )?(?:restart|tag)\b[^*]*[)\]*#=~<>]*$", RegexOptions.IgnoreCase)]
+    private static partial Regex EndBreak();
 
     // "9-16 ..." after "1-8 ...", each eight in a line of its own
-    private bool IsEightOfItsOwn(CountLabel label) => _tag is null && _section is { Claimed: null, Title: "", Lines: [.., var before] } section && label.Places.Count >= 8
+    private bool IsEightOfItsOwn(CountLabel label) => _tag is null && _section is { Claimed: null, Title: "", Lines: [.., var before] } section
+        && label.Places.Count >= 8
         && FirstNumber(label) == section.Length.Value.Floor + (section.Offset ?? 0) + 1 && (FirstNumber(label) - 1) % 8 == 0
         && before.Counts.End - before.Counts.Start == Counts.FromWhole(8) && section.Length == Counts.FromWhole(8)
         && LastNumber(label) - FirstNumber(label) == 7;
@@ -243,7 +246,8 @@ internal sealed partial class TextReaderRun
             || StartsWithWord(words, "restart") || StartsWithWord(words, "tag") || StartsWithWord(words, "bridge") || StartsWithWord(words, "ending")
             || StartsWithWord(words, "sequence") || StartsWithWord(words, "part") || StartsWithWord(words, "track") || StartsWithWord(words, "repeat")
             || StartsWithWord(words, "start") || StartsWithWord(words, "begin") || StartsWithWord(words, "end");
-        if (headed || opens || words[0] is '#' or '/' or '[' or '*' or '=' or '-' or '>' || _text[next.Start - 1] is '|' || (next.Start > 1 && _text[next.Start - 2] is '|') || SectionHeading(words) is not null
+        if (headed || opens || words[0] is '#' or '/' or '[' or '*' or '=' or '-' or '>' || _text[next.Start - 1] is '|' || (next.Start > 1
+            && _text[next.Start - 2] is '|') || SectionHeading(words) is not null
             || CountLabel.Read(_text, next.Start, next.End) is not null || SentenceReader.LooksLikeSentence(words) || GluedLabel(next) is not null)
         {
             return false;
@@ -393,7 +397,8 @@ internal sealed partial class TextReaderRun
         }
 
         int gap = _text.LastIndexOf("  ", end - 1, end - line.Start, StringComparison.Ordinal);
-        if (gap > line.Start + 2 && gap + 2 < end && end - gap < 24 && CountLabel.Read(_text, gap + 2, end) is { Places.Count: > 1 } spread && spread.End == end)
+        if (gap > line.Start + 2 && gap + 2 < end && end - gap < 24 && CountLabel.Read(_text, gap + 2, end) is { Places.Count: > 1 } spread
+            && spread.End == end)
         {
             start = gap + 2;
         }
@@ -430,7 +435,8 @@ internal sealed partial class TextReaderRun
             && TermReader.Read(_text, start, end, _state.Lexicon).Find(t => t.Kind == TermKind.Clock) is { Meaning: { } meaning } clock)
         {
             WrittenLine last = section.Lines[^1];
-            section.Lines[^1] = last with { Claims = [.. last.Claims, new FacingClaim(Facing.FromEighths(meaning.Value), last.Places.Max(p => p.Place), clock.Span)] };
+            section.Lines[^1] = last with { Claims = [.. last.Claims, new FacingClaim(Facing.FromEighths(meaning.Value), last.Places.Max(p => p.Place),
+                clock.Span)] };
         }
     }
 

@@ -51,7 +51,8 @@ internal sealed partial class TextReaderRun
         return false;
     }
 
-    private static bool TellsABreak(string words) => (SentenceReader.HasWord(words, "restart") || SentenceReader.HasWord(words, "tag") || SentenceReader.HasWord(words, "bridge"))
+    private static bool TellsABreak(string words) => (SentenceReader.HasWord(words, "restart") || SentenceReader.HasWord(words, "tag")
+        || SentenceReader.HasWord(words, "bridge"))
         && SentenceReader.NamesWall(words) && words.AsSpan().IndexOfAnyInRange('0', '9') >= 0;
 
     private void AddNote(Note note)

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Scuff.Dances;
 using Scuff.Prose.Reading.Sentences;
 using Scuff.Stance;
@@ -65,13 +66,13 @@ internal sealed partial class TextReaderRun
     private bool ReadLengthsOfParts(TextLine line)
     {
         string words = _text[line.Start..line.End];
-        System.Text.RegularExpressions.MatchCollection found = LengthOfPart().Matches(words);
+        MatchCollection found = LengthOfPart().Matches(words);
         if (found.Count < 2 || LengthOfPart().Replace(words, "").AsSpan().IndexOfAnyExcept(BetweenParts) >= 0)
         {
             return false;
         }
 
-        foreach (System.Text.RegularExpressions.Match part in found.Where(m => m.Groups[1].Success))
+        foreach (Match part in found.Where(m => m.Groups[1].Success))
         {
             _partLengths[part.Groups[1].Value] = Counts.FromWhole(int.Parse(part.Groups[2].ValueSpan, System.Globalization.CultureInfo.InvariantCulture));
         }
@@ -82,8 +83,8 @@ internal sealed partial class TextReaderRun
 
     private static readonly System.Buffers.SearchValues<char> BetweenParts = System.Buffers.SearchValues.Create(" ,;.&/|-–+()");
 
-    [System.Text.RegularExpressions.GeneratedRegex(@"\b(?:part )?([A-H])\b ?[:=(-]? ?(\d{1,3}) ?(?:counts?|cts?|c)\b\)?|\band\b", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
-    private static partial System.Text.RegularExpressions.Regex LengthOfPart();
+    [GeneratedRegex(@"\b(?:part )?([A-H])\b ?[:=(-]? ?(\d{1,3}) ?(?:counts?|cts?|c)\b\)?|\band\b", RegexOptions.IgnoreCase)]
+    private static partial Regex LengthOfPart();
 
     // "Then restart the dance (facing 12:00)", under the counts of a tag
     private bool RestartsAfterTag(ReadOnlySpan<char> words) => _tag is not null && _section is { Lines.Count: > 0 } && words.Length < 80
@@ -99,7 +100,8 @@ internal sealed partial class TextReaderRun
         for (int i = 0; i < _interruptions.Count; i++)
         {
             Interruption told = _interruptions[i];
-            bool restarts = told.AfterCounts is not null && told.Acts.OfType<InterruptionAct.PlayTag>().Any(t => _restartAfter.Contains(t.Name) || t.Name.Length == 0)
+            bool restarts = told.AfterCounts is not null && told.Acts.OfType<InterruptionAct.PlayTag>().Any(t => _restartAfter.Contains(t.Name)
+                || t.Name.Length == 0)
                 && _restartAfter.Count > 0 && !told.Acts.OfType<InterruptionAct.Restart>().Any();
             if (restarts)
             {
@@ -110,7 +112,8 @@ internal sealed partial class TextReaderRun
         HashSet<int> headed = [.. _heading.OfPattern.Select(l => l.Number), .. _sentences.Where(s => s.Here is null).Select(s => s.Line.Number)];
         for (int i = _interruptions.Count - 1; i >= 0; i--)
         {
-            if (_interruptions.Exists(o => !ReferenceEquals(o, _interruptions[i]) && o.PartName == _interruptions[i].PartName && IsToldBetter(_interruptions[i], o, headed)))
+            if (_interruptions.Exists(o => !ReferenceEquals(o, _interruptions[i]) && o.PartName == _interruptions[i].PartName
+                && IsToldBetter(_interruptions[i], o, headed)))
             {
                 _interruptions.RemoveAt(i);
             }
@@ -121,7 +124,8 @@ internal sealed partial class TextReaderRun
     private static bool IsToldBetter(Interruption one, Interruption other, HashSet<int> headed)
     {
         bool covers = one.Walls.All(other.Walls.Contains);
-        bool acts = one.Acts.All(a => other.Acts.Contains(a) || (a is InterruptionAct.PlayTag { Name: "" } && other.Acts.Any(o => o is InterruptionAct.PlayTag)));
+        bool acts = one.Acts.All(a => other.Acts.Contains(a) || (a is InterruptionAct.PlayTag { Name: "" }
+            && other.Acts.Any(o => o is InterruptionAct.PlayTag)));
         if (one.Changes.Count > 0 || !covers || !acts)
         {
             return false;
@@ -134,7 +138,8 @@ internal sealed partial class TextReaderRun
         }
 
         bool restarts = one.Acts.Count > 0 && one.Acts.All(a => a is InterruptionAct.Restart);
-        return one.AfterCounts is null && other.AfterCounts is not null && (restarts || (one.Walls.Count > 0 && headed.Contains(one.Line) && !headed.Contains(other.Line)));
+        return one.AfterCounts is null && other.AfterCounts is not null && (restarts || (one.Walls.Count > 0 && headed.Contains(one.Line)
+            && !headed.Contains(other.Line)));
     }
 
     private Dance ReadSentences(Dance dance)
@@ -165,7 +170,8 @@ internal sealed partial class TextReaderRun
         }
 
         KeepOnce();
-        foreach (Interruption doubtful in _interruptions.Concat(tracks.SelectMany(t => t.Interruptions)).Where(i => reader.PlaceDoubts.ContainsKey(i.Line)).DistinctBy(i => i.Line))
+        foreach (Interruption doubtful in _interruptions.Concat(tracks.SelectMany(t => t.Interruptions)).Where(i
+            => reader.PlaceDoubts.ContainsKey(i.Line)).DistinctBy(i => i.Line))
         {
             _state.Add(reader.PlaceDoubts[doubtful.Line]);
         }

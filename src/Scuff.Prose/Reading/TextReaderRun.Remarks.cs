@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Collections.Frozen;
+using System.Text.RegularExpressions;
 using Scuff.Dances;
 using Scuff.Prose.Reading.Sentences;
 using Scuff.Prose.Words;
@@ -14,13 +15,15 @@ internal sealed partial class TextReaderRun
     {
         "a", "again", "all", "and", "back", "begin", "beginning", "dance", "dancing", "danced", "do", "end", "enjoy", "from", "front", "fun", "good",
         "happy", "hand", "have", "hope", "in", "is", "it", "just", "keep", "let's", "lets", "lots", "luck", "much", "now", "of", "on", "over", "please",
-        "repeat", "restart", "smile", "smiling", "start", "starting", "that's", "thats", "the", "then", "this", "to", "top", "we", "whole", "with", "you", "your",
+        "repeat", "restart", "smile", "smiling", "start", "starting", "that's", "thats", "the", "then", "this", "to", "top", "we", "whole", "with", "you",
+            "your",
         "are", "at", "face", "facing", "new", "next", "o'clock", "oclock", "till", "until", "music", "stops", "song", "finishes", "ends", "going", "dancers",
-        "everybody", "everyone", "you'll", "you’ll", "up", "nice", "begins", "repeats", "starts", "will", "direction", "first", "time", "counts", "wall", "be", "should", "for", "every",
+        "everybody", "everyone", "you'll", "you’ll", "up", "nice", "begins", "repeats", "starts", "will", "direction", "first", "time", "counts", "wall", "be",
+            "should", "for", "every",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
-    [System.Text.RegularExpressions.GeneratedRegex(@"\b(1[0-2]|[1-9])([:.](00|30)\b| ?o'?clock\b)", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
-    private static partial System.Text.RegularExpressions.Regex ClockTime();
+    [GeneratedRegex(@"\b(1[0-2]|[1-9])([:.](00|30)\b| ?o'?clock\b)", RegexOptions.IgnoreCase)]
+    private static partial Regex ClockTime();
 
     private static readonly string[] ClosingCore = ["again", "repeat", "enjoy", "fun", "happy", "smile", "smiling", "end", "over", "restart"];
 
@@ -34,7 +37,8 @@ internal sealed partial class TextReaderRun
     private TextLine WithoutMarks(TextLine line)
     {
         (int start, int end) = (line.Start, line.End);
-        while (start < end && (_text[start] is '*' or '•' or '·' or '~' || (_text[start] == '-' && start + 1 < end && _text[start + 1] == ' ') || (start > line.Start && _text[start] == ' ')))
+        while (start < end && (_text[start] is '*' or '•' or '·' or '~' || (_text[start] == '-' && start + 1 < end && _text[start + 1] == ' ')
+            || (start > line.Start && _text[start] == ' ')))
         {
             start++;
         }
@@ -96,10 +100,12 @@ internal sealed partial class TextReaderRun
         return true;
     }
 
-    [System.Text.RegularExpressions.GeneratedRegex(@"^(?:(?:from|to|cc|sent|date|subject|re|fw|fwd): .*|(?:hello|hi|hiya|dear|hey|ahoy|good (?:morning|evening|afternoon))\b.*[,!]|\p{Ll}[^:\d()/|=-]{30,})$")]
-    private static partial System.Text.RegularExpressions.Regex Letter();
+    [GeneratedRegex(@"^(?:(?:from|to|cc|sent|date|subject|re|fw|fwd): .*|(?:hello|hi|hiya|dear|hey|ahoy|good (?:morning|evening|afternoon))"
+        + @"\b.*[,!]|\p{Ll}[^:\d()/|=-]{30,})$")]
+    private static partial Regex Letter();
 
-    private static bool IsOfALetter(string words) => Letter().IsMatch(words.Length > 2 && char.IsUpper(words[0]) ? char.ToLowerInvariant(words[0]) + words[1..] : words)
+    private static bool IsOfALetter(string words) => Letter().IsMatch(words.Length > 2
+        && char.IsUpper(words[0]) ? char.ToLowerInvariant(words[0]) + words[1..] : words)
         && !(char.IsUpper(words[0]) && words.IndexOf(':') < 0 && !words.EndsWith(',') && !words.EndsWith('!'));
 
     /// <summary>A line of prose together with the lines it is wrapped to.</summary>
@@ -116,8 +122,10 @@ internal sealed partial class TextReaderRun
                 break;
             }
 
-            bool goesOn = !char.IsDigit(_text[line.End - 1]) && char.IsLower(_text[next.Start]) && CountLabel.Read(_text, next.Start, next.End) is null && !_heading.IsField(next) && TrailingLabels(next).Count == 0;
-            bool counts = CountsOfWords().IsMatch(_text.AsSpan(next.Start, next.End - next.Start)) && WaitsForCounts().IsMatch(_text.AsSpan(line.Start, line.End - line.Start));
+            bool goesOn = !char.IsDigit(_text[line.End - 1]) && char.IsLower(_text[next.Start]) && CountLabel.Read(_text, next.Start, next.End) is null
+                && !_heading.IsField(next) && TrailingLabels(next).Count == 0;
+            bool counts = CountsOfWords().IsMatch(_text.AsSpan(next.Start, next.End - next.Start))
+                && WaitsForCounts().IsMatch(_text.AsSpan(line.Start, line.End - line.Start));
             if (!goesOn && !counts)
             {
                 break;
@@ -130,12 +138,12 @@ internal sealed partial class TextReaderRun
         return line;
     }
 
-    [System.Text.RegularExpressions.GeneratedRegex(@"\b(?:after|for|wait|first|the|of|count|is)$", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
-    private static partial System.Text.RegularExpressions.Regex WaitsForCounts();
+    [GeneratedRegex(@"\b(?:after|for|wait|first|the|of|count|is)$", RegexOptions.IgnoreCase)]
+    private static partial Regex WaitsForCounts();
 
     // "16 counts." at the beginning of the next line
-    [System.Text.RegularExpressions.GeneratedRegex(@"^\d{1,3} (?:counts?|beats?)\b(?! (?:intro|\d))", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
-    private static partial System.Text.RegularExpressions.Regex CountsOfWords();
+    [GeneratedRegex(@"^\d{1,3} (?:counts?|beats?)\b(?! (?:intro|\d))", RegexOptions.IgnoreCase)]
+    private static partial Regex CountsOfWords();
 
     /// <summary>"On the last wall dance to count 12 and stomp": an ending that does not begin with that word.</summary>
     private bool IsEnding(TextLine line)
@@ -145,27 +153,32 @@ internal sealed partial class TextReaderRun
             && TermReader.Read(_text, line.Start, line.End, _state.Lexicon).Exists(t => t.Kind is TermKind.Move);
     }
 
-    [System.Text.RegularExpressions.GeneratedRegex(@"^\W*(?:(?:on|during|in) the (?:last|final|very last) wall\b|(?:last|final) wall\b|at the (?:very )?end(?! of (?:the )?(?:\d|wall|walls|second|third|first|fourth|fifth|sixth|each|every))\b|for (?:a|the|your) (?:\p{L}+ )?(?:finish|ending|finale)\b|(?:big |grand |nice )?(?:finale|finish)\b)", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
-    private static partial System.Text.RegularExpressions.Regex EndOfSong();
+    [GeneratedRegex(@"^\W*(?:(?:on|during|in) the (?:last|final|very last) wall\b|(?:last|final) wall\b"
+        + @"|at the (?:very )?end(?! of (?:the )?(?:\d|wall|walls|second|third|first|fourth"
+        + @"|fifth|sixth|each|every))\b|for (?:a|the|your) (?:\p{L}+ )?(?:finish|ending|finale)\b|(?:big |grand |nice )?(?:finale|finish)\b)", RegexOptions.IgnoreCase)]
+    private static partial Regex EndOfSong();
 
     // "fwd = forward, tch = touch"
     private static bool IsKey(string words) => words.Contains('=', StringComparison.Ordinal)
-        && words.Split([',', ';', '|', '/'], StringSplitOptions.RemoveEmptyEntries).All(p => p.Split('=') is [var is1, var is2] && is1.Trim().Length is > 0 and < 12
+        && words.Split([',', ';', '|', '/'], StringSplitOptions.RemoveEmptyEntries).All(p => p.Split('=') is [var is1, var is2]
+        && is1.Trim().Length is > 0 and < 12
             && is2.Trim().Length is > 0 and < 30);
 
     // "Restart:" alone, over the sentence that tells it
-    private static bool IsHeadOfSentence(string words) => words.EndsWith(':') && words.TrimEnd(':', ' ').ToLowerInvariant() is "restart" or "restarts" or "tags" or "tag & restart"
+    private static bool IsHeadOfSentence(string words) => words.EndsWith(':')
+        && words.TrimEnd(':', ' ').ToLowerInvariant() is "restart" or "restarts" or "tags" or "tag & restart"
         or "tags & restarts" or "tag/restart" or "tags/restarts" or "restarts & tags" or "tags and restarts";
 
     // "1 restart", "2 easy tags" at the head of a sheet are no counts
-    [System.Text.RegularExpressions.GeneratedRegex(@"^\d{1,2}x? (\p{L}+ ){0,2}?(restart|tag|bridge)(e?s)?\b", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
-    private static partial System.Text.RegularExpressions.Regex HowManyBreaks();
+    [GeneratedRegex(@"^\d{1,2}x? (\p{L}+ ){0,2}?(restart|tag|bridge)(e?s)?\b", RegexOptions.IgnoreCase)]
+    private static partial Regex HowManyBreaks();
 
     /// <summary>Whether a line stands before the first counts or after the last.</summary>
     private bool IsOutside(TextLine line) => (_section is null && _sections.Count == 0) || !HasCountsAfter(line);
 
     // whether the next line is the heading of a tag, a bridge or the ending
-    private bool IsBeforeTag(TextLine line) => _lines.Find(l => l.Start > line.End && l.Trimmed(_text) is { } next && next.Start < next.End && !IsRule(next)).Trimmed(_text) is var after
+    private bool IsBeforeTag(TextLine line) => _lines.Find(l => l.Start > line.End && l.Trimmed(_text) is { } next && next.Start < next.End
+        && !IsRule(next)).Trimmed(_text) is var after
         && after.Start < after.End && _text.AsSpan(after.Start, after.End - after.Start).TrimStart("*#~ ") is var words
         && (StartsWithWord(words, "tag") || StartsWithWord(words, "bridge") || StartsWithWord(words, "tags") || StartsWithWord(words, "ending"));
 
@@ -175,7 +188,8 @@ internal sealed partial class TextReaderRun
     private static bool IsClosing(string words)
     {
         // the clock at which it begins again is no word
-        string[] each = [.. ClockTime().Replace(words, " ").Split([' ', ',', '.', '!', '-', '–', ':', ';', '*', '(', ')', '[', ']', '~', '…', '\t', '&'], StringSplitOptions.RemoveEmptyEntries)
+        string[] each = [.. ClockTime().Replace(words, " ").Split([' ', ',', '.', '!', '-', '–', ':', ';', '*', '(', ')', '[', ']', '~', '…', '\t', '&'],
+            StringSplitOptions.RemoveEmptyEntries)
             .Where(w => w.Any(char.IsLetterOrDigit))];
         if (each.Length > 2 && each[0].All(char.IsAsciiDigit))
         {
@@ -184,7 +198,8 @@ internal sealed partial class TextReaderRun
         }
 
         return each.Length is > 0 and < 16 && Array.TrueForAll(each, Closing.Contains)
-            && Array.Exists(each, w => ClosingCore.Contains(w, StringComparer.OrdinalIgnoreCase) || (w.Equals("facing", StringComparison.OrdinalIgnoreCase) && ClockTime().IsMatch(words)));
+            && Array.Exists(each, w => ClosingCore.Contains(w, StringComparer.OrdinalIgnoreCase) || (w.Equals("facing", StringComparison.OrdinalIgnoreCase)
+            && ClockTime().IsMatch(words)));
     }
 
     // words that may tell where the pattern breaks, which is asked about and not passed over

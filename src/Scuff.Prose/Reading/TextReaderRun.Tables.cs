@@ -9,7 +9,7 @@ namespace Scuff.Prose.Reading;
 // Tables pasted from a spreadsheet or a mail: a line that names the columns, and rows whose cells are apart by tabs or bars.
 internal sealed partial class TextReaderRun
 {
-    private static readonly char[] Edges = ['|', '\t'];
+    private static readonly System.Buffers.SearchValues<char> Edges = System.Buffers.SearchValues.Create("|\t");
 
     // what the columns hold, once a line has named them
     private readonly List<ColumnKind> _columns = [];
@@ -102,9 +102,11 @@ internal sealed partial class TextReaderRun
             [.., "count" or "counts" or "beat" or "beats" or "ct" or "cts"] when words.Length < 3 => ColumnKind.Counts,
             [.., "foot" or "feet"] or ["foot" or "feet", ..] when words.Length < 3 => ColumnKind.Feet,
             [.., "facing" or "face" or "clock"] or ["facing" or "face" or "wall" or "walls", ..] when words.Length < 4 => ColumnKind.Facing,
-            [.., "step" or "steps" or "footwork" or "action" or "actions" or "movement" or "movements" or "description" or "moves"] when words.Length < 4 => ColumnKind.Steps,
+            [.., "step" or "steps" or "footwork" or "action" or "actions" or "movement" or "movements" or "description" or "moves"] when words.Length < 4
+                => ColumnKind.Steps,
             ["step" or "steps" or "footwork" or "what", ..] when words.Length < 5 => ColumnKind.Steps,
-            [.., "note" or "notes" or "direction" or "call" or "calls" or "cue" or "cues" or "say" or "suggestion" or "remarks" or "styling" or "style" or "after" or "section" or "ends" or "end"]
+            [.., "note" or "notes" or "direction" or "call" or "calls" or "cue" or "cues" or "say" or "suggestion" or "remarks" or "styling" or "style"
+                or "after" or "section" or "ends" or "end"]
                 when words.Length < 4 => ColumnKind.Other,
             _ => null,
         };

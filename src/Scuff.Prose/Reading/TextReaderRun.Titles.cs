@@ -173,7 +173,8 @@ internal sealed partial class TextReaderRun
         }
 
         TextLine next = _lines.Skip(index + 1).Select(l => l.Trimmed(_text)).First(l => l.Start < l.End && !IsRule(l));
-        return (CountLabel.Read(_text, next.Start, next.End) is { Places.Count: > 1 } || TrailingLabels(next).Count > 0) && (_section is null || _section.Lines.Count > 0);
+        return (CountLabel.Read(_text, next.Start, next.End) is { Places.Count: > 1 } || TrailingLabels(next).Count > 0) && (_section is null
+            || _section.Lines.Count > 0);
     }
 
     private bool ReadLetteredSection(TextLine line, int index)

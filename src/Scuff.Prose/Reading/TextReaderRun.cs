@@ -207,7 +207,8 @@ internal sealed partial class TextReaderRun
         }
 
         bool atHead = _section is null && _sections.Count == 0 && _parts.Count == 0 && _tag is null && _tracks.Count == 0;
-        if (atHead && char.IsLetter(words[0]) && (words.StartsWith("count", StringComparison.OrdinalIgnoreCase) || words.StartsWith("beat", StringComparison.OrdinalIgnoreCase)) && _heading.IsField(line) && _heading.ReadField(line))
+        if (atHead && char.IsLetter(words[0]) && (words.StartsWith("count", StringComparison.OrdinalIgnoreCase)
+            || words.StartsWith("beat", StringComparison.OrdinalIgnoreCase)) && _heading.IsField(line) && _heading.ReadField(line))
         {
             // "Count: 32   Wall: 4" is no line of counts
             return;
@@ -274,7 +275,8 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (_tag is not null && _section is { Lines.Count: 0 } && words.Length < 60 && !SentenceReader.LooksLikeSentence(words) && NextCounts(index + 1) is ( <= 1, _))
+        if (_tag is not null && _section is { Lines.Count: 0 } && words.Length < 60 && !SentenceReader.LooksLikeSentence(words)
+            && NextCounts(index + 1) is ( <= 1, _))
         {
             // "TAG: after wall 5", and what it is made of: "Jazz box 1/4 R"
             _section.Title = words.ToString();

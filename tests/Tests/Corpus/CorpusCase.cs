@@ -96,7 +96,8 @@ internal sealed record CorpusCase(string File, string Manner, int Line, string S
         if (comma > 0)
         {
             string[] clock = Start[(comma + 1)..].Trim().Split(':');
-            facing = Facing.FromClock(int.Parse(clock[0], System.Globalization.CultureInfo.InvariantCulture), int.Parse(clock[1], System.Globalization.CultureInfo.InvariantCulture))!.Value;
+            facing = Facing.FromClock(int.Parse(clock[0], System.Globalization.CultureInfo.InvariantCulture), int.Parse(clock[1],
+                System.Globalization.CultureInfo.InvariantCulture))!.Value;
         }
 
         string asked = string.Join(" | ", draft.Report.Complaints.Where(d => d.Severity >= Severity.Warning).Select(d => d.Rule.Id + ": " + d.Message));
@@ -135,7 +136,8 @@ internal sealed record CorpusCase(string File, string Manner, int Line, string S
             events.Add(new Event(step.Count.Label, Letter(step.Action.Foot), Letter(weight), Kind(step.Action), step.Action.Direction, facing.ToString()));
             foreach (FacingClaim claim in dance.Sections.SelectMany(x => x.Lines).Where(l => l.Steps.Contains(step)).SelectMany(l => l.Claims))
             {
-                bool last = !dance.Sections.SelectMany(x => x.Lines).First(l => l.Claims.Contains(claim)).Steps.Any(o => o.Count.Place > step.Count.Place && o.Count.Place <= claim.At);
+                bool last = !dance.Sections.SelectMany(x => x.Lines).First(l => l.Claims.Contains(claim)).Steps.Any(o => o.Count.Place > step.Count.Place
+                    && o.Count.Place <= claim.At);
                 if (last && step.Count.Place <= claim.At && claim.Facing != facing)
                 {
                     impossible += " facing printed " + claim.Facing;
@@ -179,7 +181,8 @@ internal sealed record CorpusCase(string File, string Manner, int Line, string S
         "bodyroll" or "roll-body" => "body",
         "knee" or "pop-knee" or "roll-knee" => "knee",
         "shoulder" or "pop-shoulder" or "shimmy" => "shoulder",
-        "split" or "split-heels" or "split-toes" or "fan" or "fan-toe" or "fan-heel" or "swivel" or "swivel-heels" or "swivel-toes" or "swivel-heel" or "swivel-toe" or "heels" or "toes" or "swivet" or "twist" or "applejack" => "swivel",
+        "split" or "split-heels" or "split-toes" or "fan" or "fan-toe" or "fan-heel" or "swivel" or "swivel-heels" or "swivel-toes" or "swivel-heel"
+            or "swivel-toe" or "heels" or "toes" or "swivet" or "twist" or "applejack" => "swivel",
         "jump" or "hop" => kind,
         "flick" or "hook" or "hitch" or "kick" => kind,
         _ => kind,
@@ -311,7 +314,8 @@ internal sealed record CorpusCase(string File, string Manner, int Line, string S
 
         if (end == want.Count || start == 0 || want.GetRange(start - 1, end - start + 1).Exists(e => e.Facing != want[start - 1].Facing))
         {
-            return start == 0 && end < want.Count && Steps(got, 1, end).Distinct().Count() == 1 && want.GetRange(0, end).TrueForAll(e => e.Facing == want[0].Facing);
+            return start == 0 && end < want.Count && Steps(got, 1, end).Distinct().Count() == 1
+                && want.GetRange(0, end).TrueForAll(e => e.Facing == want[0].Facing);
         }
 
         return Steps(got, start, end).Distinct().Count() == 1;

@@ -14,7 +14,8 @@ internal sealed class PlanFrame
     private static readonly PlanFrame Sentences = new(isPhrased: false, $"Corpus\n\nsection 1\n{Eight}\nsection 2\n{Eight}\nsection 3\n{Eight}\nsection 4\n"
         + Eight.Replace("step R back, step L together", "step R forward, pivot 1/4 left", StringComparison.Ordinal) + Tag);
 
-    private static readonly PlanFrame Phrased = new(isPhrased: true, $"Corpus\n\npart A\nsection 1\n{Eight}\nsection 2\n{Eight}\nsection 3\n{Eight}\npart B\nsection 1\n{Eight}{Tag}");
+    private static readonly PlanFrame Phrased = new(isPhrased: true,
+        $"Corpus\n\npart A\nsection 1\n{Eight}\nsection 2\n{Eight}\nsection 3\n{Eight}\npart B\nsection 1\n{Eight}{Tag}");
 
     private readonly bool isPhrased;
     private readonly string above;

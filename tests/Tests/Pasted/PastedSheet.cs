@@ -8,7 +8,9 @@ using Tests.House;
 
 namespace Tests.Pasted;
 
-/// <summary>A whole sheet as somebody typed it, and what a careful teacher understands from it: facts of the heading, where each section ends, tags and restarts.</summary>
+/// <summary>
+/// A whole sheet as somebody typed it, and what a careful teacher understands from it: facts of the heading, where each section ends, tags and restarts.
+/// </summary>
 internal sealed record PastedSheet(string File, IReadOnlyDictionary<string, string> Want, string Text)
 {
     /// <summary>The sheets of a folder, in order of name.</summary>
@@ -45,7 +47,8 @@ internal sealed record PastedSheet(string File, IReadOnlyDictionary<string, stri
             wrong.Add("plan: none wanted, got " + Plan(dance));
         }
 
-        return (wrong, [.. analysis.Report.Complaints.Where(c => c.Severity >= Severity.Warning && OfReading(c.Rule.Id)).Select(c => $"{c.Rule.Id} {c.Message}")]);
+        return (wrong, [.. analysis.Report.Complaints.Where(c => c.Severity >= Severity.Warning
+            && OfReading(c.Rule.Id)).Select(c => $"{c.Rule.Id} {c.Message}")]);
     }
 
     // what the dance itself may be found fault with (a quick turn, a hard level) is no matter of reading
@@ -70,7 +73,8 @@ internal sealed record PastedSheet(string File, IReadOnlyDictionary<string, stri
 
     // "2,6/32 tag" and "2/32 tag; 6/32 tag" are one plan
     private static string WallByWall(string plan) => string.Join("; ", plan.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-        .SelectMany(p => p.IndexOf('/', StringComparison.Ordinal) is > 0 and int slash ? p[..slash].Split(',').Select(w => w + p[slash..]) : [p]).Order(StringComparer.Ordinal));
+        .SelectMany(p => p.IndexOf('/', StringComparison.Ordinal) is > 0 and int slash ? p[..slash].Split(',').Select(w
+            => w + p[slash..]) : [p]).Order(StringComparer.Ordinal));
 
     private static string LevelWords(Level level) => string.Concat(level.ToString().Select((c, i) => i > 0 && char.IsUpper(c) ? " " + c : c.ToString()));
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Scuff.Dances;
 using Scuff.Prose.Words;
 using Scuff.Stance;
@@ -58,7 +59,7 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
     /// <param name="words">The words of the change.</param>
     public static (int First, int Last)? CountsOf(string words)
     {
-        System.Text.RegularExpressions.Match told = NamedCounts().Match(words);
+        Match told = NamedCounts().Match(words);
         if (!told.Success)
         {
             return null;
@@ -68,8 +69,8 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
         return (first, told.Groups[2].Success ? int.Parse(told.Groups[2].ValueSpan, CultureInfo.InvariantCulture) : first);
     }
 
-    [System.Text.RegularExpressions.GeneratedRegex(@"\bcounts? (\d{1,2})(?: ?(?:[-–&]|and|to) ?(\d{1,2})\b)?", System.Text.RegularExpressions.RegexOptions.IgnoreCase)]
-    private static partial System.Text.RegularExpressions.Regex NamedCounts();
+    [GeneratedRegex(@"\bcounts? (\d{1,2})(?: ?(?:[-–&]|and|to) ?(\d{1,2})\b)?", RegexOptions.IgnoreCase)]
+    private static partial Regex NamedCounts();
 
     /// <summary>"with count 8: touch R together", "touch instead of step on count 16".</summary>
     public ValueList<ChangedCounts> Read(TextLine line, int start, int partIndex, Counts? after)

@@ -46,7 +46,8 @@ internal sealed partial class SentenceReader
     /// <param name="words">The words.</param>
     public static bool NamesWall(ReadOnlySpan<char> words) => WallNamed().IsMatch(words);
 
-    [GeneratedRegex(@"\bwalls?\b|\bW ?\d{1,2}\b|\b(?:\d{1,2} ?(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth) (?:round|rotation|repetition|time through)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\bwalls?\b|\bW ?\d{1,2}\b|\b(?:\d{1,2} ?(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth)"
+        + @" (?:round|rotation|repetition|time through)\b", RegexOptions.IgnoreCase)]
     private static partial Regex WallNamed();
 
     /// <summary>Whether words hold a word, alone or with an ending ("tags", "restarted"), and not within another ("stage", "cottage").</summary>
@@ -152,7 +153,8 @@ internal sealed partial class SentenceReader
             return [];
         }
 
-        if (changeAt >= 0 && ChangedCountsReader.CountsOf(words[changeAt..changeEnd]) is (int firstChanged, int lastChanged) && breaks[^1].Acts.Exists(a => a is InterruptionAct.Restart)
+        if (changeAt >= 0 && ChangedCountsReader.CountsOf(words[changeAt..changeEnd]) is (int firstChanged, int lastChanged)
+            && breaks[^1].Acts.Exists(a => a is InterruptionAct.Restart)
             && ((breaks[^1].After is null && !breaks[^1].WholeWall && firstChanged > 8) || breaks[^1].After == Counts.FromWhole(firstChanged - 1)))
         {
             // "dance to count 15, replace count 16 with a touch and restart": the changed count is danced too
@@ -174,7 +176,8 @@ internal sealed partial class SentenceReader
             foreach (SentencePart one in breaks.Where(b => b.Unread.Count > 0))
             {
                 List<Term> named = TermReader.Read(_state.Text, one.Unread[0].Span.Start, one.Unread[^1].Span.End, _state.Lexicon);
-                if (named.TrueForAll(s => s.Kind is TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Part or TermKind.Filler or TermKind.Size))
+                if (named.TrueForAll(s => s.Kind is TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Part or TermKind.Filler
+                    or TermKind.Size))
                 {
                     one.Unread.Clear();
                 }
@@ -220,18 +223,24 @@ internal sealed partial class SentenceReader
     public Ending ReadEnding(TextLine line) => _ending.Read(line);
 
     /// <summary>Words of such sentences with a slip in them, read as they are meant and pointed out.</summary>
-    // Whether a word that nothing is read from can be talk: it is no number, nothing that is danced, and nothing that limits or excepts, with a slip in it or without.
+    // Whether a word that nothing is read from can be talk: it is no number, nothing that is danced, and nothing that limits or excepts, with a slip in it or
+    // without.
     private bool IsTalk(WordToken token) => token.Kind == WordTokenKind.Word && token.Text.Length > 2 && new SentenceWords([token]).NumberAt(0) is null
         && !Limits.Contains(token.Text) && !Limits.Any(l => l.Length > 3 && Slips.Of(l).Contains(token.Text))
-        && TermReader.Read(_state.Text, token.Span.Start, token.Span.End, _state.Lexicon).TrueForAll(t => t.Kind is TermKind.Unknown or TermKind.Filler or TermKind.Style);
+        && TermReader.Read(_state.Text, token.Span.Start, token.Span.End,
+        _state.Lexicon).TrueForAll(t => t.Kind is TermKind.Unknown or TermKind.Filler or TermKind.Style);
 
     // what may say that something else is danced, or elsewhere
     private static readonly HashSet<string> Limits = new(StringComparer.OrdinalIgnoreCase)
     {
-        "all", "alternate", "alternately", "another", "any", "both", "each", "every", "few", "only", "some", "apart", "before", "between", "different", "double", "either", "else", "even", "except", "excepting", "half", "halfway", "if",
-        "instead", "later", "less", "minus", "missing", "more", "never", "none", "not", "odd", "omit", "opposite", "optional", "other", "others", "otherwise", "plus",
-        "previous", "quarter", "reverse", "same", "skip", "than", "third", "triple", "unless", "unlike", "until", "without", "leave", "ignore", "hold", "wait", "pause", "slow",
-        "change", "replace", "swap", "middle", "chorus", "verse", "again", "twice", "thrice", "last", "first", "second", "forward", "back", "left", "right", "foot", "weight",
+        "all", "alternate", "alternately", "another", "any", "both", "each", "every", "few", "only", "some", "apart", "before", "between", "different",
+            "double", "either", "else", "even", "except", "excepting", "half", "halfway", "if",
+        "instead", "later", "less", "minus", "missing", "more", "never", "none", "not", "odd", "omit", "opposite", "optional", "other", "others", "otherwise",
+            "plus",
+        "previous", "quarter", "reverse", "same", "skip", "than", "third", "triple", "unless", "unlike", "until", "without", "leave", "ignore", "hold", "wait",
+            "pause", "slow",
+        "change", "replace", "swap", "middle", "chorus", "verse", "again", "twice", "thrice", "last", "first", "second", "forward", "back", "left", "right",
+            "foot", "weight",
     };
 
     private void MendSlips(List<WordToken> tokens)

@@ -104,7 +104,8 @@ internal sealed partial class SentenceScan
 
     // "restart: 1 (wall 2)", "tag/restart: 1, during wall 5": a number behind a colon says how many there are
     private int HowMany(int at) => _words.Is(at, ":", "|") && _words.NumberAt(at + 1) is ( < 10, int one)
-        && (_words.Is(at + 1 + one, "(", ",", "-", "–", ".", "in", "on", "during", "at") || (_words.Is(at + 1 + one, "x") && _words.Is(at + 2 + one, "(", ",", "-", "on", "in", "during")))
+        && (_words.Is(at + 1 + one, "(", ",", "-", "–", ".", "in", "on", "during", "at") || (_words.Is(at + 1 + one, "x")
+        && _words.Is(at + 2 + one, "(", ",", "-", "on", "in", "during")))
         ? 1 + one : 0;
 
     /// <summary>"Walls 3 and 6 are only 16 counts long".</summary>
@@ -259,7 +260,8 @@ internal sealed partial class SentenceScan
             return 1;
         }
 
-        if (_words.Is(at, "section", "sections") && !_words.Is(at - 1, "during", "in", "of", "at", "before", "within") && (_current.Acts.Count > 0 || _words.Is(at - 1, "repeat", "again"))
+        if (_words.Is(at, "section", "sections") && !_words.Is(at - 1, "during", "in", "of", "at", "before", "within") && (_current.Acts.Count > 0
+            || _words.Is(at - 1, "repeat", "again"))
             && QuoteAt(at, out int end) is InterruptionAct.Quote quote)
         {
             _current.Acts.Add(quote);
@@ -280,7 +282,8 @@ internal sealed partial class SentenceScan
             return 1;
         }
 
-        if (_current.After is not null && _words.Is(at - 1, "(") && _words.NumberAt(at) is (_, 1) && _words.Is(at + 1, "-", "to") && _words.NumberAt(at + 2) is (_, 1) && _words.Is(at + 3, ")"))
+        if (_current.After is not null && _words.Is(at - 1, "(") && _words.NumberAt(at) is (_, 1) && _words.Is(at + 1, "-", "to")
+            && _words.NumberAt(at + 2) is (_, 1) && _words.Is(at + 3, ")"))
         {
             // "skip the last four counts (29-32)"
             return 3;
@@ -292,7 +295,8 @@ internal sealed partial class SentenceScan
             return 2;
         }
 
-        if (_current.After is Counts stated && _words.NumberAt(at) is (int again, int againUsed) && stated == Counts.FromWhole(again) && _words.Is(at + againUsed, "counts", "count", "beats"))
+        if (_current.After is Counts stated && _words.NumberAt(at) is (int again, int againUsed) && stated == Counts.FromWhole(again)
+            && _words.Is(at + againUsed, "counts", "count", "beats"))
         {
             // "dance S1 and S2 (16 counts)"
             return againUsed + 1;

@@ -89,7 +89,8 @@ internal sealed partial class SentenceScan
         bool after = Between(at, next, "after", "following", "past", "until", "till", "first", "dance", "dancing", "danced", "do", "doing",
             "complete", "completing", "through") || (Between(at, next, "up") && Between(at, next, "to"));
         bool atEnd = Between(at, next, "end", "finish", "finishing");
-        if (_words.Is(at, "between") && IsWall(_words.Skip(at + 1, "the")) && _words.NumberAt(_words.Skip(at + 1, "the", "wall", "walls")) is (int earlier, int earlierUsed))
+        if (_words.Is(at, "between") && IsWall(_words.Skip(at + 1, "the"))
+            && _words.NumberAt(_words.Skip(at + 1, "the", "wall", "walls")) is (int earlier, int earlierUsed))
         {
             // "between wall 2 and wall 3"
             int later = _words.Skip(_words.Skip(at + 1, "the", "wall", "walls") + earlierUsed, "and", "&", "the", "wall", "walls");

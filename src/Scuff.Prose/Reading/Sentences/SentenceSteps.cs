@@ -63,7 +63,8 @@ internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Co
         int tag = tokens.FindIndex(t => t.Text is "tag" or "bridge");
         for (int i = tag + 1; tag >= 0 && i < tokens.Count; i++)
         {
-            bool dash = tokens[i].Text is "-" or "–" or "—" && tokens[i].SpaceBefore && !(tokens[i - 1].Kind == WordTokenKind.Number && i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Number);
+            bool dash = tokens[i].Text is "-" or "–" or "—" && tokens[i].SpaceBefore && !(tokens[i - 1].Kind == WordTokenKind.Number && i + 1 < tokens.Count
+                && tokens[i + 1].Kind == WordTokenKind.Number);
             if (tokens[i].Text is not "(" && !dash)
             {
                 continue;
@@ -114,7 +115,8 @@ internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Co
             state.Weight = kept;
             state.Facing = facing;
             state.InTag = false;
-            Section body = new() { Number = 1, Title = name, Length = lines[^1].Counts.End, Lines = lines.ToValueList(), Span = steps.Span, LineNumber = line.Number };
+            Section body = new() { Number = 1, Title = name, Length = lines[^1].Counts.End, Lines = lines.ToValueList(), Span = steps.Span,
+                LineNumber = line.Number };
             return new Tag(name, false, claimed, body, line.Span);
         }
 
@@ -151,7 +153,8 @@ internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Co
         List<(CountLabel Label, int End)> runs = [(first, steps.End)];
         for (int at = first.End; at < steps.End - 2; at++)
         {
-            if (state.Text[at] is ',' or ';' or '.' && state.Text[at + 1] == ' ' && CountLabel.Read(state.Text, at + 2, steps.End) is { } next && next.End < steps.End
+            if (state.Text[at] is ',' or ';' or '.' && state.Text[at + 1] == ' ' && CountLabel.Read(state.Text, at + 2, steps.End) is { } next
+                && next.End < steps.End
                 && next.Places[0].Place == Counts.FromWhole(runs[^1].Label.Places.Max(p => p.Place).Value.Floor + 1))
             {
                 runs[^1] = (runs[^1].Label, at);

@@ -67,7 +67,8 @@ internal sealed class SentenceWords(List<WordToken> told)
         "still", "stop", "stopping", "stops", "take", "takes", "th", "that", "the", "then", "there", "theres", "these", "they", "this",
         "those", "through", "time", "to", "towards", "track", "up", "us", "verse", "vocal", "vocals", "wall", "walls", "we", "when",
         "where", "which", "while", "who", "whole", "will", "with", "would", "you", "youll", "your",
-        "careful", "cut", "direction", "mate", "next", "off", "short", "straight", "very", "worries", "including", "easier", "hear", "heard", "hooray", "listen", "nice", "remember", "stand", "standing", "stands", "tricky",
+        "careful", "cut", "direction", "mate", "next", "off", "short", "straight", "very", "worries", "including", "easier", "hear", "heard", "hooray",
+            "listen", "nice", "remember", "stand", "standing", "stands", "tricky",
     };
 
     /// <summary>Whether a list that was read had a facing for one of its numbers.</summary>
@@ -188,7 +189,8 @@ internal sealed class SentenceWords(List<WordToken> told)
             }
 
             next = Skip(PastClock(end), ",", "and", "&", "+", "/", "the", "also", "#");
-            if (!ordinals && next > end && Is(next, "wall", "s", "section") && NumberAt(next + 1) is not null && (Is(next, "wall") || Is(at - 1, "s", "section", "sections")))
+            if (!ordinals && next > end && Is(next, "wall", "s", "section") && NumberAt(next + 1) is not null && (Is(next, "wall")
+                || Is(at - 1, "s", "section", "sections")))
             {
                 // "W3 and W6"
                 next++;
