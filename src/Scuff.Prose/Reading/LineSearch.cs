@@ -458,13 +458,14 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
 
                     if (remark is { Head: null, Feet.Count: 0, BothFeet: false, HasStyle: false, Part.Length: 0, HasTurnWord: false, Dir: { } way }
                         && kept.Count > 0
-                        && way.Direction is Direction.Forward or Direction.Back && !kept[^1].HasStyle)
+                        && way.Direction is Direction.Forward or Direction.Back or Direction.InPlace && !kept[^1].HasStyle)
                     {
                         // "walk right then left, backwards": where the moves before go; another way than theirs is no remark
                         Clause owner = kept[^1].Copy(mirrored: false);
-                        agrees &= owner.Dir is null || FigureComparison.Family(owner.Dir.Direction) == FigureComparison.Family(way.Direction)
-                            || owner.Dir.Direction is not (Direction.Forward or Direction.Back);
-                        if (owner is { Dir: null, Head: { Special: "walk" or "run" } or { Verb: null, Figures.Count: > 0 } })
+                        bool goesOn = owner is { Dir: null, Head: { Special: "walk" or "run" } or { Verb: null, Figures.Count: > 0 } };
+                        agrees &= way.Direction is Direction.InPlace || owner.Dir?.Direction is not (Direction.Forward or Direction.Back)
+                            || FigureComparison.Family(owner.Dir.Direction) == FigureComparison.Family(way.Direction);
+                        if (goesOn)
                         {
                             owner.Dir = way;
                             owner.DirText = remark.DirText;

@@ -352,7 +352,10 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             && Onward is { Feet: [{ MayBeReference: false } other], IsAmp: false, BothFeet: false } then && other.Foot != slid.Foot
             && (then.Head?.Verb is ActionKind.Drag or ActionKind.Slide or ActionKind.Rock or ActionKind.Touch or ActionKind.Tap or ActionKind.Step
                 or ActionKind.Point or ActionKind.Stomp || then.Head is null)
-            && situation.Weight == slid.Foot.Other().ToWeight())
+            && situation.Weight == slid.Foot.Other().ToWeight()
+            || (verb is ActionKind.Slide && clause is { Feet: [{ } second], WeightNote: null, Dir.Direction: Direction.Forward or Direction.Back }
+                && previous is { Head.Verb: ActionKind.Slide, Feet: [{ } first] } && first.Foot != second.Foot
+                && previous.Dir?.Direction == clause.Dir.Direction && situation.Weight == first.Foot.ToWeight()))
         {
             // "slide R to right side, L pulled near": the left is free then, so that the right has the weight
             usual = usual with { Effect = WeightEffect.Takes };
