@@ -465,6 +465,9 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                         bool goesOn = owner is { Dir: null, Head: { Special: "walk" or "run" } or { Verb: null, Figures.Count: > 0 } };
                         agrees &= way.Direction is Direction.InPlace || owner.Dir?.Direction is not (Direction.Forward or Direction.Back)
                             || FigureComparison.Family(owner.Dir.Direction) == FigureComparison.Family(way.Direction);
+                        agrees &= goesOn || owner.Dir is null || remark.Link is not Link.Hard
+                            || !remark.DirText.EndsWith("wards", StringComparison.OrdinalIgnoreCase)
+                            || FigureComparison.Family(owner.Dir.Direction) == FigureComparison.Family(way.Direction);
                         if (goesOn)
                         {
                             owner.Dir = way;
@@ -473,6 +476,10 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                         }
                     }
 
+                    // "both heels swivel right and back to centre": the way back is danced, and wants a count
+                    agrees &= remark is not { Head: null, Feet.Count: 0, Dir.Direction: Direction.Centre or Direction.Home } || kept.Count == 0
+                        || kept[^1].Head?.Verb is not (ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist
+                            or ActionKind.FanToe or ActionKind.FanHeel or ActionKind.SplitHeels or ActionKind.SplitToes);
                     agrees &= remark.Unknown.Count == 0;
                 }
 

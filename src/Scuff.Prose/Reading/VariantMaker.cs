@@ -339,7 +339,11 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         if (verb is ActionKind.Slide or ActionKind.Drag
-            && clause is { Feet.Count: 1, WeightNote: null, Dir.Direction: Direction.Together or Direction.In or Direction.Up }
+            && clause is
+            {
+                Feet.Count: 1, WeightNote: null,
+                Dir.Direction: Direction.Together or Direction.In or Direction.Up or Direction.CrossBehind or Direction.LockBehind
+            }
             && _next is { Head: { Verb: ActionKind.Step or ActionKind.Rock }, Feet.Count: 1, IsAmp: false, Part.Length: 0, IsWith: false } onward
             && onward.Feet[0].Foot != clause.Feet[0].Foot && !onward.Feet[0].MayBeReference && situation.Weight == clause.Feet[0].Foot.Other().ToWeight())
         {
