@@ -135,10 +135,10 @@ internal sealed partial class ClauseTidier
             if (_clauses[i] is
                 {
                     IsWith: true, Feet.Count: 0, Dir: null, Amount: null, Times: 1, TimesStated: false, Detail.Count: 0, Part.Length: 0,
-                    Head.Verb: ActionKind.Touch or ActionKind.Scuff or ActionKind.Brush or ActionKind.Hitch or ActionKind.Kick or ActionKind.Flick
+                    Head.Verb: ActionKind.Touch or ActionKind.Scuff or ActionKind.Brush
                 } end
                 && _clauses[i - 1] is { IsFigure: true, Times: 1, Detail.Count: 0 } figure
-                && figure.Head!.Figures[0].Rows is [_, _, _, { Action.Effect: WeightEffect.Takes }])
+                && figure.Head!.Figures[0].Rows is [_, _, _, { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes } }])
             {
                 end.SaysFinish = true;
             }

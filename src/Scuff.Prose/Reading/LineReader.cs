@@ -105,7 +105,8 @@ internal sealed class LineReader
             (LineReading? plainBest, LineReading? plainOther, List<Clause> plainDanced, List<(Clause Figure, int From, int To)> plainFigures) =
                 _search.Solve(plain, places);
             // "step-slide-step-brush": in a chain of words each is a move
-            double margin = Chained(_state.Text.AsSpan(start, end - start)) && plainBest is { Fits: true } ? -0.5 : 0.3;
+            bool verbs = Chained(_state.Text.AsSpan(start, end - start)) && plain.TrueForAll(c => c.Head?.Verb is not null);
+            double margin = verbs && plainBest is { Fits: true } ? -0.5 : 0.3;
             if (plainBest is not null && (best is null || Badness(plainBest, plain) < Badness(best, clauses) - margin))
             {
                 (best, other, danced, figures, clauses) = (plainBest, plainOther, plainDanced, plainFigures, plain);

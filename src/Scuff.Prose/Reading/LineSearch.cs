@@ -459,13 +459,17 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
 
                     if (remark is { Head: null, Feet.Count: 0, BothFeet: false, HasStyle: false, Part.Length: 0, HasTurnWord: false, Dir: { } way }
                         && kept.Count > 0
-                        && way.Direction is Direction.Forward or Direction.Back && !kept[^1].HasStyle)
+                        && way.Direction is Direction.Forward or Direction.Back or Direction.InPlace && !kept[^1].HasStyle)
                     {
                         // "walk right then left, backwards": where the moves before go; another way than theirs is no remark
                         Clause owner = kept[^1].Copy(mirrored: false);
-                        agrees &= owner.Dir is null || FigureComparison.Family(owner.Dir.Direction) == FigureComparison.Family(way.Direction)
-                            || owner.Dir.Direction is not (Direction.Forward or Direction.Back);
-                        if (owner is { Dir: null, Head: { Special: "walk" or "run" } or { Verb: null, Figures.Count: > 0 } })
+                        bool goesOn = owner is { Dir: null, Head: { Special: "walk" or "run" } or { Verb: null, Figures.Count: > 0 } };
+                        agrees &= way.Direction is Direction.InPlace || owner.Dir?.Direction is not (Direction.Forward or Direction.Back)
+                            || FigureComparison.Family(owner.Dir.Direction) == FigureComparison.Family(way.Direction);
+                        agrees &= goesOn || owner.Dir is null || remark.Link is not Link.Hard
+                            || !remark.DirText.EndsWith("wards", StringComparison.OrdinalIgnoreCase)
+                            || FigureComparison.Family(owner.Dir.Direction) == FigureComparison.Family(way.Direction);
+                        if (goesOn)
                         {
                             owner.Dir = way;
                             owner.DirText = remark.DirText;
@@ -473,6 +477,10 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                         }
                     }
 
+                    // "both heels swivel right and back to centre": the way back is danced, and wants a count
+                    agrees &= remark is not { Head: null, Feet.Count: 0, Dir.Direction: Direction.Centre or Direction.Home } || kept.Count == 0
+                        || kept[^1].Head?.Verb is not (ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist
+                            or ActionKind.FanToe or ActionKind.FanHeel or ActionKind.SplitHeels or ActionKind.SplitToes);
                     agrees &= remark.Unknown.Count == 0;
                 }
 

@@ -340,7 +340,11 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         }
 
         if (verb is ActionKind.Slide or ActionKind.Drag
-            && clause is { Feet.Count: 1, WeightNote: null, Dir.Direction: Direction.Together or Direction.In or Direction.Up }
+            && clause is
+            {
+                Feet.Count: 1, WeightNote: null,
+                Dir.Direction: Direction.Together or Direction.In or Direction.Up or Direction.CrossBehind or Direction.LockBehind
+            }
             && _next is { Head: { Verb: ActionKind.Step or ActionKind.Rock }, Feet.Count: 1, IsAmp: false, Part.Length: 0, IsWith: false } onward
             && onward.Feet[0].Foot != clause.Feet[0].Foot && !onward.Feet[0].MayBeReference && situation.Weight == clause.Feet[0].Foot.Other().ToWeight())
         {
@@ -353,7 +357,10 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             && Onward is { Feet: [{ MayBeReference: false } other], IsAmp: false, BothFeet: false } then && other.Foot != slid.Foot
             && (then.Head?.Verb is ActionKind.Drag or ActionKind.Slide or ActionKind.Rock or ActionKind.Touch or ActionKind.Tap or ActionKind.Step
                 or ActionKind.Point or ActionKind.Stomp || then.Head is null)
-            && situation.Weight == slid.Foot.Other().ToWeight())
+            && situation.Weight == slid.Foot.Other().ToWeight()
+            || (verb is ActionKind.Slide && clause is { Feet: [{ } second], WeightNote: null, Dir.Direction: Direction.Forward or Direction.Back }
+                && previous is { Head.Verb: ActionKind.Slide, Feet: [{ } first] } && first.Foot != second.Foot
+                && previous.Dir?.Direction == clause.Dir.Direction && situation.Weight == first.Foot.ToWeight()))
         {
             // "slide R to right side, L pulled near": the left is free then, so that the right has the weight
             usual = usual with { Effect = WeightEffect.Takes };
