@@ -16,10 +16,9 @@ internal sealed partial class TextReaderRun
         "a", "again", "all", "and", "back", "begin", "beginning", "dance", "dancing", "danced", "do", "end", "enjoy", "from", "front", "fun", "good",
         "happy", "hand", "have", "hope", "in", "is", "it", "just", "keep", "let's", "lets", "lots", "luck", "much", "now", "of", "on", "over", "please",
         "repeat", "restart", "smile", "smiling", "start", "starting", "that's", "thats", "the", "then", "this", "to", "top", "we", "whole", "with", "you",
-            "your",
-        "are", "at", "face", "facing", "new", "next", "o'clock", "oclock", "till", "until", "music", "stops", "song", "finishes", "ends", "going", "dancers",
-        "everybody", "everyone", "you'll", "you’ll", "up", "nice", "begins", "repeats", "starts", "will", "direction", "first", "time", "counts", "wall", "be",
-            "should", "for", "every",
+        "your", "are", "at", "face", "facing", "new", "next", "o'clock", "oclock", "till", "until", "music", "stops", "song", "finishes", "ends", "going", "dancers",
+        "everybody", "everyone", "you'll", "you’ll", "up", "nice", "begins", "repeats", "starts", "will", "direction", "first", "time", "counts", "wall",
+        "be", "should", "for", "every",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     [GeneratedRegex(@"\b(1[0-2]|[1-9])([:.](00|30)\b| ?o'?clock\b)", RegexOptions.IgnoreCase)]
@@ -155,7 +154,8 @@ internal sealed partial class TextReaderRun
 
     [GeneratedRegex(@"^\W*(?:(?:on|during|in) the (?:last|final|very last) wall\b|(?:last|final) wall\b"
         + @"|at the (?:very )?end(?! of (?:the )?(?:\d|wall|walls|second|third|first|fourth"
-        + @"|fifth|sixth|each|every))\b|for (?:a|the|your) (?:\p{L}+ )?(?:finish|ending|finale)\b|(?:big |grand |nice )?(?:finale|finish)\b)", RegexOptions.IgnoreCase)]
+        + @"|fifth|sixth|each|every))\b|for (?:a|the|your) (?:\p{L}+ )?(?:finish|ending|finale)\b"
+        + @"|(?:big |grand |nice )?(?:finale|finish)\b)", RegexOptions.IgnoreCase)]
     private static partial Regex EndOfSong();
 
     // "fwd = forward, tch = touch"
