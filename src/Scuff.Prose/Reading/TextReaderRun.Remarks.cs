@@ -121,6 +121,11 @@ internal sealed partial class TextReaderRun
                 break;
             }
 
+            if (BeginsALine().IsMatch(_text.AsSpan(next.Start, next.End - next.Start)))
+            {
+                break;
+            }
+
             bool goesOn = !char.IsDigit(_text[line.End - 1]) && char.IsLower(_text[next.Start]) && CountLabel.Read(_text, next.Start, next.End) is null
                 && !_heading.IsField(next) && TrailingLabels(next).Count == 0;
             bool counts = CountsOfWords().IsMatch(_text.AsSpan(next.Start, next.End - next.Start))
@@ -136,6 +141,11 @@ internal sealed partial class TextReaderRun
 
         return line;
     }
+
+    // what has a line of its own, in small letters too
+    [GeneratedRegex(@"^(?:walls? \d|wall:|w\d|restart|tag|bridge|ending|finish|section|part |track|sequence|intro|note|style|arms|option|call|tip|caution|to finish)\b|^[\p{L} ]{2,20}:\s*\S",
+        RegexOptions.IgnoreCase)]
+    private static partial Regex BeginsALine();
 
     [GeneratedRegex(@"\b(?:after|for|wait|first|the|of|count|is)$", RegexOptions.IgnoreCase)]
     private static partial Regex WaitsForCounts();
