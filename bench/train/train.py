@@ -21,7 +21,6 @@ CROP, BATCH, RATE, DROP, STRETCH = 2048, 32, 3e-3, 0.1, 0.12
 WEIGHTS = (1, 1.2, 1.5, 2.0, 0.3)          # of the heads in the loss: beat, one, eight, start, stopped
 STEPS_A_LEVEL = 8                           # levels are kept in eighths, in a byte
 DEVICE = 'cuda' if torch.cuda.is_available() else 'cpu'
-C1 = os.environ.get('C1', 'conv')
 CONTEXT = multiprocessing.get_context('spawn')
 
 
@@ -88,15 +87,7 @@ class Ear(nn.Module):
 
     def forward(self, levels):
         # bending grows with what it bends, so that the largest may be taken before
-        if C1 == 'linear':
-            n, frames, bands = levels.shape
-            levels = levels.to(torch.bfloat16 if torch.is_autocast_enabled() else torch.float32)
-            padded = F.pad(levels, (0, 0, 1, 1))
-            near = [padded[:, t:t + frames, p:p + bands - 2] for t in range(3) for p in range(3)] + [torch.zeros_like(levels[:, :, 2:])] * 7
-            x = F.linear(torch.stack(near, 3), F.pad(self.c1.weight.flatten(1), (0, 7)), self.c1.bias).permute(0, 3, 1, 2)
-        else:
-            x = self.c1(levels.unsqueeze(1).contiguous(memory_format=torch.channels_last) if C1 == 'last' else levels.unsqueeze(1))
-        x = F.dropout(F.elu(F.max_pool2d(x, (1, 3))), DROP, self.training)
+        x = F.dropout(F.elu(F.max_pool2d(self.c1(levels.unsqueeze(1)), (1, 3))), DROP, self.training)
         x = F.dropout(F.elu(F.max_pool2d(self.c2(x), (1, 3))), DROP, self.training)
         x = self.drop(F.avg_pool1d(F.elu(self.c3(x)).squeeze(3), 2))
         for far, mix in zip(self.dil, self.mix):
