@@ -1,4 +1,7 @@
-"""train.py OUT --train SONGS SOUND --check SONGS SOUND [--seconds 350] [--seed 4] [--after EAR] [--shape 16 32 48]: trains an ear; see README.md beside this file."""
+"""train.py OUT --train SONGS SOUND --check SONGS SOUND [--seconds 350] [--seed 4] [--after EAR] [--shape 16 32 48]: trains an ear.
+
+See README.md beside this file.
+"""
 import argparse
 import glob
 import json
