@@ -2,11 +2,13 @@
 
 Forms, chords, tunes, riffs, broken chords and long chords are drawn here; drums, basses and chord playing are those that people wrote into the
 grooves of MMA's library, of one groove or of two crossed, or our own. Every twelfth
-family of grooves is kept for checking (--unseen). Writes OUT/midi/ID.mid and OUT/truth/ID.json, as "bench songs" does.
+family of grooves is kept for checking (--unseen). The tempo is near the one that people write such music in. Writes OUT/midi/ID.mid and
+OUT/truth/ID.json, as "bench songs" does.
 """
 import argparse
 import glob
 import json
+import math
 import multiprocessing
 import os
 import random
@@ -20,22 +22,53 @@ LIBRARY = '/usr/share/mma/lib'
 DRUMS = 9
 ODD = re.compile(r'metronome|/none|jazz-54|count\.mma|ending\.mma|intro\.mma')
 NAMES = 'C Db D Eb E F Gb G Ab A Bb B'.split()
-QUALITIES = {'': (0, 4, 7), 'm': (0, 3, 7), '7': (0, 4, 7, 10), 'm7': (0, 3, 7, 10), 'maj7': (0, 4, 7, 11), 'dim': (0, 3, 6), 'sus4': (0, 5, 7), 'm6': (0, 3, 7, 9),
-             '6': (0, 4, 7, 9), '9': (0, 4, 7, 10, 14), 'm7b5': (0, 3, 6, 10), 'aug': (0, 4, 8), '5': (0, 7, 12)}
+QUALITIES = {'': (0, 4, 7), 'm': (0, 3, 7), '7': (0, 4, 7, 10), 'm7': (0, 3, 7, 10), 'maj7': (0, 4, 7, 11), 'dim': (0, 3, 6), 'sus4': (0, 5, 7),
+              'm6': (0, 3, 7, 9), '6': (0, 4, 7, 9), '9': (0, 4, 7, 10, 14), 'm7b5': (0, 3, 6, 10), 'aug': (0, 4, 8), '5': (0, 7, 12)}
 MAJOR, MINOR = (0, 2, 4, 5, 7, 9, 11), (0, 2, 3, 5, 7, 8, 10)
 
 # rows of chords as semitones above the key and qualities; each stands for as many units as it has chords
 ROWS = {
-    'major': ['0 7 9m 5', '0 9m 5 7', '0 5 7 0', '0 5 0 7', '0 4m 5 7', '9m 5 0 7', '0 0 5 7', '0 10 5 0', '2m7 77 0maj7 0maj7', '0maj7 9m7 2m7 77', '4m7 97 2m7 77', '0 07 5 5m',
-              '0 7 9m 4m 5 0 5 7', '0 5 0 0 5 5 0 0 7 5 0 7', '07 57 07 07 57 57 07 97 2m7 77 07 77', '0 7 0 7', '0 0 7 7 7 7 0 0', '0 2m 0 2m', '5 7 4m 9m', '0 7 5 5', '0 0 0 7',
-              '97 27 77 0', '0 3 5 8', '0 10', '0', '0sus4 0', '0 57', '07 57', '0 8 10 0', '5maj7 4m7 2m7 0maj7', '0 11m7b5 9m 7', '0 2 5 0', '0 9 2 7', '0 5 10 3', '0 0 5 0 7 5 0 7'],
-    'minor': ['0m 8 3 10', '0m 10 8 7', '0m 10 8 10', '0m 5m 7 0m', '0m 5m 0m 7', '0m 3 10 5', '0m 0m 5m 7', '2m7b5 77 0m 0m', '0m7 5m7 10 3maj7', '0m 10', '0m 8', '0m', '0m7 57', '0m 5', '05 35 55 65',
-              '05 105 85 75', '0m 7 0m 7', '0m 0m 7 7 7 7 0m 0m', '0m7 0m7 5m7 0m7 87 77 0m7 77', '0m 8 5m 7', '0m 3 8 7', '0m 1', '0m 10 3 8', '05 05 35 55', '0m6 5m6 77 0m', '8 10 0m 0m', '0m 2m7b5 7 0m'],
+    'major': ['0 7 9m 5', '0 9m 5 7', '0 5 7 0', '0 5 0 7', '0 4m 5 7', '9m 5 0 7', '0 0 5 7', '0 10 5 0', '2m7 77 0maj7 0maj7', '0maj7 9m7 2m7 77',
+              '4m7 97 2m7 77', '0 07 5 5m',
+              '0 7 9m 4m 5 0 5 7', '0 5 0 0 5 5 0 0 7 5 0 7', '07 57 07 07 57 57 07 97 2m7 77 07 77', '0 7 0 7', '0 0 7 7 7 7 0 0', '0 2m 0 2m', '5 7 4m 9m',
+              '0 7 5 5', '0 0 0 7',
+              '97 27 77 0', '0 3 5 8', '0 10', '0', '0sus4 0', '0 57', '07 57', '0 8 10 0', '5maj7 4m7 2m7 0maj7', '0 11m7b5 9m 7', '0 2 5 0', '0 9 2 7',
+              '0 5 10 3', '0 0 5 0 7 5 0 7'],
+    'minor': ['0m 8 3 10', '0m 10 8 7', '0m 10 8 10', '0m 5m 7 0m', '0m 5m 0m 7', '0m 3 10 5', '0m 0m 5m 7', '2m7b5 77 0m 0m', '0m7 5m7 10 3maj7', '0m 10',
+              '0m 8', '0m', '0m7 57', '0m 5', '05 35 55 65',
+              '05 105 85 75', '0m 7 0m 7', '0m 0m 7 7 7 7 0m 0m', '0m7 0m7 5m7 0m7 87 77 0m7 77', '0m 8 5m 7', '0m 3 8 7', '0m 1', '0m 10 3 8', '05 05 35 55',
+              '0m6 5m6 77 0m', '8 10 0m 0m', '0m 2m7b5 7 0m'],
 }
-FORMS = ['iAABA', 'iABAB', 'iABABCB', 'AABBAA', 'iAABAC', 'ABCD', 'iAAAA', 'iABCABC', 'AABBCC', 'ABACA', 'iABABAB', 'iABBCAB', 'AAAAAA', 'iAiABA', 'ABCABD', 'iAABBC']
-BASSES, LEADS = list(range(32, 40)) + [58, 38, 33, 87], [0, 4, 6, 11, 21, 22, 24, 25, 26, 27, 28, 29, 30, 40, 41, 42, 48, 52, 53, 56, 57, 59, 60, 61, 64, 65, 66, 67, 68, 71, 72, 73, 75, 79, 80, 81, 82, 84, 87, 104, 105, 109, 110]
+FORMS = ['iAABA', 'iABAB', 'iABABCB', 'AABBAA', 'iAABAC', 'ABCD', 'iAAAA', 'iABCABC', 'AABBCC', 'ABACA', 'iABABAB', 'iABBCAB', 'AAAAAA', 'iAiABA', 'ABCABD',
+         'iAABBC']
+BASSES = list(range(32, 40)) + [58, 38, 33, 87]
+LEADS = [0, 4, 6, 11, 21, 22, 24, 25, 26, 27, 28, 29, 30, 40, 41, 42, 48, 52, 53, 56, 57, 59, 60, 61, 64, 65, 66, 67, 68, 71, 72, 73, 75, 79, 80, 81, 82, 84,
+         87, 104, 105, 109, 110]
 STRUCK = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 15, 16, 17, 18, 21, 24, 25, 26, 27, 28, 29, 30, 45, 46, 55, 61, 62, 80, 81, 88, 98, 104, 105, 107, 108]
 LONG = [16, 18, 19, 21, 44, 48, 49, 50, 51, 52, 54, 60, 61, 89, 90, 91, 92, 94, 95]
+OTHERS = (('broken', STRUCK), ('held', LONG), ('chords', STRUCK), ('riff', STRUCK + LEADS))
+LOW = dict(bass=[28, 31, 36], broken=[48, 55, 60], held=[48, 52, 55], after=[48, 52, 57], chords=[48, 52, 57], riff=[40, 48, 60])
+
+# The usual tempo of a groove in the beats that people write it in, by its file's name: the first that fits. From the notes in the library where it tells one.
+USUAL = [(re.compile(names), tempo) for names, tempo in (
+    # three beats, and six eighths as two beats
+    ('bald34|lullaby', 84), ('blues34|arpeggiowaltz', 104), ('countrywaltz|popwaltz', 112), ('rock34|rockwaltz|latinwaltz', 130), ('modernjazzwaltz', 142),
+    ('fastwaltz|fastjazzwaltz|vienese', 178), ('frenchwaltz|broadwaywaltz', 162), ('waltz', 146), ('68march', 116), ('68swing', 108), ('68|128', 66),
+    ('afro-cuban', 140),
+    # in two: half as fast as the library counts
+    ('stdlib/polka', 116), ('merengue', 132), ('stdlib/samba', 104), ('bwmarch|stdlib/march|dixiemarch', 116), ('stdlib/ska', 122), ('stdlib/broadway$', 132),
+    # four beats
+    ('germanmarch|march1|polka', 118), ('ragtime|dixie|quickstep', 190), ('charleston', 208), ('bebop|fastbig|fastswing', 200), ('gypsy', 196),
+    ('ballad|bald|serenade|hymn|nitejazz|slowrock|slowblues|slowbolero|slowjazz', 72), ('slow', 82), ('mellow|middlebigband|hip-?hop|trip|beguine|bolero', 92),
+    ('dnb', 168), ('punk|thr$', 164), ('techno|trance|rave', 134), ('house|dance|disco|digital|electric|boneym', 124), ('metal|mtl|hrk', 130),
+    ('fasttwist|twist|twi$|jive|boggie|boogie|fastblues|rockabilly|zydeco', 156), ('westernswing|bluegrass|highfive|strut|showtune|calypso', 150),
+    ('spiritual', 140),
+    ('tango', 122), ('chacha|rhumba|cuban|son$|mambo|salsa', 116), ('quando', 92), ('bossa', 124), ('reggae', 84), ('zoom/samba|zoom/latin|latin', 112),
+    ('afro|mide|desert', 108),
+    ('foxtrot|softshoe', 126), ('bigband|swing|jazz|basie|bouncy|evans', 142), ('16|funk|fus|soul|r.?b|rnb', 102), ('blues', 104),
+    ('folk|country|cntry|western|hill', 118),
+    ('shuffle', 120), ('rock|pop|8beat|beat8|happy|motown', 122), ('ambient|arpeggio', 92), ('', 112))]
+IN_TWO = re.compile(r'stdlib/(polka|merengue|samba|bwmarch|march|dixiemarch|ska|broadway)$')
 
 
 # ---- grooves ----
@@ -56,7 +89,9 @@ def grooves(library, is_unseen):
             if kind:
                 parts[kind].append(name)
         if parts['main'] and beats in (3, 4, 6):
-            found.append(dict(file=os.path.relpath(path, library)[:-4], beats=beats, **parts))
+            name = os.path.relpath(path, library)[:-4]
+            step = 1 / 3 if beats == 6 else 1 / 2 if IN_TWO.search(name.lower()) else 1      # beats of ours to one of the library's
+            found.append(dict(file=name, beats=beats, step=step, tempo=next(t for names, t in USUAL if names.search(name.lower())), **parts))
     return found
 
 
@@ -180,7 +215,8 @@ def riff(dice, bars, beats, chords, tempo, low, is_chordal):
 def broken(dice, bars, beats, chords, tempo, low):
     """Chords one note after the other, without an end."""
     grid = dice.choice([2, 2, 4, 3]) if tempo < 125 else 2
-    shape = dice.choice([(0, 1, 2, 3), (0, 1, 2, 1), (0, 2, 1, 2), (0, 2, 3, 2), (0, 1, 2, 3, 4, 3, 2, 1), (0, 2, 4, 3, 2, 1), (3, 2, 1, 0), (0, 1, 2), (0, 3, 2, 3, 1, 3, 2, 3)])
+    shape = dice.choice([(0, 1, 2, 3), (0, 1, 2, 1), (0, 2, 1, 2), (0, 2, 3, 2), (0, 1, 2, 3, 4, 3, 2, 1), (0, 2, 4, 3, 2, 1), (3, 2, 1, 0), (0, 1, 2), (0, 3,
+                         2, 3, 1, 3, 2, 3)])
     restarts = dice.random() < 0.8
     loud, accent, events = dice.randint(60, 100), dice.choice([0, 0, 8, 15]), []
     for k in range(bars * beats * grid):
@@ -189,7 +225,8 @@ def broken(dice, bars, beats, chords, tempo, low):
         tones = sorted(low + (p - low) % 12 for p in chord.pitches)
         tones += [t + 12 for t in tones]
         place = shape[(k % (beats * grid) if restarts else k) % len(shape)]
-        events.append((at, at + dice.choice([0.9, 0.9, 1.5]) / grid, tones[place % len(tones)], min(127, loud + (accent if at % beats == 0 else 0) + dice.randint(-5, 5))))
+        end = at + dice.choice([0.9, 0.9, 1.5]) / grid
+        events.append((at, end, tones[place % len(tones)], min(127, loud + (accent if at % beats == 0 else 0) + dice.randint(-5, 5))))
     return events
 
 
@@ -227,6 +264,14 @@ def walked(dice, bars, beats, chords, low):
     return events
 
 
+def after(dice, bars, beats, chords, tempo, low):
+    """Chords after the beat: on every second half of it, or on every beat that the bass leaves out."""
+    spots = [k + 0.5 for k in range(beats)] if tempo < 160 and dice.random() < 0.6 else [1, 2] if beats == 3 else [1, 3]
+    length, loud, skipped = dice.choice([0.15, 0.3, 0.45]), dice.randint(70, 110), dice.choice([0, 0, 0, 0.1])
+    return [(bar * beats + spot, bar * beats + spot + length, low + (p - low) % 12, loud + dice.randint(-6, 6))
+            for bar in range(bars) for spot in spots if dice.random() >= skipped for p in chords(bar + spot / beats).pitches]
+
+
 def progression(dice, bars, beats, key, mode):
     """Chords of so many bars: a function of the bar, and the same as MMA writes it."""
     row = [Chord(c, key) for c in dice.choice(ROWS[mode]).split()]
@@ -247,15 +292,11 @@ class Song:
         dice = self.dice = random.Random(f'{seed}/{number}')
         self.notes, self.programs = [], {}
         family = dice.choice(families)
-        drums = family if dice.random() < 0.65 else dice.choice([f for f in families if f['beats'] == family['beats']])
-        is_six = family['beats'] == 6
-        self.beats = 4 if is_six else family['beats']        # a bar of six eighths is half a bar of four beats
-        name = family['file'].lower()
-        low, high = (58, 92) if re.search('slow|ballad|lullaby|hymn|serenade|bolero|bald', name) else (150, 225) if re.search('fast|quickstep|bebop|dixie|polka|gypsy', name) \
-            else (110, 190) if self.beats == 3 else (70, 160)
-        self.tempo = dice.uniform(low, high)
-        if re.search('vienese|fastwaltz', name):
-            self.tempo = dice.uniform(150, 200)
+        drums = family if dice.random() < 0.65 else dice.choice([f for f in families if f['beats'] == family['beats'] and f['step'] == family['step']
+                                                                 and abs(math.log(f['tempo'] / family['tempo'])) < 0.3])
+        is_short = family['step'] < 1
+        self.beats = 3 if family['beats'] == 3 else 4        # a bar of six eighths or in two is half a bar of four beats
+        self.tempo = math.sqrt(family['tempo'] * drums['tempo']) * math.exp(dice.uniform(-0.12, 0.12))
         mode, key = dice.choice(['major', 'major', 'minor']), dice.randrange(12)
         scale = [(key + s) % 12 for s in (MAJOR if mode == 'major' else MINOR)]
         bars_of = {l: dice.choice([4, 8, 8, 8, 8, 12, 16]) for l in 'ABCD'} | {'i': dice.choice([2, 4, 4, 8])}
@@ -283,22 +324,23 @@ class Song:
         for label, start, bars in self.sections:
             for bar in range(bars):
                 last = bar == bars - 1 and is_filled
-                plan.append(dice.choice(family['fill']) if last and family['fill'] else family['intro'][0] if label == 'i' and family['intro'] and bars == 4 else of_label[label][0])
-                beat_plan.append(dice.choice(drums['fill']) if last and drums['fill'] else drums['intro'][0] if label == 'i' and drums['intro'] and bars == 4 else of_label[label][1])
+                for to, whose, usual in zip((plan, beat_plan), (family, drums), of_label[label]):
+                    is_intro = label == 'i' and whose['intro'] and bars == 4
+                    to.append(dice.choice(whose['fill']) if last and whose['fill'] else whose['intro'][0] if is_intro else usual)
                 chords.append((rows[label], bar))
         self.is_mute = {}
         if kind != 'own':
             slashes = lambda text, beats: [text(b) for b in range(beats)]
             written = []
             for row, bar in chords:
-                if is_six:
+                if is_short:
                     for half in (0, 0.5):
                         written.append(row(bar + half).name())
                 else:
                     names = [row(bar + b / self.beats).name() for b in range(self.beats)]
                     written.append(' '.join(n if i == 0 or n != names[i - 1] else '/' for i, n in enumerate(names)))
-            twice = lambda p: [g for g in p for _ in range(2)] if is_six else p
-            step = 1 / 3 if is_six else 1
+            twice = lambda p: [g for g in p for _ in range(2)] if is_short else p
+            step = family['step']
             mma_tempo = self.tempo / step
             if kind in ('both', 'band'):
                 found = compiled(family, twice(plan), written, mma_tempo, number + 1)
@@ -322,9 +364,9 @@ class Song:
         layers = []
         if bare:
             layers.append(('bass', dice.choice(BASSES)))
-            layers += [(k, dice.choice(p)) for k, p in (('broken', STRUCK), ('held', LONG), ('chords', STRUCK), ('riff', STRUCK + LEADS)) if dice.random() < 0.45]
+            layers += [(k, dice.choice(p)) for k, p in (('after', STRUCK), *OTHERS) if dice.random() < 0.4]
         else:
-            layers += [(k, dice.choice(p)) for k, p in (('broken', STRUCK), ('held', LONG), ('chords', STRUCK), ('riff', STRUCK + LEADS)) if dice.random() < 0.09]
+            layers += [(k, dice.choice(p)) for k, p in OTHERS if dice.random() < 0.09]
         if dice.random() < 0.85 or len(layers) < 2 and bare:
             layers.append(('tune', dice.choice(LEADS)))
             if dice.random() < 0.3:
@@ -335,7 +377,7 @@ class Song:
                 break
             channel, made = self.free.pop(), {}
             self.programs[channel] = program
-            base = {'bass': dice.choice([28, 31, 36]), 'broken': dice.choice([48, 55, 60]), 'held': dice.choice([48, 52, 55]), 'chords': dice.choice([48, 52, 57]), 'riff': dice.choice([40, 48, 60])}.get(what)
+            base = {k: dice.choice(lows) for k, lows in LOW.items()}.get(what)
             for label, start, bars in self.sections:
                 if what == 'tune' and (label == 'i' and dice.random() < 0.6 or dice.random() < 0.12):
                     continue
@@ -343,8 +385,10 @@ class Song:
                     # drawn for the usual length of the section, so that a section a bar longer has the same music
                     n, row = bars_of[label] + 2, rows[label]
                     made[label] = tune(dice, n, self.beats, row, scale, self.tempo, swung) if what == 'tune' \
-                        else (riff(dice, n, self.beats, row, self.tempo, base, False) if bass_way else walked(dice, n, self.beats, row, base)) if what == 'bass' \
+                        else riff(dice, n, self.beats, row, self.tempo, base, False) if what == 'bass' and bass_way \
+                        else walked(dice, n, self.beats, row, base) if what == 'bass' \
                         else broken(dice, n, self.beats, row, self.tempo, base) if what == 'broken' \
+                        else after(dice, n, self.beats, row, self.tempo, base) if what == 'after' \
                         else held(dice, n, self.beats, row, base) if what == 'held' else riff(dice, n, self.beats, row, self.tempo, base, what == 'chords')
                 for a, b, pitch, velocity in made[label]:
                     if a < bars * self.beats - 1e-6 and (a >= 0 or start > 0 or what == 'tune'):

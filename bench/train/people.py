@@ -87,7 +87,8 @@ def build(data):
     times = [round(seconds(k * quarter) - begin, 4) for k in number]
     middle = sorted(b - a for a, b in zip(times, times[1:]))[len(times) // 2]
     position = [k % beats + 1 for k in number]
-    return events, dict(beats=times, bar_position=position, beats_in_bar=beats, downbeats=[t for t, p in zip(times, position) if p == 1], counts=[], count_cycle=0,
+    ones = [t for t, p in zip(times, position) if p == 1]
+    return events, dict(beats=times, bar_position=position, beats_in_bar=beats, downbeats=ones, counts=[], count_cycle=0,
                         tempo_bpm=round(60 / middle, 3), sections=[], breaks=[], swing_ratio=None, swing_level='', features=[],
                         checks=dict(beats=True, downbeats=True, tempo=True, swing=False, counts=False, sections=False))
 

@@ -1,8 +1,12 @@
-"""train.py OUT --train SONGS SOUND --check SONGS SOUND [--seconds 350] [--seed 4] [--after EAR]: trains an ear; see README.md beside this file."""
+"""train.py OUT --train SONGS SOUND --check SONGS SOUND [--seconds 350] [--seed 4] [--after EAR] [--shape 16 32 48]: trains an ear.
+
+See README.md beside this file.
+"""
 import argparse
 import glob
 import json
 import math
+import multiprocessing
 import os
 import struct
 import time
@@ -15,11 +19,12 @@ import torch.nn.functional as F
 import hearing
 
 BANDS, HEADS, KERNEL, LAYERS = 72, 5, 5, 10
-SHAPES, FIGURES, WIDTH = 16, 32, 48
-CROP, BATCH, RATE, DROP = 2048, 32, 3e-3, 0.1
+SHAPE = 16, 32, 48                          # what the first, the second and all further layers put out
+CROP, BATCH, RATE, DROP, STRETCH = 2048, 32, 3e-3, 0.1, 0.12
 WEIGHTS = (1, 1.2, 1.5, 2.0, 0.3)          # of the heads in the loss: beat, one, eight, start, stopped
 STEPS_A_LEVEL = 8                           # levels are kept in eighths, in a byte
 DEVICE = 'cuda' if torch.cuda.is_available() else 'cpu'
+CONTEXT = multiprocessing.get_context('spawn')
 
 
 def read(songs, sound, part=0, parts=1):
@@ -34,9 +39,11 @@ def read(songs, sound, part=0, parts=1):
             np.save(kept + f'.{os.getpid()}.npy', (levels * STEPS_A_LEVEL).round().clamp(0, 255).to(torch.uint8).cpu().numpy())
             os.replace(kept + f'.{os.getpid()}.npy', kept)
         beats, counts = np.array(truth['beats']), np.array(truth['counts'] or [0] * len(truth['beats']))
+        levels = np.load(kept)
         found.append(dict(
             kind=next((k + ' ' for k in ('crossed', 'strange', 'groove', 'free') if k in name), ''),
-            levels=torch.from_numpy(np.load(kept)).to(DEVICE),
+            levels=torch.from_numpy(levels),
+            seconds=len(levels) / hearing.FRAMES_A_SECOND,
             events=[beats, beats[np.array(truth['bar_position']) == 1], beats[counts == 1], np.array([s['start'] for s in truth['sections']])],
             stops=None if truth['breaks'] is None else [(b['start'], b['end']) for b in truth['breaks'] if b['kind'] == 'stop']))
     return found
@@ -60,7 +67,7 @@ def labels(song, start, stretch, count):
     for a, b in song['stops'] or ():
         a, b = (int(round(float(place(t)))) for t in (a, b))
         y[4, max(0, a):max(0, min(count, b))] = 1
-    steps, end = np.arange(count), float(place(song['levels'].shape[0] / hearing.FRAMES_A_SECOND))
+    steps, end = np.arange(count), float(place(song['seconds']))
     mask[:, (steps > end) | (steps < float(place(0)) - 60)] = 0
     return y, mask
 
@@ -68,96 +75,106 @@ def labels(song, start, stretch, count):
 class Ear(nn.Module):
     """The network of src/Scuff.Audio/Ears/Ear.cs."""
 
-    def __init__(self):
+    def __init__(self, shape):
         super().__init__()
-        self.c1 = nn.Conv2d(1, SHAPES, (3, 3), padding=(1, 0))
-        self.c2 = nn.Conv2d(SHAPES, FIGURES, (1, 10))
-        self.c3 = nn.Conv2d(FIGURES, WIDTH, (3, 4), padding=(1, 0))
-        self.dil = nn.ModuleList([nn.Conv1d(WIDTH, WIDTH, KERNEL, padding=2 * 2 ** i, dilation=2 ** i) for i in range(LAYERS)])
-        self.mix = nn.ModuleList([nn.Conv1d(WIDTH, WIDTH, 1) for _ in range(LAYERS)])
-        self.head = nn.Conv1d(WIDTH, HEADS, 1)
+        shapes, figures, width = shape
+        self.c1 = nn.Conv2d(1, shapes, (3, 3), padding=(1, 0))
+        self.c2 = nn.Conv2d(shapes, figures, (1, 10))
+        self.c3 = nn.Conv2d(figures, width, (3, 4), padding=(1, 0))
+        self.dil = nn.ModuleList([nn.Conv1d(width, width, KERNEL, padding=2 * 2 ** i, dilation=2 ** i) for i in range(LAYERS)])
+        self.mix = nn.ModuleList([nn.Conv1d(width, width, 1) for _ in range(LAYERS)])
+        self.head = nn.Conv1d(width, HEADS, 1)
         self.drop = nn.Dropout1d(DROP)
         with torch.no_grad():
             self.head.bias[:] = -2.5
 
     def forward(self, levels):
-        x = levels.unsqueeze(1)
-        x = F.dropout(F.max_pool2d(F.elu(self.c1(x)), (1, 3)), DROP, self.training)
-        x = F.dropout(F.max_pool2d(F.elu(self.c2(x)), (1, 3)), DROP, self.training)
+        # bending grows with what it bends, so that the largest may be taken before
+        x = F.dropout(F.elu(F.max_pool2d(self.c1(levels.unsqueeze(1)), (1, 3))), DROP, self.training)
+        x = F.dropout(F.elu(F.max_pool2d(self.c2(x), (1, 3))), DROP, self.training)
         x = self.drop(F.avg_pool1d(F.elu(self.c3(x)).squeeze(3), 2))
         for far, mix in zip(self.dil, self.mix):
             x = x + mix(self.drop(F.elu(far(x))))
         return self.head(F.elu(x))
 
 
+def curves(chance, n, points, deviation):
+    return np.stack([np.interp(np.arange(BANDS), np.linspace(0, BANDS - 1, points), r) for r in chance.normal(0, deviation, (n, points))])[:, None]
+
+
+def plan(songs, lengths, firsts, chance, n):
+    """What a batch is made of: which stretches of which songs, how each is changed, and what is true of it."""
+    frames = CROP * 2
+    y, mask = np.zeros((n, HEADS, CROP), np.float32), np.zeros((n, HEADS, CROP), np.float32)
+    starts, stretches, which = np.zeros((n, 1)), np.ones((n, 1)), chance.integers(len(songs), size=n)
+    keep, floors = np.ones((n, 1, BANDS)), chance.uniform(-1.5, 1.2, (n, 1, 1)) + curves(chance, n, 4, 0.5)
+    for i, k in enumerate(which):
+        stretch = float(np.exp(chance.uniform(-STRETCH, STRETCH))) if chance.random() < 0.7 else 1.0
+        span = frames * stretch
+        start = chance.uniform(-150, max(1, lengths[k] - span + 300)) if lengths[k] > span * 0.6 else 0.0
+        starts[i], stretches[i] = start, stretch
+        y[i], mask[i] = labels(songs[k], start, stretch, CROP)
+
+        # bands that a recording lacks
+        if chance.random() < 0.15:
+            keep[i, 0, int(chance.integers(40, 70)):] = 0
+        if chance.random() < 0.15:
+            keep[i, 0, :int(chance.integers(3, 14))] = 0
+        if chance.random() < 0.2:
+            a = int(chance.integers(0, BANDS - 8))
+            keep[i, 0, a:a + int(chance.integers(3, 8))] = 0
+    falls = np.where(chance.random((n, 1, 1)) < 0.2, chance.uniform(0.08, 0.4, (n, 1, 1)), 1e3)
+    colours = curves(chance, n, 6, 0.6) + chance.normal(0, 0.4, (n, 1, 1))
+    numbers = [y, mask, keep, floors, chance.random((n, 1, 1)) < 0.25, falls, colours, starts, stretches]
+    return [np.ascontiguousarray(a, np.float32) for a in numbers] + [firsts[which][:, None], lengths[which][:, None], chance.integers(-4, 5, (n, 1, 1))]
+
+
+def keep_planning(queue, songs, lengths, firsts, seed):
+    torch.set_num_threads(1)
+    chance = np.random.default_rng(seed)
+    while True:
+        queue.put(plan(songs, lengths, firsts, chance, BATCH))
+
+
 class Crops:
-    """Stretches of songs, each changed by chance, in batches."""
+    """Stretches of songs, each changed by chance, in batches, which processes beside this one plan."""
 
-    def __init__(self, songs, chance):
-        self.songs, self.chance = songs, chance
-        self.all = torch.cat([s['levels'] for s in songs])
-        self.first = np.cumsum([0] + [s['levels'].shape[0] for s in songs])
+    def __init__(self, songs, seed, planners):
+        self.songs, self.queues, self.turn = songs, [], 0
+        levels = [s.pop('levels') for s in songs]
+        lengths = np.array([l.shape[0] for l in levels])
+        firsts = np.cumsum([0, *lengths])[:-1]
+        self.all = torch.cat(levels).to(DEVICE)
+        for i in range(planners):
+            self.queues.append(CONTEXT.Queue(6))
+            CONTEXT.Process(target=keep_planning, args=(self.queues[-1], songs, lengths, firsts, [seed, i]), daemon=True).start()
 
-    def on(self, n, share):
-        return torch.from_numpy((self.chance.random(n) < share).astype(np.float32)).to(DEVICE).view(n, 1, 1)
-
-    def evenly(self, n, low, high):
-        return torch.from_numpy(self.chance.uniform(low, high, (n, 1, 1)).astype(np.float32)).to(DEVICE)
-
-    def curve(self, n, points, deviation):
-        rows = [np.interp(np.arange(BANDS), np.linspace(0, BANDS - 1, points), r) for r in self.chance.normal(0, deviation, (n, points))]
-        return torch.from_numpy(np.stack(rows).astype(np.float32)).to(DEVICE).unsqueeze(1)
-
-    def batch(self, n):
-        chance, frames = self.chance, CROP * 2
-        y, mask = np.zeros((n, HEADS, CROP), np.float32), np.zeros((n, HEADS, CROP), np.float32)
-        stretches, starts, firsts, lengths = [], [], [], []
-        for i in range(n):
-            k = int(chance.integers(len(self.songs)))
-            length = self.songs[k]['levels'].shape[0]
-            stretch = float(np.exp(chance.uniform(-0.18, 0.18))) if chance.random() < 0.7 else 1.0
-            span = frames * stretch
-            start = chance.uniform(-150, max(1, length - span + 300)) if length > span * 0.6 else 0.0
-            for to, value in zip((stretches, starts, firsts, lengths), (stretch, start, int(self.first[k]), length)):
-                to.append(value)
-            y[i], mask[i] = labels(self.songs[k], start, stretch, CROP)
-
-        def column(values, kind):
-            return torch.tensor(values, device=DEVICE, dtype=kind).view(n, 1)
-        at = column(starts, torch.float32) + torch.arange(frames, device=DEVICE).float().view(1, frames) * column(stretches, torch.float32)
-        whole, length = at.floor().long(), column(lengths, torch.long)
+    def batch(self):
+        self.turn += 1
+        given = [torch.from_numpy(a) for a in self.queues[self.turn % len(self.queues)].get()]
+        if DEVICE == 'cuda':
+            given = [t.pin_memory().to(DEVICE, non_blocking=True) for t in given]
+        y, mask, keep, floor, is_noisy, fall, colour, start, stretch, first, length, up = given
+        n, frames = len(y), CROP * 2
+        at = start + torch.arange(frames, device=DEVICE) * stretch
+        whole = at.floor().long()
         part, inside = (at - whole).unsqueeze(2), ((whole >= 0) & (whole < length - 1)).unsqueeze(2)
-        row = torch.minimum(whole.clamp(min=0), length - 2) + column(firsts, torch.long)
+        row = torch.minimum(whole.clamp(min=0), length - 2) + first
         x = (self.all[row].float() * (1 - part) + self.all[row + 1].float() * part) / STEPS_A_LEVEL * inside
 
         # another key
-        up = torch.from_numpy(chance.integers(-4, 5, n)).to(DEVICE).view(n, 1, 1)
         x = torch.gather(x, 2, (torch.arange(BANDS, device=DEVICE).view(1, 1, BANDS) - up).clamp(0, BANDS - 1).expand(n, frames, BANDS))
 
         # another colour and loudness
-        louder = torch.from_numpy(chance.normal(0, 0.4, (n, 1, 1)).astype(np.float32)).to(DEVICE)
-        x = (x + (self.curve(n, 6, 0.6) + louder) * x.clamp(max=1)).clamp(min=0)
+        x = (x + colour * x.clamp(max=1)).clamp(min=0)
 
         # noise
-        floor = self.evenly(n, -1.5, 1.2) + self.curve(n, 4, 0.5)
-        x = torch.where(self.on(n, 0.25) > 0, torch.logaddexp(x, floor + 0.3 * torch.randn_like(x)).clamp(min=0), x)
+        x = torch.where(is_noisy > 0, torch.logaddexp(x, floor + 0.3 * torch.randn_like(x)).clamp(min=0), x)
 
         # a hall
-        fall = self.evenly(n, 0.08, 0.4) + (1 - self.on(n, 0.2)) * 1e3
         for lag in (1, 2, 4, 8):
             x = torch.maximum(x, F.pad(x[:, :-lag], (0, 0, lag, 0)) - fall * lag)
-
-        # bands that a recording lacks
-        keep = np.ones((n, 1, BANDS), np.float32)
-        for i in range(n):
-            if chance.random() < 0.15:
-                keep[i, 0, int(chance.integers(40, 70)):] = 0
-            if chance.random() < 0.15:
-                keep[i, 0, :int(chance.integers(3, 14))] = 0
-            if chance.random() < 0.2:
-                a = int(chance.integers(0, BANDS - 8))
-                keep[i, 0, a:a + int(chance.integers(3, 8))] = 0
-        return x * torch.from_numpy(keep).to(DEVICE), torch.from_numpy(y).to(DEVICE), torch.from_numpy(mask).to(DEVICE)
+        return x * keep, y, mask
 
 
 def f_measure(truth, heard, tolerance):
@@ -185,7 +202,7 @@ def check(ear, songs):
     scores = {}
     with torch.no_grad():
         for song in songs:
-            likely = torch.sigmoid(ear(song['levels'].float().unsqueeze(0) / STEPS_A_LEVEL))[0].cpu().numpy()
+            likely = torch.sigmoid(ear(song['levels'].to(DEVICE).float().unsqueeze(0) / STEPS_A_LEVEL))[0].cpu().numpy()
             for head, (name, threshold, tolerance) in enumerate((('beat', .4, .07), ('one', .35, .07), ('eight', .3, .07), ('start', .25, .5))):
                 key = song['kind'] + name
                 scores.setdefault(key, []).append(f_measure(song['events'][head], peaks(likely[head], threshold), tolerance))
@@ -209,7 +226,7 @@ def write(ear, path):
         numbers = value.detach().float().cpu().numpy()
         header.append(dict(name=name, shape=list(numbers.shape)))
         body += numbers.astype('<f4').tobytes()
-    head = json.dumps(dict(c1=SHAPES, c2=FIGURES, c=WIDTH, layers=LAYERS, tensors=header)).encode()
+    head = json.dumps(dict(c1=ear.c1.out_channels, c2=ear.c2.out_channels, c=ear.c3.out_channels, layers=LAYERS, tensors=header)).encode()
     with open(path, 'wb') as file:
         file.write(struct.pack('<I', len(head)) + head + body)
 
@@ -222,26 +239,32 @@ def main():
     parser.add_argument('--seconds', type=float, default=350, help='from the start of the program to the end of training')
     parser.add_argument('--seed', type=int, default=4)
     parser.add_argument('--after', help='an ear that has been trained before and goes on from there')
+    parser.add_argument('--shape', type=int, nargs=3, default=SHAPE, help='how wide the layers are')
+    parser.add_argument('--until', type=float, help='seconds since 1970 at which training ends, in place of --seconds')
+    parser.add_argument('--compile', action='store_true', help='let PyTorch compile the network first')
     parser.add_argument('--rate', type=float, default=RATE, help='how far a step goes at most')
     asked = parser.parse_args()
     begun = time.time()
+    if asked.until:
+        asked.seconds = asked.until - begun
     torch.manual_seed(asked.seed)
     torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = torch.backends.cudnn.benchmark = True
-    crops, songs = Crops([s for pair in asked.train for s in read(*pair)], np.random.default_rng(asked.seed)), read(*asked.check)
-    ear, mean = Ear().to(DEVICE), Ear().to(DEVICE)
+    crops, songs = Crops([s for pair in asked.train for s in read(*pair)], asked.seed, 2), read(*asked.check)
+    ear, mean = Ear(asked.shape).to(DEVICE), Ear(asked.shape).to(DEVICE)
     if asked.after:
         reload(ear, asked.after)
     mean.load_state_dict(ear.state_dict())
     step, told, started = 0, 0.0, time.time()
     print(len(crops.songs), 'songs read in', round(started - begun), 's', flush=True)
-    descent = torch.optim.AdamW(ear.parameters(), lr=asked.rate, weight_decay=1e-2, betas=(0.9, 0.98))
+    heard = torch.compile(ear) if asked.compile else ear
+    descent = torch.optim.AdamW(ear.parameters(), lr=asked.rate, weight_decay=1e-2, betas=(0.9, 0.98), **(dict(fused=True) if DEVICE == 'cuda' else {}))
     weights = torch.tensor(WEIGHTS, device=DEVICE).view(1, HEADS, 1)
     while (passed := (time.time() - started) / (asked.seconds - started + begun)) < 1:
         for group in descent.param_groups:
             group['lr'] = asked.rate * min(1, (step + 1) / 200) * (0.5 + 0.5 * math.cos(math.pi * passed)) + 1e-5
-        x, y, mask = crops.batch(BATCH)
+        x, y, mask = crops.batch()
         with torch.autocast(DEVICE, dtype=torch.bfloat16, enabled=DEVICE == 'cuda'):
-            z = ear(x)
+            z = heard(x)
         loss = (F.binary_cross_entropy_with_logits(z.float(), y, reduction='none') * mask * weights).sum() / mask.sum() * HEADS
         descent.zero_grad()
         loss.backward()
@@ -250,9 +273,9 @@ def main():
         step += 1
         keep = min(0.999, 1 - 1 / (step / 10 + 1))
         with torch.no_grad():
-            for a, b in zip(mean.parameters(), ear.parameters()):
-                a.lerp_(b, 1 - keep)
-        if passed - told > 0.3:
+            torch._foreach_mul_(list(mean.parameters()), keep)
+            torch._foreach_add_(list(mean.parameters()), list(ear.parameters()), alpha=1 - keep)
+        if passed - told > 0.2:
             told = passed
             print(step, round(float(loss.detach()), 4), check(mean, songs), flush=True)
             write(mean, asked.out)
