@@ -435,8 +435,8 @@ internal sealed partial class TextReaderRun
             && TermReader.Read(_text, start, end, _state.Lexicon).Find(t => t.Kind == TermKind.Clock) is { Meaning: { } meaning } clock)
         {
             WrittenLine last = section.Lines[^1];
-            section.Lines[^1] = last with { Claims = [.. last.Claims, new FacingClaim(Facing.FromEighths(meaning.Value), last.Places.Max(p => p.Place),
-                clock.Span)] };
+            FacingClaim claim = new(Facing.FromEighths(meaning.Value), last.Places.Max(p => p.Place), clock.Span);
+            section.Lines[^1] = last with { Claims = [.. last.Claims, claim] };
         }
     }
 

@@ -115,8 +115,15 @@ internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Co
             state.Weight = kept;
             state.Facing = facing;
             state.InTag = false;
-            Section body = new() { Number = 1, Title = name, Length = lines[^1].Counts.End, Lines = lines.ToValueList(), Span = steps.Span,
-                LineNumber = line.Number };
+            Section body = new()
+            {
+                Number = 1,
+                Title = name,
+                Length = lines[^1].Counts.End,
+                Lines = lines.ToValueList(),
+                Span = steps.Span,
+                LineNumber = line.Number
+            };
             return new Tag(name, false, claimed, body, line.Span);
         }
 
