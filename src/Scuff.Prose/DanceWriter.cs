@@ -15,11 +15,57 @@ public static class DanceWriter
     private const int LabelWidth = 6;
     private const int FacingColumn = 48;
 
+    // How often sections that do not read back are left as they are before all is.
+    private const int Attempts = 3;
+
     /// <summary>
     /// The text in canonical order and words. A line is rewritten only when reading the new words gives the same dance;
-    /// otherwise it stays as she wrote it. Tidying twice changes nothing more.
+    /// otherwise it stays as she wrote it, and so does a section whose lines do so together (one of them counts on from the section before, say).
+    /// Tidying twice changes nothing more.
     /// </summary>
     public static string Tidy(Draft draft)
+    {
+        string text = ReadingTheSame(draft);
+        return ReadingTheSame(DanceReader.Read(text)) == text ? text : Compose(draft, _ => true);
+    }
+
+    private static string ReadingTheSame(Draft draft)
+    {
+        HashSet<int> left = [];
+        for (int attempt = 0; attempt < Attempts; attempt++)
+        {
+            string text = Compose(draft, left.Contains);
+            Draft again = DanceReader.Read(text);
+            List<Section> sections = Bodies(draft);
+            List<Section> read = Bodies(again);
+            if (sections.Count != read.Count || !SameAround(draft.Dance, again.Dance))
+            {
+                break;
+            }
+
+            List<Section> changed = [.. sections.Where((s, i) => !s.Steps.Select(Meant).SequenceEqual(read[i].Steps.Select(Meant))
+                || s.Lines.Sum(l => l.Options.Count) != read[i].Lines.Sum(l => l.Options.Count))];
+            if (changed.Count == 0)
+            {
+                return text;
+            }
+
+            left.UnionWith(changed.SelectMany(s => s.Lines.Select(l => l.Number).Append(s.LineNumber)));
+        }
+
+        return Compose(draft, _ => true);
+    }
+
+    private static List<Section> Bodies(Draft draft) => [.. draft.Dance.Sections, .. draft.Dance.Tags.Select(t => t.Body)];
+
+    private static (Counts Place, StepAction Action) Meant(WrittenStep step) => (step.Count.Place, step.Action);
+
+    private static bool SameAround(Dance a, Dance b) => a.Title == b.Title && a.ClaimedCounts?.Value == b.ClaimedCounts?.Value
+        && a.ClaimedWalls?.Value == b.ClaimedWalls?.Value
+        && a.Interruptions.Select(i => (string.Join(',', i.Walls), i.AfterCounts, string.Join(' ', i.Acts)))
+            .SequenceEqual(b.Interruptions.Select(i => (string.Join(',', i.Walls), i.AfterCounts, string.Join(' ', i.Acts))));
+
+    private static string Compose(Draft draft, Func<int, bool> isLeft)
     {
         Dictionary<int, List<WrittenLine>> byLine = [];
         foreach (WrittenLine line in draft.Dance.Sections.Concat(draft.Dance.Tags.Select(t => t.Body)).SelectMany(s => s.Lines).Where(l =>
@@ -60,14 +106,14 @@ public static class DanceWriter
                 blank = false;
             }
 
-            if (byLine.TryGetValue(raw.Number, out List<WrittenLine>? written) && !asked.Contains(raw.Number))
+            if (byLine.TryGetValue(raw.Number, out List<WrittenLine>? written) && !asked.Contains(raw.Number) && !isLeft(raw.Number))
             {
                 WriteLines(text, draft, line, written, lexicon, headings.GetValueOrDefault(raw.Number));
                 continue;
             }
 
             string words = draft.Text[raw.Start..raw.End].TrimEnd();
-            text.Append(headings.TryGetValue(raw.Number, out Section? heading) && !byLine.ContainsKey(raw.Number)
+            text.Append(headings.TryGetValue(raw.Number, out Section? heading) && !byLine.ContainsKey(raw.Number) && !isLeft(raw.Number)
                 && Heading(draft.Text[line.Start..line.End], heading) is string canonical && LosesNothing(words, canonical) ? canonical
                 : words).Append('\n');
         }
@@ -159,6 +205,14 @@ public static class DanceWriter
             }
 
             made.Append(own).Append('\n');
+        }
+
+        int end = written.Max(w => Math.Max(w.Span.End, w.LabelSpan.End));
+        if (end < line.End && draft.Text.AsSpan(end, line.End - end).IndexOfAnyInRange('A', 'z') >= 0 && written[^1].LabelSpan.Start < written[^1].Span.End)
+        {
+            // an option or a restart stands behind the steps
+            text.Append(draft.Text[line.Start..line.End]).Append('\n');
+            return;
         }
 
         foreach (WrittenLine one in written)

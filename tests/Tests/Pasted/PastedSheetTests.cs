@@ -1,3 +1,7 @@
+using Scuff.Dances;
+using Scuff.Prose;
+using Tests.Prose;
+
 namespace Tests.Pasted;
 
 /// <summary>
@@ -31,5 +35,21 @@ public sealed class PastedSheetTests(ITestOutputHelper output)
         Assert.True(all.Count >= 22, told);
         Assert.True(right >= leastRight, told);
         Assert.True(silent <= mostWrong, told);
+    }
+
+    [Theory]
+    [InlineData("seen")]
+    [InlineData("unseen")]
+    public void Tidied_it_is_the_same_dance_and_twice_the_same_text(string folder)
+    {
+        foreach (PastedSheet sheet in PastedSheet.Load(folder))
+        {
+            Draft draft = DanceReader.Read(sheet.Text);
+            string tidy = DanceWriter.Tidy(draft);
+            Draft again = DanceReader.Read(tidy);
+
+            Assert.True(Danced.Of(draft.Dance).SequenceEqual(Danced.Of(again.Dance)), $"{sheet.File} is danced otherwise once it is tidied");
+            Assert.True(tidy == DanceWriter.Tidy(again), $"{sheet.File} is not settled");
+        }
     }
 }
