@@ -13,63 +13,58 @@ internal static partial class TalkWords
     // what a line of talk begins with
     private static readonly string[] Openers =
     [
-        "thank", "thanks", "many thanks", "special thanks", "big thanks", "huge thanks", "dedicated", "dedication", "for my", "for our", "for all my",
-            "for all our",
-        "for everyone", "for the", "written for", "made for", "created for", "choreographed for", "specially", "especially", "please", "copyright", "©", "(c)",
-        "enjoy", "happy", "have fun", "contact", "email", "e-mail", "mail", "tel", "phone", "mobile", "questions", "video", "demo", "remember", "note", "notes",
-        "hint", "tip", "nb", "n.b", "p.s", "ps", "keep smiling", "smile", "good luck", "see you", "this dance", "this sheet", "this step sheet", "this is",
-            "these steps",
-        "last update", "updated", "revised", "prepared", "printed", "first danced", "first taught", "taught", "may be", "permission", "sheet", "all rights",
-        "copies", "feel free", "don't forget", "do not forget", "do not copy", "do not alter", "do not change", "you may", "any questions", "any track",
-        "any song", "any other", "can be danced", "suitable", "bpm", "tempo", "merry", "season's greetings", "alternative music", "hold on to your",
-            "mind the", "watch out", "take care",
-        "be careful", "beware", "translated", "translation", "no liability", "all mistakes", "many", "big", "lots of", "also works", "works with", "works to",
-            "hope", "love", "with love", "sorry", "welcome", "next week", "next month",
-        "practise", "practice", "homework", "tell them", "teacher", "danced at", "made up", "no video", "keep it", "keep your", "let the", "let your",
-            "move the", "move your", "use the", "use your", "think of",
-        "imagine", "feel",
+        "thank", "thanks", "many thanks", "special thanks", "big thanks", "huge thanks", "dedicated", "dedication", "for my", "for our",
+        "for all my", "for all our", "for everyone", "for the", "written for", "made for", "created for", "choreographed for", "specially",
+        "especially", "please", "copyright", "©", "(c)", "enjoy", "happy", "have fun", "contact", "email", "e-mail", "mail", "tel", "phone",
+        "mobile", "questions", "video", "demo", "remember", "note", "notes", "hint", "tip", "nb", "n.b", "p.s", "ps", "keep smiling", "smile",
+        "good luck", "see you", "this dance", "this sheet", "this step sheet", "this is", "these steps", "last update", "updated", "revised",
+        "prepared", "printed", "first danced", "first taught", "taught", "may be", "permission", "sheet", "all rights", "copies", "feel free",
+        "don't forget", "do not forget", "do not copy", "do not alter", "do not change", "you may", "any questions", "any track", "any song",
+        "any other", "can be danced", "suitable", "bpm", "tempo", "merry", "season's greetings", "alternative music", "hold on to your", "mind the",
+        "watch out", "take care", "be careful", "beware", "translated", "translation", "no liability", "all mistakes", "lots of", "also works",
+        "works with", "works to", "hope", "love", "with love", "sorry", "welcome", "next week", "next month", "practise", "practice", "homework",
+        "tell them", "teacher", "danced at", "made up", "no video", "keep it", "keep your", "let the", "let your", "move the", "move your",
+        "use the", "use your", "think of", "imagine", "feel",
     ];
 
     // who is spoken to or speaks
     private static readonly FrozenSet<string> People = new[]
     {
-        "you", "you'll", "always", "yours", "mate", "x", "xx", "xxx", "you're", "your", "i", "i'm", "i've", "i'll", "me", "my", "mine", "we", "we're", "we've",
-            "we'll", "us", "our", "ours", "they", "they'll", "them", "their", "she", "her", "he", "his",
-        "who", "everybody", "everyone", "anyone", "anybody", "folks", "friends", "friend", "ladies", "dancers", "class", "club", "mum", "dad", "please",
-            "thanks", "thank",
-        "monday", "mondays", "tuesday", "tuesdays", "wednesday", "wednesdays", "thursday", "thursdays", "friday", "fridays", "saturday", "saturdays", "sunday",
-            "sundays",
-        "love", "hope", "enjoy", "smile", "sorry", "cheers", "sheet", "music", "song", "band", "written", "newsletter", "copyright",
+        "you", "you'll", "always", "yours", "mate", "xx", "xxx", "you're", "your", "i", "i'm", "i've", "i'll", "me", "my", "mine", "we", "we're",
+        "we've", "we'll", "us", "our", "ours", "they", "they'll", "them", "their", "she", "her", "he", "his", "who", "everybody", "everyone",
+        "anyone", "anybody", "folks", "friends", "friend", "ladies", "dancers", "class", "club", "mum", "dad", "please", "thanks", "thank", "monday",
+        "mondays", "tuesday", "tuesdays", "wednesday", "wednesdays", "thursday", "thursdays", "friday", "fridays", "saturday", "saturdays", "sunday",
+        "sundays", "love", "hope", "enjoy", "smile", "sorry", "cheers", "sheet", "music", "song", "band", "written", "newsletter", "copyright",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     // where the pattern breaks
     private static readonly FrozenSet<string> Pattern = new[]
     {
-        "wall", "walls", "restart", "restarts", "tag", "tags", "bridge", "bridges", "count", "counts", "beat", "beats", "section", "sections", "part", "parts",
-        "chorus", "verse", "verses", "repetition", "sequence", "skip", "omit", "phrase", "phrases", "ending", "eight", "eights",
+        "wall", "walls", "restart", "restarts", "tag", "tags", "bridge", "bridges", "count", "counts", "beat", "beats", "section", "sections",
+        "part", "parts", "chorus", "verse", "verses", "repetition", "sequence", "skip", "omit", "phrase", "phrases", "ending", "eight", "eights",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     // what may tell of it, beside other such words
     private static readonly FrozenSet<string> OfPattern = new[]
     {
-        "again", "break", "end", "ends", "except", "final", "finally", "first", "instead", "last", "leave", "once", "only", "second", "third", "fourth",
-        "fifth", "time", "times", "twice", "unless", "without", "then", "repeat", "repeats", "start", "starts", "begin", "begins",
+        "again", "break", "end", "ends", "except", "final", "finally", "first", "instead", "last", "leave", "once", "only", "second", "third",
+        "fourth", "fifth", "time", "times", "twice", "unless", "without", "then", "repeat", "repeats", "start", "starts", "begin", "begins",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
-    private static readonly FrozenSet<string> Breaks = new[] { "restart", "restarts", "tag", "tags", "bridge", "bridges", "skip", "omit", "repeat",
-        "repetition", "sequence" }
-        .ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+    private static readonly FrozenSet<string> Breaks = new[]
+    {
+        "restart", "restarts", "tag", "tags", "bridge", "bridges", "skip", "omit", "repeat", "repetition", "sequence",
+    }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     // compounds of step words and of words of the pattern that mean neither
     private static readonly string[] Neutral =
     [
-        "step sheet", "stepsheet", "dance steps", "line dance", "beats per minute", "per minute", "these steps", "small steps", "step by step", "first time",
-            "last week",
-        "last month", "last year", "in any way", "all right", "alright", "left over", "right now", "way back",
+        "step sheet", "stepsheet", "dance steps", "line dance", "beats per minute", "per minute", "these steps", "small steps", "step by step",
+        "first time", "last week", "last month", "last year", "in any way", "all right", "alright", "left over", "right now", "way back",
     ];
 
     // "tell them:", ">> we did this twice"
-    private static readonly string[] Asides = [">>", "->", "=>", "!!", "~", "(nb", "(note", "(tip"];
+    private static readonly string[] Asides = [">>", "(nb", "(note", "(tip"];
 
     /// <summary>Whether a line that holds no counts can be kept as a remark without asking.</summary>
     /// <param name="words">The line.</param>
