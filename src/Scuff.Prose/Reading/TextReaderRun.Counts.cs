@@ -65,6 +65,11 @@ internal sealed partial class TextReaderRun
     // "3-4 turn 1/2 L stepping R back, turn 1/2 L stepping L forward. Option: walk R, L": up to the next cell of a table
     private TextLine? OptionAtEnd(TextLine line, CountLabel label)
     {
+        if (!_text.AsSpan(label.End, line.End - label.End).Contains("option", StringComparison.OrdinalIgnoreCase))
+        {
+            return null;
+        }
+
         Match found = Option().Match(_text[label.End..line.End]);
         if (!found.Success || found.Index < 4)
         {
@@ -83,6 +88,12 @@ internal sealed partial class TextReaderRun
     // "8& recover R, step L to side     ## RESTART WALL 3": what stands behind the steps, apart from them
     private TextLine? BreakAtEnd(TextLine line, CountLabel label)
     {
+        ReadOnlySpan<char> words = _text.AsSpan(label.End, line.End - label.End);
+        if (!words.Contains("restart", StringComparison.OrdinalIgnoreCase) && !words.Contains("tag", StringComparison.OrdinalIgnoreCase))
+        {
+            return null;
+        }
+
         Match found = EndBreak().Match(_text[label.End..line.End]);
         if (!found.Success || !SentenceReader.HasWord(found.Value, "wall") || found.Value.AsSpan().IndexOfAnyInRange('0', '9') < 0)
         {

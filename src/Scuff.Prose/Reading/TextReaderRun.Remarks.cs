@@ -85,11 +85,30 @@ internal sealed partial class TextReaderRun
         return true;
     }
 
+    // told at a glance, since every line of counts is asked
+    private static bool MayClose(ReadOnlySpan<char> words)
+    {
+        foreach (string core in ClosingCore)
+        {
+            if (words.Contains(core, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return words.Contains("facing", StringComparison.OrdinalIgnoreCase);
+    }
+
     /// <summary>"Start again (9:00)": closing words, whose clock is held against the turns up to there.</summary>
     private bool ReadClosing(TextLine line)
     {
+        if (_section is not { Lines.Count: > 0 } || _tag is not null || !MayClose(_text.AsSpan(line.Start, line.End - line.Start)))
+        {
+            return false;
+        }
+
         string words = _text[line.Start..line.End];
-        if (_section is not { Lines.Count: > 0 } || _tag is not null || !IsClosing(words) || (HasCountsAfter(line) && !IsBeforeTag(line)))
+        if (!IsClosing(words) || (HasCountsAfter(line) && !IsBeforeTag(line)))
         {
             return false;
         }

@@ -29,6 +29,11 @@ internal sealed partial class TextReaderRun
     /// <summary>Takes the names of the columns of a table; false when a line is none of names.</summary>
     private bool ReadColumns(TextLine line)
     {
+        if (!char.IsLetter(_text[line.Start]))
+        {
+            return false;
+        }
+
         List<TextSpan> cells = Cells(line.Start, line.End);
         if (cells.Count < 2 || line.End - line.Start > 160)
         {
