@@ -101,7 +101,7 @@ internal sealed partial class TextReaderRun
         {
             Interruption told = _interruptions[i];
             bool restarts = told.AfterCounts is not null && told.Acts.OfType<InterruptionAct.PlayTag>().Any(t => _restartAfter.Contains(t.Name)
-                || t.Name.Length == 0)
+                || (t.Name.Length == 0 && _tags.Count == 1))
                 && _restartAfter.Count > 0 && !told.Acts.OfType<InterruptionAct.Restart>().Any();
             if (restarts)
             {

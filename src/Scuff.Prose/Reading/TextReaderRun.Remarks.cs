@@ -119,7 +119,7 @@ internal sealed partial class TextReaderRun
     }
 
     [GeneratedRegex(@"^(?:(?:from|to|cc|sent|date|subject|re|fw|fwd): .*|(?:hello|hi|hiya|dear|hey|ahoy|good (?:morning|evening|afternoon))"
-        + @"\b.*[,!]|\p{Ll}[^:\d()/|=-]{30,})$")]
+        + @"(?: (?:all|everyone|everybody|folks|ladies|dancers|friends|there))?(?:\b.*,|!)|\p{Ll}[^:\d()/|=-]{20,}\.(?: .*)?)$")]
     private static partial Regex Letter();
 
     private static bool IsOfALetter(string words) => Letter().IsMatch(words.Length > 2

@@ -156,7 +156,8 @@ internal sealed partial class TextReaderRun
         }
 
         ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
-        if (words.StartsWith("# WALL ") || words.StartsWith("# RESTART") || words.StartsWith("# TAG") || words.StartsWith("## "))
+        if (words.StartsWith("# WALL ") || words.StartsWith("# RESTART") || words.StartsWith("# TAG")
+            || words.StartsWith("## WALL ") || words.StartsWith("## RESTART") || words.StartsWith("## TAG"))
         {
             // a mark before a sentence in capitals, as sheets have it, and no comment
             line = new TextLine(line.Number, line.Start + words.IndexOf(' '), line.End).Trimmed(_text);

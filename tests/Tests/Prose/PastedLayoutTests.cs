@@ -133,6 +133,17 @@ public sealed class PastedLayoutTests
         Assert.Contains(dance.Sections.SelectMany(s => s.Lines).SelectMany(l => l.Claims), c => c.Facing == Facing.FromEighths(6));
     }
 
+    [Theory]
+    [InlineData("Hello, Sailor!")]
+    [InlineData("Dear John")]
+    [InlineData("the long way round the old harbour wall")]
+    public void A_title_that_sounds_like_a_greeting_stays_the_title(string title)
+        => Assert.Equal(title, DanceReader.Read($"{title}\nby Ann Oar\n\n{Eight}").Dance.Title);
+
+    [Fact]
+    public void A_break_in_a_comment_is_no_break()
+        => Assert.Empty(DanceReader.Read($"Tar Barrel\n\n{Eight}\n{Eight}\n# wall 3: after 8 restart\n## wall 4: after 8 restart\n").Dance.Interruptions);
+
     [Fact]
     public void A_name_over_the_title_gives_way_to_the_line_that_names_the_dance()
         => Assert.Equal("Harbour Lantern", DanceReader.Read($"THE TIDELINE\nDance of the month: Harbour Lantern\n\n{Eight}").Dance.Title);
