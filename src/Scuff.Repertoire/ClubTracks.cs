@@ -106,10 +106,14 @@ public sealed class ClubTracks
     /// <param name="id">The track.</param>
     /// <param name="map">The map.</param>
     /// <param name="heardBy">Names the program version that made it, or who wrote it; not empty.</param>
+    /// <param name="learn">
+    /// What is known of the track with the map, from what was known before; null leaves it. It is kept in the same moment: whoever sees the map sees these too,
+    /// and what someone says meanwhile is not lost.
+    /// </param>
     /// <returns>Whether there is such a track.</returns>
     /// <exception cref="ArgumentException"><paramref name="heardBy"/> is empty.</exception>
     /// <exception cref="ClubTrouble">It could not be written.</exception>
-    public bool SaveMap(string id, string map, string heardBy)
+    public bool SaveMap(string id, string map, string heardBy, Func<TrackFacts, TrackFacts>? learn = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(heardBy);
         byte[] packed = Packed(map);
@@ -117,6 +121,12 @@ public sealed class ClubTracks
         {
             db.TrackContents.Find(track.Key)!.Map = packed;
             track.HeardBy = heardBy;
+            if (learn is not null)
+            {
+                SetFacts(track, learn(Rows.Of(track).Facts));
+                WordIndex.Put(db, track);
+            }
+
             return (bool?)true;
         }) ?? false;
     }

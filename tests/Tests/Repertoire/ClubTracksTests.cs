@@ -138,6 +138,22 @@ public sealed class ClubTracksTests : IDisposable
     }
 
     [Fact]
+    public void What_a_map_teaches_is_known_in_the_moment_the_map_is()
+    {
+        string id = Add(Sound, "a.mp3").Track.Id;
+        Tracks.SetFacts(id, new TrackFacts { Artist = "The Lamplighters" });
+        Assert.True(Tracks.SaveMap(id, "map", "scuff 1", known =>
+        {
+            return known with { Title = "Low Water", Tempo = 104 };
+        }));
+
+        TrackRow track = Tracks.Get(id)!;
+        Assert.True(track.HasMap);
+        Assert.Equal(new TrackFacts { Title = "Low Water", Artist = "The Lamplighters", Tempo = 104 }, track.Facts);
+        Assert.Contains(Tracks.Search(new TrackQuery { Words = "low water" }).Rows, r => r.Id == id);
+    }
+
+    [Fact]
     public void Corrections_are_not_saved_over_someone_elses()
     {
         string id = Add(Sound, "a.mp3").Track.Id;

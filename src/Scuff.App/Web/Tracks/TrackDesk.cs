@@ -158,23 +158,14 @@ internal sealed class TrackDesk(Club club, TrackCache cache, Action<string, Exce
         job.Sentence = track.Warning ?? map.Remark;
     }
 
-    private void Keep(string id, TrackMap map, string text, string heardBy)
+    private void Keep(string id, TrackMap map, string text, string heardBy) => club.Tracks.SaveMap(id, text, heardBy, known => known with
     {
-        if (!club.Tracks.SaveMap(id, text, heardBy))
-        {
-            return;
-        }
-
-        TrackRow row = Find(id);
-        club.Tracks.SetFacts(id, row.Facts with
-        {
-            // what she or the file said first stays
-            Title = row.Facts.Title.Length > 0 ? row.Facts.Title : map.Title,
-            Artist = row.Facts.Artist.Length > 0 ? row.Facts.Artist : map.Artist,
-            Seconds = map.Seconds,
-            Tempo = map.Beats.Count == 0 ? null : map.Tempo.Value,
-        });
-    }
+        // what she or the file said first stays
+        Title = known.Title.Length > 0 ? known.Title : map.Title,
+        Artist = known.Artist.Length > 0 ? known.Artist : map.Artist,
+        Seconds = map.Seconds,
+        Tempo = map.Beats.Count == 0 ? null : map.Tempo.Value,
+    });
 
     private sealed class Share(TrackJob job, double from, double to) : IProgress<double>
     {
