@@ -22,10 +22,22 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
             }
 
             (List<Clause> owners, List<PlacedRow> rows) = Around(terms[at]);
-            if (rows.Count == 0 || IsStyling(at) || owners.Exists(c => c.Detail.Exists(d => Covers(d, terms[at]))))
+            if (IsStyling(at) || owners.Exists(c => c.Detail.Exists(d => Covers(d, terms[at]))))
             {
-                // outside of all that is danced: a remark, a name that its detail stands for, or the detail of a name
+                // a remark, or the detail of a name
                 continue;
+            }
+
+            if (rows.Count == 0)
+            {
+                if (named == "foot" || IsFront(terms[at]) || IsReplaced(at))
+                {
+                    // "with the weight still on your left", "facing the front", "scuff instead of touch"
+                    continue;
+                }
+
+                // outside of all that is danced: a name that its detail stands for, which something of the line must bear out
+                rows = best.Rows;
             }
 
             if (!IsAnswered(terms[at], at, owners, rows))
@@ -74,6 +86,17 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         }
 
         return (owners, rows);
+    }
+
+    private bool IsReplaced(int at)
+    {
+        int before = at - 1;
+        while (before >= 0 && terms[before].Kind is TermKind.Filler && !terms[before].Text.StartsWith("instead", StringComparison.OrdinalIgnoreCase))
+        {
+            before--;
+        }
+
+        return before >= 0 && terms[before].Text.StartsWith("instead", StringComparison.OrdinalIgnoreCase);
     }
 
     private static bool Covers(Clause clause, Term term) => clause.Start <= term.Span.Start && clause.End >= term.Span.End;
@@ -187,6 +210,6 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
             or ActionKind.Jump or ActionKind.Scuff or ActionKind.Brush or ActionKind.Touch or ActionKind.Tap or ActionKind.Point
             or ActionKind.Dig or ActionKind.Rock or ActionKind.Press or ActionKind.Lunge;
         return !acts || owners.Exists(c => c.HeadText == term.Text || (c.Held is not null && c.Held == verb) || (c.IsSpiral && verb is ActionKind.Hook))
-            || rows.Exists(r => r.Action.Kind == verb);
+            || rows.Exists(r => r.Action.Kind == verb || (verb is ActionKind.Dig && r.Action.Kind is ActionKind.Grind));
     }
 }
