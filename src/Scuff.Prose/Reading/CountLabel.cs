@@ -38,6 +38,18 @@ internal sealed class CountLabel
         return to - from >= 3;
     }
 
+    /// <summary>Where four or more counts typed without a gap end ("1234", "12345678"), or null.</summary>
+    private static int? CountsInARow(string text, int at, int end)
+    {
+        int stop = at + 1;
+        while (stop < end && char.IsAsciiDigit(text[stop]) && text[stop] == text[stop - 1] + 1)
+        {
+            stop++;
+        }
+
+        return stop - at >= 4 && (stop >= end || !char.IsAsciiDigit(text[stop])) ? stop : null;
+    }
+
     /// <summary>"4 count tag after walls 1, 3 and 5", "16-count intro": how long something is, and no label.</summary>
     private static bool TellsLength(string text, int at, int end)
     {
@@ -75,13 +87,19 @@ internal sealed class CountLabel
     {
         int at = SkipBlank(text, start, end);
         int opened = 0;
-        if (at + 2 < end && text[at] is '-' or '–' && text[at + 1] == ' ' && char.IsAsciiDigit(text[at + 2]))
+        if (at + 2 < end && text[at] is '-' or '–' or '—' && text[at + 1] == ' ' && (char.IsAsciiDigit(text[at + 2]) || text[at + 2] is '&' or '(' or '['))
         {
             // a bullet: "- 1-4 vine right, touch"
             at += 2;
         }
 
-        while (at < end && text[at] is '(' or '[' or '*' or '•' or '·')
+        if (at + 1 < end && text[at] is '#' && (char.IsAsciiDigit(text[at + 1]) || text[at + 1] == '&'))
+        {
+            // "#1-4 vine right, touch"
+            at++;
+        }
+
+        while (at < end && text[at] is '(' or '[' or '*' or '•' or '·' or '●' or '○' or '▪' or '■' or '◦' or '►' or '➤' or '→')
         {
             opened++;
             at = SkipBlank(text, at + 1, end);
@@ -127,6 +145,13 @@ internal sealed class CountLabel
                 {
                     number = (number * 10) + (text[stop] - '0');
                     stop++;
+                }
+
+                if (!dash && number > 1000 && CountsInARow(text, at, end) is int rowEnd && (!hasNumber || text[at] - '0' == last + 1))
+                {
+                    // "1234 vine right", "5678": its first count, and the others like those of any run
+                    stop = rowEnd;
+                    number = text[at] - '0';
                 }
 
                 bool glued = at > labelStart && !char.IsWhiteSpace(text[at - 1]);
@@ -333,6 +358,12 @@ internal sealed class CountLabel
 
         if (c == '+' && hasNumber)
         {
+            return ("&", 1);
+        }
+
+        if (c is 'n' or 'N' && hasNumber && char.IsAsciiDigit(next) && char.IsAsciiDigit(previous))
+        {
+            // "1n2"
             return ("&", 1);
         }
 

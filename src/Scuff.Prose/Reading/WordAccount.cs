@@ -210,6 +210,8 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
             or ActionKind.Jump or ActionKind.Scuff or ActionKind.Brush or ActionKind.Touch or ActionKind.Tap or ActionKind.Point
             or ActionKind.Dig or ActionKind.Rock or ActionKind.Press or ActionKind.Lunge;
         return !acts || owners.Exists(c => c.HeadText == term.Text || (c.Held is not null && c.Held == verb) || (c.IsSpiral && verb is ActionKind.Hook))
-            || rows.Exists(r => r.Action.Kind == verb || (verb is ActionKind.Dig && r.Action.Kind is ActionKind.Grind));
+            || rows.Exists(r => r.Action.Kind == verb || (verb is ActionKind.Dig && r.Action.Kind is ActionKind.Grind)
+                // "RF back (rock back), recover on LF"
+                || (verb is ActionKind.Rock && r.Action.Kind is ActionKind.Recover));
     }
 }

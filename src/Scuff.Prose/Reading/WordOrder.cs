@@ -168,5 +168,6 @@ internal static class WordOrder
     // "crosses", "touches", "locks": what a foot does, not what she is told to do
     private static bool IsThirdPerson(Term term) => term.Text.EndsWith('s') && term.Text.Length > 4
         && (term is { Kind: TermKind.Move, Meaning.Verb: not null }
-            || (term.Kind is TermKind.Dir && !term.Text.EndsWith("across", StringComparison.OrdinalIgnoreCase)));
+            || (term.Kind is TermKind.Dir && (term.Text.StartsWith("cross", StringComparison.OrdinalIgnoreCase)
+                || term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) || term.Text.StartsWith("lock", StringComparison.OrdinalIgnoreCase))));
 }

@@ -32,7 +32,7 @@ internal static class TermReader
             if (WeightStays(tokens, at) is int staying)
             {
                 TextSpan where = TextSpan.FromBounds(token.Span.Start, tokens[at + staying - 1].Span.End);
-                terms.Add(new Term(new Meaning(TermKind.WeightOn), where, text[where.Start..where.End]));
+                terms.Add(new Term(new Meaning(TermKind.WeightOn), where, WordsOf(text, where)));
                 at += staying;
                 continue;
             }
@@ -40,7 +40,7 @@ internal static class TermReader
             if (HowLong(tokens, at) is (int length, int counts))
             {
                 TextSpan lasting = TextSpan.FromBounds(token.Span.Start, tokens[at + length - 1].Span.End);
-                terms.Add(new Term(new Meaning(TermKind.Filler) { Value = counts }, lasting, text[lasting.Start..lasting.End]));
+                terms.Add(new Term(new Meaning(TermKind.Filler) { Value = counts }, lasting, WordsOf(text, lasting)));
                 at += length;
                 continue;
             }
@@ -48,7 +48,7 @@ internal static class TermReader
             if (DoneAgain(tokens, at) is int done)
             {
                 TextSpan again = TextSpan.FromBounds(token.Span.Start, tokens[at + done - 1].Span.End);
-                terms.Add(new Term(new Meaning(TermKind.Repeat), again, text[again.Start..again.End]));
+                terms.Add(new Term(new Meaning(TermKind.Repeat), again, WordsOf(text, again)));
                 at += done;
                 continue;
             }
@@ -56,7 +56,7 @@ internal static class TermReader
             if (NoWeight(tokens, at) is int refused)
             {
                 TextSpan none = TextSpan.FromBounds(token.Span.Start, tokens[at + refused - 1].Span.End);
-                terms.Add(new Term(new Meaning(TermKind.WeightNone), none, text[none.Start..none.End]));
+                terms.Add(new Term(new Meaning(TermKind.WeightNone), none, WordsOf(text, none)));
                 at += refused;
                 continue;
             }
@@ -103,8 +103,8 @@ internal static class TermReader
                 }
 
                 terms.Add(slip.IsCorrected
-                    ? new Term(meaning, span, text[span.Start..span.End], true) { SlipSpan = slip.Span, SlipWord = slip.Text }
-                    : new Term(meaning, span, text[span.Start..span.End]));
+                    ? new Term(meaning, span, WordsOf(text, span), true) { SlipSpan = slip.Span, SlipWord = slip.Text }
+                    : new Term(meaning, span, WordsOf(text, span)));
                 if (inside.Text is not null && lexicon.Word(inside.Text) is Meaning foot)
                 {
                     // "kick R ball change", "drop R heel"
@@ -118,7 +118,26 @@ internal static class TermReader
             at += ReadOther(text, tokens, at, lexicon, terms);
         }
 
+        if (terms.Count > 1 && terms[0] is { Kind: TermKind.Dir } && terms[0].Text.Equals("next", StringComparison.OrdinalIgnoreCase))
+        {
+            // "Next, rock forward": what comes then, for nothing was named to be next to
+            terms[0] = terms[0] with { Meaning = FillerMeaning };
+        }
+
         return terms;
+    }
+
+    /// <summary>The words of a stretch with one blank between them, as phrases are compared, however they were spaced when typed or pasted.</summary>
+    private static string WordsOf(string text, TextSpan span)
+    {
+        ReadOnlySpan<char> words = text.AsSpan(span.Start, span.Length);
+        bool plain = true;
+        for (int i = 0; i < words.Length && plain; i++)
+        {
+            plain = words[i] == ' ' ? i + 1 >= words.Length || !char.IsWhiteSpace(words[i + 1]) : !char.IsWhiteSpace(words[i]);
+        }
+
+        return plain ? words.ToString() : string.Join(' ', words.ToString().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
     }
 
     /// <summary>Short forms with a stroke: o/ for over, w/ for with, i/p for in place, g/vine.</summary>
@@ -210,6 +229,14 @@ internal static class TermReader
                 continue;
             }
 
+            if ((tokens[i].Text == "by" && IsBeside(tokens, i))
+                || (tokens[i].Text == "besides" && i > 0 && tokens[i - 1].Kind is WordTokenKind.Word && i + 1 < tokens.Count
+                    && tokens[i + 1].Kind is WordTokenKind.Word))
+            {
+                tokens[i] = tokens[i] with { Text = "beside" };
+                continue;
+            }
+
             if (tokens[i].Text == "until" && i + 1 < tokens.Count
                 && tokens[i + (tokens[i + 1].Text is "the" && i + 2 < tokens.Count ? 2 : 1)].Text is "r" or "l" or "right" or "left" or "rf" or "lf")
             {
@@ -279,6 +306,22 @@ internal static class TermReader
         }
 
         return tokens;
+    }
+
+    /// <summary>"Touch R by L", "set the right foot down by the left": beside that foot.</summary>
+    private static bool IsBeside(List<WordToken> tokens, int by)
+    {
+        int foot = by + 1;
+        while (foot < tokens.Count && tokens[foot].Text is "the" or "your")
+        {
+            foot++;
+        }
+
+        return by > 0 && foot < tokens.Count && IsFootWord(tokens[foot].Text)
+            && (foot + 1 >= tokens.Count || tokens[foot + 1].Text is not ("shoulder" or "side" or "hand" or "arm" or "elbow" or "hip" or "knee"))
+            && tokens[by - 1].Kind is WordTokenKind.Word
+            && tokens[by - 1].Text is not ("followed" or "turn" or "turning" or "turned" or "pivot" or "lead" or "led" or "leading" or "start" or "starting" or "begin"
+                or "beginning" or "danced" or "done" or "made" or "reached" or "preceded" or "step" or "times" or "one" or "count" or "ending");
     }
 
     /// <summary>"Weight stays left", "weight again on LF", "weight should now be on the right": how many tokens before the foot, or null.</summary>
@@ -473,21 +516,21 @@ internal static class TermReader
                 terms.Add(new Term(new Meaning(TermKind.Number) { Value = token.Value }, token.Span, token.Text));
                 return 1;
             case WordTokenKind.Mark:
-                terms.Add(new Term(MarkMeaning(tokens, at), token.Span, token.Text));
+                terms.Add(new Term(MarkMeaning(text, tokens, at), token.Span, token.Text));
                 return 1;
             default:
                 return ReadWord(text, token, lexicon, terms);
         }
     }
 
-    private static Meaning MarkMeaning(List<WordToken> tokens, int at)
+    private static Meaning MarkMeaning(string text, List<WordToken> tokens, int at)
     {
         WordToken token = tokens[at];
         bool spaceAfter = at + 1 >= tokens.Count || tokens[at + 1].SpaceBefore;
         return token.Text switch
         {
-            "," or ";" or ":" or "|" or ">" or "=" => SeparatorMeaning,
-            "." => spaceAfter && !IsShortForm(tokens, at) ? SeparatorMeaning : FillerMeaning,
+            "," or ";" or ":" or "|" or ">" or "=" or "→" or "⇒" or "➔" or "►" => SeparatorMeaning,
+            "." => spaceAfter && !IsShortForm(text, tokens, at) ? SeparatorMeaning : FillerMeaning,
             "/" => token.SpaceBefore || spaceAfter ? SeparatorMeaning : DashMeaning,
             "-" => token.SpaceBefore || spaceAfter ? SeparatorMeaning : DashMeaning,
             "(" => OpenMeaning,
@@ -498,10 +541,14 @@ internal static class TermReader
         };
     }
 
-    /// <summary>"Step diag. right fwd": the stop belongs to a word cut short, and no sentence ends there.</summary>
-    private static bool IsShortForm(List<WordToken> tokens, int at) => at > 0 && at + 1 < tokens.Count && !tokens[at].SpaceBefore
-        && tokens[at - 1].Text is "diag" or "fwd" or "bwd" or "bkwd" or "tog" or "beh" or "appr" or "approx" or "resp" or "opp" or "wt" or "incl" or "rt"
-        or "lt"
+    /// <summary>
+    /// "Step diag. right fwd", "cross r. over l.": the stop belongs to a word cut short, and no sentence ends there; after a letter only where the next word is
+    /// small, since "step R. Touch L" is two sentences.
+    /// </summary>
+    private static bool IsShortForm(string text, List<WordToken> tokens, int at) => at > 0 && at + 1 < tokens.Count && !tokens[at].SpaceBefore
+        && (tokens[at - 1].Text is "diag" or "fwd" or "bwd" or "bkwd" or "tog" or "beh" or "appr" or "approx" or "resp" or "opp" or "wt" or "incl" or "rt"
+            or "lt" || (tokens[at - 1].Text is "r" or "l"
+                && (tokens[at + 1].Kind is WordTokenKind.Fraction || char.IsLower(text[tokens[at + 1].Span.Start]))))
         && tokens[at + 1].Kind is WordTokenKind.Word or WordTokenKind.Fraction;
 
     private static int ReadWord(string text, WordToken token, Lexicon lexicon, List<Term> terms)
