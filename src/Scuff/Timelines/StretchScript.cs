@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Scuff.Dances;
 using Scuff.Timing;
 
@@ -10,7 +11,11 @@ namespace Scuff.Timelines;
 /// </summary>
 internal sealed class StretchScript
 {
-    // By reference: two sections that look the same are still two, and comparing them by value would cost their whole length.
+    // What a section comes to follows from it alone, and a dance is unrolled half a dozen times: kept as long as the section itself, by reference, since
+    // comparing sections by value would cost their whole length.
+    private static readonly ConditionalWeakTable<Section, Line[]> Kept = [];
+
+    // The table is asked once for each script.
     private readonly Dictionary<Section, Line[]> _lines = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>The actions that the stretch dances.</summary>
@@ -157,18 +162,23 @@ internal sealed class StretchScript
     {
         if (!_lines.TryGetValue(section, out Line[]? lines))
         {
-            List<Line> made = [];
-            foreach (WrittenStep step in section.Steps)
-            {
-                Counts place = step.Count.Place;
-                made.Add(new Line(step, section, place, place + step.Duration, CountGrid.LabelOf(place)));
-            }
-
-            lines = [.. InOrder(made)];
+            lines = Kept.GetValue(section, Prepare);
             _lines.Add(section, lines);
         }
 
         return lines;
+    }
+
+    private static Line[] Prepare(Section section)
+    {
+        List<Line> made = [];
+        foreach (WrittenStep step in section.Steps)
+        {
+            Counts place = step.Count.Place;
+            made.Add(new Line(step, section, place, place + step.Duration, CountGrid.LabelOf(place)));
+        }
+
+        return [.. InOrder(made)];
     }
 
     /// <summary>One written action at its place.</summary>

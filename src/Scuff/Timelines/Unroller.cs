@@ -53,7 +53,7 @@ public static class Unroller
     {
         StretchScript script = new();
         spans = new CountSpan[plan.Stretches.Count];
-        List<Place> places = [];
+        List<Place> places = new(plan.Stretches.Sum(s => script.CountOf(s.Sections)));
         Counts start = Counts.Zero;
         bool isOrdered = true;
         for (int i = 0; i < spans.Length; i++)
