@@ -27,4 +27,23 @@ internal static class LanguageFile
             yield return (line[..space], line[(space + 1)..equals].Trim(), line[(equals + 1)..]);
         }
     }
+
+    /// <summary>The words of a file that is nothing but words.</summary>
+    /// <exception cref="InvalidDataException">The file is not there.</exception>
+    public static IEnumerable<string> Words(string name)
+    {
+        using Stream stream = typeof(ValueList).Assembly.GetManifestResourceStream("data/languages/" + name)
+            ?? throw new InvalidDataException($"The word file {name} is not built in.");
+        using StreamReader reader = new(stream);
+        while (reader.ReadLine() is string line)
+        {
+            if (line.Length > 0 && line[0] != '#')
+            {
+                foreach (string word in line.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+                {
+                    yield return word;
+                }
+            }
+        }
+    }
 }

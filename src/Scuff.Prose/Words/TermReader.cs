@@ -118,6 +118,7 @@ internal static class TermReader
             at += ReadOther(text, tokens, at, lexicon, terms);
         }
 
+        EverydayWords.Mark(terms);
         if (terms.Count > 1 && terms[0] is { Kind: TermKind.Dir } && terms[0].Text.Equals("next", StringComparison.OrdinalIgnoreCase))
         {
             // "Next, rock forward": what comes then, for nothing was named to be next to
@@ -298,7 +299,8 @@ internal static class TermReader
                     tokens[i] = token with { Text = head, Span = TextSpan.FromBounds(token.Span.Start, split) };
                     tokens.Insert(i + 1, token with { Text = foot, Span = new TextSpan(split, 1), SpaceBefore = true });
                 }
-                else if (Split(token.Text, lexicon) is null && lexicon.Corrected(token.Text) is string corrected)
+                else if (Split(token.Text, lexicon) is null && !(i > 0 && EverydayWords.IsTalkAfter(tokens[i - 1].Text, token.Text, lexicon))
+                    && lexicon.Corrected(token.Text) is string corrected)
                 {
                     tokens[i] = token with { Text = corrected, IsCorrected = true };
                 }
