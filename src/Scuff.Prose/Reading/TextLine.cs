@@ -38,8 +38,8 @@ internal readonly record struct TextLine(int Number, int Start, int End)
     {
         int start = Start;
         int end = End;
-        // the bars of a table are its edges, and so are the marks of a mail that is quoted
-        while (start < end && (char.IsWhiteSpace(text[start]) || text[start] is '|' or '>'))
+        // the bars of a table are its edges
+        while (start < end && (char.IsWhiteSpace(text[start]) || text[start] == '|'))
         {
             start++;
         }
