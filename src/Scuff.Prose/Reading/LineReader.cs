@@ -40,7 +40,7 @@ internal sealed class LineReader
         List<(Facing Facing, TextSpan Span)> clocks = TakeClocks(terms, out Turn bodyAngle);
         PassOverCounts(terms, places);
         StepOnce(terms);
-        terms = BothHeels(terms);
+        terms = Ellipsis.Filled(BothHeels(terms), _state.LastAction);
         List<Clause> clauses = ClauseBuilder.Build(terms);
         TextSpan whole = TrimSpan(start, end);
         bodyAngle = CornersAreAngles(clocks, clauses, bodyAngle);

@@ -23,8 +23,8 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         LineSolver solver = new(state.Lexicon)
         {
             Before = state.Swung,
-            // a pivot or an unwind turns from where the line before it left the feet
-            Carried = (places.Count == 1 || clauses is [{ Head.Verb: ActionKind.Pivot or ActionKind.Unwind }, ..])
+            // a pivot or an unwind turns from where the line before it left the feet, and so does "7-8 1/2 turn left, hold" after "5-6 step R forward, hold"
+            Carried = (places.Count == 1 || clauses is [{ Head.Verb: ActionKind.Pivot or ActionKind.Unwind }, ..] or [{ IsTurnOnly: true }, ..])
                 && state.LastAction is StepAction action
                 ? new PlacedRow(null, action, "", Counts.Zero, -1, -1, null, false, false, false) : null,
         };

@@ -52,7 +52,12 @@ internal sealed class ReaderState(string text, Lexicon lexicon)
         Weight = weight;
         List<StepAction> made = [.. moves.SelectMany(m => m.Steps).Select(s => s.Action)];
         int last = made.FindLastIndex(a => a.Kind is not ActionKind.Hold);
-        LastAction = last >= 0 && made[last].Kind is not ActionKind.Unknown ? made[last] : null;
+        if (last >= 0 || made.Count == 0)
+        {
+            // after a line of holds the feet are where they were
+            LastAction = last >= 0 && made[last].Kind is not ActionKind.Unknown ? made[last] : null;
+        }
+
         Swung = moves.Count > 0 && moves[^1].Steps.Count > 0 && moves[^1].Steps[^1].Action is { Foot: ActingFoot.Both } swung
             && swung.Kind is ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist ? swung.Kind : null;
         foreach (WrittenMove move in moves)
