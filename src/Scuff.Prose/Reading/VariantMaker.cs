@@ -371,9 +371,9 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 Dir: null, Diagonal: false, DirSide: null, FootFirst: false, Times: 1, Amount: null,
                 Feet: [{ IsCertain: false, IsWord: true }]
             }
-            && Onward?.Head?.Verb is ActionKind.Recover)
+            && (Onward is null || Onward.Head?.Verb is ActionKind.Recover))
         {
-            // "rock right, recover": the side, which is the foot's as well
+            // "rock right, recover", and "rock right" on a line of its own: the side, which is the foot's as well
             usual = usual with { Direction = Direction.Side };
         }
 
