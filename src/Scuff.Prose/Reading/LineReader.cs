@@ -195,6 +195,19 @@ internal sealed class LineReader
             }
         }
 
+        if (best is not { Fits: true } && places.Count == 1 && SpreadTitle.StepsFrom(terms) is int firstStep)
+        {
+            // "1 Monterey 1/2 R: point R to side", and the others on lines of their own
+            List<Clause> told = ClauseBuilder.Build(terms.GetRange(firstStep, terms.Count - firstStep));
+            ResolveTurnsTo(told);
+            (LineReading? step, LineReading? otherStep, List<Clause> stepDanced, List<(Clause Figure, int From, int To)> stepFigures) =
+                _search.Solve(told, places);
+            if (step is { Fits: true, Cost: < 1.2 } && told.TrueForAll(c => c.Unknown.Count == 0) && SpreadTitle.Begins(terms, step))
+            {
+                (best, other, danced, figures, clauses) = (step, otherStep, stepDanced, stepFigures, told);
+            }
+        }
+
         if (best is not { Fits: true } || clauses.Exists(c => c.Unknown.Count > 0 || c.Detail.Exists(d => d.Unknown.Count > 0)))
         {
             // "Time steps: R behind L, L in place, R to side": the steps without the name they are given
