@@ -21,6 +21,7 @@ internal sealed partial class ClauseTidier
     private void Run()
     {
         TurnOnBall();
+        TurnOverDetail();
         JoinLifts();
         JoinPronouns();
         EachBefore();

@@ -256,8 +256,7 @@ internal sealed class CountLabel
                 break;
             }
 
-            if (hasNumber && text.AsSpan(at, Math.Min(3, end - at)) is "to " && SkipBlank(text, at + 3, end) is int afterTo && afterTo < end
-                && char.IsAsciiDigit(text[afterTo]))
+            if (hasNumber && char.IsAsciiLetter(c) && AfterTo(text, at, end) is int afterTo)
             {
                 dash = true;
                 at = afterTo;
@@ -313,6 +312,23 @@ internal sealed class CountLabel
         }
 
         return new CountLabel(places, TextSpan.FromBounds(labelStart, labelEnd), rest);
+    }
+
+    /// <summary>Whether a word stands between the first and the last of some counts: "1 to 4", "1 till 4", "1 bis 4".</summary>
+    /// <param name="word">The word.</param>
+    public static bool IsTo(ReadOnlySpan<char> word) => word is "to" or "till" or "til" or "until" or "thru" or "through" or "bis" or "tot" or "upto";
+
+    // where the last number of "1 to 4" begins
+    private static int? AfterTo(string text, int at, int end)
+    {
+        int stop = at;
+        while (stop < end && char.IsAsciiLetter(text[stop]))
+        {
+            stop++;
+        }
+
+        int next = SkipBlank(text, stop, end);
+        return next > stop && next < end && char.IsAsciiDigit(text[next]) && IsTo(text.AsSpan(at, stop - at)) ? next : null;
     }
 
     private static (string Letter, int Length)? IsLetterMark(string text, int at, int end, bool hasNumber, int labelStart)

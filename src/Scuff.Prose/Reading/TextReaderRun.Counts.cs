@@ -131,7 +131,7 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            if (!starts || (depth > 0 && c is not ('(' or '[')))
+            if (!starts || (depth > 0 && c is not ('(' or '[')) || (char.IsAsciiDigit(c) && ClockWords.IsHour(_text, i, line.End, _state.Lexicon)))
             {
                 continue;
             }
@@ -173,6 +173,8 @@ internal sealed partial class TextReaderRun
             follows |= separated && FirstNumber(next) == 1 && last >= 8 && last % 4 == 0 && next.Places.Count > 1;
             // "1 R to side 2-3 L drag 4 L tap": where one line has several labels already, a bare number goes on with them
             bool many = next.Places.Count > 1 || ((label.Places.Count == 1 || runs.Count > 0) && CountsOn(i, next, line.End));
+            // "5) step L forward 6) turn": marked as a count
+            many |= c is not ('(' or '[') && _text[next.Span.End] is ')' or ':' && label.Places.Count == 1;
             if (!follows || !(separated || many || c is '(' or '[') || (c is '(' or '[' && _text[line.Start] is not ('(' or '[')))
             {
                 continue;
@@ -335,7 +337,7 @@ internal sealed partial class TextReaderRun
         bool ofOther = word is "on" or "count" or "counts" or "for" or "to" or "wall" or "and" or "section" or "steps" or "hold" or "of" or "from" or "in";
         return !ofOther && TermReader.Read(_text, next.End, end, _state.Lexicon) is [
         {
-            Kind: TermKind.Foot or TermKind.Side or TermKind.Amount
+            Kind: TermKind.Foot or TermKind.Side or TermKind.Amount or TermKind.Turn or TermKind.BothFeet
             or TermKind.Move
         }, ..];
     }
@@ -394,7 +396,8 @@ internal sealed partial class TextReaderRun
             }
         }
 
-        bool wholeLine = runs.Count > 0 && _text.AsSpan(from, line.End - from).Trim().IsEmpty && runs.Exists(r => r.Item1.Places.Count > 1);
+        bool wholeLine = runs.Exists(r => r.Item1.Places.Count > 1) && (_text.AsSpan(from, line.End - from).Trim().IsEmpty
+            || (TellsNoMove(from, line.End) && !SentenceReader.LooksLikeSentence(_text.AsSpan(line.Start, line.End - line.Start))));
         if (wholeLine)
         {
             return runs;

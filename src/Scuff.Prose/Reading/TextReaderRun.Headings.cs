@@ -131,14 +131,18 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            if (CountLabel.Read(_text, i, line.End) is not { Places.Count: > 1 } label || label.End >= line.End || NextWordIsNoMove(label.End, line.End))
+            if (CountLabel.Read(_text, i, line.End) is not CountLabel label || label.End >= line.End || NextWordIsNoMove(label.End, line.End)
+                || (label.Places.Count == 1 && !(_text[label.Span.End] is ':' or ')' && Runs(line with { Start = i }, label).Count > 1)))
             {
+                // "(waltz) 1: L step forward 2: R point to side 3: hold": a single count has to be marked, and gone on from
                 continue;
             }
 
             string before = TextBefore(line, label);
             string last = before.Split([' ', ',', ':', '(', '['], StringSplitOptions.RemoveEmptyEntries).LastOrDefault("").ToLowerInvariant();
-            bool tellsOtherwise = last is "count" or "counts" or "beat" or "beats" or "repeat" or "of" or "on" or "wall" or "walls" or "after" or "section"
+            // "Monterey turn, counts 1 till 4: ..." marks its counts, "the first counts 1-4 of the dance" does not
+            bool named = last is "count" or "counts" or "beat" or "beats" or "times" && _text[label.Span.End] is ':' or ')';
+            bool tellsOtherwise = !named && last is "count" or "counts" or "beat" or "beats" or "repeat" or "of" or "on" or "wall" or "walls" or "after" or "section"
                 or "sections" or "to" or "and" or "from" or "times" or "intro" or "with" or "for" or "the" or "over" or "at" or "by"
                 || (last is "step" or "steps" && before.Contains("repeat", StringComparison.OrdinalIgnoreCase));
             int next = _section is { Lines.Count: > 0 } section ? section.Length.Value.Floor + (section.Offset ?? 0) + 1 : FirstNumber(label);

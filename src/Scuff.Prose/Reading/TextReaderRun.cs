@@ -301,7 +301,9 @@ internal sealed partial class TextReaderRun
                 ReadRun(new TextLine(line.Number, from, to), after, from);
             }
 
-            ClaimIn(BeforeClock(line), line.End);
+            (CountLabel told, _, int ends) = trailing[^1];
+            bool inBrackets = _text[ends] is '(';
+            ReadTail(inBrackets ? _text.IndexOf(')', ends) + 1 : BeforeClock(line), line.End, _text.Substring(told.Span.Start, told.Span.Length));
             return;
         }
 
@@ -311,8 +313,21 @@ internal sealed partial class TextReaderRun
             return;
         }
 
+        if ((_heading.HasTitle || _section is not null) && ReadCountsElsewhere(line, index))
+        {
+            return;
+        }
+
         if (_section is not null && CountsInBrackets(line) is List<LabelPlace> inside)
         {
+            if (UpToCount(line, inside) is (int before, int upTo))
+            {
+                // "left side, right near, left side, right touch near (4)": all counts up to the one at the end
+                ReadOpen(line with { End = _text.LastIndexOf('(', line.End - 1) }, before, upTo);
+                ReadTail(_text.LastIndexOf(')', line.End - 1) + 1, line.End, inside[0].Label);
+                return;
+            }
+
             ReadPlaces(line, inside, line.Start, string.Join(' ', inside.Select(p => p.Label)), new TextSpan(line.Start, 0));
             return;
         }

@@ -15,6 +15,8 @@ internal sealed class Lexicon
     private readonly Dictionary<string, byte> _words = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string[]> _aliases = new(StringComparer.Ordinal);
     private readonly HashSet<string> _ordinary = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _beforeHour = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _afterHour = new(StringComparer.Ordinal);
     private readonly Lexicon? _base;
 
     public Lexicon(StepCatalogue catalogue)
@@ -31,6 +33,13 @@ internal sealed class Lexicon
             if (kind == "ordinary")
             {
                 _ordinary.UnionWith(forms.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
+                continue;
+            }
+
+            if (kind == "hour")
+            {
+                (value == "before" ? _beforeHour : _afterHour).UnionWith(
+                    forms.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
                 continue;
             }
 
@@ -84,6 +93,11 @@ internal sealed class Lexicon
 
     /// <summary>The words that a short form stands for, or null.</summary>
     public IReadOnlyList<string>? StandsFor(string word) => _aliases.GetValueOrDefault(word) ?? _base?.StandsFor(word);
+
+    /// <summary>Whether a word beside a number makes it an hour of the clock ("kl 9", "9 uhr").</summary>
+    /// <param name="word">The word, in small letters.</param>
+    /// <param name="before">Whether it stands before the number.</param>
+    public bool TellsHour(string word, bool before) => (before ? _beforeHour : _afterHour).Contains(word) || (_base?.TellsHour(word, before) ?? false);
 
     /// <summary>The meaning of a single word, or null.</summary>
     public Meaning? Word(string word) => _root.Next(word)?.Meaning ?? _base?.Word(word);

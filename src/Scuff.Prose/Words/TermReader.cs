@@ -18,6 +18,7 @@ internal static class TermReader
     {
         List<WordToken> tokens = Expand(text, WordScanner.Scan(text, start, end), lexicon);
         List<Term> terms = new(tokens.Count);
+        bool clocks = tokens.Exists(t => t.Kind == WordTokenKind.Clock);
         int at = 0;
         while (at < tokens.Count)
         {
@@ -26,6 +27,15 @@ internal static class TermReader
             {
                 terms.Add(new Term(new Meaning(TermKind.Clock) { Value = token.Value }, token.Span, token.Text));
                 at++;
+                continue;
+            }
+
+            if (clocks && ClockWords.Arrival(tokens, at) is int arriving)
+            {
+                // "so that you come to stand on 6 hour": only the clock tells something
+                TextSpan said = TextSpan.FromBounds(token.Span.Start, tokens[at + arriving - 1].Span.End);
+                terms.Add(new Term(FillerMeaning, said, text[said.Start..said.End]));
+                at += arriving;
                 continue;
             }
 
@@ -169,6 +179,8 @@ internal static class TermReader
     private static List<WordToken> Expand(string text, List<WordToken> tokens, Lexicon lexicon)
     {
         JoinSlashed(tokens);
+        ClockWords.Join(tokens, lexicon);
+        BorrowedWords.Mend(tokens);
         for (int i = tokens.Count - 1; i >= 0; i--)
         {
             if (tokens[i].Text == "no" && i > 0 && i + 1 < tokens.Count && IsFootWord(tokens[i + 1].Text)

@@ -126,6 +126,13 @@ internal static class SequenceReader
             return 1;
         }
 
+        if (word.Text.Length > 1 && char.IsLower(state.Text[word.Span.Start]) && dance.FindPart(word.Text) is null
+            && state.Lexicon.Word(word.Text) is { Kind: TermKind.Filler or TermKind.Dir or TermKind.Then or TermKind.Join or TermKind.Style })
+        {
+            // "A (only the first 16 counts of it)", "and on end B": words that name no part
+            return 1;
+        }
+
         string raw = state.Text.Substring(word.Span.Start, word.Span.Length);
         if (dance.FindPart(raw) is null && raw.Length > 1 && raw.All(c => dance.FindPart(char.ToString(c)) is not null))
         {
@@ -155,10 +162,12 @@ internal static class SequenceReader
         }
 
         int opened = at - 1;
-        while (words.Is(opened, "first", "only", "counts", "count", "the", "to"))
+        while (words.Is(opened, "first", "only", "counts", "count", "the", "to", "up", "until", "till", "til", "just", "with"))
         {
             opened--;
         }
+
+        bool upTo = words.Is(at - 1, "until", "till", "til") || (words.Is(at - 1, "to", "count") && words.Is(opened + 1, "up", "until", "till", "til", "to"));
 
         if (words.Is(next, "-", "to") && words[next + 1].Kind == WordTokenKind.Number && value == 1 && words[next + 1].Value > 1)
         {
@@ -166,7 +175,7 @@ internal static class SequenceReader
             next += 2;
         }
 
-        bool limits = words.Is(opened, "(") || !words[at].SpaceBefore || words.Is(next, "counts", "count");
+        bool limits = upTo || words.Is(opened, "(") || !words[at].SpaceBefore || words.Is(next, "counts", "count");
         if (limits && items.Count > 0)
         {
             items[^1] = items[^1] with { Upto = Counts.FromWhole(Math.Clamp(value, 1, 1000)) };

@@ -1,0 +1,300 @@
+using System.Globalization;
+using Scuff.Diagnostics;
+using Scuff.Prose.Reading.Sentences;
+using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading;
+
+// Counts that stand behind their moves with something said after them, or that are told in words, or that only the lines around them tell.
+internal sealed partial class TextReaderRun
+{
+    // what stands before counts told behind a line: ": times 1 to 4", "- counts 5-8"
+    private static readonly string[] CountNames = ["times", "counts", "count", "cts", "beats", "beat", "on", "tempi", "temps"];
+
+    /// <summary>Whether what stands behind the counts of a line moves nobody: a clock, a note on the weight, a remark.</summary>
+    private bool TellsNoMove(int start, int end)
+    {
+        if (_text.AsSpan(start, end - start).Trim(" .,;!").IsEmpty)
+        {
+            return true;
+        }
+
+        bool weight = false;
+        foreach (Term term in TermReader.Read(_text, start, end, _state.Lexicon))
+        {
+            weight |= term.Kind is TermKind.WeightOn;
+            bool still = term.Kind is TermKind.Clock or TermKind.Filler or TermKind.Style or TermKind.Separator or TermKind.Open or TermKind.Close
+                or TermKind.WeightOn or TermKind.WeightTakes or TermKind.WeightNone or TermKind.Then or TermKind.Join
+                || (weight && term.Kind is TermKind.Side or TermKind.Foot);
+            if (!still)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Holds what stands behind the counts of a line against where its moves have led: "(5-8) kl. 12.00", "(7-8). Weight on LF".</summary>
+    private void ReadTail(int start, int end, string label)
+    {
+        if (start >= end)
+        {
+            return;
+        }
+
+        ClaimIn(start, end);
+        List<Term> terms = TermReader.Read(_text, start, end, _state.Lexicon);
+        int noted = terms.FindIndex(t => t.Kind is TermKind.WeightOn);
+        if (noted >= 0 && terms.Find(t => t.Kind is TermKind.Side or TermKind.Foot) is { Meaning.Side: Foot foot } && _state.Weight != foot.ToWeight()
+            && _state.Weight != Weight.Unknown)
+        {
+            TextSpan span = TextSpan.FromBounds(start, end);
+            _state.Add(ReadingRules.WordsUnused.At(span, ("words", _text[start..end].Trim()), ("counts", label), ("unused", "weight"),
+                ("read", foot == Foot.Left ? "R" : "L")));
+        }
+    }
+
+    /// <summary>
+    /// Counts behind their moves without brackets, and a remark behind them: "RF over LF : times 5 to 8", "turn 1/4 and right forward - 1 2 3 4, you stand on
+    /// 12". The counts and where the line's words end; null where there are none that go on from the section.
+    /// </summary>
+    private (CountLabel Label, int WordsEnd, int Tail)? CountsBehind(TextLine line)
+    {
+        for (int i = line.End - 1; i > line.Start + 8; i--)
+        {
+            if (!char.IsAsciiDigit(_text[i]) || !(char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is ':' or '-' or '–')
+                || CountsGoOnBefore(line.Start, i))
+            {
+                continue;
+            }
+
+            if (CountLabel.Read(_text, i, line.End) is not { Places.Count: > 1 } label || !FollowsOn(label) || ClockWords.IsHour(_text, i, line.End, _state.Lexicon))
+            {
+                continue;
+            }
+
+            int end = EndOfWords(line.Start, i, out bool marked);
+            bool steps = marked && TellsNoMove(label.Span.End, line.End)
+                && TermReader.Read(_text, line.Start, end, _state.Lexicon) is { Count: > 2 } terms
+                && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir) && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat);
+            return steps ? (label, end, label.Span.End) : null;
+        }
+
+        return null;
+    }
+
+    // a digit that only goes on with the counts before it is no beginning
+    private bool CountsGoOnBefore(int start, int at)
+    {
+        int back = at - 1;
+        while (back > start && _text[back] is ' ' or '-' or '–' or ',' or '&')
+        {
+            back--;
+        }
+
+        if (char.IsAsciiDigit(_text[back]))
+        {
+            return true;
+        }
+
+        // "1 to 4", "1 till 4"
+        int word = back;
+        while (word > start && char.IsLetter(_text[word]))
+        {
+            word--;
+        }
+
+        return CountLabel.IsTo(_text.AsSpan(word + 1, back - word)) && word > start && _text[word] == ' ' && char.IsAsciiDigit(_text[word - 1]);
+    }
+
+    private bool FollowsOn(CountLabel label)
+    {
+        int danced = _section is { Lines.Count: > 0 } section ? section.Length.Value.Floor + (section.Offset ?? 0) : 0;
+        return FirstNumber(label) == 1 || FirstNumber(label) == danced + 1;
+    }
+
+    // where the words before ": times 1 to 4" end, and whether anything marks what follows as counts
+    private int EndOfWords(int start, int at, out bool marked)
+    {
+        int end = at;
+        while (end > start && char.IsWhiteSpace(_text[end - 1]))
+        {
+            end--;
+        }
+
+        marked = false;
+        foreach (string name in CountNames)
+        {
+            if (end - start > name.Length && _text.AsSpan(start, end - start).EndsWith(name, StringComparison.OrdinalIgnoreCase)
+                && !char.IsLetter(_text[end - name.Length - 1]))
+            {
+                end -= name.Length;
+                marked = true;
+                break;
+            }
+        }
+
+        while (end > start && (char.IsWhiteSpace(_text[end - 1]) || _text[end - 1] is ':' or '-' or '–' or '—' or '=' or '>' or ','))
+        {
+            marked |= _text[end - 1] is ':' or '-' or '–' or '—' or '=' or '>' or ',';
+            end--;
+        }
+
+        return end;
+    }
+
+    /// <summary>
+    /// A line of steps that tells its length in words and has no counts: "Rumba box on 8 counts. R to side, ...", "R toe strut, L toe strut. Total 8 count."
+    /// How many counts, and where its steps stand; null where it is none.
+    /// </summary>
+    private (int Counts, int From, int To)? LengthTold(TextLine line)
+    {
+        ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
+        int at = words.IndexOf(" count", StringComparison.OrdinalIgnoreCase);
+        at = at < 0 ? words.IndexOf(" beat", StringComparison.OrdinalIgnoreCase) : at;
+        if (at < 1 || SentenceReader.LooksLikeSentence(words))
+        {
+            return null;
+        }
+
+        int first = at;
+        while (first > 0 && char.IsLetterOrDigit(words[first - 1]))
+        {
+            first--;
+        }
+
+        int after = at + 1;
+        while (after < words.Length && char.IsLetter(words[after]))
+        {
+            after++;
+        }
+
+        if (NumberOf(words[first..at]) is not (>= 2 and <= 32 and int counts))
+        {
+            return null;
+        }
+
+        int stop = after;
+        while (stop < words.Length && words[stop] is ' ' or ')')
+        {
+            stop++;
+        }
+
+        // in front, up to a colon or a full stop; or at the end, behind one
+        int begins = first;
+        while (begins > 0 && words[begins - 1] is not ('.' or ';' or ':' or '(' or '-'))
+        {
+            begins--;
+        }
+
+        bool inFront = stop < words.Length && words[stop] is ':' or '.' or '-' && begins == 0;
+        bool behind = stop >= words.Length || (words[stop] is '.' or '!' && stop + 1 >= words.Length);
+        (int from, int to) = inFront ? (line.Start + stop + 1, line.End) : (line.Start, line.Start + begins);
+        if ((!inFront && !(behind && begins > 0)) || to - from < 12)
+        {
+            return null;
+        }
+
+        List<Term> terms = TermReader.Read(_text, from, to, _state.Lexicon);
+        bool steps = terms.Count(t => t.Kind is TermKind.Move or TermKind.Dir) > 2 && terms.Count(t => t.Kind is TermKind.Foot or TermKind.Side
+            or TermKind.Lead || t.Meaning.Side is not null) > 1 && !terms.Exists(t => t.Kind is TermKind.Unknown);
+        return steps ? (counts, from, to) : null;
+    }
+
+    private static int? NumberOf(ReadOnlySpan<char> word) => int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number
+        : word.Equals("two", StringComparison.OrdinalIgnoreCase) ? 2 : word.Equals("three", StringComparison.OrdinalIgnoreCase) ? 3
+        : word.Equals("four", StringComparison.OrdinalIgnoreCase) ? 4 : word.Equals("six", StringComparison.OrdinalIgnoreCase) ? 6
+        : word.Equals("eight", StringComparison.OrdinalIgnoreCase) ? 8 : word.Equals("sixteen", StringComparison.OrdinalIgnoreCase) ? 16 : null;
+
+    /// <summary>
+    /// A line of nothing but steps above one that begins with a later count: "RF point aside; RF close; LF point aside; LF close" above "5-8 repeat that". The
+    /// first and last of its counts; null where it is none.
+    /// </summary>
+    private (int First, int Last)? CountsLeftOpen(TextLine line, int index)
+    {
+        int danced = _section is { Lines.Count: > 0 } section && _tag is null ? section.Length.Value.Floor + (section.Offset ?? 0) : 0;
+        if (_tag is not null || NextCounts(index + 1) is not (int next, false) || next - danced is not (>= 3 and <= 9)
+            || SentenceReader.LooksLikeSentence(_text.AsSpan(line.Start, line.End - line.Start)))
+        {
+            return null;
+        }
+
+        List<Term> terms = TermReader.Read(_text, line.Start, line.End, _state.Lexicon);
+        bool steps = terms.Count(t => t.Kind is TermKind.Move or TermKind.Dir) >= next - danced - 1
+            && terms.Count(t => t.Kind is TermKind.Foot or TermKind.Side or TermKind.Lead || t.Meaning.Side is not null) > 1
+            && terms.Exists(t => t.Kind is TermKind.Separator or TermKind.Then)
+            && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Number or TermKind.Repeat or TermKind.RepeatMirrored);
+        return steps ? (danced + 1, next - 1) : null;
+    }
+
+    /// <summary>Reads a line whose counts stand behind its moves, are told in words, or are left to the line below; false when it is none.</summary>
+    private bool ReadCountsElsewhere(TextLine line, int index)
+    {
+        if (CountsBehind(line) is (CountLabel label, int wordsEnd, int tail))
+        {
+            if (_section is null || BeginsAnew(label, index))
+            {
+                OpenNext("", new TextLine(line.Number, line.Start, line.Start));
+            }
+
+            ReadRun(line with { End = wordsEnd }, label, line.Start);
+            ReadTail(tail, line.End, _text.Substring(label.Span.Start, label.Span.Length));
+            return true;
+        }
+
+        if (LengthTold(line) is (int counts, int from, int to))
+        {
+            bool begins = _section is not { Lines.Count: > 0 } going || going.Length.Value.Floor % 8 == 0;
+            string heading = from > line.Start ? _text[line.Start..from].Trim().TrimEnd(':', '.', '-').Trim() : "";
+            if (begins && _section is not { Lines.Count: 0 })
+            {
+                OpenNext(heading, new TextLine(line.Number, line.Start, line.Start));
+            }
+
+            ReadOpen(line with { Start = from, End = to }, 1, counts);
+            return true;
+        }
+
+        if (CountsLeftOpen(line, index) is (int first, int last))
+        {
+            if (_section is null)
+            {
+                OpenNext("", new TextLine(line.Number, line.Start, line.Start));
+            }
+
+            int offset = _section!.Offset ?? 0;
+            ReadOpen(line, first - offset, last - offset);
+            return true;
+        }
+
+        return false;
+    }
+
+    // a single count in brackets at the end of the line, further on than the count that is danced next
+    private (int First, int Last)? UpToCount(TextLine line, List<LabelPlace> inside)
+    {
+        int danced = _section is { Lines.Count: > 0 } section && _tag is null ? section.Length.Value.Floor : 0;
+        int close = _text.LastIndexOf(')', line.End - 1, line.End - line.Start);
+        return inside is [var only] && only.Place.IsWhole && only.Number - (_section?.Offset ?? 0) - danced is >= 2 and <= 8
+            && TellsNoMove(close + 1, line.End) ? (danced + 1, only.Number - (_section?.Offset ?? 0)) : null;
+    }
+
+    // words whose counts stand nowhere beside them, from one count of the section's own counting to another
+    private void ReadOpen(TextLine line, int first, int last)
+    {
+        int danced = _section is { Lines.Count: > 0 } section ? section.Length.Value.Floor : 0;
+        int shift = Math.Max(0, danced + 1 - first);
+        List<LabelPlace> places = [];
+        for (int number = first + shift; number <= last + shift; number++)
+        {
+            places.Add(new LabelPlace(number.ToString(CultureInfo.InvariantCulture), number, Counts.FromWhole(number - 1), number > first + shift));
+        }
+
+        line = line.Trimmed(_text);
+        string printed = string.Create(CultureInfo.InvariantCulture, $"{first + shift}-{last + shift}");
+        ReadPlaces(line, places, line.Start, printed, new TextSpan(line.Start, 0));
+    }
+}

@@ -1,0 +1,174 @@
+using Scuff.Diagnostics;
+
+namespace Scuff.Prose.Words;
+
+/// <summary>
+/// Walls of the clock as they are written where English is learnt: "kl. 9", "9H00", "at the ore 9", "6 hour", "you stand on 12". All become clock times
+/// before the words are looked at.
+/// </summary>
+internal static class ClockWords
+{
+    /// <summary>Puts a clock in place of every hour that a word beside it tells.</summary>
+    /// <param name="tokens">The tokens of a line, changed in place.</param>
+    /// <param name="lexicon">Knows the words that tell an hour.</param>
+    public static void Join(List<WordToken> tokens, Lexicon lexicon)
+    {
+        for (int i = 0; i < tokens.Count; i++)
+        {
+            if (tokens[i].Kind is WordTokenKind.Number && tokens[i].Value is >= 1 and <= 12)
+            {
+                i = JoinHour(tokens, i, lexicon);
+            }
+            else if (tokens[i].Kind is WordTokenKind.Clock)
+            {
+                // "kl. 12.00", "9:00h"
+                Merge(tokens, Before(tokens, i, lexicon), i, After(tokens, i, lexicon) ?? i, tokens[i].Value, ref i);
+            }
+        }
+    }
+
+    /// <summary>Whether the number at a place of the text is an hour, and so no count: "kl. 9", "9H00", "at 9 hours".</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="at">Its first digit.</param>
+    /// <param name="end">The end of the line.</param>
+    /// <param name="lexicon">Knows the words that tell an hour.</param>
+    public static bool IsHour(string text, int at, int end, Lexicon lexicon)
+    {
+        int stop = at;
+        while (stop < end && char.IsAsciiDigit(text[stop]))
+        {
+            stop++;
+        }
+
+        int from = stop < end && text[stop] == ' ' ? stop + 1 : stop;
+        int last = from;
+        while (last < end && char.IsLetter(text[last]))
+        {
+            last++;
+        }
+
+        if (stop - at <= 2 && last > from && last - from < 8 && lexicon.TellsHour(text[from..last].ToLowerInvariant(), before: false))
+        {
+            return true;
+        }
+
+        int back = at;
+        while (back > 0 && text[back - 1] is ' ' or '.')
+        {
+            back--;
+        }
+
+        int first = back;
+        while (first > 0 && char.IsLetter(text[first - 1]))
+        {
+            first--;
+        }
+
+        return back > first && back - first < 10 && lexicon.TellsHour(text[first..back].ToLowerInvariant(), before: true);
+    }
+
+    private static int JoinHour(List<WordToken> tokens, int at, Lexicon lexicon)
+    {
+        int hour = tokens[at].Value;
+        if (at + 1 < tokens.Count && tokens[at + 1] is { Text: "h", SpaceBefore: false }
+            && at + 2 < tokens.Count && tokens[at + 2] is { Kind: WordTokenKind.Number, SpaceBefore: false, Value: 0 or 30 } minutes)
+        {
+            // "9H00", "10h30"
+            int past = (hour % 12 * 60) + minutes.Value;
+            if (past % 90 == 0)
+            {
+                Merge(tokens, Before(tokens, at, lexicon), at, at + 2, past / 90, ref at);
+            }
+
+            return at;
+        }
+
+        if (hour % 3 != 0)
+        {
+            return at;
+        }
+
+        int before = Before(tokens, at, lexicon);
+        int? after = After(tokens, at, lexicon);
+        if (before < at || after is not null || TellsWhereOneStands(tokens, at))
+        {
+            Merge(tokens, before, at, after ?? at, hour % 12 * 2 / 3, ref at);
+        }
+
+        return at;
+    }
+
+    // "kl 9", "h. 6", "hour 12", "the ore 9": where the word before an hour stands, or the hour itself
+    private static int Before(List<WordToken> tokens, int at, Lexicon lexicon)
+    {
+        int word = at - 1;
+        if (word > 0 && tokens[word].Text is "." or ":")
+        {
+            word--;
+        }
+
+        return word >= 0 && tokens[word].Kind is WordTokenKind.Word && lexicon.TellsHour(tokens[word].Text, before: true) ? word : at;
+    }
+
+    // "9 h", "3 hour", "6 uhr"
+    private static int? After(List<WordToken> tokens, int at, Lexicon lexicon)
+        => at + 1 < tokens.Count && tokens[at + 1].Kind is WordTokenKind.Word && lexicon.TellsHour(tokens[at + 1].Text, before: false) ? at + 1 : null;
+
+    /// <summary>"You stand on 12", "now see 6", "we finish at 3": a bare number at the end of its words that tells the wall.</summary>
+    private static bool TellsWhereOneStands(List<WordToken> tokens, int at)
+    {
+        bool stops = at + 1 >= tokens.Count || tokens[at + 1] is { Kind: WordTokenKind.Mark, Text: "," or "." or ";" or ")" or "!" }
+            || tokens[at + 1].Text is "now";
+        int first = at - 1;
+        bool tells = false;
+        while (stops && first >= 0 && first > at - 9 && IsOfArrival(tokens[first].Text))
+        {
+            tells |= ArrivesBy(tokens[first].Text) || (tokens[first].Text is "now" && first == at - 1);
+            first--;
+        }
+
+        return tells;
+    }
+
+    /// <summary>
+    /// "We are at", "so that you come to stand on", "you can see", "we finish in": how many tokens say nothing but that a clock follows; null where none does.
+    /// </summary>
+    /// <param name="tokens">The tokens of a line, its clocks found.</param>
+    /// <param name="at">Where the words may begin.</param>
+    public static int? Arrival(List<WordToken> tokens, int at)
+    {
+        if (tokens[at].Kind is not WordTokenKind.Word || !IsOfArrival(tokens[at].Text))
+        {
+            return null;
+        }
+
+        int end = at;
+        bool tells = false;
+        while (end < tokens.Count && end < at + 10 && IsOfArrival(tokens[end].Text))
+        {
+            tells |= ArrivesBy(tokens[end].Text);
+            end++;
+        }
+
+        // a line that only says where one waits is a hold: "8 stay at 12:00"
+        bool alone = at == 0;
+        return tells && !alone && end < tokens.Count && tokens[end].Kind is WordTokenKind.Clock ? end - at : null;
+    }
+
+    private static bool ArrivesBy(string word) => word is "stay" or "stays" or "stand" or "stands" or "standing" or "see" or "sees" or "seeing" or "watch"
+        or "come" or "comes" or "arrive" or "arrives" or "arriving" or "finish" or "finishes" or "finished" or "remain" or "remains" or "result"
+        or "find" or "end" or "ends" or "are" or "is" or "reach" or "reached";
+
+    private static bool IsOfArrival(string word) => ArrivesBy(word) || word is "we" or "you" or "i" or "now" or "it" or "then" or "so" or "that" or "to" or "at"
+        or "on" or "in" or "the" or "be" or "should" or "will" or "can" or "must" or "there" or "up" or "again" or "still" or "ourselves" or "yourself"
+        or "us" or "wall" or "with" or "face" or "nose" or "your" or "our" or "for" or "towards" or "toward" or "by" or "this";
+
+    private static void Merge(List<WordToken> tokens, int first, int at, int last, int eighths, ref int index)
+    {
+        TextSpan span = TextSpan.FromBounds(tokens[first].Span.Start, tokens[last].Span.End);
+        tokens[at] = new WordToken(WordTokenKind.Clock, tokens[at].Text, eighths, span, tokens[first].SpaceBefore);
+        tokens.RemoveRange(at + 1, last - at);
+        tokens.RemoveRange(first, at - first);
+        index = first;
+    }
+}
