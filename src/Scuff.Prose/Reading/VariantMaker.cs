@@ -792,7 +792,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             if (clause.WeightNote == TermKind.WeightOn && clause.WeightFoot is Foot weighted && (both || situation.Weight != weighted.ToWeight()))
             {
                 // "bounce both heels twice, weight stays on L": what has the weight already keeps it throughout
-                bool keeps = verb is ActionKind.Bounce && situation.Weight == weighted.ToWeight();
+                bool keeps = verb is ActionKind.Bounce && clause.WeightStays && situation.Weight == weighted.ToWeight();
                 action = action with
                 {
                     Effect = last || keeps ? (weighted == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight) : both

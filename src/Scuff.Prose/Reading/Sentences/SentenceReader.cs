@@ -88,6 +88,7 @@ internal sealed partial class SentenceReader
         }
 
         MendSlips(tokens);
+        ThroughCount(tokens);
 
         // "tag after wall 2, 4 counts: sway R, L, R": the _steps stand in the sentence
         TextLine? inline = opensTag ? null : _steps.Inline(tokens, line, changeAt < 0 ? line.End : line.Start + changeAt);
@@ -242,6 +243,19 @@ internal sealed partial class SentenceReader
         "change", "replace", "swap", "middle", "chorus", "verse", "again", "twice", "thrice", "last", "first", "second", "forward", "back", "left", "right",
             "foot", "weight",
     };
+
+    /// <summary>"Dance to and with count 16", as Swedes and Danes have it: up to the end of that count.</summary>
+    private static void ThroughCount(List<WordToken> tokens)
+    {
+        for (int i = tokens.Count - 2; i > 0; i--)
+        {
+            if (tokens[i].Text is "and" && tokens[i + 1].Text is "with" or "including" && tokens[i - 1].Text is "to" or "til" or "till" or "until")
+            {
+                tokens[i - 1] = tokens[i - 1] with { Text = "to" };
+                tokens.RemoveRange(i, 2);
+            }
+        }
+    }
 
     private void MendSlips(List<WordToken> tokens)
     {

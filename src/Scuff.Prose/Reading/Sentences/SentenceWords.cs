@@ -189,6 +189,7 @@ internal sealed class SentenceWords(List<WordToken> told)
             }
 
             next = Skip(PastClock(end), ",", "and", "&", "+", "/", "the", "also", "#");
+            next = ordinals ? Skip(next, "in", "on", "during", "at", "the") : next;
             if (!ordinals && next > end && Is(next, "wall", "s", "section") && NumberAt(next + 1) is not null && (Is(next, "wall")
                 || Is(at - 1, "s", "section", "sections")))
             {
