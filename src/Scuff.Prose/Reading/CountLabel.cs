@@ -52,6 +52,15 @@ internal sealed class CountLabel
             return false;
         }
 
+        // "8 counts: R to side, ...": how long it all is
+        ReadOnlySpan<char> told = text.AsSpan(stop + 1, Math.Min(end - stop - 1, 8)).TrimStart();
+        int length = told.StartsWith("counts", StringComparison.OrdinalIgnoreCase) || told.StartsWith("beats ", StringComparison.OrdinalIgnoreCase) ? 6
+            : told.StartsWith("count", StringComparison.OrdinalIgnoreCase) || told.StartsWith("beats", StringComparison.OrdinalIgnoreCase) ? 5 : 0;
+        if (length > 0 && text[at] != '1' && (told.Length == length || told[length] is ':' or '.' or '-' or ','))
+        {
+            return true;
+        }
+
         string[] words = text[stop..Math.Min(end, stop + 24)].ToLowerInvariant().Split([' ', '-', ',', ':', '.'], StringSplitOptions.RemoveEmptyEntries);
         return words.Length > 1 && words[0] is "count" or "counts" or "beat" or "beats"
             && words[1] is "tag" or "tags" or "bridge" or "intro" or "introduction" or "ending" or "break" or "restart";
@@ -87,12 +96,14 @@ internal sealed class CountLabel
             at = SkipBlank(text, at + 1, end);
         }
 
-        foreach (string word in (ReadOnlySpan<string>)["counts", "count", "cts", "ct", "beats", "beat"])
+        bool named = false;
+        foreach (string word in (ReadOnlySpan<string>)["counts", "count", "cts", "ct", "beats", "beat", "times", "from", "on"])
         {
             if (at + word.Length < end && text.AsSpan(at, word.Length).Equals(word, StringComparison.OrdinalIgnoreCase)
                 && !char.IsLetter(text[at + word.Length]))
             {
                 at = SkipBlank(text, at + word.Length, end);
+                named = word is "times" or "from" or "on";
                 if (at < end && text[at] is ':' or '.')
                 {
                     at = SkipBlank(text, at + 1, end);
@@ -131,7 +142,7 @@ internal sealed class CountLabel
 
                 bool glued = at > labelStart && !char.IsWhiteSpace(text[at - 1]);
                 bool isFraction = stop < end && text[stop] is '/' or '¼' or '½' or '¾' or '⁄'
-                    && !(text[stop] == '/' && stop + 1 < end && text[stop + 1] is '/' or ' ');
+                    && !(text[stop] == '/' && (stop + 1 >= end || text[stop + 1] is '/' or ' '));
                 bool pair = isFraction && !hasNumber && number is 5 or 7 && stop + 2 < end && text[stop] == '/' && text[stop + 1] - '0' == number + 1
                     && !char.IsAsciiDigit(text[stop + 2]) && !char.IsLetter(text[stop + 2]);
                 isFraction &= !pair;
@@ -231,9 +242,17 @@ internal sealed class CountLabel
             if (hasNumber && c is ',' or '.' or '/' or ';')
             {
                 int next = SkipBlank(text, at + 1, end);
+                bool dotted = next < end && c == '.' && text[next] == '.' && next == at + 1;
                 while (next < end && text[next] is '.' or ',')
                 {
                     next = SkipBlank(text, next + 1, end);
+                }
+
+                if (next + 1 < end && c == '.' && text[next] is '-' or '–' && next == at + 1 && char.IsAsciiDigit(text[next + 1]))
+                {
+                    // "1.-4.": ordinals, as German has them
+                    dotted = true;
+                    next++;
                 }
 
                 if (next + 2 < end && text[next] == '(' && char.IsAsciiDigit(text[next + 1]) && text[next + 2] == ')')
@@ -248,7 +267,9 @@ internal sealed class CountLabel
 
                 if (next < end && (char.IsAsciiDigit(text[next]) || text[next] == '&'))
                 {
-                    comma = true;
+                    // "1..4" from one to the other
+                    dash = dotted && char.IsAsciiDigit(text[next]);
+                    comma = !dash;
                     at = next;
                     continue;
                 }
@@ -276,8 +297,9 @@ internal sealed class CountLabel
             AddLetter(places, pendingLetter, 0);
         }
 
-        if (places.Count == 0)
+        if (places.Count == 0 || (named && (places.Count < 2 || labelEnd >= end || text[SkipBlank(text, labelEnd, end - 1)] is not (':' or '-' or '–' or '='))))
         {
+            // "from 1 to 4: ...", but "on 3 walls"
             return null;
         }
 
@@ -299,7 +321,8 @@ internal sealed class CountLabel
 
         int rest = labelEnd;
         rest = SkipBlank(text, rest, end);
-        while (rest < end && (text[rest] is ':' or '|' or '=' or '\t' || (text[rest] is '.' && places.Count > 0)
+        while (rest < end && (text[rest] is ':' or '|' or '=' or '\t' or '_' or '°' or 'º' or '>' || (text[rest] is '.' && places.Count > 0)
+            || (text[rest] is '/' && rest == labelEnd && rest + 1 < end && text[rest + 1] == ' ')
             || (opened > 0 && text[rest] is ')' or ']')
             || (text[rest] is '-' or '–' or '—' && rest > labelEnd - 1) || (text[rest] is ')' or ']' && opened == 0)))
         {

@@ -47,7 +47,8 @@ internal sealed class LineReader
         if (!clauses.Exists(c => c.HasContent) && _state.Text.AsSpan(start, end - start).Trim() is { Length: < 90 } onceMore
             && (onceMore.Length < 30 || !clauses.Exists(c => c.Unknown.Count > 0))
             && (onceMore.Contains("again", StringComparison.OrdinalIgnoreCase) || onceMore.Contains("once more", StringComparison.OrdinalIgnoreCase)
-                || onceMore.Contains("one more time", StringComparison.OrdinalIgnoreCase)))
+                || onceMore.Contains("one more time", StringComparison.OrdinalIgnoreCase)
+                || onceMore.Contains("another time", StringComparison.OrdinalIgnoreCase)))
         {
             Clause repeat = new() { IsRepeat = true };
             repeat.Cover(whole);
@@ -59,6 +60,7 @@ internal sealed class LineReader
             // "as 1-4"
             Clause repeat = new() { IsRepeat = true, RepeatCounts = (firstAgain, lastAgain) };
             repeat.Cover(whole);
+            LeadAgain(repeat, terms);
             clauses = [repeat];
         }
 
@@ -724,7 +726,17 @@ internal sealed class LineReader
         bracket = inside.Contains("o'clock", StringComparison.Ordinal) || inside.Contains(':', StringComparison.Ordinal)
             || inside.Contains(" wall", StringComparison.Ordinal) ? bracket : 0;
         string[] told = (bracket > 0 ? words[..bracket] : words).ToLowerInvariant().Split([' ', '.', ',', '(', ')'], StringSplitOptions.RemoveEmptyEntries);
-        string[] rest = [.. told.Where(w => w is not ("same" or "as" or "like" or "steps" or "step" or "count" or "counts" or "in"))];
+        string[] rest = [.. told.Where(w => w is not ("same" or "as" or "like" or "=" or "steps" or "step" or "count" or "counts" or "in" or "the"
+            or "identical" or "repetition" or "of"))];
+        int range = Array.FindIndex(rest, w => char.IsAsciiDigit(w[0]));
+        if (range == 0 && rest.Length > 1 && rest.Skip(1).All(w => w is "but" or "with" or "left" or "right" or "foot" or "leg" or "lf" or "rf" or "r" or "l"
+            or "beginning" or "begin" or "starting" or "start" or "on" or "from" or "to" or "side" or "other" or "opposite" or "mirrored" or "mirror" or "now"
+            or "leading" or "inverted" or "inversed" or "reversed" or "and" or "at" or "again" or "this" or "time"))
+        {
+            // "as 1-2 but with left": with which foot it begins
+            rest = rest[..1];
+        }
+
         string[] ends = rest is [var only] ? only.Split(['-', '–']) : [];
         if (rest is [['0' or '1' or '2' or '3' or '4' or '5' or '6' or '7' or '8' or '9', ..] quick] && quick.Contains('&', StringComparison.Ordinal)
             && quick.All(c => char.IsAsciiDigit(c) || c is '&' or '-' or '–'))
@@ -734,9 +746,23 @@ internal sealed class LineReader
             ends = [numbers[0], numbers[^1]];
         }
 
-        return told.Length > 0 && told[0] is "as" or "same" or "like" && ends.Length == 2
+        return told.Length > 0 && (told[0] is "as" or "same" or "like" or "=" or "identical" or "repetition" or "the" || rest.Length == 1 && range == 0) && ends.Length == 2
             && int.TryParse(ends[0], NumberStyles.None, CultureInfo.InvariantCulture, out int from)
             && int.TryParse(ends[1], NumberStyles.None, CultureInfo.InvariantCulture, out int to) ? (from, to) : null;
+    }
+
+    /// <summary>"As 1-4 but with left", "like 1-2 on the other side": the foot that begins, or that it is the other one.</summary>
+    private static void LeadAgain(Clause repeat, List<Term> terms)
+    {
+        foreach (Term term in terms)
+        {
+            if (term.Kind is TermKind.Foot or TermKind.Side or TermKind.Lead or TermKind.Dir && term.Meaning.Side is Foot foot && repeat.Feet.Count == 0)
+            {
+                repeat.Feet.Add(new FootWord(foot, true, false));
+            }
+
+            repeat.IsMirrored |= term.Kind is TermKind.RepeatMirrored;
+        }
     }
 
     /// <summary>The words with every lone &amp; as "and", when all counts of the line are whole; null when there is none.</summary>

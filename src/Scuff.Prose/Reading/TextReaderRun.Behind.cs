@@ -58,32 +58,61 @@ internal sealed partial class TextReaderRun
     }
 
     /// <summary>
-    /// Counts behind their moves without brackets, and a remark behind them: "RF over LF : times 5 to 8", "turn 1/4 and right forward - 1 2 3 4, you stand on
-    /// 12". The counts and where the line's words end; null where there are none that go on from the section.
+    /// Counts behind their moves in the manners of many hands, and a remark behind them: "RF over LF : times 5 to 8", "turn 1/4 and right forward - 1 2 3 4,
+    /// you stand on 12", "R to side 1, L beside R 2", "... [1-4]", "... /1-4/". Each with the stretch of its words, and where the remark begins; empty where
+    /// there are none that go on from the section.
     /// </summary>
-    private (CountLabel Label, int WordsEnd, int Tail)? CountsBehind(TextLine line)
+    private List<(CountLabel Label, int From, int To)> CountsBehind(TextLine line, out int tail)
     {
-        for (int i = line.End - 1; i > line.Start + 8; i--)
+        List<(CountLabel Label, int From, int To)> runs = [];
+        int from = line.Start;
+        tail = line.End;
+        bool marked = false;
+        for (int i = line.Start + 4; i < line.End; i++)
         {
-            if (!char.IsAsciiDigit(_text[i]) || !(char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is ':' or '-' or '–')
-                || CountsGoOnBefore(line.Start, i))
+            if (!char.IsAsciiDigit(_text[i]) || !(char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is ':' or '-' or '–' or '[' or '(' or '/')
+                || CountsGoOnBefore(from, i) || CountLabel.Read(_text, i, line.End) is not CountLabel label
+                || !(runs.Count == 0 ? FollowsOn(label) : FirstNumber(label) == LastNumber(runs[^1].Label) + 1)
+                || ClockWords.IsHour(_text, i, line.End, _state.Lexicon))
             {
                 continue;
             }
 
-            if (CountLabel.Read(_text, i, line.End) is not { Places.Count: > 1 } label || !FollowsOn(label) || ClockWords.IsHour(_text, i, line.End, _state.Lexicon))
+            if (label.Places.Count == 1 && _text[i - 1] is '(')
             {
-                continue;
+                // "R to side (1), L beside R (2)" is read as a whole
+                return [];
             }
 
-            int end = EndOfWords(line.Start, i, out bool marked);
-            bool steps = marked && TellsNoMove(label.Span.End, line.End)
-                && TermReader.Read(_text, line.Start, end, _state.Lexicon) is { Count: > 2 } terms
-                && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir) && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat);
-            return steps ? (label, end, label.Span.End) : null;
+            int end = EndOfWords(from, i, out bool told);
+            int after = label.Span.End;
+            if (_text[i - 1] is '[' or '(' or '/' && after < line.End && _text[after] is ']' or ')' or '/')
+            {
+                after++;
+                told = true;
+            }
+
+            if (end - from < 2)
+            {
+                return [];
+            }
+
+            runs.Add((label, from, end));
+            marked |= told;
+            from = after;
+            tail = after;
+            i = after - 1;
+            while (from < line.End && (char.IsWhiteSpace(_text[from]) || _text[from] is ',' or ';' or '.' or '|'))
+            {
+                from++;
+            }
         }
 
-        return null;
+        int counts = runs.Sum(r => r.Label.Places.Count);
+        bool read = counts > 1 && (marked || runs.Count > 1) && (runs.Count < 2 || counts > 2 || marked) && TellsNoMove(tail, line.End)
+            && TermReader.Read(_text, line.Start, runs[0].To, _state.Lexicon) is { Count: > 1 } terms
+            && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir) && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat);
+        return read ? runs : [];
     }
 
     // a digit that only goes on with the counts before it is no beginning
@@ -137,7 +166,7 @@ internal sealed partial class TextReaderRun
             }
         }
 
-        while (end > start && (char.IsWhiteSpace(_text[end - 1]) || _text[end - 1] is ':' or '-' or '–' or '—' or '=' or '>' or ','))
+        while (end > start && (char.IsWhiteSpace(_text[end - 1]) || _text[end - 1] is ':' or '-' or '–' or '—' or '=' or '>' or ',' or '.' or '[' or '(' or '/'))
         {
             marked |= _text[end - 1] is ':' or '-' or '–' or '—' or '=' or '>' or ',';
             end--;
@@ -155,6 +184,7 @@ internal sealed partial class TextReaderRun
         ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
         int at = words.IndexOf(" count", StringComparison.OrdinalIgnoreCase);
         at = at < 0 ? words.IndexOf(" beat", StringComparison.OrdinalIgnoreCase) : at;
+        at = at < 0 && (StartsWithWord(words, "in") || StartsWithWord(words, "on")) ? words.IndexOf(" times", StringComparison.OrdinalIgnoreCase) : at;
         if (at < 1 || SentenceReader.LooksLikeSentence(words))
         {
             return null;
@@ -178,6 +208,11 @@ internal sealed partial class TextReaderRun
         }
 
         int stop = after;
+        foreach (string all in (ReadOnlySpan<string>)[" in total", " total", " in all", " altogether", " together"])
+        {
+            stop = stop == after && words[after..].StartsWith(all, StringComparison.OrdinalIgnoreCase) ? after + all.Length : stop;
+        }
+
         while (stop < words.Length && words[stop] is ' ' or ')')
         {
             stop++;
@@ -185,14 +220,14 @@ internal sealed partial class TextReaderRun
 
         // in front, up to a colon or a full stop; or at the end, behind one
         int begins = first;
-        while (begins > 0 && words[begins - 1] is not ('.' or ';' or ':' or '(' or '-'))
+        while (begins > 0 && words[begins - 1] is not ('.' or ';' or ':' or '(' or '-' or '='))
         {
             begins--;
         }
 
         bool inFront = stop < words.Length && words[stop] is ':' or '.' or '-' && begins == 0;
         bool behind = stop >= words.Length || (words[stop] is '.' or '!' && stop + 1 >= words.Length);
-        (int from, int to) = inFront ? (line.Start + stop + 1, line.End) : (line.Start, line.Start + begins);
+        (int from, int to) = inFront ? (line.Start + stop + 1, line.End) : (line.Start, line.Start + Math.Max(0, begins - 1));
         if ((!inFront && !(behind && begins > 0)) || to - from < 12)
         {
             return null;
@@ -233,44 +268,63 @@ internal sealed partial class TextReaderRun
     /// <summary>Reads a line whose counts stand behind its moves, are told in words, or are left to the line below; false when it is none.</summary>
     private bool ReadCountsElsewhere(TextLine line, int index)
     {
-        if (CountsBehind(line) is (CountLabel label, int wordsEnd, int tail))
+        return ReadCountsBehind(line, index, 1) || ReadLengthTold(line) || ReadLeftOpen(line, index);
+    }
+
+    private bool ReadCountsBehind(TextLine line, int index, int atLeast)
+    {
+        if (CountsBehind(line, out int tail) is { Count: > 0 } runs && runs.Count >= atLeast)
         {
-            if (_section is null || BeginsAnew(label, index))
+            if (_section is null || BeginsAnew(runs[0].Label, index))
             {
                 OpenNext("", new TextLine(line.Number, line.Start, line.Start));
             }
 
-            ReadRun(line with { End = wordsEnd }, label, line.Start);
-            ReadTail(tail, line.End, _text.Substring(label.Span.Start, label.Span.Length));
-            return true;
-        }
-
-        if (LengthTold(line) is (int counts, int from, int to))
-        {
-            bool begins = _section is not { Lines.Count: > 0 } going || going.Length.Value.Floor % 8 == 0;
-            string heading = from > line.Start ? _text[line.Start..from].Trim().TrimEnd(':', '.', '-').Trim() : "";
-            if (begins && _section is not { Lines.Count: 0 })
+            foreach ((CountLabel label, int words, int end) in runs)
             {
-                OpenNext(heading, new TextLine(line.Number, line.Start, line.Start));
+                ReadRun(new TextLine(line.Number, words, end), label, words);
             }
 
-            ReadOpen(line with { Start = from, End = to }, 1, counts);
-            return true;
-        }
-
-        if (CountsLeftOpen(line, index) is (int first, int last))
-        {
-            if (_section is null)
-            {
-                OpenNext("", new TextLine(line.Number, line.Start, line.Start));
-            }
-
-            int offset = _section!.Offset ?? 0;
-            ReadOpen(line, first - offset, last - offset);
+            ReadTail(tail, line.End, _text.Substring(runs[^1].Label.Span.Start, runs[^1].Label.Span.Length));
             return true;
         }
 
         return false;
+    }
+
+    private bool ReadLengthTold(TextLine line)
+    {
+        if (LengthTold(line) is not (int counts, int from, int to))
+        {
+            return false;
+        }
+
+        bool begins = _section is not { Lines.Count: > 0 } going || going.Length.Value.Floor % 8 == 0;
+        if (begins && _section is not { Lines.Count: 0 })
+        {
+            string heading = from > line.Start ? _text[line.Start..from].Trim().TrimEnd(':', '.', '-').Trim() : "";
+            OpenNext(heading, new TextLine(line.Number, line.Start, line.Start));
+        }
+
+        ReadOpen(line with { Start = from, End = to }, 1, counts);
+        return true;
+    }
+
+    private bool ReadLeftOpen(TextLine line, int index)
+    {
+        if (CountsLeftOpen(line, index) is not (int first, int last))
+        {
+            return false;
+        }
+
+        if (_section is null)
+        {
+            OpenNext("", new TextLine(line.Number, line.Start, line.Start));
+        }
+
+        int offset = _section!.Offset ?? 0;
+        ReadOpen(line, first - offset, last - offset);
+        return true;
     }
 
     // a single count in brackets at the end of the line, further on than the count that is danced next

@@ -289,6 +289,12 @@ internal sealed partial class TextReaderRun
             return;
         }
 
+        bool tellsBreak = SentenceReader.LooksLikeSentence(words);
+        if (!tellsBreak && (_heading.HasTitle || _section is not null) && ReadCountsBehind(line, index, 2))
+        {
+            return;
+        }
+
         if (TrailingLabels(line) is { Count: > 0 } trailing && (_section is not null || FirstNumber(trailing[0].Label) == 1))
         {
             if (_section is null || BeginsAnew(trailing[0].Label, index))
@@ -307,14 +313,14 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (!SentenceReader.LooksLikeSentence(words) && GluedLabel(line) is CountLabel glued)
+        if (!tellsBreak && (_heading.HasTitle || _section is not null) && ReadCountsElsewhere(line, index))
         {
-            ReadGlued(line, glued);
             return;
         }
 
-        if ((_heading.HasTitle || _section is not null) && ReadCountsElsewhere(line, index))
+        if (!tellsBreak && GluedLabel(line) is CountLabel glued)
         {
+            ReadGlued(line, glued);
             return;
         }
 

@@ -94,30 +94,4 @@ internal static partial class WordOrder
             terms[first] = terms[first] with { Meaning = new Meaning(TermKind.Move) { Verb = ActionKind.Recover, Special = "recover" } };
         }
     }
-
-    /// <summary>"LF scuff along RF", "brush R past L": the foot it passes does nothing.</summary>
-    private static void PastTheFoot(List<Term> terms, int start, int end)
-    {
-        for (int i = start + 1; i + 1 < end; i++)
-        {
-            if (terms[i].Kind is not TermKind.Filler || terms[i + 1].Kind is not (TermKind.Foot or TermKind.Side)
-                || terms[i].Text.ToLowerInvariant() is not ("along" or "past" or "along the" or "past the" or "by" or "passing"))
-            {
-                continue;
-            }
-
-            bool brushes = false;
-            bool others = false;
-            for (int k = i - 1; k >= start; k--)
-            {
-                brushes |= terms[k] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Scuff or ActionKind.Brush or ActionKind.Kick or ActionKind.Sweep };
-                others |= terms[k].Kind is TermKind.Foot or TermKind.Side && terms[k].Meaning.Side != terms[i + 1].Meaning.Side;
-            }
-
-            if (brushes && others)
-            {
-                terms[i + 1] = terms[i + 1] with { Meaning = new Meaning(TermKind.Filler) };
-            }
-        }
-    }
 }

@@ -27,7 +27,6 @@ internal static partial class WordOrder
             PlaceLast(terms, start, end);
             VerbLast(terms, start, end);
             BackOnIsRecover(terms, start, end);
-            PastTheFoot(terms, start, end);
             start = end + 1;
         }
     }

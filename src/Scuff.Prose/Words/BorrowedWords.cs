@@ -13,6 +13,8 @@ internal static class BorrowedWords
             {
                 "in" => Meant(tokens, i),
                 "next" => IsNextMove(tokens, i) ? "then" : null,
+                "on" => i > 0 && tokens[i - 1].Text is "rf" or "lf" && i + 2 < tokens.Count && tokens[i + 1].Text is "the"
+                    && tokens[i + 2].Text == (tokens[i - 1].Text is "rf" ? "right" : "left") ? "to" : null,
                 "after" => i > 0 && Stops(tokens, i + 1) ? "afterwards" : null,
                 _ => null,
             };

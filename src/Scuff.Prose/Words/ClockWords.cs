@@ -102,6 +102,11 @@ internal static class ClockWords
     private static int Before(List<WordToken> tokens, int at, Lexicon lexicon)
     {
         int word = at - 1;
+        if (word >= 0 && tokens[word].Text is "@")
+        {
+            return word;
+        }
+
         if (word > 0 && tokens[word].Text is "." or ":")
         {
             word--;
@@ -110,9 +115,10 @@ internal static class ClockWords
         return word >= 0 && tokens[word].Kind is WordTokenKind.Word && lexicon.TellsHour(tokens[word].Text, before: true) ? word : at;
     }
 
-    // "9 h", "3 hour", "6 uhr"
+    // "9 h", "3 hour", "6 uhr", "3 o' clock"
     private static int? After(List<WordToken> tokens, int at, Lexicon lexicon)
-        => at + 1 < tokens.Count && tokens[at + 1].Kind is WordTokenKind.Word && lexicon.TellsHour(tokens[at + 1].Text, before: false) ? at + 1 : null;
+        => at + 3 < tokens.Count && tokens[at + 1].Text is "o" && tokens[at + 2].Text is "'" && tokens[at + 3].Text is "clock" ? at + 3
+        : at + 1 < tokens.Count && tokens[at + 1].Kind is WordTokenKind.Word && lexicon.TellsHour(tokens[at + 1].Text, before: false) ? at + 1 : null;
 
     /// <summary>"You stand on 12", "now see 6", "we finish at 3": a bare number at the end of its words that tells the wall.</summary>
     private static bool TellsWhereOneStands(List<WordToken> tokens, int at)
@@ -161,7 +167,7 @@ internal static class ClockWords
 
     private static bool IsOfArrival(string word) => ArrivesBy(word) || word is "we" or "you" or "i" or "now" or "it" or "then" or "so" or "that" or "to" or "at"
         or "on" or "in" or "the" or "be" or "should" or "will" or "can" or "must" or "there" or "up" or "again" or "still" or "ourselves" or "yourself"
-        or "us" or "wall" or "with" or "face" or "nose" or "your" or "our" or "for" or "towards" or "toward" or "by" or "this";
+        or "us" or "of" or "wall" or "with" or "face" or "nose" or "your" or "our" or "for" or "towards" or "toward" or "by" or "this";
 
     private static void Merge(List<WordToken> tokens, int first, int at, int last, int eighths, ref int index)
     {

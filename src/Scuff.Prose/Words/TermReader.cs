@@ -498,14 +498,14 @@ internal static class TermReader
         bool spaceAfter = at + 1 >= tokens.Count || tokens[at + 1].SpaceBefore;
         return token.Text switch
         {
-            "," or ";" or ":" or "|" or ">" or "=" => SeparatorMeaning,
+            "," or ";" or ":" or "|" or ">" or "=" or "→" or "⇒" or "➔" => SeparatorMeaning,
             "." => spaceAfter && !IsShortForm(tokens, at) ? SeparatorMeaning : FillerMeaning,
             "/" => token.SpaceBefore || spaceAfter ? SeparatorMeaning : DashMeaning,
             "-" => token.SpaceBefore || spaceAfter ? SeparatorMeaning : DashMeaning,
             "(" => OpenMeaning,
             ")" => CloseMeaning,
             "&" or "+" => AmpMeaning,
-            "°" or "\"" or "'" or "*" or "!" or "~" or "…" or "_" or "#" or "\\" or "•" or "·" => FillerMeaning,
+            "°" or "\"" or "'" or "*" or "!" or "~" or "…" or "_" or "#" or "@" or "\\" or "•" or "·" => FillerMeaning,
             _ => UnknownMeaning,
         };
     }

@@ -88,7 +88,7 @@ internal sealed partial class SentenceReader
         }
 
         MendSlips(tokens);
-        ThroughCount(tokens);
+        MendTongues(tokens);
 
         // "tag after wall 2, 4 counts: sway R, L, R": the _steps stand in the sentence
         TextLine? inline = opensTag ? null : _steps.Inline(tokens, line, changeAt < 0 ? line.End : line.Start + changeAt);
@@ -244,15 +244,22 @@ internal sealed partial class SentenceReader
             "foot", "weight",
     };
 
-    /// <summary>"Dance to and with count 16", as Swedes and Danes have it: up to the end of that count.</summary>
-    private static void ThroughCount(List<WordToken> tokens)
+    /// <summary>
+    /// Words of other tongues: "dance to and with count 16" goes up to the end of that count; who breaks off stops, and breaks no step; "begin new" is anew.
+    /// </summary>
+    private static void MendTongues(List<WordToken> tokens)
     {
-        for (int i = tokens.Count - 2; i > 0; i--)
+        for (int i = tokens.Count - 1; i > 0; i--)
         {
-            if (tokens[i].Text is "and" && tokens[i + 1].Text is "with" or "including" && tokens[i - 1].Text is "to" or "til" or "till" or "until")
+            string next = i + 1 < tokens.Count ? tokens[i + 1].Text : "";
+            if (tokens[i].Text is "and" && next is "with" or "including" && tokens[i - 1].Text is "to" or "til" or "till" or "until")
             {
                 tokens[i - 1] = tokens[i - 1] with { Text = "to" };
                 tokens.RemoveRange(i, 2);
+            }
+            else if (tokens[i].Text is "new" && tokens[i - 1].Text is "begin" or "start" or "starts" or "begins")
+            {
+                tokens[i] = tokens[i] with { Text = "anew" };
             }
         }
     }

@@ -39,14 +39,22 @@ internal static class SequenceReader
                 return at + 1;
             }
 
+            if (words[at..].StartsWith("is ", StringComparison.OrdinalIgnoreCase) && IsLetters(words[(at + 3)..Math.Min(words.Length, at + 12)]))
+            {
+                // "Sequence is A, A, B, tag, A (16 counts only)"
+                return at + 3;
+            }
+
             if (at > key.Length && IsLetters(words[at..]))
             {
                 return at;
             }
         }
 
-        // "Sequence for the track: A B"
-        return words.StartsWith("sequence", StringComparison.OrdinalIgnoreCase) && words.IndexOf(':') is > 0 and int colon ? colon + 1 : null;
+        // "Sequence for the track: A B", "Order of the dance: A B"
+        return (words.StartsWith("sequence", StringComparison.OrdinalIgnoreCase) || words.StartsWith("order of", StringComparison.OrdinalIgnoreCase)
+            || words.StartsWith("the order", StringComparison.OrdinalIgnoreCase) || words.StartsWith("the sequence", StringComparison.OrdinalIgnoreCase))
+            && words.IndexOf(':') is > 0 and < 40 and int colon ? colon + 1 : null;
     }
 
     /// <summary>Whether nothing but single letters, numbers and tags stands there: "A A B tag B".</summary>
@@ -127,7 +135,8 @@ internal static class SequenceReader
         }
 
         if (word.Text.Length > 1 && char.IsLower(state.Text[word.Span.Start]) && dance.FindPart(word.Text) is null
-            && state.Lexicon.Word(word.Text) is { Kind: TermKind.Filler or TermKind.Dir or TermKind.Then or TermKind.Join or TermKind.Style })
+            && (SentenceWords.IsFilling(word.Text) || state.Lexicon.Word(word.Text) is { Kind: TermKind.Filler or TermKind.Dir or TermKind.Then or TermKind.Join
+                or TermKind.With or TermKind.Style or TermKind.Size }))
         {
             // "A (only the first 16 counts of it)", "and on end B": words that name no part
             return 1;
