@@ -75,6 +75,16 @@ internal sealed class LineReader
             {
                 return repeated;
             }
+
+            if (clauses.Exists(c => c.Amount is not null))
+            {
+                if (FigureAgain(clauses, places) is not Clause turned)
+                {
+                    return Unread(places, whole, line, label, clocks);
+                }
+
+                clauses = [turned];
+            }
         }
 
         if (clauses is [{ Head.Verb: ActionKind.Clap or ActionKind.Snap or ActionKind.Stomp, TimesStated: false } each] && places.Count > 1
@@ -376,7 +386,7 @@ internal sealed class LineReader
         for (int i = 0; i < terms.Count; i++)
         {
             bool comma = terms[i] is { Kind: TermKind.Separator, Text: "," } && i + 1 < terms.Count
-                && terms[i + 1] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step };
+                && terms[i + 1] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step } or { Verb: null, Figures: [{ Rows.Count: 3 }, ..] } };
             int back = i - 1;
             bool amount = false;
             while (comma && back >= 0 && terms[back].Kind is TermKind.Amount or TermKind.Turn or TermKind.Side or TermKind.Filler)
@@ -749,6 +759,39 @@ internal sealed class LineReader
         return told.Length > 0 && (told[0] is "as" or "same" or "like" or "=" or "identical" or "repetition" or "the" || rest.Length == 1 && range == 0) && ends.Length == 2
             && int.TryParse(ends[0], NumberStyles.None, CultureInfo.InvariantCulture, out int from)
             && int.TryParse(ends[1], NumberStyles.None, CultureInfo.InvariantCulture, out int to) ? (from, to) : null;
+    }
+
+    /// <summary>
+    /// "The same with 1/4 turn right" after a line that is one figure: that figure with the turn; null where the line before is none, for then nobody can tell
+    /// which of its steps turns.
+    /// </summary>
+    private Clause? FigureAgain(List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    {
+        Clause? turning = clauses.Find(c => c.Amount is not null);
+        Counts from = Counts.FromWhole(places[0].Place.Value.Floor);
+        Counts length = LabelPlaces.EndOf(places.Max(p => p.Place)) - from;
+        if (turning is null || !clauses.TrueForAll(c => c.Head is null && c.Unknown.Count == 0) || _state.SectionLines is not [.., var before]
+            || before.Moves is not [{ Definition: { } figure } move] || before.Counts.End != from || before.Counts.End - before.Counts.Start != length
+            || clauses[0].RepeatCounts is (int first, int last) && (Counts.FromWhole(first - 1) != before.Counts.Start || Counts.FromWhole(last) != from)
+            || figure.Rows.Count < 3 || move.Steps[0].Action.Foot.ToFoot() is not Foot foot)
+        {
+            return null;
+        }
+
+        Clause again = new()
+        {
+            Head = new Meaning(TermKind.Move) { Figures = [figure] },
+            HeadText = figure.Name,
+            Amount = turning.Amount,
+            TurnSide = turning.TurnSide,
+            HasTurnWord = true,
+            OnStep = turning.OnStep,
+        };
+        bool mirrored = clauses.Exists(c => c.IsMirrored) || (clauses.SelectMany(c => c.Feet).FirstOrDefault() is { } led && clauses.Exists(c => c.Feet.Count > 0)
+            && led.Foot != foot);
+        again.Feet.Add(new FootWord(mirrored ? foot.Other() : foot, true, false));
+        clauses.ForEach(c => again.Cover(c.Span));
+        return again;
     }
 
     /// <summary>"As 1-4 but with left", "like 1-2 on the other side": the foot that begins, or that it is the other one.</summary>

@@ -97,6 +97,13 @@ internal sealed partial class TextReaderRun
                 return [];
             }
 
+            if (!TermReader.Read(_text, from, end, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Foot or TermKind.Side
+                or TermKind.Amount))
+            {
+                // "(5 6 7 8) now 9": the wall
+                break;
+            }
+
             runs.Add((label, from, end));
             marked |= told;
             from = after;

@@ -16,6 +16,15 @@ internal static partial class WordOrder
             verb--;
         }
 
+        if (verb > start + 3 && terms[verb] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Back or Direction.Down } particle
+            && terms[verb - 1] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step } put
+            && put.Text.ToLowerInvariant() is "put" or "set" or "place" or "bring" or "pull" or "draw")
+        {
+            // "left foot beside right put back": how it is put, and not where
+            terms[verb] = particle with { Meaning = new Meaning(TermKind.Filler) };
+            verb--;
+        }
+
         if (verb < start + 3)
         {
             return;
@@ -23,6 +32,18 @@ internal static partial class WordOrder
 
         int other = Previous(terms, verb, start);
         int place = other < 0 ? -1 : Previous(terms, other, start);
+        if (place >= 0 && terms[place].Kind is TermKind.Side or TermKind.Foot && other - place == 2 && terms[verb].Kind is TermKind.Move
+            && terms[place + 1].Text.ToLowerInvariant() is "to" or "towards" or "against" or "at" && terms[other].Kind is TermKind.Side or TermKind.Foot
+            && terms[place].Meaning.Side != terms[other].Meaning.Side && terms[verb].Meaning.Verb is ActionKind.Drag or ActionKind.Slide or ActionKind.Touch
+            or ActionKind.Tap or ActionKind.Step && terms.FindIndex(start, place - start, t => t.Kind is TermKind.Move) < 0)
+        {
+            // "LF to RF drag"
+            Term drawn = terms[verb];
+            terms.RemoveAt(verb);
+            terms.Insert(place + 1, drawn);
+            return;
+        }
+
         int foot = place < 0 ? -1 : Previous(terms, place, start);
         if (foot < 0 || terms[foot].Kind is not (TermKind.Side or TermKind.Foot) || terms[other].Kind is not (TermKind.Side or TermKind.Foot)
             || terms[foot].Meaning.Side == terms[other].Meaning.Side

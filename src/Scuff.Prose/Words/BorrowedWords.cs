@@ -13,6 +13,7 @@ internal static class BorrowedWords
             {
                 "in" => Meant(tokens, i),
                 "next" => IsNextMove(tokens, i) ? "then" : null,
+                "point" => IsToe(tokens, i) ? "toe" : null,
                 "on" => i > 0 && tokens[i - 1].Text is "rf" or "lf" && i + 2 < tokens.Count && tokens[i + 1].Text is "the"
                     && tokens[i + 2].Text == (tokens[i - 1].Text is "rf" ? "right" : "left") ? "to" : null,
                 "after" => i > 0 && Stops(tokens, i + 1) ? "afterwards" : null,
@@ -42,6 +43,14 @@ internal static class BorrowedWords
         bool turned = at > 0 && (tokens[at - 1].Kind is WordTokenKind.Fraction
             || tokens[at - 1].Text is "turn" or "quarter" or "half" or "point" or "kick" or "vine" or "grapevine" or "chasse" or "shuffle" or "look");
         return turned && tokens[foot].Text is not ("rf" or "lf") ? "to" : null;
+    }
+
+    // "mark the point R behind", "touch point of LF": the tip of the foot
+    private static bool IsToe(List<WordToken> tokens, int at)
+    {
+        int verb = at > 0 && tokens[at - 1].Text is "the" ? at - 2 : at - 1;
+        return verb >= 0 && tokens[verb].Text is "mark" or "touch" or "touches" or "tap" or "taps" or "put" or "pose" && at + 1 < tokens.Count
+            && tokens[at + 1].Text is "of" or "r" or "l" or "right" or "left" or "rf" or "lf";
     }
 
     // at the head of its words, before a foot that acts: "next R heel strut", but "L next to R" and "step R, next L"

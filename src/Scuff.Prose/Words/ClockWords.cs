@@ -129,7 +129,7 @@ internal static class ClockWords
         bool tells = false;
         while (stops && first >= 0 && first > at - 9 && IsOfArrival(tokens[first].Text))
         {
-            tells |= ArrivesBy(tokens[first].Text) || (tokens[first].Text is "now" && first == at - 1);
+            tells |= ArrivesBy(tokens[first].Text) || Looks(tokens[first].Text) || (tokens[first].Text is "now" && first == at - 1);
             first--;
         }
 
@@ -156,16 +156,24 @@ internal static class ClockWords
             end++;
         }
 
+        // "look at 9:00" may be said of the head, "you look at 9:00" is where one stands
+        for (int i = at + 1; i < end; i++)
+        {
+            tells |= Looks(tokens[i].Text) && tokens[i - 1].Text is "you" or "we" or "now" or "i";
+        }
+
         // a line that only says where one waits is a hold: "8 stay at 12:00"
         bool alone = at == 0;
         return tells && !alone && end < tokens.Count && tokens[end].Kind is WordTokenKind.Clock ? end - at : null;
     }
 
+    private static bool Looks(string word) => word is "look" or "looks" or "looking";
+
     private static bool ArrivesBy(string word) => word is "stay" or "stays" or "stand" or "stands" or "standing" or "see" or "sees" or "seeing" or "watch"
         or "come" or "comes" or "arrive" or "arrives" or "arriving" or "finish" or "finishes" or "finished" or "remain" or "remains" or "result"
         or "find" or "end" or "ends" or "are" or "is" or "reach" or "reached";
 
-    private static bool IsOfArrival(string word) => ArrivesBy(word) || word is "we" or "you" or "i" or "now" or "it" or "then" or "so" or "that" or "to" or "at"
+    private static bool IsOfArrival(string word) => ArrivesBy(word) || Looks(word) || word is "we" or "you" or "i" or "now" or "it" or "then" or "so" or "that" or "to" or "at"
         or "on" or "in" or "the" or "be" or "should" or "will" or "can" or "must" or "there" or "up" or "again" or "still" or "ourselves" or "yourself"
         or "us" or "of" or "wall" or "with" or "face" or "nose" or "your" or "our" or "for" or "towards" or "toward" or "by" or "this";
 
