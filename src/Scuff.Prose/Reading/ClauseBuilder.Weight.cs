@@ -45,6 +45,14 @@ internal sealed partial class ClauseBuilder
 
         if (next < _end && _terms[next].Kind is TermKind.Side or TermKind.Foot)
         {
+            if (_current is { Head.Verb: ActionKind.Rock, Feet: [{ } rocking], WeightNote: null } && _pending is Link.None or Link.Hard
+                && rocking.Foot != _terms[next].Meaning.Side && term.Text.Contains("back", StringComparison.OrdinalIgnoreCase))
+            {
+                // "rock R back weight back on L cross R over L": all in one breath
+                Close(Link.None);
+                _current.Link = Link.Hard;
+            }
+
             bool moves = term.Text.EndsWith("onto", StringComparison.OrdinalIgnoreCase)
                 || term.Text.EndsWith(" on to", StringComparison.OrdinalIgnoreCase);
             bool actsItself = !_current.HasContent && _current.Link is Link.Hard

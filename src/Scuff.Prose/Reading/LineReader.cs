@@ -76,7 +76,7 @@ internal sealed class LineReader
                 return repeated;
             }
 
-            if (clauses.Exists(c => c.Amount is not null))
+            if (clauses.Exists(c => c.Amount is not null) && clauses.TrueForAll(c => c.Head is null))
             {
                 if (FigureAgain(clauses, places) is not Clause turned)
                 {

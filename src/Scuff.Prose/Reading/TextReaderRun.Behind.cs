@@ -71,9 +71,9 @@ internal sealed partial class TextReaderRun
         for (int i = line.Start + 4; i < line.End; i++)
         {
             if (!char.IsAsciiDigit(_text[i]) || !(char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is ':' or '-' or '–' or '[' or '(' or '/')
-                || CountsGoOnBefore(from, i) || CountLabel.Read(_text, i, line.End) is not CountLabel label
+                || (_text[i - 1] is '/' && char.IsAsciiDigit(_text[i - 2])) || CountsGoOnBefore(from, i) || CountLabel.Read(_text, i, line.End) is not CountLabel label
                 || !(runs.Count == 0 ? FollowsOn(label) : FirstNumber(label) == LastNumber(runs[^1].Label) + 1)
-                || ClockWords.IsHour(_text, i, line.End, _state.Lexicon))
+                || ClockWords.IsHour(_text, i, line.End, _state.Lexicon) || SaysRepeat(from, i))
             {
                 continue;
             }
@@ -98,7 +98,7 @@ internal sealed partial class TextReaderRun
             }
 
             if (!TermReader.Read(_text, from, end, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Foot or TermKind.Side
-                or TermKind.Amount))
+                or TermKind.Amount or TermKind.Part or TermKind.Repeat or TermKind.RepeatMirrored))
             {
                 // "(5 6 7 8) now 9": the wall
                 break;
@@ -116,10 +116,36 @@ internal sealed partial class TextReaderRun
         }
 
         int counts = runs.Sum(r => r.Label.Places.Count);
-        bool read = counts > 1 && (marked || runs.Count > 1) && (runs.Count < 2 || counts > 2 || marked) && TellsNoMove(tail, line.End)
-            && TermReader.Read(_text, line.Start, runs[0].To, _state.Lexicon) is { Count: > 1 } terms
-            && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir) && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat);
-        return read ? runs : [];
+        if (counts < 2 || (!marked && runs.Count < 2) || (runs.Count > 1 && counts < 3 && !marked) || !TellsNoMove(tail, line.End))
+        {
+            return [];
+        }
+
+        List<Term> terms = TermReader.Read(_text, line.Start, runs[0].To, _state.Lexicon);
+        bool again = marked && terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored);
+        bool steps = terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Part);
+        int unknown = terms.Count(t => t.Kind is TermKind.Unknown);
+        return again || (steps && (marked ? unknown * 3 <= terms.Count : unknown == 0)) ? runs : [];
+    }
+
+    // "repeat 1-4", "as counts 1-4": which counts are danced again
+    private bool SaysRepeat(int from, int at)
+    {
+        string before = _text[from..at].TrimEnd(' ', ':').ToLowerInvariant();
+        foreach (string name in CountNames)
+        {
+            before = before.EndsWith(" " + name, StringComparison.Ordinal) ? before[..^(name.Length + 1)] : before;
+        }
+
+        foreach (string word in (ReadOnlySpan<string>)["repeat", "repeats", "repeating", "as", "like", "again", "of", "steps", "redo"])
+        {
+            if (before.EndsWith(word, StringComparison.Ordinal) && (before.Length == word.Length || !char.IsLetter(before[^(word.Length + 1)])))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // a digit that only goes on with the counts before it is no beginning
@@ -149,7 +175,7 @@ internal sealed partial class TextReaderRun
     private bool FollowsOn(CountLabel label)
     {
         int danced = _section is { Lines.Count: > 0 } section ? section.Length.Value.Floor + (section.Offset ?? 0) : 0;
-        return FirstNumber(label) == 1 || FirstNumber(label) == danced + 1;
+        return FirstNumber(label) == 1 || FirstNumber(label) == danced + 1 || _section is { Lines.Count: 0 };
     }
 
     // where the words before ": times 1 to 4" end, and whether anything marks what follows as counts

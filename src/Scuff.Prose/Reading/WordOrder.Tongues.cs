@@ -10,6 +10,10 @@ internal static partial class WordOrder
     /// <summary>"LF behind RF cross", "LF beside RF tap on": foot, place, the other foot, and the verb at the end, as German and Dutch have it.</summary>
     private static void VerbLast(List<Term> terms, int start, int end)
     {
+        // "L beside R tap on with a click", "L behind R cross turning 1/4 left": what goes with it comes after
+        int with = terms.FindIndex(start, end - start, t => t.Kind is TermKind.With or TermKind.Amp or TermKind.Number or TermKind.Clock or TermKind.WeightOn
+            or TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth or TermKind.Times || (t.Kind is TermKind.Turn && t.Meaning.IsIng));
+        end = with > start + 3 ? with : end;
         int verb = end - 1;
         while (verb > start + 2 && terms[verb].Kind is TermKind.Filler or TermKind.Size or TermKind.Style)
         {

@@ -7,12 +7,22 @@ internal static class BorrowedWords
     /// <param name="tokens">The tokens of a line, changed in place.</param>
     public static void Mend(List<WordToken> tokens)
     {
+        for (int i = tokens.Count - 2; i > 0; i--)
+        {
+            if (tokens[i].Text is "of" && IsMoved(tokens[i - 1].Text) && IsFoot(tokens[i + 1].Text))
+            {
+                // "touch of R heel forward", "kick of the left"
+                tokens.RemoveAt(i);
+            }
+        }
+
         for (int i = 0; i < tokens.Count; i++)
         {
             string? meant = tokens[i].Kind is not WordTokenKind.Word ? null : tokens[i].Text switch
             {
                 "in" => Meant(tokens, i),
                 "next" => IsNextMove(tokens, i) ? "then" : null,
+                "before" => IsOver(tokens, i) ? "over" : null,
                 "point" => IsToe(tokens, i) ? "toe" : null,
                 "on" => i > 0 && tokens[i - 1].Text is "rf" or "lf" && i + 2 < tokens.Count && tokens[i + 1].Text is "the"
                     && tokens[i + 2].Text == (tokens[i - 1].Text is "rf" ? "right" : "left") ? "to" : null,
@@ -27,7 +37,7 @@ internal static class BorrowedWords
     private static string? Meant(List<WordToken> tokens, int at)
     {
         int foot = at + 1 < tokens.Count && tokens[at + 1].Text is "the" ? at + 2 : at + 1;
-        if (foot >= tokens.Count || tokens[foot].Text is not ("r" or "l" or "right" or "left" or "rf" or "lf"))
+        if (foot >= tokens.Count || !IsFoot(tokens[foot].Text))
         {
             return null;
         }
@@ -43,6 +53,25 @@ internal static class BorrowedWords
         bool turned = at > 0 && (tokens[at - 1].Kind is WordTokenKind.Fraction
             || tokens[at - 1].Text is "turn" or "quarter" or "half" or "point" or "kick" or "vine" or "grapevine" or "chasse" or "shuffle" or "look");
         return turned && tokens[foot].Text is not ("rf" or "lf") ? "to" : null;
+    }
+
+    private static bool IsFoot(string word) => word is "r" or "l" or "right" or "left" or "rf" or "lf";
+
+    private static bool IsMoved(string word) => word is "touch" or "tap" or "point" or "kick" or "stomp" or "stamp" or "scuff" or "brush" or "step" or "rock"
+        or "hook" or "hitch" or "flick" or "dig" or "cross";
+
+    // "cross left before right unwind half right": over it
+    private static bool IsOver(List<WordToken> tokens, int at)
+    {
+        for (int i = at - 1; at + 1 < tokens.Count && IsFoot(tokens[at + 1].Text) && i >= 0 && i > at - 4; i--)
+        {
+            if (tokens[i].Text.StartsWith("cross", StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // "mark the point R behind", "touch point of LF": the tip of the foot
