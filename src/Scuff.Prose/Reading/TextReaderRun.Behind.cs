@@ -68,12 +68,30 @@ internal sealed partial class TextReaderRun
         int from = line.Start;
         tail = line.End;
         bool marked = false;
+        int looked = line.Start;
         for (int i = line.Start + 4; i < line.End; i++)
         {
             if (!char.IsAsciiDigit(_text[i]) || !(char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is ':' or '-' or '–' or '[' or '(' or '/')
-                || (_text[i - 1] is '/' && char.IsAsciiDigit(_text[i - 2])) || CountsGoOnBefore(from, i) || CountLabel.Read(_text, i, line.End) is not CountLabel label
+                || (_text[i - 1] is '/' && char.IsAsciiDigit(_text[i - 2])))
+            {
+                continue;
+            }
+
+            if (SaysRepeat(from, i))
+            {
+                // "repeat 1-4 - 5-8": the first range is what is danced again
+                while (i + 1 < line.End && (char.IsAsciiDigit(_text[i + 1]) || _text[i + 1] is '-' or '–' or '&'))
+                {
+                    i++;
+                }
+
+                looked = i + 1;
+                continue;
+            }
+
+            if (CountsGoOnBefore(Math.Max(from, looked), i) || CountLabel.Read(_text, i, line.End) is not CountLabel label
                 || !(runs.Count == 0 ? FollowsOn(label) : FirstNumber(label) == LastNumber(runs[^1].Label) + 1)
-                || ClockWords.IsHour(_text, i, line.End, _state.Lexicon) || SaysRepeat(from, i))
+                || ClockWords.IsHour(_text, i, line.End, _state.Lexicon))
             {
                 continue;
             }
@@ -92,12 +110,12 @@ internal sealed partial class TextReaderRun
                 told = true;
             }
 
-            if (end - from < 2)
+            if (end - from < 2 || (runs.Count == 0 && end - line.Start < 4))
             {
                 return [];
             }
 
-            if (!TermReader.Read(_text, from, end, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Foot or TermKind.Side
+            if (!SaysAgain(from, end) && !TermReader.Read(_text, from, end, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Foot or TermKind.Side
                 or TermKind.Amount or TermKind.Part or TermKind.Repeat or TermKind.RepeatMirrored))
             {
                 // "(5 6 7 8) now 9": the wall
@@ -116,16 +134,33 @@ internal sealed partial class TextReaderRun
         }
 
         int counts = runs.Sum(r => r.Label.Places.Count);
+        bool goesOn = runs.Count == 1 && counts > 1 && _section is { Lines.Count: > 0 } && SaysAgain(line.Start, runs[0].To);
+        marked |= goesOn;
         if (counts < 2 || (!marked && runs.Count < 2) || (runs.Count > 1 && counts < 3 && !marked) || !TellsNoMove(tail, line.End))
         {
             return [];
         }
 
         List<Term> terms = TermReader.Read(_text, line.Start, runs[0].To, _state.Lexicon);
-        bool again = marked && terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored);
+        bool again = goesOn || (marked && terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored));
         bool steps = terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Part);
         int unknown = terms.Count(t => t.Kind is TermKind.Unknown);
         return again || (steps && (marked ? unknown * 3 <= terms.Count : unknown == 0)) ? runs : [];
+    }
+
+    // "and once more 5-8", "repeat 1-4 5-8"
+    private bool SaysAgain(int from, int to)
+    {
+        ReadOnlySpan<char> words = _text.AsSpan(from, to - from);
+        foreach (string again in (ReadOnlySpan<string>)["again", "once more", "more time", "another time", "repeat", "same", "as "])
+        {
+            if (words.Contains(again, StringComparison.OrdinalIgnoreCase))
+            {
+                return again is not "as " || words.StartsWith("as ", StringComparison.OrdinalIgnoreCase);
+            }
+        }
+
+        return false;
     }
 
     // "repeat 1-4", "as counts 1-4": which counts are danced again
@@ -137,7 +172,7 @@ internal sealed partial class TextReaderRun
             before = before.EndsWith(" " + name, StringComparison.Ordinal) ? before[..^(name.Length + 1)] : before;
         }
 
-        foreach (string word in (ReadOnlySpan<string>)["repeat", "repeats", "repeating", "as", "like", "again", "of", "steps", "redo"])
+        foreach (string word in (ReadOnlySpan<string>)["repeat", "repeats", "repeating", "as", "like", "again", "of", "steps", "redo", "do"])
         {
             if (before.EndsWith(word, StringComparison.Ordinal) && (before.Length == word.Length || !char.IsLetter(before[^(word.Length + 1)])))
             {
@@ -178,15 +213,20 @@ internal sealed partial class TextReaderRun
         return FirstNumber(label) == 1 || FirstNumber(label) == danced + 1 || _section is { Lines.Count: 0 };
     }
 
+    private int EndOfBlanks(int start, int at)
+    {
+        while (at > start && char.IsWhiteSpace(_text[at - 1]))
+        {
+            at--;
+        }
+
+        return at;
+    }
+
     // where the words before ": times 1 to 4" end, and whether anything marks what follows as counts
     private int EndOfWords(int start, int at, out bool marked)
     {
-        int end = at;
-        while (end > start && char.IsWhiteSpace(_text[end - 1]))
-        {
-            end--;
-        }
-
+        int end = EndOfBlanks(start, at);
         marked = false;
         foreach (string name in CountNames)
         {

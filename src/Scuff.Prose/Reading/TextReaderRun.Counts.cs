@@ -447,7 +447,7 @@ internal sealed partial class TextReaderRun
         return apart && CountLabel.Read(_text, start, end) is { Places.Count: > 1 } last && last.End == end
             && TermReader.Read(_text, line.Start, start, _state.Lexicon) is { Count: > 1 } terms && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir)
             && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat)
-            ? [(last, line.Start, start)]
+            ? [(last, line.Start, EndOfWords(line.Start, start, out _))]
             : [];
     }
 

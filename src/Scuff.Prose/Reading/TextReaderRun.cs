@@ -215,7 +215,7 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (atHead && !_heading.IsField(line) && _heading.ReadFacts(line))
+        if (atHead && !_heading.IsField(line) && CountsBehind(line, out _).Count == 0 && _heading.ReadFacts(line))
         {
             // "32 counts, 4 walls, improver"
             return;

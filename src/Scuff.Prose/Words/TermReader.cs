@@ -309,6 +309,12 @@ internal static class TermReader
                 return i - at;
             }
 
+            if (word is "follows" or "follow" || (word is "with" or "along" or "and" && tokens[at + 1].Text is "follows" or "follow"))
+            {
+                // "the weight follows with and finishes on LF"
+                continue;
+            }
+
             if (word is "centred" or "centered" or "central" or "even" or "evenly" or "shared" or "both" or "middle")
             {
                 // the language file knows these
