@@ -10,6 +10,11 @@ namespace Scuff.Prose.Reading;
 // Counts that stand behind their moves with something said after them, or that are told in words, or that only the lines around them tell.
 internal sealed partial class TextReaderRun
 {
+    // the counts behind the line that was asked about last
+    private (int Start, int End, int Lines) _behindKey = (-1, -1, -1);
+    private List<(CountLabel Label, int From, int To)> _behind = [];
+    private int _behindTail;
+
     // what stands before counts told behind a line: ": times 1 to 4", "- counts 5-8"
     private static readonly string[] CountNames = ["times", "counts", "count", "cts", "beats", "beat", "on", "tempi", "temps"];
 
@@ -64,9 +69,28 @@ internal sealed partial class TextReaderRun
     /// </summary>
     private List<(CountLabel Label, int From, int To)> CountsBehind(TextLine line, out int tail)
     {
+        (int, int, int) key = (line.Start, line.End, _section?.Lines.Count ?? -1);
+        if (_behindKey != key)
+        {
+            // asked of one line by several readers
+            _behindKey = key;
+            _behind = FindCountsBehind(line, out _behindTail);
+        }
+
+        tail = _behindTail;
+        return _behind;
+    }
+
+    private List<(CountLabel Label, int From, int To)> FindCountsBehind(TextLine line, out int tail)
+    {
+        tail = line.End;
+        if (_text.AsSpan(line.Start, line.End - line.Start).IndexOfAnyInRange('0', '9') < 0)
+        {
+            return [];
+        }
+
         List<(CountLabel Label, int From, int To)> runs = [];
         int from = line.Start;
-        tail = line.End;
         bool marked = false;
         int looked = line.Start;
         for (int i = line.Start + 4; i < line.End; i++)
@@ -166,15 +190,15 @@ internal sealed partial class TextReaderRun
     // "repeat 1-4", "as counts 1-4": which counts are danced again
     private bool SaysRepeat(int from, int at)
     {
-        string before = _text[from..at].TrimEnd(' ', ':').ToLowerInvariant();
+        ReadOnlySpan<char> before = _text.AsSpan(from, at - from).TrimEnd(" :");
         foreach (string name in CountNames)
         {
-            before = before.EndsWith(" " + name, StringComparison.Ordinal) ? before[..^(name.Length + 1)] : before;
+            before = EndsWithWord(before, name) ? before[..^name.Length].TrimEnd(' ') : before;
         }
 
         foreach (string word in (ReadOnlySpan<string>)["repeat", "repeats", "repeating", "as", "like", "again", "of", "steps", "redo", "do"])
         {
-            if (before.EndsWith(word, StringComparison.Ordinal) && (before.Length == word.Length || !char.IsLetter(before[^(word.Length + 1)])))
+            if (EndsWithWord(before, word))
             {
                 return true;
             }
@@ -182,6 +206,9 @@ internal sealed partial class TextReaderRun
 
         return false;
     }
+
+    private static bool EndsWithWord(ReadOnlySpan<char> words, string word) => words.EndsWith(word, StringComparison.OrdinalIgnoreCase)
+        && (words.Length == word.Length || !char.IsLetter(words[^(word.Length + 1)]));
 
     // a digit that only goes on with the counts before it is no beginning
     private bool CountsGoOnBefore(int start, int at)

@@ -47,7 +47,7 @@ internal static class ClockWords
             last++;
         }
 
-        if (stop - at <= 2 && last > from && last - from < 8 && lexicon.TellsHour(text[from..last].ToLowerInvariant(), before: false))
+        if (stop - at <= 2 && last > from && last - from < 8 && lexicon.TellsHour(text.AsSpan(from, last - from), before: false))
         {
             return true;
         }
@@ -64,7 +64,7 @@ internal static class ClockWords
             first--;
         }
 
-        return back > first && back - first < 10 && lexicon.TellsHour(text[first..back].ToLowerInvariant(), before: true);
+        return back > first && back - first < 10 && lexicon.TellsHour(text.AsSpan(first, back - first), before: true);
     }
 
     private static int JoinHour(List<WordToken> tokens, int at, Lexicon lexicon)

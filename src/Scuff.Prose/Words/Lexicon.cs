@@ -15,8 +15,8 @@ internal sealed class Lexicon
     private readonly Dictionary<string, byte> _words = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string[]> _aliases = new(StringComparer.Ordinal);
     private readonly HashSet<string> _ordinary = new(StringComparer.Ordinal);
-    private readonly HashSet<string> _beforeHour = new(StringComparer.Ordinal);
-    private readonly HashSet<string> _afterHour = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _beforeHour = new(StringComparer.OrdinalIgnoreCase);
+    private readonly HashSet<string> _afterHour = new(StringComparer.OrdinalIgnoreCase);
     private readonly Lexicon? _base;
 
     public Lexicon(StepCatalogue catalogue)
@@ -95,9 +95,10 @@ internal sealed class Lexicon
     public IReadOnlyList<string>? StandsFor(string word) => _aliases.GetValueOrDefault(word) ?? _base?.StandsFor(word);
 
     /// <summary>Whether a word beside a number makes it an hour of the clock ("kl 9", "9 uhr").</summary>
-    /// <param name="word">The word, in small letters.</param>
+    /// <param name="word">The word.</param>
     /// <param name="before">Whether it stands before the number.</param>
-    public bool TellsHour(string word, bool before) => (before ? _beforeHour : _afterHour).Contains(word) || (_base?.TellsHour(word, before) ?? false);
+    public bool TellsHour(ReadOnlySpan<char> word, bool before)
+        => (before ? _beforeHour : _afterHour).GetAlternateLookup<ReadOnlySpan<char>>().Contains(word) || (_base?.TellsHour(word, before) ?? false);
 
     /// <summary>The meaning of a single word, or null.</summary>
     public Meaning? Word(string word) => _root.Next(word)?.Meaning ?? _base?.Word(word);
