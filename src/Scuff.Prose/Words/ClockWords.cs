@@ -11,13 +11,14 @@ internal static class ClockWords
     /// <summary>Puts a clock in place of every hour that a word beside it tells.</summary>
     /// <param name="tokens">The tokens of a line, changed in place.</param>
     /// <param name="lexicon">Knows the words that tell an hour.</param>
-    public static void Join(List<WordToken> tokens, Lexicon lexicon)
+    /// <param name="bare">Whether a bare number may be an hour where one is said to stand there.</param>
+    public static void Join(List<WordToken> tokens, Lexicon lexicon, bool bare = true)
     {
         for (int i = 0; i < tokens.Count; i++)
         {
             if (tokens[i].Kind is WordTokenKind.Number && tokens[i].Value is >= 1 and <= 12)
             {
-                i = JoinHour(tokens, i, lexicon);
+                i = JoinHour(tokens, i, lexicon, bare);
             }
             else if (tokens[i].Kind is WordTokenKind.Clock)
             {
@@ -67,7 +68,7 @@ internal static class ClockWords
         return back > first && back - first < 10 && lexicon.TellsHour(text.AsSpan(first, back - first), before: true);
     }
 
-    private static int JoinHour(List<WordToken> tokens, int at, Lexicon lexicon)
+    private static int JoinHour(List<WordToken> tokens, int at, Lexicon lexicon, bool bare)
     {
         int hour = tokens[at].Value;
         if (at + 1 < tokens.Count && tokens[at + 1] is { Text: "h", SpaceBefore: false }
@@ -90,7 +91,7 @@ internal static class ClockWords
 
         int before = Before(tokens, at, lexicon);
         int? after = After(tokens, at, lexicon);
-        if (before < at || after is not null || TellsWhereOneStands(tokens, at))
+        if (before < at || after is not null || (bare && TellsWhereOneStands(tokens, at)))
         {
             Merge(tokens, before, at, after ?? at, hour % 12 * 2 / 3, ref at);
         }
@@ -127,6 +128,7 @@ internal static class ClockWords
             || tokens[at + 1].Text is "now";
         int first = at - 1;
         bool tells = false;
+        stops &= at > 0 && tokens[at - 1].Text is not "wall";
         while (stops && first >= 0 && first > at - 9 && IsOfArrival(tokens[first].Text))
         {
             tells |= ArrivesBy(tokens[first].Text) || Looks(tokens[first].Text) || (tokens[first].Text is "now" && first == at - 1);

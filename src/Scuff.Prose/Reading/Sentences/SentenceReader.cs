@@ -89,6 +89,7 @@ internal sealed partial class SentenceReader
 
         MendSlips(tokens);
         MendTongues(tokens);
+        ClockWords.Join(tokens, _state.Lexicon, bare: false);
 
         // "tag after wall 2, 4 counts: sway R, L, R": the _steps stand in the sentence
         TextLine? inline = opensTag ? null : _steps.Inline(tokens, line, changeAt < 0 ? line.End : line.Start + changeAt);

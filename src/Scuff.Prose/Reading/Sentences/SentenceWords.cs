@@ -203,6 +203,12 @@ internal sealed class SentenceWords(List<WordToken> told)
                 next = Skip(next, "in", "on", "the", "nr", "no", "number", ".");
             }
 
+            if (next == end && this[next].Kind == WordTokenKind.Word)
+            {
+                // "after wall 4 one tag"
+                break;
+            }
+
             next = ordinals ? Skip(next, "in", "on", "during", "at", "the") : next;
             if (!ordinals && next > end && Is(next, "wall", "s", "section") && NumberAt(next + 1) is not null && (Is(next, "wall")
                 || Is(at - 1, "s", "section", "sections")))
