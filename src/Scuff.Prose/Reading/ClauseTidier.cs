@@ -787,8 +787,11 @@ internal sealed partial class ClauseTidier
         {
             Clause turn = _clauses[i];
             Clause figure = _clauses[i - 1];
+            // "jazz box L, quarter turn left, end with touch R": the turn is of the figure, and not of how it ends
+            bool beforeEnd = i + 1 < _clauses.Count && _clauses[i + 1].SaysFinish && figure.IsFigure && figure.Times == 1
+                && figure.Head!.Figures[0].Rows.Count > 2 && turn is { OnStep: null, OnCount: null };
             if (turn.IsTurnOnly && turn.Amount is not null && figure is { IsFigure: true, Amount: null, Detail.Count: 0, Head.NamesAmount: false }
-                && ClauseBuilder.IsTurnVerb(figure.Head))
+                && (beforeEnd || ClauseBuilder.IsTurnVerb(figure.Head)))
             {
                 figure.Amount = turn.Amount;
                 if (figure.TurnSide is Foot lead && turn.TurnSide is not null && figure.Feet.Count == 0)

@@ -427,13 +427,32 @@ internal sealed partial class TextReaderRun
         return true;
     }
 
-    // a single count in brackets at the end of the line, further on than the count that is danced next
-    private (int First, int Last)? UpToCount(TextLine line, List<LabelPlace> inside)
+    // single counts in brackets, each further on than the count that is danced next: "walk R, L, R, kick L (4) walk back L, R, L, touch R (8)"
+    private List<(int From, int To, int First, int Last)> UpToCounts(TextLine line)
     {
+        List<(int, int, int, int)> stages = [];
+        int offset = _section?.Offset ?? 0;
         int danced = _section is { Lines.Count: > 0 } section && _tag is null ? section.Length.Value.Floor : 0;
-        int close = _text.LastIndexOf(')', line.End - 1, line.End - line.Start);
-        return inside is [var only] && only.Place.IsWhole && only.Number - (_section?.Offset ?? 0) - danced is >= 2 and <= 8
-            && TellsNoMove(close + 1, line.End) ? (danced + 1, only.Number - (_section?.Offset ?? 0)) : null;
+        int from = line.Start;
+        for (int i = line.Start + 4; i + 2 < line.End; i++)
+        {
+            if (_text[i] is not '(' || _text.IndexOf(')', i, Math.Min(5, line.End - i)) is not (> 0 and int close)
+                || !int.TryParse(_text.AsSpan(i + 1, close - i - 1), NumberStyles.None, CultureInfo.InvariantCulture, out int count))
+            {
+                continue;
+            }
+
+            if (count - offset - danced is not (>= 2 and <= 8))
+            {
+                return [];
+            }
+
+            stages.Add((from, i, danced + 1, count - offset));
+            danced = count - offset;
+            from = close + 1;
+        }
+
+        return TellsNoMove(from, line.End) ? stages : [];
     }
 
     // words whose counts stand nowhere beside them, from one count of the section's own counting to another

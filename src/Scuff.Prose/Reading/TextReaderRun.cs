@@ -326,10 +326,14 @@ internal sealed partial class TextReaderRun
 
         if (_section is not null && CountsInBrackets(line) is List<LabelPlace> inside)
         {
-            if (UpToCount(line, inside) is (int before, int upTo))
+            if (UpToCounts(line) is { Count: > 0 } stages)
             {
                 // "left side, right near, left side, right touch near (4)": all counts up to the one at the end
-                ReadOpen(line with { End = _text.LastIndexOf('(', line.End - 1) }, before, upTo);
+                foreach ((int from, int to, int before, int upTo) in stages)
+                {
+                    ReadOpen(new TextLine(line.Number, from, to), before, upTo);
+                }
+
                 ReadTail(_text.LastIndexOf(')', line.End - 1) + 1, line.End, inside[0].Label);
                 return;
             }
