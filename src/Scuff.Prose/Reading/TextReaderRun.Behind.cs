@@ -101,7 +101,7 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            if (SaysRepeat(from, i))
+            if (SaysRepeat(from, i) && !IsNextCount(i, line.End))
             {
                 // "repeat 1-4 - 5-8": the first range is what is danced again
                 while (i + 1 < line.End && (char.IsAsciiDigit(_text[i + 1]) || _text[i + 1] is '-' or '–' or '&'))
@@ -170,6 +170,35 @@ internal sealed partial class TextReaderRun
         bool steps = terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Part);
         int unknown = terms.Count(t => t.Kind is TermKind.Unknown);
         return again || (steps && (marked ? unknown * 3 <= terms.Count : unknown == 0)) ? runs : [];
+    }
+
+    // "repeat 3&4" after "1&2": nothing is danced there yet that could be repeated
+    private bool IsNextCount(int at, int end) => _section is { Lines.Count: > 0 } section && CountLabel.Read(_text, at, end) is CountLabel label
+        && FirstNumber(label) == section.Length.Value.Floor + (section.Offset ?? 0) + 1;
+
+    /// <summary>
+    /// The counts at the end of a line that nothing else was made of, where they go on from those before it: "now with the left 3-4". What stands before them
+    /// is danced, and asked about where it is not understood.
+    /// </summary>
+    private (CountLabel Label, int WordsEnd)? NextCountsAtEnd(TextLine line)
+    {
+        int end = line.End;
+        while (end > line.Start && _text[end - 1] is ' ' or '.' or ')' or ']')
+        {
+            end--;
+        }
+
+        int start = end;
+        while (start > line.Start && (char.IsAsciiDigit(_text[start - 1]) || _text[start - 1] is '&' or '-' or '–'))
+        {
+            start--;
+        }
+
+        bool apart = start > line.Start + 4 && start < end && _text[start - 1] is ' ' or '(' or '[';
+        return apart && IsNextCount(start, end) && CountLabel.Read(_text, start, end) is { Places.Count: > 1 } label && label.Span.End == end
+            && TermReader.Read(_text, line.Start, start, _state.Lexicon).Exists(t => t.Kind is TermKind.Foot or TermKind.Side or TermKind.Lead
+                or TermKind.Repeat or TermKind.RepeatMirrored)
+            ? (label, EndOfWords(line.Start, start, out _)) : null;
     }
 
     // "and once more 5-8", "repeat 1-4 5-8"

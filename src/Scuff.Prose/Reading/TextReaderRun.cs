@@ -377,6 +377,12 @@ internal sealed partial class TextReaderRun
             return;
         }
 
+        if (NextCountsAtEnd(line) is (CountLabel next, int wordsEnd))
+        {
+            ReadRun(line with { End = wordsEnd }, next, line.Start);
+            return;
+        }
+
         if (_heading.ReadField(line))
         {
             return;
