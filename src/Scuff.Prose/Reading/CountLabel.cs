@@ -297,7 +297,8 @@ internal sealed class CountLabel
             AddLetter(places, pendingLetter, 0);
         }
 
-        if (places.Count == 0 || (named && (places.Count < 2 || labelEnd >= end || text[SkipBlank(text, labelEnd, end - 1)] is not (':' or '-' or '–' or '='))))
+        if (places.Count == 0
+            || (named && (places.Count < 2 || labelEnd >= end || text[SkipBlank(text, labelEnd, end - 1)] is not (':' or '-' or '–' or '='))))
         {
             // "from 1 to 4: ...", but "on 3 walls"
             return null;

@@ -756,7 +756,8 @@ internal sealed class LineReader
             ends = [numbers[0], numbers[^1]];
         }
 
-        return told.Length > 0 && (told[0] is "as" or "same" or "like" or "=" or "identical" or "repetition" or "the" || rest.Length == 1 && range == 0) && ends.Length == 2
+        return told.Length > 0 && (told[0] is "as" or "same" or "like" or "=" or "identical" or "repetition" or "the"
+            || (rest.Length == 1 && range == 0)) && ends.Length == 2
             && int.TryParse(ends[0], NumberStyles.None, CultureInfo.InvariantCulture, out int from)
             && int.TryParse(ends[1], NumberStyles.None, CultureInfo.InvariantCulture, out int to) ? (from, to) : null;
     }
@@ -787,8 +788,7 @@ internal sealed class LineReader
             HasTurnWord = true,
             OnStep = turning.OnStep,
         };
-        bool mirrored = clauses.Exists(c => c.IsMirrored) || (clauses.SelectMany(c => c.Feet).FirstOrDefault() is { } led && clauses.Exists(c => c.Feet.Count > 0)
-            && led.Foot != foot);
+        bool mirrored = clauses.Exists(c => c.IsMirrored) || (clauses.Find(c => c.Feet.Count > 0) is Clause led && led.Feet[0].Foot != foot);
         again.Feet.Add(new FootWord(mirrored ? foot.Other() : foot, true, false));
         clauses.ForEach(c => again.Cover(c.Span));
         return again;

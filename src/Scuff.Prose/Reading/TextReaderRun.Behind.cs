@@ -139,7 +139,8 @@ internal sealed partial class TextReaderRun
                 return [];
             }
 
-            if (!SaysAgain(from, end) && !TermReader.Read(_text, from, end, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Foot or TermKind.Side
+            if (!SaysAgain(from, end) && !TermReader.Read(_text, from, end, _state.Lexicon).Exists(t =>
+                t.Kind is TermKind.Move or TermKind.Dir or TermKind.Foot or TermKind.Side
                 or TermKind.Amount or TermKind.Part or TermKind.Repeat or TermKind.RepeatMirrored))
             {
                 // "(5 6 7 8) now 9": the wall
@@ -295,7 +296,8 @@ internal sealed partial class TextReaderRun
             }
         }
 
-        while (end > start && (char.IsWhiteSpace(_text[end - 1]) || _text[end - 1] is ':' or '-' or '–' or '—' or '=' or '>' or ',' or '.' or '[' or '(' or '/'))
+        while (end > start && (char.IsWhiteSpace(_text[end - 1])
+            || _text[end - 1] is ':' or '-' or '–' or '—' or '=' or '>' or ',' or '.' or '[' or '(' or '/'))
         {
             marked |= _text[end - 1] is ':' or '-' or '–' or '—' or '=' or '>' or ',';
             end--;

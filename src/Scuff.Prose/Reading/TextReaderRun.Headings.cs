@@ -142,7 +142,8 @@ internal sealed partial class TextReaderRun
             string last = before.Split([' ', ',', ':', '(', '['], StringSplitOptions.RemoveEmptyEntries).LastOrDefault("").ToLowerInvariant();
             // "Monterey turn, counts 1 till 4: ..." marks its counts, "the first counts 1-4 of the dance" does not
             bool named = last is "count" or "counts" or "beat" or "beats" or "times" && _text[label.Span.End] is ':' or ')';
-            bool tellsOtherwise = !named && last is "count" or "counts" or "beat" or "beats" or "repeat" or "of" or "on" or "wall" or "walls" or "after" or "section"
+            bool tellsOtherwise = !named && last is "count" or "counts" or "beat" or "beats" or "repeat" or "of" or "on" or "wall" or "walls"
+                or "after" or "section"
                 or "sections" or "to" or "and" or "from" or "times" or "intro" or "with" or "for" or "the" or "over" or "at" or "by"
                 || (last is "step" or "steps" && before.Contains("repeat", StringComparison.OrdinalIgnoreCase));
             int next = _section is { Lines.Count: > 0 } section ? section.Length.Value.Floor + (section.Offset ?? 0) + 1 : FirstNumber(label);

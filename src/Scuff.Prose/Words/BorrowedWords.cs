@@ -88,5 +88,6 @@ internal static class BorrowedWords
         && tokens[at + 1].Text is "r" or "l" or "right" or "left" or "rf" or "lf" or "step" or "cross" or "rock" or "turn" or "walk"
         && tokens[at + 2].Kind is WordTokenKind.Word;
 
-    private static bool Stops(List<WordToken> tokens, int at) => at >= tokens.Count || tokens[at] is { Kind: WordTokenKind.Mark, Text: "." or "," or ";" or ")" };
+    private static bool Stops(List<WordToken> tokens, int at)
+        => at >= tokens.Count || tokens[at] is { Kind: WordTokenKind.Mark, Text: "." or "," or ";" or ")" };
 }

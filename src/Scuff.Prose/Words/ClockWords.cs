@@ -175,7 +175,8 @@ internal static class ClockWords
         or "come" or "comes" or "arrive" or "arrives" or "arriving" or "finish" or "finishes" or "finished" or "remain" or "remains" or "result"
         or "find" or "end" or "ends" or "are" or "is" or "reach" or "reached";
 
-    private static bool IsOfArrival(string word) => ArrivesBy(word) || Looks(word) || word is "we" or "you" or "i" or "now" or "it" or "then" or "so" or "that" or "to" or "at"
+    private static bool IsOfArrival(string word) => ArrivesBy(word) || Looks(word)
+        || word is "we" or "you" or "i" or "now" or "it" or "then" or "so" or "that" or "to" or "at"
         or "on" or "in" or "the" or "be" or "should" or "will" or "can" or "must" or "there" or "up" or "again" or "still" or "ourselves" or "yourself"
         or "us" or "of" or "wall" or "with" or "face" or "nose" or "your" or "our" or "for" or "towards" or "toward" or "by" or "this";
 

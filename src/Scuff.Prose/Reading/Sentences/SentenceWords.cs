@@ -196,11 +196,11 @@ internal sealed class SentenceWords(List<WordToken> told)
             }
 
             next = Skip(PastClock(end), ",", "and", "&", "+", "/", "the", "also", "#");
-            if (!ordinals && next > end && Is(next, "nr", "no", "number", "in", "on") && NumberAt(Skip(next, "in", "on", "the", "nr", "no", "number", ".")) is not null
-                && !Is(Skip(next, "in", "on", "the", "nr", "no", "number", ".") + 1, "count", "counts", "beats"))
+            int named = Skip(next, "in", "on", "the", "nr", "no", "number", ".");
+            if (!ordinals && next > end && named > next && NumberAt(named) is not null && !Is(named + 1, "count", "counts", "beats"))
             {
                 // "wall nr. 3 and nr. 6"
-                next = Skip(next, "in", "on", "the", "nr", "no", "number", ".");
+                next = named;
             }
 
             if (next == end && this[next].Kind == WordTokenKind.Word)
