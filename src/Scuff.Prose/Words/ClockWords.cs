@@ -91,7 +91,7 @@ internal static class ClockWords
 
         int before = Before(tokens, at, lexicon);
         int? after = After(tokens, at, lexicon);
-        if (before < at || after is not null || (bare && TellsWhereOneStands(tokens, at)))
+        if (before < at || after is not null || (bare && TellsWhereOneStands(tokens, at, lexicon)))
         {
             Merge(tokens, before, at, after ?? at, hour % 12 * 2 / 3, ref at);
         }
@@ -122,16 +122,17 @@ internal static class ClockWords
         : at + 1 < tokens.Count && tokens[at + 1].Kind is WordTokenKind.Word && lexicon.TellsHour(tokens[at + 1].Text, before: false) ? at + 1 : null;
 
     /// <summary>"You stand on 12", "now see 6", "we finish at 3": a bare number at the end of its words that tells the wall.</summary>
-    private static bool TellsWhereOneStands(List<WordToken> tokens, int at)
+    private static bool TellsWhereOneStands(List<WordToken> tokens, int at, Lexicon lexicon)
     {
         bool stops = at + 1 >= tokens.Count || tokens[at + 1] is { Kind: WordTokenKind.Mark, Text: "," or "." or ";" or ")" or "!" }
             || tokens[at + 1].Text is "now";
         int first = at - 1;
         bool tells = false;
         stops &= at > 0 && tokens[at - 1].Text is not "wall";
-        while (stops && first >= 0 && first > at - 9 && IsOfArrival(tokens[first].Text))
+        while (stops && first >= 0 && first > at - 9 && lexicon.TellsArrival(tokens[first].Text, along: true))
         {
-            tells |= ArrivesBy(tokens[first].Text) || Looks(tokens[first].Text) || (tokens[first].Text is "now" && first == at - 1);
+            tells |= lexicon.TellsArrival(tokens[first].Text, along: false) || tokens[first].Text is "look" or "looks" or "looking"
+                || (tokens[first].Text is "now" && first == at - 1);
             first--;
         }
 
@@ -143,42 +144,32 @@ internal static class ClockWords
     /// </summary>
     /// <param name="tokens">The tokens of a line, its clocks found.</param>
     /// <param name="at">Where the words may begin.</param>
-    public static int? Arrival(List<WordToken> tokens, int at)
+    /// <param name="lexicon">Knows the words that tell where one stands.</param>
+    public static int? Arrival(List<WordToken> tokens, int at, Lexicon lexicon)
     {
-        if (tokens[at].Kind is not WordTokenKind.Word || !IsOfArrival(tokens[at].Text))
+        if (tokens[at].Kind is not WordTokenKind.Word || !lexicon.TellsArrival(tokens[at].Text, along: true))
         {
             return null;
         }
 
         int end = at;
         bool tells = false;
-        while (end < tokens.Count && end < at + 10 && IsOfArrival(tokens[end].Text))
+        while (end < tokens.Count && end < at + 10 && lexicon.TellsArrival(tokens[end].Text, along: true))
         {
-            tells |= ArrivesBy(tokens[end].Text);
+            tells |= lexicon.TellsArrival(tokens[end].Text, along: false);
             end++;
         }
 
         // "look at 9:00" may be said of the head, "you look at 9:00" is where one stands
         for (int i = at + 1; i < end; i++)
         {
-            tells |= Looks(tokens[i].Text) && tokens[i - 1].Text is "you" or "we" or "now" or "i";
+            tells |= tokens[i].Text is "look" or "looks" or "looking" && tokens[i - 1].Text is "you" or "we" or "now" or "i";
         }
 
         // a line that only says where one waits is a hold: "8 stay at 12:00"
         bool alone = at == 0;
         return tells && !alone && end < tokens.Count && tokens[end].Kind is WordTokenKind.Clock ? end - at : null;
     }
-
-    private static bool Looks(string word) => word is "look" or "looks" or "looking";
-
-    private static bool ArrivesBy(string word) => word is "stay" or "stays" or "stand" or "stands" or "standing" or "see" or "sees" or "seeing" or "watch"
-        or "come" or "comes" or "arrive" or "arrives" or "arriving" or "finish" or "finishes" or "finished" or "remain" or "remains" or "result"
-        or "find" or "end" or "ends" or "are" or "is" or "reach" or "reached";
-
-    private static bool IsOfArrival(string word) => ArrivesBy(word) || Looks(word)
-        || word is "we" or "you" or "i" or "now" or "it" or "then" or "so" or "that" or "to" or "at"
-        or "on" or "in" or "the" or "be" or "should" or "will" or "can" or "must" or "there" or "up" or "again" or "still" or "ourselves" or "yourself"
-        or "us" or "of" or "wall" or "with" or "face" or "nose" or "your" or "our" or "for" or "towards" or "toward" or "by" or "this";
 
     private static void Merge(List<WordToken> tokens, int first, int at, int last, int eighths, ref int index)
     {

@@ -17,6 +17,8 @@ internal sealed class Lexicon
     private readonly HashSet<string> _ordinary = new(StringComparer.Ordinal);
     private readonly HashSet<string> _beforeHour = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> _afterHour = new(StringComparer.OrdinalIgnoreCase);
+    private readonly HashSet<string> _arrive = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _arriveAlong = new(StringComparer.Ordinal);
     private readonly Lexicon? _base;
 
     public Lexicon(StepCatalogue catalogue)
@@ -38,7 +40,7 @@ internal sealed class Lexicon
 
             if (kind == "hour")
             {
-                (value == "before" ? _beforeHour : _afterHour).UnionWith(
+                (value switch { "before" => _beforeHour, "after" => _afterHour, "arrive" => _arrive, _ => _arriveAlong }).UnionWith(
                     forms.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
                 continue;
             }
@@ -99,6 +101,12 @@ internal sealed class Lexicon
     /// <param name="before">Whether it stands before the number.</param>
     public bool TellsHour(ReadOnlySpan<char> word, bool before)
         => (before ? _beforeHour : _afterHour).GetAlternateLookup<ReadOnlySpan<char>>().Contains(word) || (_base?.TellsHour(word, before) ?? false);
+
+    /// <summary>Whether a word says that one comes to stand at a wall ("we finish at 6:00"), or may go along with one that does.</summary>
+    /// <param name="word">The word, in small letters.</param>
+    /// <param name="along">Whether words that only go along are meant too.</param>
+    public bool TellsArrival(string word, bool along)
+        => _arrive.Contains(word) || (along && _arriveAlong.Contains(word)) || (_base?.TellsArrival(word, along) ?? false);
 
     /// <summary>The meaning of a single word, or null.</summary>
     public Meaning? Word(string word) => _root.Next(word)?.Meaning ?? _base?.Word(word);

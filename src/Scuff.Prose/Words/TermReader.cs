@@ -30,7 +30,7 @@ internal static class TermReader
                 continue;
             }
 
-            if (clocks && ClockWords.Arrival(tokens, at) is int arriving)
+            if (clocks && ClockWords.Arrival(tokens, at, lexicon) is int arriving)
             {
                 // "so that you come to stand on 6 hour": only the clock tells something
                 TextSpan said = TextSpan.FromBounds(token.Span.Start, tokens[at + arriving - 1].Span.End);
