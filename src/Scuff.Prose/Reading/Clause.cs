@@ -75,6 +75,9 @@ internal sealed class Clause
 
     public Foot? WeightFoot { get; set; }
 
+    /// <summary>The note says that the weight is or stays there, and not that it ends there.</summary>
+    public bool WeightStays { get; set; }
+
     public int Times { get; set; } = 1;
 
     public bool TimesStated { get; set; }
@@ -256,6 +259,7 @@ internal sealed class Clause
             Size = Size,
             WeightNote = WeightNote,
             WeightFoot = Turned(WeightFoot),
+            WeightStays = WeightStays,
             Times = Times,
             TimesStated = TimesStated,
             Lasts = Lasts,

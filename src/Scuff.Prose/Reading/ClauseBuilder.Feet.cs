@@ -395,6 +395,11 @@ internal sealed partial class ClauseBuilder
             sideOfFoot = false;
         }
 
+        // "RF right", "R right": the foot, and where it goes
+        sideOfFoot |= !certain && _current is { Feet: [{ } bare], Head: null, Dir: null, Reference: null, Part.Length: 0, Amount: null, HasTurnWord: false,
+            BothFeet: false, IsRepeat: false } && bare.Foot == foot && _pending is Link.None && NextIndex(at + 1) < 0
+            && (bare.IsCertain || !string.Equals(_terms[at - 1].Text, term.Text, StringComparison.OrdinalIgnoreCase)) && at > 0
+            && _terms[at - 1].Kind is TermKind.Foot or TermKind.Side;
         sideOfFoot |= !certain && _current is { Feet: [{ IsCertain: true }], FootFirst: true, Head: null, Dir: null, Reference: null, Part: "toe" or "heel" }
             && _current.Feet[0].Foot == foot && _pending is Link.None && NextIndex(at + 1) < 0;
         if (sideOfFoot)
@@ -486,7 +491,8 @@ internal sealed partial class ClauseBuilder
             at--;
         }
 
-        return _terms[at].Kind == TermKind.Filler && _terms[at].Text.ToLowerInvariant() is "past" or "past the" or "past your" or "passing";
+        return _terms[at].Kind == TermKind.Filler && _terms[at].Text.ToLowerInvariant() is "past" or "past the" or "past your" or "passing"
+            or "along" or "along the";
     }
 
     private bool AllFeetUpTo(int at)

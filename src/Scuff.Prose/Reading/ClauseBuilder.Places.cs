@@ -137,7 +137,8 @@ internal sealed partial class ClauseBuilder
         bool letter = dir.Side is Foot beside && term.Text.Length == 4 && term.Text.StartsWith("to ", StringComparison.OrdinalIgnoreCase)
             && _current.Feet.Count > 0 && _current.Feet[^1].Foot != beside && _current.Dir is null && _pending is Link.None
             && _current.Head?.Verb is null or ActionKind.Step or ActionKind.Touch or ActionKind.Drag or ActionKind.Slide or ActionKind.Tap;
-        bool gestureTo = dir is { Direction: Direction.Side, Side: Foot at0 } && term.Text.StartsWith("to ", StringComparison.OrdinalIgnoreCase)
+        bool gestureTo = dir is { Direction: Direction.Side, Side: Foot at0 }
+            && (term.Text.StartsWith("to ", StringComparison.OrdinalIgnoreCase) || term.Text.StartsWith("at ", StringComparison.OrdinalIgnoreCase))
             && !term.Text.Contains("side", StringComparison.OrdinalIgnoreCase) && _current is { Feet.Count: 1, Dir: null, Reference: null }
             && _pending is Link.None
             && _current.Feet[0].Foot != at0 && (_current.Head?.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Drag or ActionKind.Slide

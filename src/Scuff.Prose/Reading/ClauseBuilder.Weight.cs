@@ -18,6 +18,20 @@ internal sealed partial class ClauseBuilder
         return moved is { WeightNote: null } && (_current.HasContent || (_clauses.Count > 0 && IsStill(_clauses[^1]))) ? moved : Last();
     }
 
+    // "weight is on L", "the weight rests on L", "keeping weight on L"
+    private static bool SaysStaying(string words)
+    {
+        foreach (string stay in (ReadOnlySpan<string>)[" is", "stay", "rest", "remain", "keep", "kept", "still"])
+        {
+            if (words.Contains(stay, StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private static bool IsStill(Clause clause) => clause.Head?.Verb is ActionKind.Hold or ActionKind.Clap or ActionKind.Snap;
 
     private void WeightOn(ref int at, Term term)
@@ -31,6 +45,14 @@ internal sealed partial class ClauseBuilder
 
         if (next < _end && _terms[next].Kind is TermKind.Side or TermKind.Foot)
         {
+            if (_current is { Head.Verb: ActionKind.Rock, Feet: [{ } rocking], WeightNote: null } && _pending is Link.None or Link.Hard
+                && rocking.Foot != _terms[next].Meaning.Side && term.Text.Contains("back", StringComparison.OrdinalIgnoreCase))
+            {
+                // "rock R back weight back on L cross R over L": all in one breath
+                Close(Link.None);
+                _current.Link = Link.Hard;
+            }
+
             bool moves = term.Text.EndsWith("onto", StringComparison.OrdinalIgnoreCase)
                 || term.Text.EndsWith(" on to", StringComparison.OrdinalIgnoreCase);
             bool actsItself = !_current.HasContent && _current.Link is Link.Hard
@@ -54,6 +76,7 @@ internal sealed partial class ClauseBuilder
             if (!actsItself)
             {
                 owner.WeightNote = TermKind.WeightOn;
+                owner.WeightStays = SaysStaying(term.Text);
                 owner.WeightFoot = _terms[next].Meaning.Side;
                 owner.Cover(_terms[next].Span);
                 at = next;

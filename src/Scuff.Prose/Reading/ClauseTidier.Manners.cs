@@ -42,6 +42,36 @@ internal sealed partial class ClauseTidier
         }
     }
 
+    /// <summary>"1/2 turn right with triple: 1/4 right and R to side, L to R, 1/4 right and R forward": the turn in front is the sum of those told.</summary>
+    private void TurnOverDetail()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i - 1] is not { IsTurnOnly: true, Amount: int whole, SaysEach: false, Times: 1 } turn
+                || _clauses[i] is not { IsFigure: true, Amount: null, Detail.Count: > 1 } figure)
+            {
+                continue;
+            }
+
+            int sum = 0;
+            foreach (Clause told in figure.Detail)
+            {
+                sum += told.Amount ?? 0;
+            }
+
+            if (sum == whole && figure.Detail.TrueForAll(d => d.Amount is null || d.TurnSide is null || turn.TurnSide is null || d.TurnSide == turn.TurnSide))
+            {
+                figure.Amount = whole;
+                figure.TurnSide = turn.TurnSide;
+                figure.Cover(turn.Span);
+                figure.Link = turn.Link;
+                figure.IsWith = turn.IsWith;
+                _clauses.RemoveAt(i - 1);
+                i--;
+            }
+        }
+    }
+
     /// <summary>"Kick L, throwing both hands up as you kick", "kick R forward two times, low kicks": the move before, spoken of once more.</summary>
     private void DropSaidAgain()
     {

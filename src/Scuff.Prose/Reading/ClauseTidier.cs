@@ -21,6 +21,7 @@ internal sealed partial class ClauseTidier
     private void Run()
     {
         TurnOnBall();
+        TurnOverDetail();
         JoinLifts();
         JoinPronouns();
         EachBefore();
@@ -365,8 +366,8 @@ internal sealed partial class ClauseTidier
         bool isStrut = strut is { IsFigure: true, Detail.Count: 0, Part.Length: 0 } && strut.HeadText.Contains("strut", StringComparison.OrdinalIgnoreCase)
             && strut.Head!.Figures[0].Rows is [_, { Action.Kind: ActionKind.Drop }];
         if (!isStrut || parts.Count != 2
-            || !parts.TrueForAll(p => p is { Head: null or { Verb: ActionKind.Drop }, Feet.Count: 0, Amount: null, Detail.Count: 0 }
-                && p.Dir?.Direction is null or Direction.Down)
+            || !parts.TrueForAll(p => p is { Head: null or { Verb: ActionKind.Drop or ActionKind.Touch or ActionKind.Dig }, Feet.Count: 0, Amount: null,
+                Detail.Count: 0 } && p.Dir?.Direction is null or Direction.Down)
             || (PartOf(parts[0]), PartOf(parts[1])) is not (("heel", "toe") or ("toe", "heel")))
         {
             return false;
@@ -786,8 +787,11 @@ internal sealed partial class ClauseTidier
         {
             Clause turn = _clauses[i];
             Clause figure = _clauses[i - 1];
+            // "jazz box L, quarter turn left, end with touch R": the turn is of the figure, and not of how it ends
+            bool beforeEnd = i + 1 < _clauses.Count && _clauses[i + 1].SaysFinish && figure.IsFigure && figure.Times == 1
+                && figure.Head!.Figures[0].Rows.Count > 2 && turn is { OnStep: null, OnCount: null };
             if (turn.IsTurnOnly && turn.Amount is not null && figure is { IsFigure: true, Amount: null, Detail.Count: 0, Head.NamesAmount: false }
-                && ClauseBuilder.IsTurnVerb(figure.Head))
+                && (beforeEnd || ClauseBuilder.IsTurnVerb(figure.Head)))
             {
                 figure.Amount = turn.Amount;
                 if (figure.TurnSide is Foot lead && turn.TurnSide is not null && figure.Feet.Count == 0)

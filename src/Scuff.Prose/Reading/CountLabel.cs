@@ -64,6 +64,15 @@ internal sealed class CountLabel
             return false;
         }
 
+        // "8 counts: R to side, ...": how long it all is
+        ReadOnlySpan<char> told = text.AsSpan(stop + 1, Math.Min(end - stop - 1, 8)).TrimStart();
+        int length = told.StartsWith("counts", StringComparison.OrdinalIgnoreCase) || told.StartsWith("beats ", StringComparison.OrdinalIgnoreCase) ? 6
+            : told.StartsWith("count", StringComparison.OrdinalIgnoreCase) || told.StartsWith("beats", StringComparison.OrdinalIgnoreCase) ? 5 : 0;
+        if (length > 0 && text[at] != '1' && (told.Length == length || told[length] is ':' or '.' or '-' or ','))
+        {
+            return true;
+        }
+
         string[] words = text[stop..Math.Min(end, stop + 24)].ToLowerInvariant().Split([' ', '-', ',', ':', '.'], StringSplitOptions.RemoveEmptyEntries);
         return words.Length > 1 && words[0] is "count" or "counts" or "beat" or "beats"
             && words[1] is "tag" or "tags" or "bridge" or "intro" or "introduction" or "ending" or "break" or "restart";
@@ -105,12 +114,14 @@ internal sealed class CountLabel
             at = SkipBlank(text, at + 1, end);
         }
 
-        foreach (string word in (ReadOnlySpan<string>)["counts", "count", "cts", "ct", "beats", "beat"])
+        bool named = false;
+        foreach (string word in (ReadOnlySpan<string>)["counts", "count", "cts", "ct", "beats", "beat", "times", "from", "on"])
         {
             if (at + word.Length < end && text.AsSpan(at, word.Length).Equals(word, StringComparison.OrdinalIgnoreCase)
                 && !char.IsLetter(text[at + word.Length]))
             {
                 at = SkipBlank(text, at + word.Length, end);
+                named = word is "times" or "from" or "on";
                 if (at < end && text[at] is ':' or '.')
                 {
                     at = SkipBlank(text, at + 1, end);
@@ -156,7 +167,7 @@ internal sealed class CountLabel
 
                 bool glued = at > labelStart && !char.IsWhiteSpace(text[at - 1]);
                 bool isFraction = stop < end && text[stop] is '/' or '¼' or '½' or '¾' or '⁄'
-                    && !(text[stop] == '/' && stop + 1 < end && text[stop + 1] is '/' or ' ');
+                    && !(text[stop] == '/' && (stop + 1 >= end || text[stop + 1] is '/' or ' '));
                 bool pair = isFraction && !hasNumber && number is 5 or 7 && stop + 2 < end && text[stop] == '/' && text[stop + 1] - '0' == number + 1
                     && !char.IsAsciiDigit(text[stop + 2]) && !char.IsLetter(text[stop + 2]);
                 isFraction &= !pair;
@@ -256,9 +267,17 @@ internal sealed class CountLabel
             if (hasNumber && c is ',' or '.' or '/' or ';')
             {
                 int next = SkipBlank(text, at + 1, end);
+                bool dotted = next < end && c == '.' && text[next] == '.' && next == at + 1;
                 while (next < end && text[next] is '.' or ',')
                 {
                     next = SkipBlank(text, next + 1, end);
+                }
+
+                if (next + 1 < end && c == '.' && text[next] is '-' or '–' && next == at + 1 && char.IsAsciiDigit(text[next + 1]))
+                {
+                    // "1.-4.": ordinals, as German has them
+                    dotted = true;
+                    next++;
                 }
 
                 if (next + 2 < end && text[next] == '(' && char.IsAsciiDigit(text[next + 1]) && text[next + 2] == ')')
@@ -273,7 +292,9 @@ internal sealed class CountLabel
 
                 if (next < end && (char.IsAsciiDigit(text[next]) || text[next] == '&'))
                 {
-                    comma = true;
+                    // "1..4" from one to the other
+                    dash = dotted && char.IsAsciiDigit(text[next]);
+                    comma = !dash;
                     at = next;
                     continue;
                 }
@@ -281,8 +302,7 @@ internal sealed class CountLabel
                 break;
             }
 
-            if (hasNumber && text.AsSpan(at, Math.Min(3, end - at)) is "to " && SkipBlank(text, at + 3, end) is int afterTo && afterTo < end
-                && char.IsAsciiDigit(text[afterTo]))
+            if (hasNumber && char.IsAsciiLetter(c) && AfterTo(text, at, end) is int afterTo)
             {
                 dash = true;
                 at = afterTo;
@@ -302,8 +322,10 @@ internal sealed class CountLabel
             AddLetter(places, pendingLetter, 0);
         }
 
-        if (places.Count == 0)
+        if (places.Count == 0
+            || (named && (places.Count < 2 || labelEnd >= end || text[SkipBlank(text, labelEnd, end - 1)] is not (':' or '-' or '–' or '='))))
         {
+            // "from 1 to 4: ...", but "on 3 walls"
             return null;
         }
 
@@ -325,7 +347,8 @@ internal sealed class CountLabel
 
         int rest = labelEnd;
         rest = SkipBlank(text, rest, end);
-        while (rest < end && (text[rest] is ':' or '|' or '=' or '\t' || (text[rest] is '.' && places.Count > 0)
+        while (rest < end && (text[rest] is ':' or '|' or '=' or '\t' or '_' or '°' or 'º' or '>' || (text[rest] is '.' && places.Count > 0)
+            || (text[rest] is '/' && rest == labelEnd && rest + 1 < end && text[rest + 1] == ' ')
             || (opened > 0 && text[rest] is ')' or ']')
             || (text[rest] is '-' or '–' or '—' && rest > labelEnd - 1) || (text[rest] is ')' or ']' && opened == 0)))
         {
@@ -338,6 +361,23 @@ internal sealed class CountLabel
         }
 
         return new CountLabel(places, TextSpan.FromBounds(labelStart, labelEnd), rest);
+    }
+
+    /// <summary>Whether a word stands between the first and the last of some counts: "1 to 4", "1 till 4", "1 bis 4".</summary>
+    /// <param name="word">The word.</param>
+    public static bool IsTo(ReadOnlySpan<char> word) => word is "to" or "till" or "til" or "until" or "thru" or "through" or "bis" or "tot" or "upto";
+
+    // where the last number of "1 to 4" begins
+    private static int? AfterTo(string text, int at, int end)
+    {
+        int stop = at;
+        while (stop < end && char.IsAsciiLetter(text[stop]))
+        {
+            stop++;
+        }
+
+        int next = SkipBlank(text, stop, end);
+        return next > stop && next < end && char.IsAsciiDigit(text[next]) && IsTo(text.AsSpan(at, stop - at)) ? next : null;
     }
 
     private static (string Letter, int Length)? IsLetterMark(string text, int at, int end, bool hasNumber, int labelStart)

@@ -47,7 +47,8 @@ internal sealed class LineReader
         if (!clauses.Exists(c => c.HasContent) && _state.Text.AsSpan(start, end - start).Trim() is { Length: < 90 } onceMore
             && (onceMore.Length < 30 || !clauses.Exists(c => c.Unknown.Count > 0))
             && (onceMore.Contains("again", StringComparison.OrdinalIgnoreCase) || onceMore.Contains("once more", StringComparison.OrdinalIgnoreCase)
-                || onceMore.Contains("one more time", StringComparison.OrdinalIgnoreCase)))
+                || onceMore.Contains("one more time", StringComparison.OrdinalIgnoreCase)
+                || onceMore.Contains("another time", StringComparison.OrdinalIgnoreCase)))
         {
             Clause repeat = new() { IsRepeat = true };
             repeat.Cover(whole);
@@ -59,6 +60,7 @@ internal sealed class LineReader
             // "as 1-4"
             Clause repeat = new() { IsRepeat = true, RepeatCounts = (firstAgain, lastAgain) };
             repeat.Cover(whole);
+            LeadAgain(repeat, terms);
             clauses = [repeat];
         }
 
@@ -72,6 +74,16 @@ internal sealed class LineReader
             if (repeated is not null)
             {
                 return repeated;
+            }
+
+            if (clauses.Exists(c => c.Amount is not null) && clauses.TrueForAll(c => c.Head is null))
+            {
+                if (FigureAgain(clauses, places) is not Clause turned)
+                {
+                    return Unread(places, whole, line, label, clocks);
+                }
+
+                clauses = [turned];
             }
         }
 
@@ -387,7 +399,7 @@ internal sealed class LineReader
         for (int i = 0; i < terms.Count; i++)
         {
             bool comma = terms[i] is { Kind: TermKind.Separator, Text: "," } && i + 1 < terms.Count
-                && terms[i + 1] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step };
+                && terms[i + 1] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step } or { Verb: null, Figures: [{ Rows.Count: 3 }, ..] } };
             int back = i - 1;
             bool amount = false;
             while (comma && back >= 0 && terms[back].Kind is TermKind.Amount or TermKind.Turn or TermKind.Side or TermKind.Filler)
@@ -737,7 +749,17 @@ internal sealed class LineReader
         bracket = inside.Contains("o'clock", StringComparison.Ordinal) || inside.Contains(':', StringComparison.Ordinal)
             || inside.Contains(" wall", StringComparison.Ordinal) ? bracket : 0;
         string[] told = (bracket > 0 ? words[..bracket] : words).ToLowerInvariant().Split([' ', '.', ',', '(', ')'], StringSplitOptions.RemoveEmptyEntries);
-        string[] rest = [.. told.Where(w => w is not ("same" or "as" or "like" or "steps" or "step" or "count" or "counts" or "in"))];
+        string[] rest = [.. told.Where(w => w is not ("same" or "as" or "like" or "=" or "steps" or "step" or "count" or "counts" or "in" or "the"
+            or "identical" or "repetition" or "of"))];
+        int range = Array.FindIndex(rest, w => char.IsAsciiDigit(w[0]));
+        if (range == 0 && rest.Length > 1 && rest.Skip(1).All(w => w is "but" or "with" or "left" or "right" or "foot" or "leg" or "lf" or "rf" or "r" or "l"
+            or "beginning" or "begin" or "starting" or "start" or "on" or "from" or "to" or "side" or "other" or "opposite" or "mirrored" or "mirror" or "now"
+            or "leading" or "inverted" or "inversed" or "reversed" or "and" or "at" or "again" or "this" or "time"))
+        {
+            // "as 1-2 but with left": with which foot it begins
+            rest = rest[..1];
+        }
+
         string[] ends = rest is [var only] ? only.Split(['-', '–']) : [];
         if (rest is [['0' or '1' or '2' or '3' or '4' or '5' or '6' or '7' or '8' or '9', ..] quick] && quick.Contains('&', StringComparison.Ordinal)
             && quick.All(c => char.IsAsciiDigit(c) || c is '&' or '-' or '–'))
@@ -747,9 +769,56 @@ internal sealed class LineReader
             ends = [numbers[0], numbers[^1]];
         }
 
-        return told.Length > 0 && told[0] is "as" or "same" or "like" && ends.Length == 2
+        return told.Length > 0 && (told[0] is "as" or "same" or "like" or "=" or "identical" or "repetition" or "the"
+            || (rest.Length == 1 && range == 0)) && ends.Length == 2
             && int.TryParse(ends[0], NumberStyles.None, CultureInfo.InvariantCulture, out int from)
             && int.TryParse(ends[1], NumberStyles.None, CultureInfo.InvariantCulture, out int to) ? (from, to) : null;
+    }
+
+    /// <summary>
+    /// "The same with 1/4 turn right" after a line that is one figure: that figure with the turn; null where the line before is none, for then nobody can tell
+    /// which of its steps turns.
+    /// </summary>
+    private Clause? FigureAgain(List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    {
+        Clause? turning = clauses.Find(c => c.Amount is not null);
+        Counts from = Counts.FromWhole(places[0].Place.Value.Floor);
+        Counts length = LabelPlaces.EndOf(places.Max(p => p.Place)) - from;
+        if (turning is null || !clauses.TrueForAll(c => c.Head is null && c.Unknown.Count == 0) || _state.SectionLines is not [.., var before]
+            || before.Moves is not [{ Definition: { } figure } move] || before.Counts.End != from || before.Counts.End - before.Counts.Start != length
+            || clauses[0].RepeatCounts is (int first, int last) && (Counts.FromWhole(first - 1) != before.Counts.Start || Counts.FromWhole(last) != from)
+            || figure.Rows.Count < 3 || move.Steps[0].Action.Foot.ToFoot() is not Foot foot)
+        {
+            return null;
+        }
+
+        Clause again = new()
+        {
+            Head = new Meaning(TermKind.Move) { Figures = [figure] },
+            HeadText = figure.Name,
+            Amount = turning.Amount,
+            TurnSide = turning.TurnSide,
+            HasTurnWord = true,
+            OnStep = turning.OnStep,
+        };
+        bool mirrored = clauses.Exists(c => c.IsMirrored) || (clauses.Find(c => c.Feet.Count > 0) is Clause led && led.Feet[0].Foot != foot);
+        again.Feet.Add(new FootWord(mirrored ? foot.Other() : foot, true, false));
+        clauses.ForEach(c => again.Cover(c.Span));
+        return again;
+    }
+
+    /// <summary>"As 1-4 but with left", "like 1-2 on the other side": the foot that begins, or that it is the other one.</summary>
+    private static void LeadAgain(Clause repeat, List<Term> terms)
+    {
+        foreach (Term term in terms)
+        {
+            if (term.Kind is TermKind.Foot or TermKind.Side or TermKind.Lead or TermKind.Dir && term.Meaning.Side is Foot foot && repeat.Feet.Count == 0)
+            {
+                repeat.Feet.Add(new FootWord(foot, true, false));
+            }
+
+            repeat.IsMirrored |= term.Kind is TermKind.RepeatMirrored;
+        }
     }
 
     /// <summary>The words with every lone &amp; as "and", when all counts of the line are whole; null when there is none.</summary>

@@ -131,7 +131,7 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            if (!starts || (depth > 0 && c is not ('(' or '[')))
+            if (!starts || (depth > 0 && c is not ('(' or '[')) || (char.IsAsciiDigit(c) && ClockWords.IsHour(_text, i, line.End, _state.Lexicon)))
             {
                 continue;
             }
@@ -163,7 +163,8 @@ internal sealed partial class TextReaderRun
 
             bool follows = FirstNumber(next) == last + 1
                 || (next.Places[0].Place.IsWhole is false && next.Places.Count > 1 && FirstNumber(next) == last + 1);
-            int before = i - 1;
+            int named = NamedCount(i, label.End);
+            int before = (named > 0 ? named : i) - 1;
             while (before > label.End && char.IsWhiteSpace(_text[before]))
             {
                 before--;
@@ -173,6 +174,11 @@ internal sealed partial class TextReaderRun
             follows |= separated && FirstNumber(next) == 1 && last >= 8 && last % 4 == 0 && next.Places.Count > 1;
             // "1 R to side 2-3 L drag 4 L tap": where one line has several labels already, a bare number goes on with them
             bool many = next.Places.Count > 1 || ((label.Places.Count == 1 || runs.Count > 0) && CountsOn(i, next, line.End));
+            // "5) step L forward 6) turn", "1/ R to side 2/ L beside R": marked as the count before it is
+            many |= c is not ('(' or '[') && label.Places.Count == 1 && (_text[next.Span.End] is ')' or ':'
+                || (_text[next.Span.End] == _text[label.Span.End] && _text[next.Span.End] is '/' or '°' or 'º' or '_' or ',' or '.' or '-' or '='));
+            // "count 1 R to side count 2 L beside R"
+            many |= named > 0 && NamedCount(first.Span.Start, line.Start) == line.Start;
             if (!follows || !(separated || many || c is '(' or '[') || (c is '(' or '[' && _text[line.Start] is not ('(' or '[')))
             {
                 continue;
@@ -321,6 +327,28 @@ internal sealed partial class TextReaderRun
             && TermReader.Read(_text, label.End, at, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir);
     }
 
+    // where the word "count" in front of a number begins, or 0
+    private int NamedCount(int at, int from)
+    {
+        int end = at;
+        while (end > from && _text[end - 1] == ' ')
+        {
+            end--;
+        }
+
+        foreach (string name in (ReadOnlySpan<string>)["count", "counts", "beat", "beats"])
+        {
+            int start = end - name.Length;
+            if (start >= from && _text.AsSpan(start, name.Length).Equals(name, StringComparison.OrdinalIgnoreCase)
+                && (start == 0 || !char.IsLetter(_text[start - 1])))
+            {
+                return start;
+            }
+        }
+
+        return 0;
+    }
+
     /// <summary>Whether a number in the middle of words is the next count, and not one of something: a foot, a turn or a move follows it.</summary>
     private bool CountsOn(int at, CountLabel next, int end)
     {
@@ -335,7 +363,7 @@ internal sealed partial class TextReaderRun
         bool ofOther = word is "on" or "count" or "counts" or "for" or "to" or "wall" or "and" or "section" or "steps" or "hold" or "of" or "from" or "in";
         return !ofOther && TermReader.Read(_text, next.End, end, _state.Lexicon) is [
         {
-            Kind: TermKind.Foot or TermKind.Side or TermKind.Amount
+            Kind: TermKind.Foot or TermKind.Side or TermKind.Amount or TermKind.Turn or TermKind.BothFeet
             or TermKind.Move
         }, ..];
     }
@@ -394,7 +422,8 @@ internal sealed partial class TextReaderRun
             }
         }
 
-        bool wholeLine = runs.Count > 0 && _text.AsSpan(from, line.End - from).Trim().IsEmpty && runs.Exists(r => r.Item1.Places.Count > 1);
+        bool wholeLine = runs.Exists(r => r.Item1.Places.Count > 1) && (_text.AsSpan(from, line.End - from).Trim().IsEmpty
+            || (TellsNoMove(from, line.End) && !SentenceReader.LooksLikeSentence(_text.AsSpan(line.Start, line.End - line.Start))));
         if (wholeLine)
         {
             return runs;
@@ -418,7 +447,7 @@ internal sealed partial class TextReaderRun
         return apart && CountLabel.Read(_text, start, end) is { Places.Count: > 1 } last && last.End == end
             && TermReader.Read(_text, line.Start, start, _state.Lexicon) is { Count: > 1 } terms && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir)
             && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat)
-            ? [(last, line.Start, start)]
+            ? [(last, line.Start, EndOfWords(line.Start, start, out _))]
             : [];
     }
 

@@ -131,14 +131,19 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            if (CountLabel.Read(_text, i, line.End) is not { Places.Count: > 1 } label || label.End >= line.End || NextWordIsNoMove(label.End, line.End))
+            if (CountLabel.Read(_text, i, line.End) is not CountLabel label || label.End >= line.End || NextWordIsNoMove(label.End, line.End)
+                || (label.Places.Count == 1 && !(_text[label.Span.End] is ':' or ')' && Runs(line with { Start = i }, label).Count > 1)))
             {
+                // "(waltz) 1: L step forward 2: R point to side 3: hold": a single count has to be marked, and gone on from
                 continue;
             }
 
             string before = TextBefore(line, label);
             string last = before.Split([' ', ',', ':', '(', '['], StringSplitOptions.RemoveEmptyEntries).LastOrDefault("").ToLowerInvariant();
-            bool tellsOtherwise = last is "count" or "counts" or "beat" or "beats" or "repeat" or "of" or "on" or "wall" or "walls" or "after" or "section"
+            // "Monterey turn, counts 1 till 4: ..." marks its counts, "the first counts 1-4 of the dance" does not
+            bool named = last is "count" or "counts" or "beat" or "beats" or "times" && _text[label.Span.End] is ':' or ')';
+            bool tellsOtherwise = !named && last is "count" or "counts" or "beat" or "beats" or "repeat" or "of" or "on" or "wall" or "walls"
+                or "after" or "section"
                 or "sections" or "to" or "and" or "from" or "times" or "intro" or "with" or "for" or "the" or "over" or "at" or "by"
                 || (last is "step" or "steps" && before.Contains("repeat", StringComparison.OrdinalIgnoreCase));
             int next = _section is { Lines.Count: > 0 } section ? section.Length.Value.Floor + (section.Offset ?? 0) + 1 : FirstNumber(label);
@@ -165,6 +170,20 @@ internal sealed partial class TextReaderRun
     private void ReadGlued(TextLine line, CountLabel label)
     {
         string heading = TextBefore(line, label);
+        if (FirstNumber(label) is > 1 and <= 9 && _section is null or { Lines.Count: 0 } && StepsBefore(line, label))
+        {
+            // "L cross rock, recover R; 3&4 L side shuffle": the counts before the first that is told
+            if (_section is null)
+            {
+                OpenNext("", new TextLine(line.Number, line.Start, line.Start));
+            }
+
+            int end = EndOfWords(line.Start, label.Span.Start, out _);
+            ReadOpen(line with { End = end }, 1, FirstNumber(label) - 1);
+            ReadCounts(line with { Start = label.Span.Start }, label);
+            return;
+        }
+
         bool begins = FirstNumber(label) == 1 && _section is null or { Lines.Count: > 0 };
         if (begins)
         {
@@ -176,6 +195,22 @@ internal sealed partial class TextReaderRun
         {
             AddNote(new Note("note", heading, TextSpan.FromBounds(line.Start, label.Span.Start)));
         }
+    }
+
+    // whether the words before the counts are steps, told with their feet, and no heading
+    private bool StepsBefore(TextLine line, CountLabel label)
+    {
+        int before = EndOfBlanks(line.Start, label.Span.Start);
+        if (_text[before - 1] is not (';' or ',' or '.'))
+        {
+            // "LEFT VINE WITH 1/4 TURN LEFT, BRUSH 5-8 step L to side, ..." is a heading
+            return false;
+        }
+
+        List<Term> terms = TermReader.Read(_text, line.Start, label.Span.Start, _state.Lexicon);
+        return terms.Count(t => t.Kind is TermKind.Move or TermKind.Dir) > 1 && terms.Count(t => t.Kind is TermKind.Foot or TermKind.Side) > 1
+            && terms.Exists(t => t.Kind is TermKind.Separator or TermKind.Then or TermKind.Join or TermKind.Amp)
+            && !terms.Exists(t => t.Kind is TermKind.Unknown);
     }
 
     private static (int Number, int Used)? SectionHeading(ReadOnlySpan<char> words)

@@ -108,8 +108,9 @@ internal sealed partial class TextReaderRun
         }
 
         string words = _text[line.Start..line.End];
-        if (!IsClosing(words) || (HasCountsAfter(line) && !IsBeforeTag(line)))
+        if (!IsClosing(words) || (HasCountsAfter(line) && !IsBeforeTag(line)) || CountsBehind(line, out _).Count > 0)
         {
+            // "repeat 1-4 : 5-8" goes on
             return false;
         }
 

@@ -105,6 +105,11 @@ internal sealed partial class TextReaderRun
                 return (FirstNumber(trailing[0].Label), gap);
             }
 
+            if (CountsBehind(line, out _) is { Count: > 0 } behind)
+            {
+                return (FirstNumber(behind[0].Label), gap);
+            }
+
             return CountsInBrackets(line) is { Count: > 0 } places && _text.AsSpan(line.Start, line.End - line.Start).IndexOf(')') > 8
                 ? (places[0].Number, gap)
                 : null;

@@ -215,7 +215,7 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (atHead && !_heading.IsField(line) && _heading.ReadFacts(line))
+        if (atHead && !_heading.IsField(line) && CountsBehind(line, out _).Count == 0 && _heading.ReadFacts(line))
         {
             // "32 counts, 4 walls, improver"
             return;
@@ -289,6 +289,12 @@ internal sealed partial class TextReaderRun
             return;
         }
 
+        bool tellsBreak = SentenceReader.LooksLikeSentence(words);
+        if (!tellsBreak && (_heading.HasTitle || _section is not null) && ReadCountsBehind(line, index, 2))
+        {
+            return;
+        }
+
         if (TrailingLabels(line) is { Count: > 0 } trailing && (_section is not null || FirstNumber(trailing[0].Label) == 1))
         {
             if (_section is null || BeginsAnew(trailing[0].Label, index))
@@ -301,11 +307,18 @@ internal sealed partial class TextReaderRun
                 ReadRun(new TextLine(line.Number, from, to), after, from);
             }
 
-            ClaimIn(BeforeClock(line), line.End);
+            (CountLabel told, _, int ends) = trailing[^1];
+            bool inBrackets = _text[ends] is '(';
+            ReadTail(inBrackets ? _text.IndexOf(')', ends) + 1 : BeforeClock(line), line.End, _text.Substring(told.Span.Start, told.Span.Length));
             return;
         }
 
-        if (!SentenceReader.LooksLikeSentence(words) && GluedLabel(line) is CountLabel glued)
+        if (!tellsBreak && (_heading.HasTitle || _section is not null) && ReadCountsElsewhere(line, index))
+        {
+            return;
+        }
+
+        if (!tellsBreak && GluedLabel(line) is CountLabel glued)
         {
             ReadGlued(line, glued);
             return;
@@ -313,6 +326,18 @@ internal sealed partial class TextReaderRun
 
         if (_section is not null && CountsInBrackets(line) is List<LabelPlace> inside)
         {
+            if (UpToCounts(line) is { Count: > 0 } stages)
+            {
+                // "left side, right near, left side, right touch near (4)": all counts up to the one at the end
+                foreach ((int from, int to, int before, int upTo) in stages)
+                {
+                    ReadOpen(new TextLine(line.Number, from, to), before, upTo);
+                }
+
+                ReadTail(_text.LastIndexOf(')', line.End - 1) + 1, line.End, inside[0].Label);
+                return;
+            }
+
             ReadPlaces(line, inside, line.Start, string.Join(' ', inside.Select(p => p.Label)), new TextSpan(line.Start, 0));
             return;
         }
@@ -349,6 +374,12 @@ internal sealed partial class TextReaderRun
                 OpenTag(under, line);
             }
 
+            return;
+        }
+
+        if (NextCountsAtEnd(line) is (CountLabel next, int wordsEnd))
+        {
+            ReadRun(line with { End = wordsEnd }, next, line.Start);
             return;
         }
 

@@ -791,9 +791,11 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             bool last = i == Math.Max(ways.Count, times) - 1;
             if (clause.WeightNote == TermKind.WeightOn && clause.WeightFoot is Foot weighted && (both || situation.Weight != weighted.ToWeight()))
             {
+                // "bounce both heels twice, weight stays on L": what has the weight already keeps it throughout
+                bool keeps = verb is ActionKind.Bounce && clause.WeightStays && situation.Weight == weighted.ToWeight();
                 action = action with
                 {
-                    Effect = last ? (weighted == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight) : both
+                    Effect = last || keeps ? (weighted == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight) : both
                     ? WeightEffect.Shares : WeightEffect.Keeps
                 };
             }

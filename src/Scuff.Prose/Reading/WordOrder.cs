@@ -7,7 +7,7 @@ namespace Scuff.Prose.Reading;
 
 /// <summary>Puts the words of a move into the order that the reader of clauses knows, where a writer has them in another; the terms keep their places in the
 /// text.</summary>
-internal static class WordOrder
+internal static partial class WordOrder
 {
     /// <summary>Mends all stretches between separators, and words of turning that only mean "do".</summary>
     /// <param name="terms">The terms of a line, changed in place.</param>
@@ -25,6 +25,8 @@ internal static class WordOrder
             }
 
             PlaceLast(terms, start, end);
+            VerbLast(terms, start, end);
+            BackOnIsRecover(terms, start, end);
             start = end + 1;
         }
     }

@@ -15,6 +15,10 @@ internal sealed class Lexicon
     private readonly Dictionary<string, byte> _words = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string[]> _aliases = new(StringComparer.Ordinal);
     private readonly HashSet<string> _ordinary = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _beforeHour = new(StringComparer.OrdinalIgnoreCase);
+    private readonly HashSet<string> _afterHour = new(StringComparer.OrdinalIgnoreCase);
+    private readonly HashSet<string> _arrive = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _arriveAlong = new(StringComparer.Ordinal);
     private readonly Lexicon? _base;
 
     public Lexicon(StepCatalogue catalogue)
@@ -31,6 +35,13 @@ internal sealed class Lexicon
             if (kind == "ordinary")
             {
                 _ordinary.UnionWith(forms.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
+                continue;
+            }
+
+            if (kind == "hour")
+            {
+                (value switch { "before" => _beforeHour, "after" => _afterHour, "arrive" => _arrive, _ => _arriveAlong }).UnionWith(
+                    forms.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
                 continue;
             }
 
@@ -84,6 +95,18 @@ internal sealed class Lexicon
 
     /// <summary>The words that a short form stands for, or null.</summary>
     public IReadOnlyList<string>? StandsFor(string word) => _aliases.GetValueOrDefault(word) ?? _base?.StandsFor(word);
+
+    /// <summary>Whether a word beside a number makes it an hour of the clock ("kl 9", "9 uhr").</summary>
+    /// <param name="word">The word.</param>
+    /// <param name="before">Whether it stands before the number.</param>
+    public bool TellsHour(ReadOnlySpan<char> word, bool before)
+        => (before ? _beforeHour : _afterHour).GetAlternateLookup<ReadOnlySpan<char>>().Contains(word) || (_base?.TellsHour(word, before) ?? false);
+
+    /// <summary>Whether a word says that one comes to stand at a wall ("we finish at 6:00"), or may go along with one that does.</summary>
+    /// <param name="word">The word, in small letters.</param>
+    /// <param name="along">Whether words that only go along are meant too.</param>
+    public bool TellsArrival(string word, bool along)
+        => _arrive.Contains(word) || (along && _arriveAlong.Contains(word)) || (_base?.TellsArrival(word, along) ?? false);
 
     /// <summary>The meaning of a single word, or null.</summary>
     public Meaning? Word(string word) => _root.Next(word)?.Meaning ?? _base?.Word(word);

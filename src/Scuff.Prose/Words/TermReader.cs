@@ -18,6 +18,7 @@ internal static class TermReader
     {
         List<WordToken> tokens = Expand(text, WordScanner.Scan(text, start, end), lexicon);
         List<Term> terms = new(tokens.Count);
+        bool clocks = tokens.Exists(t => t.Kind == WordTokenKind.Clock);
         int at = 0;
         while (at < tokens.Count)
         {
@@ -26,6 +27,15 @@ internal static class TermReader
             {
                 terms.Add(new Term(new Meaning(TermKind.Clock) { Value = token.Value }, token.Span, token.Text));
                 at++;
+                continue;
+            }
+
+            if (clocks && ClockWords.Arrival(tokens, at, lexicon) is int arriving)
+            {
+                // "so that you come to stand on 6 hour": only the clock tells something
+                TextSpan said = TextSpan.FromBounds(token.Span.Start, tokens[at + arriving - 1].Span.End);
+                terms.Add(new Term(FillerMeaning, said, text[said.Start..said.End]));
+                at += arriving;
                 continue;
             }
 
@@ -189,6 +199,8 @@ internal static class TermReader
     private static List<WordToken> Expand(string text, List<WordToken> tokens, Lexicon lexicon)
     {
         JoinSlashed(tokens);
+        ClockWords.Join(tokens, lexicon);
+        BorrowedWords.Mend(tokens);
         for (int i = tokens.Count - 1; i >= 0; i--)
         {
             if (tokens[i].Text == "no" && i > 0 && i + 1 < tokens.Count && IsFootWord(tokens[i + 1].Text)
@@ -340,6 +352,12 @@ internal static class TermReader
             if (word is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt")
             {
                 return i - at;
+            }
+
+            if (word is "follows" or "follow" || (word is "with" or "along" or "and" && tokens[at + 1].Text is "follows" or "follow"))
+            {
+                // "the weight follows with and finishes on LF"
+                continue;
             }
 
             if (word is "centred" or "centered" or "central" or "even" or "evenly" or "shared" or "both" or "middle")
@@ -538,7 +556,7 @@ internal static class TermReader
             "(" => OpenMeaning,
             ")" => CloseMeaning,
             "&" or "+" => AmpMeaning,
-            "°" or "\"" or "'" or "*" or "!" or "~" or "…" or "_" or "#" or "\\" or "•" or "·" => FillerMeaning,
+            "°" or "\"" or "'" or "*" or "!" or "~" or "…" or "_" or "#" or "@" or "\\" or "•" or "·" => FillerMeaning,
             _ => UnknownMeaning,
         };
     }

@@ -22,6 +22,16 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
             "change the last", "but on count", "on count", "but count", "change step", "changed:", "dancing count"])
         {
             int at = words.IndexOf(mark, StringComparison.OrdinalIgnoreCase);
+            if (at > 4 && words.AsSpan(at - 4, 4).Equals("and ", StringComparison.OrdinalIgnoreCase) && mark.StartsWith("with count", StringComparison.Ordinal)
+                && (words.AsSpan(0, at - 4).EndsWith("to ", StringComparison.OrdinalIgnoreCase)
+                || words.AsSpan(0, at - 4).EndsWith("til ", StringComparison.OrdinalIgnoreCase)
+                || words.AsSpan(0, at - 4).EndsWith("till ", StringComparison.OrdinalIgnoreCase)
+                || words.AsSpan(0, at - 4).EndsWith("until ", StringComparison.OrdinalIgnoreCase)))
+            {
+                // "dance to and with count 16": as far as it goes, nothing changes
+                continue;
+            }
+
             if (at > 0 && (best < 0 || at < best))
             {
                 best = at;

@@ -88,6 +88,8 @@ internal sealed partial class SentenceReader
         }
 
         MendSlips(tokens);
+        MendTongues(tokens);
+        ClockWords.Join(tokens, _state.Lexicon, bare: false);
 
         // "tag after wall 2, 4 counts: sway R, L, R": the _steps stand in the sentence
         TextLine? inline = opensTag ? null : _steps.Inline(tokens, line, changeAt < 0 ? line.End : line.Start + changeAt);
@@ -242,6 +244,26 @@ internal sealed partial class SentenceReader
         "change", "replace", "swap", "middle", "chorus", "verse", "again", "twice", "thrice", "last", "first", "second", "forward", "back", "left", "right",
             "foot", "weight",
     };
+
+    /// <summary>
+    /// Words of other tongues: "dance to and with count 16" goes up to the end of that count; who breaks off stops, and breaks no step; "begin new" is anew.
+    /// </summary>
+    private static void MendTongues(List<WordToken> tokens)
+    {
+        for (int i = tokens.Count - 1; i > 0; i--)
+        {
+            string next = i + 1 < tokens.Count ? tokens[i + 1].Text : "";
+            if (tokens[i].Text is "and" && next is "with" or "including" && tokens[i - 1].Text is "to" or "til" or "till" or "until")
+            {
+                tokens[i - 1] = tokens[i - 1] with { Text = "to" };
+                tokens.RemoveRange(i, 2);
+            }
+            else if (tokens[i].Text is "new" && tokens[i - 1].Text is "begin" or "start" or "starts" or "begins")
+            {
+                tokens[i] = tokens[i] with { Text = "anew" };
+            }
+        }
+    }
 
     private void MendSlips(List<WordToken> tokens)
     {

@@ -186,7 +186,7 @@ internal sealed partial class SentenceScan
             int beyond = _words.Skip(end + (half ? 1 : 0), "-", "first");
             bool counts = _words.Is(beyond, "count", "counts", "beats", "steps");
             bool ofTag = counts && (_words.Is(beyond + 1, "tag", "bridge") || _words.Is(_words.Skip(next - 1, "("), "tag") || IsAfterTag(at)
-                || _words.Is(beyond + 1, ":")
+                || (_words.Is(beyond + 1, ":") && !after)
                 || (_current.WholeWall && !after && _current.Acts.Exists(a => a is Dances.InterruptionAct.PlayTag)));
             if (ofTag)
             {

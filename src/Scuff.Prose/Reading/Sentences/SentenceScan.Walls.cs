@@ -1,4 +1,5 @@
 using Scuff.Dances;
+using Scuff.Prose.Words;
 
 namespace Scuff.Prose.Reading.Sentences;
 
@@ -39,6 +40,13 @@ internal sealed partial class SentenceScan
         {
             // "1st restart: ...": which of them, not which wall
             return afterOrdinals - at;
+        }
+
+        if (_words[at].Kind == WordTokenKind.Number && _words.Is(at + 1, "wall") && _words.NumberAt(at + 2) is null
+            && _words.Is(at - 1, "after", "on", "in", "at", "the", "of", "during"))
+        {
+            // "after 4 wall", "on the 3 wall": the 4th, the 3rd
+            return Add([_words[at].Value], 2);
         }
 
         if (!IsWall(at))

@@ -11,7 +11,7 @@ namespace Scuff.Prose.Reading.Sentences;
 /// </summary>
 internal sealed partial class SentenceScan
 {
-    private static readonly string[] WallWords = ["wall", "walls", "repetition", "repetitions", "rotation", "rotations", "time", "times", "round"];
+    private static readonly string[] WallWords = ["wall", "walls", "repetition", "repetitions", "rotation", "rotations", "time", "times", "round", "rounds"];
 
     private readonly SentenceWords _words;
     private readonly Dance _dance;

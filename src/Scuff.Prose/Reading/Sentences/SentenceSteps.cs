@@ -46,7 +46,10 @@ internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Co
             }
 
             List<Term> terms = TermReader.Read(state.Text, start, end, state.Lexicon);
-            bool moves = terms.Exists(t => t.Kind == TermKind.Move)
+            // "break off after 16 counts" is no rock
+            bool moves = terms.Exists(t => t.Kind == TermKind.Move && !(t.Text.Equals("break", StringComparison.OrdinalIgnoreCase)
+                && tokens.FindIndex(k => k.Span == t.Span) is > 0 and int broken && broken + 1 < tokens.Count
+                && tokens[broken + 1].Text is "off" or "after" or "here" or "and" or "up"))
                 && terms.TrueForAll(t => !t.Text.StartsWith("tag", StringComparison.OrdinalIgnoreCase)
                 && !t.Text.StartsWith("restart", StringComparison.OrdinalIgnoreCase) && !t.Text.StartsWith("rst", StringComparison.OrdinalIgnoreCase)
                 && !t.Text.StartsWith("wall", StringComparison.OrdinalIgnoreCase)

@@ -131,6 +131,13 @@ internal sealed class SentenceWords(List<WordToken> told)
             return (this[at].Value, 2);
         }
 
+        if (this[at].Kind == WordTokenKind.Number && Is(at + 1, ".") && (Is(at + 2, "wall", "round", "repetition", "rotation")
+            || (Is(at + 2, "and", "&", "+", ",", "/") && this[at + 3].Kind == WordTokenKind.Number && Is(at + 4, "."))))
+        {
+            // "in the 3. and 6. round"
+            return (this[at].Value, 2);
+        }
+
         return Ordinals.TryGetValue(this[at].Text, out int value) ? (value, 1) : null;
     }
 
@@ -189,6 +196,20 @@ internal sealed class SentenceWords(List<WordToken> told)
             }
 
             next = Skip(PastClock(end), ",", "and", "&", "+", "/", "the", "also", "#");
+            int named = Skip(next, "in", "on", "the", "nr", "no", "number", ".");
+            if (!ordinals && next > end && named > next && NumberAt(named) is not null && !Is(named + 1, "count", "counts", "beats"))
+            {
+                // "wall nr. 3 and nr. 6"
+                next = named;
+            }
+
+            if (next == end && this[next].Kind == WordTokenKind.Word)
+            {
+                // "after wall 4 one tag"
+                break;
+            }
+
+            next = ordinals ? Skip(next, "in", "on", "during", "at", "the") : next;
             if (!ordinals && next > end && Is(next, "wall", "s", "section") && NumberAt(next + 1) is not null && (Is(next, "wall")
                 || Is(at - 1, "s", "section", "sections")))
             {

@@ -39,14 +39,22 @@ internal static class SequenceReader
                 return at + 1;
             }
 
+            if (words[at..].StartsWith("is ", StringComparison.OrdinalIgnoreCase) && IsLetters(words[(at + 3)..Math.Min(words.Length, at + 12)]))
+            {
+                // "Sequence is A, A, B, tag, A (16 counts only)"
+                return at + 3;
+            }
+
             if (at > key.Length && IsLetters(words[at..]))
             {
                 return at;
             }
         }
 
-        // "Sequence for the track: A B"
-        return words.StartsWith("sequence", StringComparison.OrdinalIgnoreCase) && words.IndexOf(':') is > 0 and int colon ? colon + 1 : null;
+        // "Sequence for the track: A B", "Order of the dance: A B"
+        return (words.StartsWith("sequence", StringComparison.OrdinalIgnoreCase) || words.StartsWith("order of", StringComparison.OrdinalIgnoreCase)
+            || words.StartsWith("the order", StringComparison.OrdinalIgnoreCase) || words.StartsWith("the sequence", StringComparison.OrdinalIgnoreCase))
+            && words.IndexOf(':') is > 0 and < 40 and int colon ? colon + 1 : null;
     }
 
     /// <summary>Whether nothing but single letters, numbers and tags stands there: "A A B tag B".</summary>
@@ -126,6 +134,14 @@ internal static class SequenceReader
             return 1;
         }
 
+        if (word.Text.Length > 1 && char.IsLower(state.Text[word.Span.Start]) && dance.FindPart(word.Text) is null
+            && (SentenceWords.IsFilling(word.Text) || state.Lexicon.Word(word.Text) is { Kind: TermKind.Filler or TermKind.Dir or TermKind.Then or TermKind.Join
+                or TermKind.With or TermKind.Style or TermKind.Size }))
+        {
+            // "A (only the first 16 counts of it)", "and on end B": words that name no part
+            return 1;
+        }
+
         string raw = state.Text.Substring(word.Span.Start, word.Span.Length);
         if (dance.FindPart(raw) is null && raw.Length > 1 && raw.All(c => dance.FindPart(char.ToString(c)) is not null))
         {
@@ -155,10 +171,12 @@ internal static class SequenceReader
         }
 
         int opened = at - 1;
-        while (words.Is(opened, "first", "only", "counts", "count", "the", "to"))
+        while (words.Is(opened, "first", "only", "counts", "count", "the", "to", "up", "until", "till", "til", "just", "with"))
         {
             opened--;
         }
+
+        bool upTo = words.Is(at - 1, "until", "till", "til") || (words.Is(at - 1, "to", "count") && words.Is(opened + 1, "up", "until", "till", "til", "to"));
 
         if (words.Is(next, "-", "to") && words[next + 1].Kind == WordTokenKind.Number && value == 1 && words[next + 1].Value > 1)
         {
@@ -166,7 +184,7 @@ internal static class SequenceReader
             next += 2;
         }
 
-        bool limits = words.Is(opened, "(") || !words[at].SpaceBefore || words.Is(next, "counts", "count");
+        bool limits = upTo || words.Is(opened, "(") || !words[at].SpaceBefore || words.Is(next, "counts", "count");
         if (limits && items.Count > 0)
         {
             items[^1] = items[^1] with { Upto = Counts.FromWhole(Math.Clamp(value, 1, 1000)) };

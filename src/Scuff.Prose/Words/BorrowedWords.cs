@@ -1,0 +1,93 @@
+namespace Scuff.Prose.Words;
+
+/// <summary>English words put as another tongue puts its own: "turn 1/4 in right", "weight in the left", "next R heel strut".</summary>
+internal static class BorrowedWords
+{
+    /// <summary>Puts the usual word in place of each.</summary>
+    /// <param name="tokens">The tokens of a line, changed in place.</param>
+    public static void Mend(List<WordToken> tokens)
+    {
+        for (int i = tokens.Count - 2; i > 0; i--)
+        {
+            if (tokens[i].Text is "of" && IsMoved(tokens[i - 1].Text) && IsFoot(tokens[i + 1].Text))
+            {
+                // "touch of R heel forward", "kick of the left"
+                tokens.RemoveAt(i);
+            }
+        }
+
+        for (int i = 0; i < tokens.Count; i++)
+        {
+            string? meant = tokens[i].Kind is not WordTokenKind.Word ? null : tokens[i].Text switch
+            {
+                "in" => Meant(tokens, i),
+                "next" => IsNextMove(tokens, i) ? "then" : null,
+                "before" => IsOver(tokens, i) ? "over" : null,
+                "point" => IsToe(tokens, i) ? "toe" : null,
+                "on" => i > 0 && tokens[i - 1].Text is "rf" or "lf" && i + 2 < tokens.Count && tokens[i + 1].Text is "the"
+                    && tokens[i + 2].Text == (tokens[i - 1].Text is "rf" ? "right" : "left") ? "to" : null,
+                "after" => i > 0 && Stops(tokens, i + 1) ? "afterwards" : null,
+                _ => null,
+            };
+            tokens[i] = meant is null ? tokens[i] : tokens[i] with { Text = meant };
+        }
+    }
+
+    // "the weight is in R", "weight in the left": on it; "turn 1/4 in right", "kick in right": to that side
+    private static string? Meant(List<WordToken> tokens, int at)
+    {
+        int foot = at + 1 < tokens.Count && tokens[at + 1].Text is "the" ? at + 2 : at + 1;
+        if (foot >= tokens.Count || !IsFoot(tokens[foot].Text))
+        {
+            return null;
+        }
+
+        for (int i = at - 1; i >= 0 && i > at - 5 && tokens[i].Kind is WordTokenKind.Word; i--)
+        {
+            if (tokens[i].Text is "weight" or "wt")
+            {
+                return "on";
+            }
+        }
+
+        bool turned = at > 0 && (tokens[at - 1].Kind is WordTokenKind.Fraction
+            || tokens[at - 1].Text is "turn" or "quarter" or "half" or "point" or "kick" or "vine" or "grapevine" or "chasse" or "shuffle" or "look");
+        return turned && tokens[foot].Text is not ("rf" or "lf") ? "to" : null;
+    }
+
+    private static bool IsFoot(string word) => word is "r" or "l" or "right" or "left" or "rf" or "lf";
+
+    private static bool IsMoved(string word) => word is "touch" or "tap" or "point" or "kick" or "stomp" or "stamp" or "scuff" or "brush" or "step" or "rock"
+        or "hook" or "hitch" or "flick" or "dig" or "cross";
+
+    // "cross left before right unwind half right": over it
+    private static bool IsOver(List<WordToken> tokens, int at)
+    {
+        for (int i = at - 1; at + 1 < tokens.Count && IsFoot(tokens[at + 1].Text) && i >= 0 && i > at - 4; i--)
+        {
+            if (tokens[i].Text.StartsWith("cross", StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // "mark the point R behind", "touch point of LF": the tip of the foot
+    private static bool IsToe(List<WordToken> tokens, int at)
+    {
+        int verb = at > 0 && tokens[at - 1].Text is "the" ? at - 2 : at - 1;
+        return verb >= 0 && tokens[verb].Text is "mark" or "touch" or "touches" or "tap" or "taps" or "put" or "pose" && at + 1 < tokens.Count
+            && tokens[at + 1].Text is "of" or "r" or "l" or "right" or "left" or "rf" or "lf";
+    }
+
+    // at the head of its words, before a foot that acts: "next R heel strut", but "L next to R" and "step R, next L"
+    private static bool IsNextMove(List<WordToken> tokens, int at)
+        => (at == 0 || tokens[at - 1] is { Kind: WordTokenKind.Mark, Text: "." or "," or ";" or ":" }) && at + 2 < tokens.Count
+        && tokens[at + 1].Text is "r" or "l" or "right" or "left" or "rf" or "lf" or "step" or "cross" or "rock" or "turn" or "walk"
+        && tokens[at + 2].Kind is WordTokenKind.Word;
+
+    private static bool Stops(List<WordToken> tokens, int at)
+        => at >= tokens.Count || tokens[at] is { Kind: WordTokenKind.Mark, Text: "." or "," or ";" or ")" };
+}
