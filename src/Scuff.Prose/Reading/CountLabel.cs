@@ -38,7 +38,7 @@ internal sealed class CountLabel
         return to - from >= 3;
     }
 
-    /// <summary>"4 count tag after walls 1, 3 and 5", "16-count intro": how long something is, and no label.</summary>
+    /// <summary>"4 count tag after walls 1, 3 and 5", "16-count intro", "1 restart: ...": how long or how many something is, and no label.</summary>
     private static bool TellsLength(string text, int at, int end)
     {
         int stop = at;
@@ -53,7 +53,7 @@ internal sealed class CountLabel
         }
 
         string[] words = text[stop..Math.Min(end, stop + 24)].ToLowerInvariant().Split([' ', '-', ',', ':', '.'], StringSplitOptions.RemoveEmptyEntries);
-        return words.Length > 1 && words[0] is "count" or "counts" or "beat" or "beats"
+        return words.Length > 0 && words[0] is "restart" or "restarts" || words.Length > 1 && words[0] is "count" or "counts" or "beat" or "beats"
             && words[1] is "tag" or "tags" or "bridge" or "intro" or "introduction" or "ending" or "break" or "restart";
     }
 

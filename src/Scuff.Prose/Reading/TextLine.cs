@@ -10,7 +10,10 @@ internal readonly record struct TextLine(int Number, int Start, int End)
 {
     public TextSpan Span => TextSpan.FromBounds(Start, End);
 
-    /// <summary>All lines of a text, whatever its line breaks.</summary>
+    // so many lines with marks one after the other are quoted; fewer may be an aside of hers (">> say this twice")
+    private const int LinesOfQuote = 4;
+
+    /// <summary>All lines of a text, whatever its line breaks, and what a mail quotes ("> 1-2 walk R, L") without its marks.</summary>
     public static List<TextLine> Of(string text)
     {
         List<TextLine> lines = [];
@@ -30,7 +33,43 @@ internal readonly record struct TextLine(int Number, int Start, int End)
             }
         }
 
+        if (text.Contains("\n>", StringComparison.Ordinal) || text.Contains("\r>", StringComparison.Ordinal))
+        {
+            TakeQuotesOff(text, lines);
+        }
+
         return lines;
+    }
+
+    private static void TakeQuotesOff(string text, List<TextLine> lines)
+    {
+        int first = 0;
+        for (int i = 0; i <= lines.Count; i++)
+        {
+            if (i < lines.Count && WithoutQuote(text, lines[i]) != lines[i])
+            {
+                continue;
+            }
+
+            for (int quoted = first; i - first >= LinesOfQuote && quoted < i; quoted++)
+            {
+                lines[quoted] = WithoutQuote(text, lines[quoted]);
+            }
+
+            first = i + 1;
+        }
+    }
+
+    // "> ", ">> ", "> > ": marks and the one blank behind them, so that what is set in stays set in
+    private static TextLine WithoutQuote(string text, TextLine line)
+    {
+        int start = line.Start;
+        for (int at = line.Start; at < line.End && text[at] is '>' or ' '; at++)
+        {
+            start = text[at] == '>' ? at + 1 : start;
+        }
+
+        return line with { Start = start > line.Start && start < line.End && text[start] == ' ' ? start + 1 : start };
     }
 
     /// <summary>The line without blanks at its ends.</summary>

@@ -559,6 +559,10 @@ internal sealed partial class TextReaderRun
         return number > 0 ? places : null;
     }
 
+    // "Like (14)  2 comments" holds a number in brackets, and nothing that is danced
+    private bool IsDanced(TextLine line) => TermReader.Read(_text, line.Start, line.End, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir
+        or TermKind.Foot or TermKind.Side or TermKind.Turn or TermKind.Amount);
+
     private int OffsetFor(CountLabel label)
     {
         int first = FirstNumber(label);

@@ -60,6 +60,12 @@ internal sealed partial class TextReaderRun
                 return null;
             }
 
+            if (first is not null && IsLoneAnd(inner))
+            {
+                // "&  step L together", in a line of its own
+                continue;
+            }
+
             int starts = FirstNumber(inner);
             if (first is null)
             {

@@ -109,6 +109,7 @@ internal sealed partial class TextReaderRun
             }
         }
 
+        PlaceByMarks();
         HashSet<int> headed = [.. _heading.OfPattern.Select(l => l.Number), .. _sentences.Where(s => s.Here is null).Select(s => s.Line.Number)];
         for (int i = _interruptions.Count - 1; i >= 0; i--)
         {
@@ -117,6 +118,29 @@ internal sealed partial class TextReaderRun
             {
                 _interruptions.RemoveAt(i);
             }
+        }
+    }
+
+    /// <summary>
+    /// "*** restart here ***" among the counts, whose wall the only other sentence on it tells: "restart in wall 3". The mark is its place.
+    /// </summary>
+    private void PlaceByMarks()
+    {
+        List<Interruption> marks = _interruptions.FindAll(m => m.Walls.Count == 0 && m.AfterCounts is not null && m.Changes.Count == 0
+            && m.Acts.All(a => a is InterruptionAct.Restart));
+        if (marks.Count != 1)
+        {
+            return;
+        }
+
+        int told = _interruptions.FindIndex(o => o.Walls.Count > 0 && o.AfterCounts is null && o.PartName == marks[0].PartName
+            && o.Acts.Count > 0 && o.Acts.All(a => a is InterruptionAct.Restart));
+        bool only = told >= 0 && !_interruptions.Exists(o => o.Walls.Count > 0 && !ReferenceEquals(o, _interruptions[told])
+            && o.Acts.Any(a => a is InterruptionAct.Restart));
+        if (only)
+        {
+            _interruptions[told] = _interruptions[told] with { AfterCounts = marks[0].AfterCounts };
+            _interruptions.Remove(marks[0]);
         }
     }
 
@@ -133,6 +157,12 @@ internal sealed partial class TextReaderRun
 
         if (one.AfterCounts == other.AfterCounts)
         {
+            if (one.Walls.Count == 0 && other.Walls.Count > 0)
+            {
+                // "(restart goes here, see below)"
+                return true;
+            }
+
             return one.Walls.Count > 0 && (one.Walls.Count < other.Walls.Count || one.Acts.Count < other.Acts.Count
                 || (one.Acts.Count == other.Acts.Count && one.Line > other.Line));
         }

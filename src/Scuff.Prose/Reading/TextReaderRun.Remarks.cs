@@ -18,13 +18,13 @@ internal sealed partial class TextReaderRun
         "repeat", "restart", "smile", "smiling", "start", "starting", "that's", "thats", "the", "then", "this", "to", "top", "we", "whole", "with", "you",
         "your", "are", "at", "face", "facing", "new", "next", "o'clock", "oclock", "till", "until", "music", "stops", "song", "finishes", "ends", "going", "dancers",
         "everybody", "everyone", "you'll", "you’ll", "up", "nice", "begins", "repeats", "starts", "will", "direction", "first", "time", "counts", "wall",
-        "be", "should", "for", "every",
+        "be", "should", "for", "every", "go", "once", "more", "anew", "recommence", "continue",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     [GeneratedRegex(@"\b(1[0-2]|[1-9])([:.](00|30)\b| ?o'?clock\b)", RegexOptions.IgnoreCase)]
     private static partial Regex ClockTime();
 
-    private static readonly string[] ClosingCore = ["again", "repeat", "enjoy", "fun", "happy", "smile", "smiling", "end", "over", "restart"];
+    private static readonly string[] ClosingCore = ["again", "repeat", "enjoy", "fun", "happy", "smile", "smiling", "end", "over", "restart", "anew", "recommence"];
 
     private static readonly SearchValues<char> Drawn = SearchValues.Create("-–—=_*~•·. +|#");
 
@@ -108,7 +108,7 @@ internal sealed partial class TextReaderRun
         }
 
         string words = _text[line.Start..line.End];
-        if (!IsClosing(words) || (HasCountsAfter(line) && !IsBeforeTag(line)))
+        if ((HasCountsAfter(line) && !IsBeforeTag(line)) || !(IsClosing(words) || IsClosingWithTalk(words)))
         {
             return false;
         }
@@ -146,7 +146,7 @@ internal sealed partial class TextReaderRun
             }
 
             bool goesOn = !char.IsDigit(_text[line.End - 1]) && char.IsLower(_text[next.Start]) && CountLabel.Read(_text, next.Start, next.End) is null
-                && !_heading.IsField(next) && TrailingLabels(next).Count == 0;
+                && !_heading.IsField(next) && TrailingLabels(next).Count == 0 && !(_section is null && StartsWithWord(_text.AsSpan(next.Start), "wait"));
             bool counts = CountsOfWords().IsMatch(_text.AsSpan(next.Start, next.End - next.Start))
                 && WaitsForCounts().IsMatch(_text.AsSpan(line.Start, line.End - line.Start));
             if (!goesOn && !counts)
@@ -217,7 +217,7 @@ internal sealed partial class TextReaderRun
     private static bool IsClosing(string words)
     {
         // the clock at which it begins again is no word
-        string[] each = [.. ClockTime().Replace(words, " ").Split([' ', ',', '.', '!', '-', '–', ':', ';', '*', '(', ')', '[', ']', '~', '…', '\t', '&'],
+        string[] each = [.. ClockTime().Replace(words, " ").Split([' ', ',', '.', '!', '-', '–', ':', ';', '*', '(', ')', '[', ']', '~', '…', '\t', '&', '='],
             StringSplitOptions.RemoveEmptyEntries)
             .Where(w => w.Any(char.IsLetterOrDigit))];
         if (each.Length > 2 && each[0].All(char.IsAsciiDigit))
@@ -229,6 +229,41 @@ internal sealed partial class TextReaderRun
         return each.Length is > 0 and < 16 && Array.TrueForAll(each, Closing.Contains)
             && Array.Exists(each, w => ClosingCore.Contains(w, StringComparer.OrdinalIgnoreCase) || (w.Equals("facing", StringComparison.OrdinalIgnoreCase)
             && ClockTime().IsMatch(words)));
+    }
+
+    /// <summary>"Keep the lantern lit - start again at 3:00", "and again from the new wall :-) see you at 19.30": closing words with talk before or behind.</summary>
+    private bool IsClosingWithTalk(string words)
+    {
+        bool closes = false;
+        bool talks = false;
+        int start = 0;
+        for (int at = 0; at <= words.Length; at++)
+        {
+            bool ends = at == words.Length || (at + 1 < words.Length && words[at] is '.' or '!' or ',' or ';' && words[at + 1] == ' ')
+                || (words[at] is '-' or '–' or '—' && at > 0 && words[at - 1] == ' ') || char.IsSurrogate(words[at]) || words[at] is '(' or ')';
+            if (!ends)
+            {
+                continue;
+            }
+
+            string piece = words[start..at].Trim();
+            start = at + 1;
+            if (piece.Length == 0 || !piece.Any(char.IsLetterOrDigit))
+            {
+                continue;
+            }
+
+            bool closing = IsClosing(piece);
+            if (!closing && (SentenceReader.LooksLikeSentence(piece) || !TalkWords.IsRemark(piece, _state.Lexicon, outside: true)))
+            {
+                return false;
+            }
+
+            closes |= closing;
+            talks |= !closing;
+        }
+
+        return closes && talks;
     }
 
     // words that may tell where the pattern breaks, which is asked about and not passed over

@@ -84,7 +84,7 @@ internal sealed partial class TextReaderRun
             TextLine line = _lines[at].Trimmed(_text);
             if (line.Start == line.End)
             {
-                gap = true;
+                gap |= !IsJoined(at);
                 continue;
             }
 

@@ -48,6 +48,7 @@ internal sealed partial class TextReaderRun
         _state = new ReaderState(text, lexicon);
         _lines = TextLine.Of(text);
         _heading = new HeadingReader(_state);
+        JoinWhatBelongsTogether();
     }
 
     /// <summary>A sentence on the pattern that is read once all sections are known.</summary>
@@ -178,7 +179,13 @@ internal sealed partial class TextReaderRun
 
         if (!_heading.HasTitle && _section is null && _parts.Count == 0 && _tag is null && !LooksLikeBody(line))
         {
-            if (IsOfALetter(words.ToString()))
+            if (TitleBehindGreeting(line) is TextLine named)
+            {
+                // "hi all!! dance for tomorrow = FISHBOX SHUFFLE"
+                ReadAsRemark(line with { End = named.Start });
+                line = named;
+            }
+            else if (IsOfALetter(words.ToString()) || (IsBeforeTheTitle(line) && TitleFollows(index)))
             {
                 // "From: ...", "Hello all,": a mail begins before the dance does
                 ReadAsRemark(line);
@@ -284,6 +291,12 @@ internal sealed partial class TextReaderRun
             return;
         }
 
+        if (TitlesOpenSection(line, index))
+        {
+            _section!.Title = words.ToString();
+            return;
+        }
+
         if (!SentenceReader.LooksLikeSentence(words) && !(_section is null && _heading.IsFacts(line)) && ReadTitleOfSection(line, index))
         {
             return;
@@ -311,9 +324,14 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (_section is not null && CountsInBrackets(line) is List<LabelPlace> inside)
+        if (_section is not null && CountsInBrackets(line) is List<LabelPlace> inside && IsDanced(line))
         {
             ReadPlaces(line, inside, line.Start, string.Join(' ', inside.Select(p => p.Label)), new TextSpan(line.Start, 0));
+            return;
+        }
+
+        if (_section is { Lines.Count: > 0 } && IsFactBelow(line) && _heading.ReadField(line))
+        {
             return;
         }
 
@@ -321,6 +339,12 @@ internal sealed partial class TextReaderRun
         bool ofPattern = SentenceReader.LooksLikeSentence(words) && !_heading.IsField(line) && TellsABreak(words.ToString());
         if (inHeading && !ofPattern && _heading.ReadField(line))
         {
+            return;
+        }
+
+        if (GoesOnAfterTag(words))
+        {
+            _notes.Add(new Note("sentence", words.ToString(), line.Span));
             return;
         }
 
@@ -338,6 +362,7 @@ internal sealed partial class TextReaderRun
             {
                 return;
             }
+
 
             _sentences.Add(new PendingSentence(line, _tracks.Count - 1, danced > Counts.Zero && _tracks.Count == 0 ? danced : null)
             {
@@ -359,6 +384,12 @@ internal sealed partial class TextReaderRun
 
         if (ReadRemark(line))
         {
+            return;
+        }
+
+        if (IsMarkOfBreak(line))
+        {
+            _notes.Add(new Note("sentence", words.ToString(), line.Span));
             return;
         }
 
