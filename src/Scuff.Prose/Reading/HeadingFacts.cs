@@ -360,7 +360,7 @@ internal static partial class HeadingFacts
         return wall >= 0 && ((wall > 0 && words[wall - 1].Text is "on" or "in" or "during" or "after" or "of" or "the" or "each" or "every" or "rd" or "th"
             or "nd" or "st"
             or "third" or "second" or "fourth" or "fifth" or "sixth") || (told && wall + 1 < words.Count && words[wall + 1].Number is not null
-                && !(wall + 2 < words.Count && words[wall - 1].Number is not null
+                && !(wall > 0 && wall + 2 < words.Count && words[wall - 1].Number is not null
                     && words[wall + 2].Text is "restart" or "restarts" or "tag" or "tags" or "bridge" or "easy")));
     }
 
@@ -453,7 +453,8 @@ internal static partial class HeadingFacts
                 && (words[i].Text is not "wall" || text.AsSpan(words[i].End, words[i + 1].Start - words[i].End).IndexOfAny(':', '=', '|') >= 0);
 
             // "Counts 48 / Walls 2": there the numbers stand behind
-            bool behind = after && (!before || i == 0 || (i > 1 && words[i - 2].Text is "counts" or "count" or "beats" or "walls" or "wall"));
+            bool behind = after && (!before || i == 0 || (i > 1 && words[i - 2].Text is "counts" or "count" or "beats" or "walls" or "wall"
+                && words.FindIndex(w => w.Number is not null) > words.FindIndex(w => w.Text is "counts" or "count" or "beats" or "walls" or "wall")));
             Word? number = behind ? words[i + 1] : before ? words[i - 1] : null;
             if (number is { } value)
             {

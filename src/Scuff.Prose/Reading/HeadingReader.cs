@@ -125,6 +125,9 @@ internal sealed class HeadingReader(ReaderState state)
 
     public bool HasTitle { get; private set; }
 
+    /// <summary>The title, as far as read.</summary>
+    public string Title => _title;
+
     /// <summary>How many characters of the text the title takes, for complaints about the whole text.</summary>
     public int TitleLength => HasTitle ? _titleSpan.End : 0;
 

@@ -58,7 +58,7 @@ internal sealed partial class TextReaderRun
         if (told is TextLine sentence)
         {
             Counts danced = _sectionsLength + (_tag is null ? _section?.Length ?? Counts.Zero : Counts.Zero);
-            _sentences.Add(new PendingSentence(sentence, _tracks.Count - 1, danced > Counts.Zero && _tracks.Count == 0 ? danced : null));
+            _sentences.Add(new PendingSentence(sentence, TrackHere, danced > Counts.Zero && TrackHere < 0 ? danced : null));
         }
     }
 

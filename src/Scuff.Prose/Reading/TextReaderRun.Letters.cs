@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Scuff.Dances;
 using Scuff.Prose.Reading.Sentences;
 using Scuff.Prose.Words;
 
@@ -134,5 +135,18 @@ internal sealed partial class TextReaderRun
         return mark.Length <= 6 && _section is { Lines.Count: > 0 } && _lines.Exists(l => l.Trimmed(_text) is var other && other.End - other.Start > mark.Length + 8
             && other.Start != line.Start && _text.AsSpan(other.Start, other.End - other.Start) is var words && words.StartsWith(mark, StringComparison.Ordinal)
             && SentenceReader.LooksLikeSentence(words));
+    }
+
+    // '"Pilot Gig Race"' under "PILOT GIG RACE"
+    private bool SaysTitleAgain(TextLine line)
+    {
+        ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start).Trim(" \"“”*~'’.!");
+        if (words.Length == 0 || !words.Equals(_heading.Title.AsSpan().Trim(" \"“”*~'’.!"), StringComparison.OrdinalIgnoreCase))
+        {
+            return false;
+        }
+
+        _notes.Add(new Note("remark", words.ToString(), line.Span));
+        return true;
     }
 }

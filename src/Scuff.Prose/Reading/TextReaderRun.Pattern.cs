@@ -187,6 +187,13 @@ internal sealed partial class TextReaderRun
             }
 
             // the heading may tell what the steps tell again where it happens
+            if (sentence.Track < 0)
+            {
+                // "restart here on wall 4, see below", and below what is danced differently there
+                _interruptions.RemoveAll(i => i.Changes.Count == 0 && made.Exists(m => m.Changes.Count > 0 && i.Walls == m.Walls
+                    && i.AfterCounts == m.AfterCounts && i.Acts == m.Acts && i.PartName == m.PartName));
+            }
+
             made.RemoveAll(m => _interruptions.Exists(i => sentence.Track < 0 && i.Walls == m.Walls && i.AfterCounts == m.AfterCounts && i.Acts == m.Acts
                 && i.PartName == m.PartName));
             if (sentence.Track >= 0)

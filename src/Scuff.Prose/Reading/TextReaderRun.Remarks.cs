@@ -234,36 +234,36 @@ internal sealed partial class TextReaderRun
     /// <summary>"Keep the lantern lit - start again at 3:00", "and again from the new wall :-) see you at 19.30": closing words with talk before or behind.</summary>
     private bool IsClosingWithTalk(string words)
     {
-        bool closes = false;
-        bool talks = false;
-        int start = 0;
-        for (int at = 0; at <= words.Length; at++)
+        for (int at = 4; at < words.Length - 4; at++)
         {
-            bool ends = at == words.Length || (at + 1 < words.Length && words[at] is '.' or '!' or ',' or ';' && words[at + 1] == ' ')
-                || (words[at] is '-' or '–' or '—' && at > 0 && words[at - 1] == ' ') || char.IsSurrogate(words[at]) || words[at] is '(' or ')';
-            if (!ends)
+            bool parts = (words[at] is '.' or '!' or ',' or ';' or ':' && words[at + 1] == ' ') || (words[at] is '-' or '–' or '—' && words[at - 1] == ' ')
+                || char.IsSurrogate(words[at]) || words[at] is '(' or '…';
+            if (!parts)
             {
                 continue;
             }
 
-            string piece = words[start..at].Trim();
-            start = at + 1;
-            if (piece.Length == 0 || !piece.Any(char.IsLetterOrDigit))
+            string before = words[..at];
+            string behind = words[at..];
+            if (IsClosing(before) ? IsTold(behind) : IsClosing(behind) && IsTold(before))
             {
-                continue;
+                return true;
             }
-
-            bool closing = IsClosing(piece);
-            if (!closing && (SentenceReader.LooksLikeSentence(piece) || !TalkWords.IsRemark(piece, _state.Lexicon, outside: true)))
-            {
-                return false;
-            }
-
-            closes |= closing;
-            talks |= !closing;
         }
 
-        return closes && talks;
+        return false;
+    }
+
+    private bool IsTold(string words)
+    {
+        int start = 0;
+        while (start < words.Length && !char.IsLetterOrDigit(words[start]))
+        {
+            start++;
+        }
+
+        return start < words.Length && !SentenceReader.LooksLikeSentence(words.AsSpan(start))
+            && TalkWords.IsRemark(words[start..], _state.Lexicon, outside: true);
     }
 
     // words that may tell where the pattern breaks, which is asked about and not passed over

@@ -62,6 +62,14 @@ internal sealed partial class TextReaderRun
         public string? OfTag { get; init; }
     }
 
+    // how many tracks were told before the first section
+    private int _headTracks;
+
+    // the track that a line under the steps speaks of; a track at the head of the sheet is the music of the whole dance
+    private int TrackHere => _sectionsLength > Counts.Zero || _section is not null || _parts.Count > 0
+        ? _tracks.Count > _headTracks ? _tracks.Count - 1 : -1
+        : _tracks.Count - 1;
+
     private sealed record TagHeading(string Name, bool IsBridge, Counts? Length, TextSpan Span);
 
     private sealed class SectionBuilder(int number, string title, Counts? claimed, TextSpan span, int line)
@@ -253,7 +261,7 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (ReadLetteredSection(line, index))
+        if (ReadLetteredSection(line, index) || ReadNumberedCounts(line, index))
         {
             return;
         }
@@ -364,9 +372,9 @@ internal sealed partial class TextReaderRun
             }
 
 
-            _sentences.Add(new PendingSentence(line, _tracks.Count - 1, danced > Counts.Zero && _tracks.Count == 0 ? danced : null)
+            _sentences.Add(new PendingSentence(line, TrackHere, danced > Counts.Zero && TrackHere < 0 ? danced : null)
             {
-                OfTag = _tag is not null && _section is { Lines.Count: 0 } ? _tag.Name : null,
+                OfTag = _tag is not null && (_section is { Lines.Count: 0 } || SentenceReader.TellsOnlyWalls(words)) ? _tag.Name : null,
             });
             if (TagUnder(line, index) is TagHeading under)
             {
@@ -382,7 +390,7 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (ReadRemark(line))
+        if (ReadRemark(line) || SaysTitleAgain(line))
         {
             return;
         }
@@ -453,9 +461,9 @@ internal sealed partial class TextReaderRun
         }
 
         if (StartsWithWord(words, "ending") || StartsWithWord(words, "finish") || StartsWithWord(words, "to finish")
-            || StartsWithWord(words, "to end") || IsEnding(line))
+            || StartsWithWord(words, "to end") || (StartsWithWord(words, "end") && words.Length > 8 && words[3..].TrimStart()[0] is ':') || IsEnding(line))
         {
-            _endings.Add(new PendingSentence(line, _tracks.Count - 1));
+            _endings.Add(new PendingSentence(line, TrackHere));
             _heading.KeepEnding(line);
             return true;
         }

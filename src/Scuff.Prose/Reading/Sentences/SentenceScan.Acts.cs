@@ -92,8 +92,13 @@ internal sealed partial class SentenceScan
                 || (_words.Is(at, "back") && next > at + 1 && _words.Is(next, "count") && _words.NumberAt(next + 1) is (1, _));
             if (again)
             {
-                Before(at);
-                AddRestart();
+                if (!(_current.WholeWall && _current.Acts.Exists(a => a is InterruptionAct.PlayTag)))
+                {
+                    // after a tag at the end of a wall the dance begins again anyway
+                    Before(at);
+                    AddRestart();
+                }
+
                 return _words.Skip(next, "again", "over", "anew", "afresh", "from", "the", "beginning", "start", "top", "count", "1", "dance",
                     "whole") - at;
             }
@@ -103,7 +108,7 @@ internal sealed partial class SentenceScan
     }
 
     // "restart: 1 (wall 2)", "tag/restart: 1, during wall 5": a number behind a colon says how many there are
-    private int HowMany(int at) => _words.Is(at, ":", "|") && _words.NumberAt(at + 1) is ( < 10, int one)
+    private int HowMany(int at) => _words.NumberAt(at) is ( < 10, int bare) && _words.Is(at + bare, "(") ? bare : _words.Is(at, ":", "|") && _words.NumberAt(at + 1) is ( < 10, int one)
         && (_words.Is(at + 1 + one, "(", ",", "-", "–", ".", "in", "on", "during", "at") || (_words.Is(at + 1 + one, "x")
         && _words.Is(at + 2 + one, "(", ",", "-", "on", "in", "during")))
         ? 1 + one : 0;
@@ -348,7 +353,8 @@ internal sealed partial class SentenceScan
             return (1, 1);
         }
 
-        if (_words.NumberAt(at) is (int times and > 0 and < 9, int used) && _words.Is(at + used, "times", "x"))
+        if (_words.NumberAt(at) is (int times and > 0 and < 9, int used) && (_words.Is(at + used, "times", "x")
+            || (times == 1 && _words.Is(at + used, "time") && !_words.Is(at + used + 1, "through"))))
         {
             return (times, used + 1);
         }

@@ -82,6 +82,14 @@ internal sealed partial class SentenceScan
             return 0;
         }
 
+        int which = _words.Skip(at, "the");
+        if (_words.Is(which, "first", "second", "third", "last") && _words.Is(which + 1, "one", "ones"))
+        {
+            // "the first one you restart facing 3:00": which of them
+            _current.ClaimsDiffer = true;
+            return which + 2 - at;
+        }
+
         // "dance up to and including count 16": the "and" belongs to the place
         bool inclusive = _words.Is(at, "up") && _words.Is(at + 1, "to") && _words.Is(at + 2, "and") && _words.Is(at + 3, "including");
         int next = _words.Skip(inclusive ? at + 4 : at, "after", "following", "past", "until", "till", "up", "to", "through", "first", "dance", "dancing",
@@ -108,6 +116,13 @@ internal sealed partial class SentenceScan
             // "stop before section 4"
             PlaceAt(_part.StartOf(coming - 1));
             return _words.Skip(at + 1, "the") + 1 + comingUsed - at;
+        }
+
+        if (after && !atEnd && _words.NumberAt(next) is (int many and > 0 and < 40, int manyUsed) && _words.Is(next + manyUsed, "walls"))
+        {
+            // "the tag comes after 6 walls", "at the end of each of the first three walls"
+            Whole();
+            return Add(Between(at, next, "first") ? [.. Enumerable.Range(1, many)] : [many], next + manyUsed + 1 - at);
         }
 
         if ((after || atEnd) && IsWall(next))
@@ -161,6 +176,15 @@ internal sealed partial class SentenceScan
             {
                 // "restart on count 17": before it, or with it?
                 return Unread(at, end);
+            }
+
+            if (_part is not null && _words.Is(end, "of", "in", "from", ",") && _words.Is(_words.Skip(end + 1, "the"), "section", "sec", "s")
+                && _words.NumberAt(_words.Skip(end + 1, "the") + 1) is (int own and > 0, int ownUsed) && own <= _part.Sections.Count
+                && Counts.FromWhole(last) <= _part.Sections[own - 1].Length)
+            {
+                // "up to count 6 of section 2"
+                last += _part.StartOf(own - 1).Value.Floor;
+                end = _words.Skip(end + 1, "the") + 1 + ownUsed;
             }
 
             return PlaceAt(last, ref end) ? end - at : 0;
