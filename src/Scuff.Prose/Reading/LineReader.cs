@@ -40,6 +40,8 @@ internal sealed class LineReader
         List<(Facing Facing, TextSpan Span)> clocks = TakeClocks(terms, out Turn bodyAngle);
         PassOverCounts(terms, places);
         StepOnce(terms);
+        RecoverAcross(terms);
+        terms = HeelsSwitched(terms, places) ?? terms;
         terms = BothHeels(terms);
         List<Clause> clauses = ClauseBuilder.Build(terms);
         TextSpan whole = TrimSpan(start, end);
@@ -402,7 +404,7 @@ internal sealed class LineReader
     {
         for (int i = 2; i + 1 < terms.Count; i++)
         {
-            bool grinds = terms[i] is { Kind: TermKind.Separator or TermKind.Then or TermKind.Amp }
+            bool grinds = terms[i] is { Kind: TermKind.Separator or TermKind.Then or TermKind.Amp or TermKind.Join }
                 && terms[i + 1] is { Kind: TermKind.Move, Meaning: { } move }
                 && (move.Verb == ActionKind.Grind || (move.Figures.Count > 0 && move.Figures[0].Rows[0].Action.Kind == ActionKind.Grind));
             if (!grinds)
@@ -420,13 +422,21 @@ internal sealed class LineReader
                 foot = term.Kind is TermKind.Foot or TermKind.Side && foot is null ? term : foot;
                 heel |= term.Text.StartsWith("heel", StringComparison.OrdinalIgnoreCase);
                 plain &= term is { Kind: TermKind.Foot or TermKind.Side or TermKind.Filler or TermKind.Size or TermKind.Part or TermKind.WeightOn }
-                    or { Kind: TermKind.Dir, Meaning.Direction: Direction.Forward } or { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step or ActionKind.Dig }
+                    or { Kind: TermKind.Dir, Meaning.Direction: Direction.Forward } or { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step or ActionKind.Dig or ActionKind.Press or ActionKind.Touch }
                     || term.Text.StartsWith("heel", StringComparison.OrdinalIgnoreCase);
             }
 
             if (plain && heel && foot is Term named)
             {
                 int after = i + 2 < terms.Count && terms[i + 2].Kind == TermKind.Part ? i + 3 : i + 2;
+                int next = after;
+                while (next < terms.Count && terms[next].Kind is TermKind.Filler or TermKind.Separator or TermKind.Part)
+                {
+                    next++;
+                }
+
+                // "..., and grind it, turning 1/4 right": the turn is the grind's
+                after = next < terms.Count && terms[next].Kind is TermKind.Turn ? next : after;
                 return [.. terms[..start], named, terms[i + 1], .. terms[after..]];
             }
         }
@@ -471,6 +481,48 @@ internal sealed class LineReader
                 terms[first] = terms[first] with { Meaning = new Meaning(TermKind.Filler) };
             }
         }
+    }
+
+    /// <summary>"Rock L behind R, recover R across L" steps across; no weight is given back to a foot that lands elsewhere.</summary>
+    private static void RecoverAcross(List<Term> terms)
+    {
+        for (int i = 0; i + 3 < terms.Count; i++)
+        {
+            if (terms[i] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Recover } && terms[i + 1] is { Kind: TermKind.Foot or TermKind.Side } foot
+                && terms[i + 2].Text.ToLowerInvariant() is "across" or "over" or "in front of" or "crossing" or "crossed over" or "crossing over"
+                && terms[i + 3] is { Kind: TermKind.Foot or TermKind.Side } other && other.Meaning.Side != foot.Meaning.Side)
+            {
+                terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Move) { Verb = ActionKind.Step } };
+            }
+        }
+    }
+
+    /// <summary>
+    /// "R heel &amp; L heel &amp;" on counts without an &amp;: the switches, whose feet come home between the counts. Null where there are none.
+    /// </summary>
+    private static List<Term>? HeelsSwitched(List<Term> terms, IReadOnlyList<LabelPlace> places)
+    {
+        if (terms.Count < 6 || places.Count < 2 || places.Any(p => !p.Place.IsWhole) || !places[^1].AfterDash)
+        {
+            return null;
+        }
+
+        for (int i = 0; i + 5 < terms.Count; i++)
+        {
+            bool switched = terms[i + 2].Kind == TermKind.Amp && terms[i + 5].Kind == TermKind.Amp && IsHeel(terms[i + 1]) && IsHeel(terms[i + 4])
+                && terms[i] is { Kind: TermKind.Foot or TermKind.Side, Meaning.Side: not null }
+                && terms[i + 3] is { Kind: TermKind.Foot or TermKind.Side, Meaning.Side: not null } && terms[i].Meaning.Side != terms[i + 3].Meaning.Side;
+            if (switched && StepCatalogue.Default.Find("heel_switches") is StepDefinition switches)
+            {
+                Term figure = terms[i + 1] with { Meaning = new Meaning(TermKind.Move) { Figures = [switches] }, Text = switches.Name };
+                return [.. terms[..i], terms[i], figure, .. i + 6 < terms.Count && terms[i + 6].Kind is not TermKind.Separator
+                    ? new[] { terms[i + 5] with { Meaning = new Meaning(TermKind.Separator) } } : [], .. terms[(i + 6)..]];
+            }
+        }
+
+        return null;
+
+        static bool IsHeel(Term term) => term.Text.StartsWith("heel", StringComparison.OrdinalIgnoreCase) && term.Kind is TermKind.Part or TermKind.Move;
     }
 
     /// <summary>The stretches of terms that may be all the steps of a line: after a colon, or within brackets.</summary>

@@ -108,7 +108,8 @@ internal sealed partial class TextReaderRun
         }
 
         string words = _text[line.Start..line.End];
-        if ((HasCountsAfter(line) && !IsBeforeTag(line)) || !(IsClosing(words) || IsClosingWithTalk(words)))
+        bool counted = CountLabel.Read(_text, line.Start, line.End) is CountLabel label && label.End < line.End;
+        if ((HasCountsAfter(line) && !IsBeforeTag(line)) || !(IsClosing(words) || (!counted && IsClosingWithTalk(words))))
         {
             return false;
         }

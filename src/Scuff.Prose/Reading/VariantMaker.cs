@@ -282,13 +282,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 return;
         }
 
-        bool swayed = verb is ActionKind.Sway && clause.Link is Link.Soft && clause.Feet.Count == 1
+        bool bare = clause is { Feet.Count: 0, Dir: null, DirSide: null, Times: 1, TimesStated: false, BothFeet: false, Amount: null };
+        bool swayed = verb is ActionKind.Sway && (clause.Link is Link.Soft || (bare && clause.Head!.IsIng)) && (bare || clause.Feet.Count == 1)
             && situation.Last is { IsWith: false, Action: { Kind: ActionKind.Step, Direction: Direction.Side or Direction.Out } aside }
-                && aside.Foot.ToFoot() == clause.Feet[0].Foot;
+                && (bare || aside.Foot.ToFoot() == clause.Feet[0].Foot);
         if (swayed)
         {
-            // "step R to side and sway R": how the step is made
-            variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0.3 });
+            // "step R to side and sway R", "step R to side and sway": how the step is made
+            variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = bare ? 0 : 0.3 });
         }
 
         if (verb is ActionKind.Sway && clause is { Link: Link.Soft, Feet.Count: > 2, Times: 1 }
