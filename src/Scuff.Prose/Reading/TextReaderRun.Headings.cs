@@ -55,7 +55,8 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            if (CountLabel.Read(_text, following.Start, following.End) is not CountLabel inner)
+            (CountLabel? Label, int Last) counts = CountsOf(following);
+            if (counts.Label is not CountLabel inner)
             {
                 return null;
             }
@@ -69,7 +70,7 @@ internal sealed partial class TextReaderRun
             int starts = FirstNumber(inner);
             if (first is null)
             {
-                if (!(starts <= 1 || starts == from) || LastNumber(inner) - starts + 1 >= length)
+                if (!(starts <= 1 || starts == from) || counts.Last - starts + 1 >= length)
                 {
                     return null;
                 }
@@ -86,7 +87,7 @@ internal sealed partial class TextReaderRun
                 return null;
             }
 
-            next = Runs(following, inner) is [.., var last] ? LastNumber(last.Label) + 1 : next;
+            next = counts.Last + 1;
             if (next >= (FirstNumber(first) >= from ? from : 1) + length)
             {
                 return length >= 6 ? first : null;
@@ -94,6 +95,17 @@ internal sealed partial class TextReaderRun
         }
 
         return null;
+    }
+
+    // the first counts of a line and its last number, wherever the counts stand in it
+    private (CountLabel? Label, int Last) CountsOf(TextLine line)
+    {
+        if (CountLabel.Read(_text, line.Start, line.End) is CountLabel first)
+        {
+            return (first, Runs(line, first) is [.., var last] ? LastNumber(last.Label) : LastNumber(first));
+        }
+
+        return TrailingLabels(line) is { Count: > 0 } trailing ? (trailing[0].Label, LastNumber(trailing[^1].Label)) : (null, 0);
     }
 
     private string TitleAfter(CountLabel label, TextLine line) => _text[label.End..line.End].Trim().TrimStart(':', '-', '–', '.', ')', ']').Trim();
@@ -110,7 +122,7 @@ internal sealed partial class TextReaderRun
         }
 
         TextLine next = _lines[index + 1].Trimmed(_text);
-        return CountLabel.Read(_text, next.Start, next.End) is CountLabel inner && inner.Places[^1].Number < label.Places[^1].Number;
+        return CountsOf(next).Label is CountLabel inner && inner.Places[^1].Number < label.Places[^1].Number;
     }
 
     private TextLine TrimMarks(TextLine line)
@@ -184,9 +196,25 @@ internal sealed partial class TextReaderRun
         }
     }
 
-    private static (int Number, int Used)? SectionHeading(ReadOnlySpan<char> words)
+    // "Part 1 - walks" heads a section where the parts are no longer than one, and nothing tells in which order they are danced
+    private bool PartsAreSections() => _partsAreSections ??= !_lines.Exists(l => l.Trimmed(_text) is var line && line.Start < line.End
+        && _text.AsSpan(line.Start, line.End - line.Start) is var words && (SequenceReader.StartOf(words) is not null
+            || (StartsWithWord(words, "part") && PartName(words) is (string name, int after)
+                && (!char.IsAsciiDigit(name[0]) || TitleAndLength(words[after..].ToString()).Length > Counts.FromWhole(16)))
+            || (!StartsWithWord(words, "part") && SectionHeading(words) is not null)));
+
+    private bool? _partsAreSections;
+
+    private (int Number, int Used)? SectionHeading(ReadOnlySpan<char> words)
     {
         int at;
+        if (StartsWithWord(words, "part"))
+        {
+            return PartName(words) is (string part, int used) && char.IsAsciiDigit(part[0]) && part.Length < 3 && char.IsAsciiDigit(part[^1])
+                && !TellsOtherParts(words) && PartsAreSections()
+                ? (int.Parse(part, CultureInfo.InvariantCulture), used) : null;
+        }
+
         if (words[0] is '[' or '(' && words.Length > 3 && words[1] is 's' or 'S' && char.IsAsciiDigit(words[2]))
         {
             at = 2;

@@ -23,7 +23,7 @@ internal sealed partial class TextReaderRun
         return null;
     }
 
-    [GeneratedRegex(@"^(?:hello|hi|hiya|dear|hey|ahoy|howdy|good (?:morning|evening|afternoon))(?: (?:all|everyone|everybody|folks|ladies|dancers|friends|there|team))*"
+    [GeneratedRegex(@"^(?:hello|hi|hiya|dear|hey|ahoy|howdy|good (?:morning|evening|afternoon))(?: (?:all|everyone|everybody|folks|ladies|dancers|friends|there|team|girls|boys|guys|gang|crew|class|lovelies|lads|my|you|peeps|both|and|&|gents))*"
         + @"(?: again)?[\s!,.:;–-]+", RegexOptions.IgnoreCase)]
     private static partial Regex Greeting();
 
@@ -31,8 +31,12 @@ internal sealed partial class TextReaderRun
     private bool IsBeforeTheTitle(TextLine line)
     {
         string words = _text[line.Start..line.End];
-        return HeadingFacts.IsNameOfSheet(words) || (!_heading.IsField(line) && (IsMenu(words) || IsOfCorrespondence().IsMatch(words) || IsProse(words)));
+        return HeadingFacts.IsNameOfSheet(words) || GreetsByName().IsMatch(words) || (!_heading.IsField(line) && (IsMenu(words) || IsOfCorrespondence().IsMatch(words) || IsProse(words)));
     }
+
+    // "Hi Jean, here it is!", "Dear Peg - the sheet you wanted": a greeting, and small letters behind it
+    [GeneratedRegex(@"^(?i:hello|hi|hiya|dear|hey|howdy|good (?:morning|evening|afternoon))\b(?: (?:\p{Lu}[\p{L}'’.]*|(?i:and|&|all|everyone|everybody|girls|folks)))*\s?[,!–—:-]+ \p{Ll}")]
+    private static partial Regex GreetsByName();
 
     // "Home | Classes | Step Sheets | Contact", "Home » Dances » K"
     private static bool IsMenu(string words)

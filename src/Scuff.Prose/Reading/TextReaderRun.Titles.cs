@@ -21,7 +21,14 @@ internal sealed partial class TextReaderRun
             return false;
         }
 
-        if (NextCounts(index + 1) is not (int first, bool gap))
+        int under = index + 1;
+        if (BareNumber().IsMatch(_text.AsSpan(line.Start, line.End - line.Start)) && under < _lines.Count && NextCounts(under) is null)
+        {
+            // "Set 2", under it "Walks and shuffle", and then the counts
+            under++;
+        }
+
+        if (NextCounts(under) is not (int first, bool gap))
         {
             return false;
         }
@@ -66,6 +73,9 @@ internal sealed partial class TextReaderRun
         bool gap = index > _afterCounts;
         return section.Claimed is null && length >= 4 && (gap || length >= 8 || (_state.IsWaltz && length is 6));
     }
+
+    [GeneratedRegex(@"^\W*(?:set|eight|block|phrase|step block|section|part|8) ?#?\d{1,2}\W*$", RegexOptions.IgnoreCase)]
+    private static partial Regex BareNumber();
 
     private void OpenNext(string title, TextLine line)
     {
