@@ -25,6 +25,7 @@ internal sealed partial class ClauseTidier
         JoinPronouns();
         EachBefore();
         JoinManners();
+        SwayOverStep();
         DropSaidAgain();
         JoinHeld();
         BodyAsYouStep();

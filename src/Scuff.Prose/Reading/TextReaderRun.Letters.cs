@@ -89,7 +89,7 @@ internal sealed partial class TextReaderRun
             }
 
             string words = _text[next.Start..next.End];
-            bool isTitle = words.Length < 120 && char.IsLetter(WithoutMarks(next) is var bare ? _text[bare.Start] : ' ') && !_heading.IsField(next)
+            bool isTitle = words.Length < 120 && (WithoutMarks(next) is var bare && (char.IsLetter(_text[bare.Start]) || _text[bare.Start] is '"' or '“' or '‘')) && !_heading.IsField(next)
                 && KeyOfUnknown(words) is false && !IsBeforeTheTitle(next) && !IsOfALetter(words) && SectionHeading(words) is null
                 && (!_heading.IsFacts(next) || IsTitleWithFacts(next));
             if (isTitle)

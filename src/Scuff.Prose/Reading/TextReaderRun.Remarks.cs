@@ -102,7 +102,7 @@ internal sealed partial class TextReaderRun
     /// <summary>"Start again (9:00)": closing words, whose clock is held against the turns up to there.</summary>
     private bool ReadClosing(TextLine line)
     {
-        if (_section is not { Lines.Count: > 0 } || _tag is not null || !MayClose(_text.AsSpan(line.Start, line.End - line.Start)))
+        if (_section is not { Lines.Count: > 0 } || !MayClose(_text.AsSpan(line.Start, line.End - line.Start)))
         {
             return false;
         }
@@ -114,7 +114,15 @@ internal sealed partial class TextReaderRun
             return false;
         }
 
-        ClaimIn(line.Start, line.End);
+        if (_tag is null)
+        {
+            ClaimIn(line.Start, line.End);
+        }
+        else if (SentenceReader.HasWord(words, "restart"))
+        {
+            return false;
+        }
+
         _notes.Add(new Note("closing", words, line.Span));
         return true;
     }

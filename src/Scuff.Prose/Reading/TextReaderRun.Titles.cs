@@ -179,7 +179,8 @@ internal sealed partial class TextReaderRun
         }
 
         bool dotted = label.Places.Count == 1 && after > line.Start && after + 1 < line.End && _text[after] is '.' or ')' or ':';
-        if (!dotted || label.Places[0].Number != _sections.Count + (_section is null ? 0 : 1) + 1 || NextCounts(index + 1) is not (1, _))
+        if (!dotted || label.Places[0].Number != _sections.Count + (_section is null ? 0 : 1) + 1 || NextCounts(index + 1) is not (int first, _)
+            || (first != 1 && (first <= label.Places[0].Number || first != _sectionsLength.Value.Floor + (_section?.Length ?? Counts.Zero).Value.Floor + 1)))
         {
             return false;
         }

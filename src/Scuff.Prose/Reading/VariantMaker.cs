@@ -282,14 +282,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 return;
         }
 
-        bool bare = clause is { Feet.Count: 0, Dir: null, DirSide: null, Times: 1, TimesStated: false, BothFeet: false, Amount: null };
-        bool swayed = verb is ActionKind.Sway && (clause.Link is Link.Soft || (bare && clause.Head!.IsIng)) && (bare || clause.Feet.Count == 1)
+        bool swayed = verb is ActionKind.Sway && clause.Link is Link.Soft && clause.Feet.Count == 1
             && situation.Last is { IsWith: false, Action: { Kind: ActionKind.Step, Direction: Direction.Side or Direction.Out } aside }
-                && (bare || aside.Foot.ToFoot() == clause.Feet[0].Foot);
+                && aside.Foot.ToFoot() == clause.Feet[0].Foot;
         if (swayed)
         {
-            // "step R to side and sway R", "step R to side and sway": how the step is made
-            variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = bare ? 0 : 0.3 });
+            // "step R to side and sway R": how the step is made
+            variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0.3 });
         }
 
         if (verb is ActionKind.Sway && clause is { Link: Link.Soft, Feet.Count: > 2, Times: 1 }
@@ -666,7 +665,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             double footCost = VariantParts.FootCost(weight, action.Foot, rule);
             total += isNamed ? footCost * 0.5 : footCost;
             weight = action.WeightAfter(weight);
-            rows.Add(new VariantRow(action, Counts.FromWhole(i), action.Traits.Stretches || clause.Lasts is not null));
+            rows.Add(new VariantRow(action, Counts.FromWhole(i), action.Traits.Stretches || clause.MayLast || clause.Lasts is not null));
         }
 
         variants.Add(Finish(clause, definition, feet[0].Foot, rows, total, named, weightStated, missing));
@@ -804,7 +803,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 action = WithTurn(clause, action, out missing);
             }
 
-            rows.Add(new VariantRow(action, Counts.FromWhole(i), action.Traits.Stretches || clause.Lasts is not null));
+            rows.Add(new VariantRow(action, Counts.FromWhole(i), action.Traits.Stretches || clause.MayLast || clause.Lasts is not null));
         }
 
         variants.Add(new Variant
