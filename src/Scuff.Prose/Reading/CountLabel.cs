@@ -75,7 +75,7 @@ internal sealed class CountLabel
     {
         int at = SkipBlank(text, start, end);
         int opened = 0;
-        if (at + 2 < end && text[at] is '-' or '–' && text[at + 1] == ' ' && char.IsAsciiDigit(text[at + 2]))
+        if (at + 2 < end && text[at] is '-' or '–' && text[at + 1] == ' ' && (char.IsAsciiDigit(text[at + 2]) || text.AsSpan(at + 2, end - at - 2) is ['*', '*', >= '0' and <= '9', ..]))
         {
             // a bullet: "- 1-4 vine right, touch"
             at += 2;
@@ -301,10 +301,10 @@ internal sealed class CountLabel
         int rest = labelEnd;
         rest = SkipBlank(text, rest, end);
         while (rest < end && (text[rest] is ':' or '|' or '=' or '\t' || (text[rest] is '.' && places.Count > 0)
-            || (opened > 0 && text[rest] is ')' or ']')
+            || (opened > 0 && text[rest] is ')' or ']' or '*')
             || (text[rest] is '-' or '–' or '—' && rest > labelEnd - 1) || (text[rest] is ')' or ']' && opened == 0)))
         {
-            if (text[rest] is ')' or ']')
+            if (text[rest] is ')' or ']' or '*')
             {
                 opened--;
             }

@@ -139,9 +139,14 @@ internal sealed class HeadingReader(ReaderState state)
     /// <summary>The first line that is no field is the title.</summary>
     public bool ReadTitle(TextLine line)
     {
-        if (FieldOf(line) is not null)
+        if (FieldOf(line) is (string key, int start))
         {
-            return false;
+            TextLine named = new TextLine(line.Number, start, line.End).Trimmed(state.Text);
+            bool isSheet = _fields.Count == 0 && KeyOf(key) is null && named.Start < named.End && named.End - named.Start < 60
+                && HeadingFacts.IsNameOfSheet(key) && !key.Contains("note", StringComparison.OrdinalIgnoreCase);
+
+            // "CUE CARD: Corn Dolly"
+            return isSheet && ReadTitle(named);
         }
 
         HasTitle = true;
@@ -170,7 +175,7 @@ internal sealed class HeadingReader(ReaderState state)
             return ReadFacts(line);
         }
 
-        TextLine value = new TextLine(line.Number, valueStart, line.End).Trimmed(state.Text);
+        TextLine value = WithoutStars(new TextLine(line.Number, valueStart, line.End).Trimmed(state.Text));
         string words = state.Text[value.Start..value.End];
         string? canonical = KeyOf(key);
         bool known = canonical is not null;
@@ -262,6 +267,18 @@ internal sealed class HeadingReader(ReaderState state)
         "wednesday's", "thursday", "thursday's", "friday", "friday's", "saturday", "saturday's", "sunday", "sunday's", "beginners", "improvers", "first",
         "second",
     ], StringComparer.OrdinalIgnoreCase).GetAlternateLookup<ReadOnlySpan<char>>();
+
+    // "**Counts:** 32" without the signs that make it bold
+    private TextLine WithoutStars(TextLine value)
+    {
+        int start = value.Start;
+        while (start < value.End && state.Text[start] is '*' or '_')
+        {
+            start++;
+        }
+
+        return start == value.Start ? value : (value with { Start = start }).Trimmed(state.Text);
+    }
 
     /// <summary>Whether a line is a <c>key: value</c> line with a key that is known.</summary>
     public bool IsField(TextLine line) => FieldOf(line) is (string key, _)

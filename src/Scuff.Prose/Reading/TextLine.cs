@@ -1,3 +1,4 @@
+using System.Globalization;
 using Scuff.Diagnostics;
 
 namespace Scuff.Prose.Reading;
@@ -77,17 +78,21 @@ internal readonly record struct TextLine(int Number, int Start, int End)
     {
         int start = Start;
         int end = End;
-        // the bars of a table are its edges
-        while (start < end && (char.IsWhiteSpace(text[start]) || text[start] == '|'))
+        // the bars of a table are its edges, and small pictures adorn it
+        while (start < end && (char.IsWhiteSpace(text[start]) || text[start] == '|' || IsPicture(text[start])))
         {
             start++;
         }
 
-        while (end > start && (char.IsWhiteSpace(text[end - 1]) || text[end - 1] == '|'))
+        while (end > start && (char.IsWhiteSpace(text[end - 1]) || text[end - 1] == '|' || IsPicture(text[end - 1])))
         {
             end--;
         }
 
         return new TextLine(Number, start, end);
     }
+
+    // "💃 CORN DOLLY 💃", "★ Section 1 ★": halves of pictures, what joins them, and signs that are none of words ("90°", "©")
+    private static bool IsPicture(char sign) => sign > '\u2010' && (char.IsSurrogate(sign) || sign is '\uFE0F' or '\u200D' or '\u20E3'
+        || (sign is >= '\u2300' and < '\u2C00' && char.GetUnicodeCategory(sign) == UnicodeCategory.OtherSymbol));
 }

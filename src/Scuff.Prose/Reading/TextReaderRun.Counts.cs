@@ -252,7 +252,8 @@ internal sealed partial class TextReaderRun
     {
         ReadOnlySpan<char> words = _text.AsSpan(next.Start, next.End - next.Start);
         int colon = words.IndexOf(':');
-        bool headed = colon is >= 0 and < 16 && !words[..colon].Contains(',');
+        bool clock = colon > 0 && colon + 1 < words.Length && char.IsAsciiDigit(words[colon - 1]) && char.IsAsciiDigit(words[colon + 1]);
+        bool headed = colon is >= 0 and < 16 && !clock && !words[..colon].Contains(',');
         bool opens = StartsWithWord(words, "option") || StartsWithWord(words, "options") || StartsWithWord(words, "easier") || StartsWithWord(words, "harder")
             || StartsWithWord(words, "restart") || StartsWithWord(words, "tag") || StartsWithWord(words, "bridge") || StartsWithWord(words, "ending")
             || StartsWithWord(words, "sequence") || StartsWithWord(words, "part") || StartsWithWord(words, "track") || StartsWithWord(words, "repeat")
@@ -379,7 +380,7 @@ internal sealed partial class TextReaderRun
         int from = line.Start;
         for (int i = line.Start; i < line.End; i++)
         {
-            if (_text[i] != '(' || _text.IndexOf(')', i, line.End - i) is not (> 0 and int close))
+            if (_text[i] is not ('(' or '[') || _text.IndexOf(_text[i] == '(' ? ')' : ']', i, line.End - i) is not (> 0 and int close))
             {
                 continue;
             }

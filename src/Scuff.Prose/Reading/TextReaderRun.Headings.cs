@@ -112,6 +112,25 @@ internal sealed partial class TextReaderRun
 
     private static Counts? LengthOf(CountLabel label) => Counts.FromWhole(label.Places[^1].Number - label.Places[0].Number + 1);
 
+    // what follows "(counts 1-8):" or "[9-16]", where counts of the line's own do
+    private TextLine? BehindRange(TextLine tail)
+    {
+        bool bracketed = tail.Start < tail.End && _text[tail.Start] is '(' or '[';
+        if (!bracketed || CountLabel.Read(_text, tail.Start, tail.End) is not { Places.Count: >= 6 } range || range.End >= tail.End
+            || CountLabel.Read(_text, range.End, tail.End) is not CountLabel counts || counts.End >= tail.End)
+        {
+            return null;
+        }
+
+        return (tail with { Start = range.End }).Trimmed(_text);
+    }
+
+    // whether headings are marked by two signs and more, as no comment of hers is
+    private bool IsMarkedUp() => _isMarkedUp ??= _lines.Count(l => l.End - l.Start > 4 && _text.AsSpan(l.Start, l.End - l.Start).StartsWith("## ")
+        && !_text.AsSpan(l.Start + 3).TrimStart().StartsWith("WALL") && !_text.AsSpan(l.Start + 3).TrimStart().StartsWith("RESTART")) >= 2;
+
+    private bool? _isMarkedUp;
+
     private bool IsSectionRange(TextLine tail, CountLabel label, int index)
     {
         // "S1 1-8 vine and touch": a range of a whole section followed by a title, the counts come on the next lines

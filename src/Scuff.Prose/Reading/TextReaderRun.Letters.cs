@@ -31,12 +31,22 @@ internal sealed partial class TextReaderRun
     private bool IsBeforeTheTitle(TextLine line)
     {
         string words = _text[line.Start..line.End];
-        return HeadingFacts.IsNameOfSheet(words) || GreetsByName().IsMatch(words) || (!_heading.IsField(line) && (IsMenu(words) || IsOfCorrespondence().IsMatch(words) || IsProse(words)));
+        bool goesOn = _notes is [.., { Kind: "remark" }] && words.Length < 60 && (SignsOff().IsMatch(words)
+            || (char.IsLower(words[0]) && words[^1] is '!' or '.' or ',' or ':' or ')'));
+        return goesOn || HeadingFacts.IsNameOfSheet(words) || StampOfChat().IsMatch(words) || GreetsByName().IsMatch(words) || (!_heading.IsField(line) && (IsMenu(words) || IsOfCorrespondence().IsMatch(words) || IsProse(words)));
     }
 
     // "Hi Jean, here it is!", "Dear Peg - the sheet you wanted": a greeting, and small letters behind it
     [GeneratedRegex(@"^(?i:hello|hi|hiya|dear|hey|howdy|good (?:morning|evening|afternoon))\b(?: (?:\p{Lu}[\p{L}'’.]*|(?i:and|&|all|everyone|everybody|girls|folks)))*\s?[,!–—:-]+ \p{Ll}")]
     private static partial Regex GreetsByName();
+
+    // "[12:31, 4/5/2021] Jean: here's the dance", "04/05/2021, 12:31 - Jean: ..."
+    [GeneratedRegex(@"^\W?\d{1,4}[:./-]\d{1,2}[^\p{L}]*(?:[ap]m)?\W+[\p{L} .+\d]{1,30}:")]
+    private static partial Regex StampOfChat();
+
+    // "Love, Peg xx", "Cheers Breda"
+    [GeneratedRegex(@"^(?:lots of love|love|cheers|thanks|best wishes|best|kind regards|regards|bye|hugs|x{1,4})\b", RegexOptions.IgnoreCase)]
+    private static partial Regex SignsOff();
 
     // "Home | Classes | Step Sheets | Contact", "Home » Dances » K"
     private static bool IsMenu(string words)
@@ -113,6 +123,33 @@ internal sealed partial class TextReaderRun
         && CountLabel.Read(_text, line.Start, line.End) is null && !_heading.IsField(line)
         && NextCounts(index + 1) is (int first, _) && (first <= 1 || first == _sectionsLength.Value.Floor + 1)
         && TermReader.Read(_text, line.Start, line.End, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Foot or TermKind.Side);
+
+    // "32 counts, 4 walls, improver", "Intro 16 counts" under the last counts
+    private bool AreFactsBelow(TextLine line) => line.End - line.Start < 120 && _tag is null
+        && (char.IsAsciiDigit(_text[line.Start])
+            ? CountLabel.Read(_text, line.Start, line.End) is not { Places.Count: > 1 } && (SentenceReader.HasWord(_text.AsSpan(line.Start, line.End - line.Start), "count")
+                || SentenceReader.HasWord(_text.AsSpan(line.Start, line.End - line.Start), "wall"))
+            : StartsWithWord(_text.AsSpan(line.Start, line.End - line.Start), "intro") || StartsWithWord(_text.AsSpan(line.Start, line.End - line.Start), "choreographed")
+            || StartsWithWord(_text.AsSpan(line.Start, line.End - line.Start), "start"))
+        && !HasCountsAfter(line) && _heading.IsFacts(line);
+
+    // "Page 1 of 2", "Corn Dolly (continued)", "P.T.O."
+    private bool IsPageMark(TextLine line)
+    {
+        ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
+        bool page = words.Length < 60 && (PageMark().IsMatch(words) || (_heading.Title.Length > 2 && words.StartsWith(_heading.Title, StringComparison.OrdinalIgnoreCase)
+            && PageMark().IsMatch(words[_heading.Title.Length..])));
+        if (page)
+        {
+            _notes.Add(new Note("remark", words.ToString(), line.Span));
+        }
+
+        return page;
+    }
+
+    [GeneratedRegex(@"^\W*(?:pages?|p\.?|pg\.?)\s*\d+(?:\s*(?:of|/|-)\s*\d+)?\W*$|^\W*(?:\(?continued|cont(?:'d|d|\.)?|p\.? ?t\.? ?o\.?|over|turn over|please turn over)(?: overleaf| over| on next page)?\W*$"
+        + @"|^\W*\d+ (?:of|/) \d+\W*$", RegexOptions.IgnoreCase)]
+    private static partial Regex PageMark();
 
     /// <summary>"Number of walls: 4" under the last counts.</summary>
     private bool IsFactBelow(TextLine line)

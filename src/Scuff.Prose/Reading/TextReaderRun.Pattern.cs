@@ -148,7 +148,7 @@ internal sealed partial class TextReaderRun
     private static bool IsToldBetter(Interruption one, Interruption other, HashSet<int> headed)
     {
         bool covers = one.Walls.All(other.Walls.Contains);
-        bool acts = one.Acts.All(a => other.Acts.Contains(a) || (a is InterruptionAct.PlayTag { Name: "" }
+        bool acts = one.Acts.All(a => other.Acts.Contains(a) || (a is InterruptionAct.PlayTag { Name: var name } && (name.Length == 0 || one.Walls.Count == 0)
             && other.Acts.Any(o => o is InterruptionAct.PlayTag)));
         if (one.Changes.Count > 0 || !covers || !acts)
         {

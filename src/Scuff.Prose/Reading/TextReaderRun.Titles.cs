@@ -198,6 +198,12 @@ internal sealed partial class TextReaderRun
             return true;
         }
 
+        if (_text[line.Start] == '8' && BareNumber().IsMatch(_text.AsSpan(line.Start, line.End - line.Start)) && ReadTitleOfSection(line, index))
+        {
+            // "8 #2:"
+            return true;
+        }
+
         if (LetteredSection(line, index) is not (string part, int title))
         {
             return false;
@@ -311,7 +317,7 @@ internal sealed partial class TextReaderRun
     }
 
     // "A)", "II.", "Set 3:", "1st 8:", "First eight -", "Eight 2:"
-    [GeneratedRegex(@"^(?:[A-L]\)|[A-L][.:] (?=\d)|[IVX]{1,4}[.):]|\(?(?:\d{1,2}(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth|last)"
+    [GeneratedRegex(@"^(?:[A-L]\)|[A-L][.:] (?=\d)|\d{1,2}[.)] +(?=(?:\d{1,2}|&) ?[-–&])|[IVX]{1,4}[.):]|\(?(?:\d{1,2}(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth|last)"
         + @" (?:8|eight|set|set of 8|set of eight|section|block|phrase|part)\)?(?: counts?)?\s*[:.)–-]|(?:set|eight|block|phrase|part|section|8) ?#?\d{1,2}\s*[:.)–-])\s*",
         RegexOptions.IgnoreCase)]
     private static partial Regex NameOfEight();

@@ -173,6 +173,17 @@ internal sealed partial class TextReaderRun
             words = _text.AsSpan(line.Start, line.End - line.Start);
         }
 
+        if (words[0] == '#' && IsMarkedUp() && !(words.Length > 1 && char.IsAsciiDigit(words[1])))
+        {
+            // "## Section 1: walks", as a chat or an editor marks headings
+            TextLine heading = (line with { Start = line.Start + words.IndexOfAnyExcept('#') }).Trimmed(_text);
+            if (words.IndexOfAnyExcept('#') > 0 && heading.Start < heading.End)
+            {
+                ReadLine(heading, index);
+                return;
+            }
+        }
+
         if (words.StartsWith("//") || (words[0] == '#' && !(words.Length > 1 && char.IsAsciiDigit(words[1]))))
         {
             _notes.Add(new Note("comment", words.ToString(), line.Span));
@@ -252,6 +263,11 @@ internal sealed partial class TextReaderRun
         }
 
         if (atHead && ReadLengthsOfParts(line))
+        {
+            return;
+        }
+
+        if (_section is { Lines.Count: > 0 } && AreFactsBelow(line) && _heading.ReadFacts(line))
         {
             return;
         }
@@ -390,7 +406,7 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (ReadRemark(line) || SaysTitleAgain(line))
+        if (ReadRemark(line) || SaysTitleAgain(line) || IsPageMark(line))
         {
             return;
         }
@@ -415,19 +431,27 @@ internal sealed partial class TextReaderRun
             string rest = words[used..].Trim().TrimStart(":.-–—)").Trim().ToString();
             TextLine tail = new(line.Number, line.Start + used, line.End);
             tail = TrimMarks(tail);
-            if (TitleAndLength(rest).Length is null && CountLabel.Read(_text, tail.Start, tail.End) is CountLabel label && label.End < tail.End
-                && !IsSectionRange(tail, label, index))
+            if (BehindRange(tail) is null && TitleAndLength(rest).Length is null && CountLabel.Read(_text, tail.Start, tail.End) is CountLabel label
+                && label.End < tail.End && !IsSectionRange(tail, label, index))
             {
                 OpenSection("", null, line);
                 ReadCounts(tail, label);
                 return true;
             }
 
-            if (GluedLabel(tail) is CountLabel glued)
+            if (BehindRange(tail) is null && GluedLabel(tail) is CountLabel glued)
             {
                 // "S4: ROCKING CHAIR, PIVOT 1-4 Rock R forward, ...": the heading and the first counts in one line
                 OpenSection(TextBefore(tail, glued), null, line);
                 ReadCounts(tail with { Start = glued.Span.Start }, glued);
+                return true;
+            }
+
+            if (BehindRange(tail) is TextLine behind)
+            {
+                // "Section 1 (counts 1-8): 1-2 step R to side; 3&4 ..."
+                OpenSection("", null, line);
+                ReadCounts(behind, CountLabel.Read(_text, behind.Start, behind.End)!);
                 return true;
             }
 
@@ -470,6 +494,13 @@ internal sealed partial class TextReaderRun
 
         if (TagHeadingOf(line) is TagHeading tag)
         {
+            if (StepsOfTag(line, tag, index) is (string name, TextLine steps))
+            {
+                OpenTag(tag with { Name = name }, line);
+                ReadStepsOfTag(steps, tag.Length);
+                return true;
+            }
+
             OpenTag(tag, line);
             return true;
         }

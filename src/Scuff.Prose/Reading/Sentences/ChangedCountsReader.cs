@@ -87,7 +87,14 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
                 || (at > start && state.Text[at] == ' ' && runs.Count == 0 && (state.Text.AsSpan(start, at - start).EndsWith(" with", StringComparison.OrdinalIgnoreCase)
                     || state.Text.AsSpan(start, at - start).EndsWith(" to", StringComparison.OrdinalIgnoreCase)
                     || state.Text.AsSpan(start, at - start).EndsWith(" dance", StringComparison.OrdinalIgnoreCase)));
-            if (!parts || (runs.Count == 0 && state.Text[at] is ',' or ';' or '.') || CountLabel.Read(state.Text, at + 1, end) is not { } label || label.End >= end
+            int from = at + 1;
+            while (state.Text[at] == '\n' && from < end && state.Text[from] is '>' or ' ' or '|')
+            {
+                // the mark of a quoted mail, the edge of a table
+                from++;
+            }
+
+            if (!parts || (runs.Count == 0 && state.Text[at] is ',' or ';' or '.') || CountLabel.Read(state.Text, from, end) is not { } label || label.End >= end
                 || (runs.Count > 0 && label.Places[0].Place <= runs[^1].Label.Places[^1].Place))
             {
                 continue;
