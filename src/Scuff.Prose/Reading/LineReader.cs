@@ -41,6 +41,7 @@ internal sealed class LineReader
         PassOverCounts(terms, places);
         StepOnce(terms);
         RecoverAcross(terms);
+        RockInBrackets(terms);
         terms = HeelsSwitched(terms, places) ?? terms;
         terms = BothHeels(terms);
         List<Clause> clauses = ClauseBuilder.Build(terms);
@@ -480,6 +481,33 @@ internal sealed class LineReader
             {
                 terms[first] = terms[first] with { Meaning = new Meaning(TermKind.Filler) };
             }
+        }
+    }
+
+    /// <summary>"RF back (rock back), recover on LF": what is done stands behind where it is done.</summary>
+    private static void RockInBrackets(List<Term> terms)
+    {
+        int open = terms.Count > 4 ? terms.FindIndex(t => t.Kind == TermKind.Open) : -1;
+        int close = open > 1 ? terms.FindIndex(open, t => t.Kind == TermKind.Close) : -1;
+        if (close < 0 || close - open > 4 || terms.FindIndex(open, close - open, t => t is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Rock }) is not (> 0 and int rock)
+            || terms.FindIndex(close, t => t is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Recover }) < 0)
+        {
+            return;
+        }
+
+        int start = open;
+        while (start > 0 && terms[start - 1].Kind is not (TermKind.Separator or TermKind.Then or TermKind.Amp or TermKind.Move))
+        {
+            start--;
+        }
+
+        bool placed = terms.FindIndex(start, open - start, t => t.Kind is TermKind.Foot or TermKind.Side) >= 0
+            && terms.FindIndex(start, open - start, t => t.Kind == TermKind.Dir) >= 0 && (start == 0 || terms[start - 1].Kind != TermKind.Move);
+        if (placed && Enumerable.Range(open + 1, close - open - 1).All(i => i == rock || terms[i].Kind is TermKind.Dir or TermKind.Filler))
+        {
+            Term move = terms[rock] with { Meaning = new Meaning(TermKind.Move) { Verb = ActionKind.Rock } };
+            terms.RemoveRange(open, close - open + 1);
+            terms.Insert(start, move);
         }
     }
 

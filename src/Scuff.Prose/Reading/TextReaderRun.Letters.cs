@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using Scuff.Dances;
 using Scuff.Prose.Reading.Sentences;
 using Scuff.Prose.Words;
+using Scuff.Timing;
 
 namespace Scuff.Prose.Reading;
 
@@ -173,9 +174,75 @@ internal sealed partial class TextReaderRun
     private bool IsMarkOfBreak(TextLine line)
     {
         string mark = _text[line.Start..line.End];
-        return mark.Length <= 6 && _section is { Lines.Count: > 0 } && _lines.Exists(l => l.Trimmed(_text) is var other && other.End - other.Start > mark.Length + 8
+        bool marks = mark.Length <= LongestMark && _section is { Lines.Count: > 0 } && _lines.Exists(l => l.Trimmed(_text) is var other
+            && other.End - other.Start > mark.Length + 8
             && other.Start != line.Start && _text.AsSpan(other.Start, other.End - other.Start) is var words && words.StartsWith(mark, StringComparison.Ordinal)
             && SentenceReader.LooksLikeSentence(words));
+        if (marks)
+        {
+            RememberMark(line);
+        }
+
+        return marks;
+    }
+
+    private const int LongestMark = 6;
+
+    // after how many counts a mark stands among them
+    private readonly Dictionary<string, Counts> _marks = new(StringComparer.Ordinal);
+
+    private void RememberMark(TextLine line)
+    {
+        if (line.End > line.Start && line.End - line.Start <= LongestMark && _tag is null && _section is { Lines.Count: > 0 } section)
+        {
+            _ = _marks.TryAdd(_text[line.Start..line.End], _sectionsLength + section.Length);
+        }
+    }
+
+    /// <summary>"* Restart on wall 3", where a star stands among the counts: the sentence behind the mark, and the place of the mark.</summary>
+    private PendingSentence Placed(PendingSentence sentence)
+    {
+        if (_marks.Count == 0)
+        {
+            return sentence;
+        }
+
+        ReadOnlySpan<char> words = _text.AsSpan(sentence.Line.Start, sentence.Line.End - sentence.Line.Start);
+        foreach ((string mark, Counts place) in _marks)
+        {
+            if (words.StartsWith(mark, StringComparison.Ordinal) && words.Length > mark.Length + 4 && !char.IsLetterOrDigit(words[mark.Length])
+                && words[mark.Length] != mark[^1])
+            {
+                TextLine rest = (sentence.Line with { Start = sentence.Line.Start + mark.Length }).Trimmed(_text);
+                return sentence with { Line = rest, Here = place };
+            }
+        }
+
+        return sentence;
+    }
+
+    // whether lines under a heading tell restarts without the word
+    private bool _underRestarts;
+
+    // "RESTARTS" in a line of its own, over "Wall 3 - after 16 counts"
+    private bool IsHeadOfRestarts(ReadOnlySpan<char> words, int index)
+    {
+        if (words.Length > 14 || !(StartsWithWord(words, "restart") || StartsWithWord(words, "restarts")) || words.ContainsAny(' ', '*', '#'))
+        {
+            return false;
+        }
+
+        for (int at = index + 1; at < _lines.Count; at++)
+        {
+            TextLine next = _lines[at].Trimmed(_text);
+            if (next.Start < next.End && !IsRule(next))
+            {
+                ReadOnlySpan<char> under = _text.AsSpan(next.Start, next.End - next.Start);
+                return SentenceReader.NamesWall(under) && under.ContainsAnyInRange('0', '9');
+            }
+        }
+
+        return false;
     }
 
     // '"Pilot Gig Race"' under "PILOT GIG RACE"

@@ -176,9 +176,10 @@ internal sealed partial class TextReaderRun
     {
         SentenceReader reader = new(_state, dance, (part, place) => WeightAt(dance, part, place));
         List<Track> tracks = _tracks;
-        foreach (PendingSentence sentence in _sentences)
+        foreach (PendingSentence pending in _sentences)
         {
-            List<Interruption>? made = reader.Read(sentence.Line, sentence.Here, sentence.OpensTag, sentence.OfTag);
+            PendingSentence sentence = Placed(pending);
+            List<Interruption>? made = reader.Read(sentence.Line, sentence.Here, sentence.OpensTag, sentence.OfTag, sentence.OfRestarts);
             if (made is null)
             {
                 string words = _text[sentence.Line.Start..sentence.Line.End];

@@ -263,6 +263,10 @@ internal sealed partial class TextReaderRun
         return false;
     }
 
+    // what may say how much of the dance is danced, and when
+    [GeneratedRegex(@"\b(?:half|only|first|second|third|fourth|fifth|sixth|seventh|eighth|\d(?:st|nd|rd|th)|times?|leave|skip|omit|twice|instead)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex MayLimit();
+
     private bool IsTold(string words)
     {
         int start = 0;
@@ -271,7 +275,7 @@ internal sealed partial class TextReaderRun
             start++;
         }
 
-        return start < words.Length && !SentenceReader.LooksLikeSentence(words.AsSpan(start))
+        return start < words.Length && !SentenceReader.LooksLikeSentence(words.AsSpan(start)) && !MayLimit().IsMatch(words)
             && TalkWords.IsRemark(words[start..], _state.Lexicon, outside: true);
     }
 

@@ -58,6 +58,9 @@ internal sealed partial class TextReaderRun
     /// <param name="OpensTag">Whether the counts of a tag stand under it, so that a figure it names is their title.</param>
     private sealed record PendingSentence(TextLine Line, int Track, Counts? Here = null, bool OpensTag = false)
     {
+        /// <summary>Whether it stands under "RESTARTS", which it need not say again.</summary>
+        public bool OfRestarts { get; init; }
+
         /// <summary>The tag under whose heading it stands, which it need not name again; null where it stands under none.</summary>
         public string? OfTag { get; init; }
     }
@@ -118,6 +121,7 @@ internal sealed partial class TextReaderRun
             TextLine line = _lines[i].Trimmed(_text);
             if (line.Start == line.End || IsRule(line))
             {
+                RememberMark(line);
                 continue;
             }
 
@@ -184,6 +188,13 @@ internal sealed partial class TextReaderRun
             }
         }
 
+        if (words.Length > 8 && words[0] == '#' && words[^1] == '#')
+        {
+            // "# Restart wall 3 #" is framed, and no comment
+            line = (line with { Start = line.Start + words.IndexOfAnyExcept('#'), End = line.Start + words.LastIndexOfAnyExcept('#') + 1 }).Trimmed(_text);
+            words = _text.AsSpan(line.Start, line.End - line.Start);
+        }
+
         if (words.StartsWith("//") || (words[0] == '#' && !(words.Length > 1 && char.IsAsciiDigit(words[1]))))
         {
             _notes.Add(new Note("comment", words.ToString(), line.Span));
@@ -222,8 +233,9 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (IsHeadOfSentence(words.ToString()) && (_section is not null || _sections.Count > 0))
+        if ((IsHeadOfSentence(words.ToString()) || IsHeadOfRestarts(words, index)) && (_section is not null || _sections.Count > 0))
         {
+            _underRestarts = StartsWithWord(words, "restart") || StartsWithWord(words, "restarts");
             _notes.Add(new Note("sentence", words.ToString(), line.Span));
             return;
         }
@@ -390,6 +402,7 @@ internal sealed partial class TextReaderRun
 
             _sentences.Add(new PendingSentence(line, TrackHere, danced > Counts.Zero && TrackHere < 0 ? danced : null)
             {
+                OfRestarts = _underRestarts,
                 OfTag = _tag is not null && (_section is { Lines.Count: 0 } || SentenceReader.TellsOnlyWalls(words)) ? _tag.Name : null,
             });
             if (TagUnder(line, index) is TagHeading under)

@@ -28,6 +28,12 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
             }
         }
 
+        if (best < 0 && ReplacesCounts().Match(words) is { Success: true, Index: > 0 } replaced)
+        {
+            // "replace 7-8 of section 2 with ..."
+            best = replaced.Index;
+        }
+
         if (best > 0 && words.AsSpan(best).StartsWith("instead of", StringComparison.OrdinalIgnoreCase)
             || (best > 0 && words.AsSpan(best).StartsWith("on count", StringComparison.OrdinalIgnoreCase)))
         {
@@ -38,6 +44,9 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
 
         return best;
     }
+
+    [GeneratedRegex(@"\b(?:replace|replacing|change|changing|swap|substitute) (?:the )?\d", RegexOptions.IgnoreCase)]
+    private static partial Regex ReplacesCounts();
 
     /// <summary>Where the words on changed counts end: before "then restart", or at the end of the sentence.</summary>
     public static int ChangeEnd(string words, int start)

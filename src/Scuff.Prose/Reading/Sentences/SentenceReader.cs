@@ -56,7 +56,7 @@ internal sealed partial class SentenceReader
     private static partial Regex OnlyWalls();
 
     [GeneratedRegex(@"\bwalls?\b|\bW ?\d{1,2}\b|\b(?:\d{1,2} ?(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth)"
-        + @" (?:round|rotation|repetition|time through)\b", RegexOptions.IgnoreCase)]
+        + @" (?:round|rotation|repetition|time (?:through|round|around))\b", RegexOptions.IgnoreCase)]
     private static partial Regex WallNamed();
 
     /// <summary>Whether words hold a word, alone or with an ending ("tags", "restarted"), and not within another ("stage", "cottage").</summary>
@@ -83,7 +83,8 @@ internal sealed partial class SentenceReader
     /// <param name="here">After how many counts of the dance it stands among the steps; null where it stands outside of them.</param>
     /// <param name="opensTag">Whether the counts of a tag stand under it: what it names of them is their title.</param>
     /// <param name="ofTag">The tag under whose heading it stands, or null.</param>
-    public List<Interruption>? Read(TextLine line, Counts? here, bool opensTag = false, string? ofTag = null)
+    /// <param name="ofRestarts">Whether it stands under a heading of restarts.</param>
+    public List<Interruption>? Read(TextLine line, Counts? here, bool opensTag = false, string? ofTag = null, bool ofRestarts = false)
     {
         string words = _state.Text[line.Start..line.End];
 
@@ -114,6 +115,12 @@ internal sealed partial class SentenceReader
             breaks[0].Acts.Add(new InterruptionAct.PlayTag(ofTag));
         }
 
+
+        foreach (SentencePart bare in breaks.Where(b => ofRestarts && b is { Acts.Count: 0, Walls.Count: > 0, Denied: false }))
+        {
+            // "RESTARTS", and under it "wall 3 - after 16 counts"
+            bare.Acts.Add(new InterruptionAct.Restart());
+        }
 
         if (inline is not null && !breaks.Exists(b => b.Acts.Exists(a => a is InterruptionAct.PlayTag)) && breaks[^1].Walls.Count > 0
             && told.Exists(t => t.Text is "add" or "extra" or "additional" or "adding") && !Has(words, "restart"))

@@ -153,6 +153,14 @@ internal sealed partial class SentenceScan
             return Math.Max(1, next - at);
         }
 
+        if (_words.Is(next, "half") && _words.Is(next - 1, "first") && _part is not null && (_part.Length.Value.Floor & 1) == 0
+            && _words.NumberAt(_words.Skip(next + 1, "of", "the", "dance", "(", "wall")) is null)
+        {
+            // "only dance the first half, then begin again"
+            PlaceAt(Counts.FromWhole(_part.Length.Value.Floor / 2));
+            return _words.Skip(next + 1, "of", "the", "dance", "wall") - at;
+        }
+
         if (SectionPlace(at, next, after) is int ofSection and > 0)
         {
             return ofSection;

@@ -54,7 +54,7 @@ internal sealed partial class SentenceSteps(ReaderState state, Dance dance, Func
                 && !t.Text.StartsWith("restart", StringComparison.OrdinalIgnoreCase) && !t.Text.StartsWith("rst", StringComparison.OrdinalIgnoreCase)
                 && !t.Text.StartsWith("wall", StringComparison.OrdinalIgnoreCase)
                 && !t.Text.StartsWith("bridge", StringComparison.OrdinalIgnoreCase));
-            return moves ? new TextLine(line.Number, start, end).Trimmed(state.Text) : null;
+            return moves ? new TextLine(line.Number, start, end).Trimmed(state.Text) : InBrackets(tokens, line, end);
         }
 
         return InBrackets(tokens, line, end);
