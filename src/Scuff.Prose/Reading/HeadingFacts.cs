@@ -210,7 +210,7 @@ internal static partial class HeadingFacts
             bool parts = stars || text[at] is '(' or '[' or '|' or '–' or '—' || (text[at] == '-' && text[at - 1] == ' ' && at + 1 < line.End
                 && text[at + 1] == ' ') || (text[at] == ' ' && at + 1 < line.End && text[at + 1] == ' ');
             if (parts && (Pieces(text, line with { Start = at }).Any(p => Of(text, p).Count > 0) || NamesTheSheet(text, line with { Start = at + 1 })
-                || (text[at] is '-' or '–' or '—' && IsShoutedBefore(text, line, at))))
+                || (text[at] is '-' or '–' or '—' or '(' && IsShoutedBefore(text, line, at))))
             {
                 end = at;
                 while (end > line.Start && text[end - 1] is ' ' or '*' or '~' or '•' or '·')
@@ -234,7 +234,7 @@ internal static partial class HeadingFacts
     [GeneratedRegex(@"^ (?:by|choreographed by|choreo by) \p{Lu}[\p{L}'’.-]* (?:(?:&|and|von|van|de|der|di|la|le|ter) )*\p{Lu}")]
     private static partial Regex ByName();
 
-    // "SPRAT SUPPER - Monday starters, lesson 3"
+    // "SPRAT SUPPER - Monday starters, lesson 3", "LES MOUETTES (The Gulls)"
     private static bool IsShoutedBefore(string text, TextLine line, int at)
     {
         ReadOnlySpan<char> before = text.AsSpan(line.Start, at - line.Start);

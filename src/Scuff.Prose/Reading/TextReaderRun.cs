@@ -419,14 +419,14 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (ReadRemark(line) || SaysTitleAgain(line) || IsPageMark(line))
-        {
-            return;
-        }
-
         if (IsMarkOfBreak(line))
         {
             _notes.Add(new Note("sentence", words.ToString(), line.Span));
+            return;
+        }
+
+        if (ReadRemark(line) || SaysTitleAgain(line) || IsPageMark(line))
+        {
             return;
         }
 
