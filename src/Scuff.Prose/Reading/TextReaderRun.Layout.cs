@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Scuff.Prose.Reading.Sentences;
+using Scuff.Prose.Words;
 
 namespace Scuff.Prose.Reading;
 
@@ -29,9 +30,10 @@ internal sealed partial class TextReaderRun
             bool isKey = char.IsLetter(first) && line.End - line.Start <= LongestKey && KeyIn(line) is not null;
             if (!isKey && !IsLoneLabel(line))
             {
-                if (_text[line.End - 1] is ':' or 'o' or 'h' or 'e' && !char.IsAsciiDigit(first))
+                if (_text[line.End - 1] is ':' or 'o' or 'h' or 'e' or 'g' or 'G' && !char.IsAsciiDigit(first))
                 {
                     JoinChangedCounts(i, line);
+                    JoinToldBelow(i, line);
                 }
 
                 continue;
@@ -155,6 +157,29 @@ internal sealed partial class TextReaderRun
             JoinLines(index, last);
         }
     }
+
+    /// <summary>"4 count tag, end of wall 4:" and under it "sway R, L, R, L"; "ENDING" and under it what is danced.</summary>
+    private void JoinToldBelow(int index, TextLine line)
+    {
+        ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
+        bool ending = words.Length < 16 && HeadOfEnding().IsMatch(words);
+        bool tag = words[^1] == ':' && (SentenceReader.HasWord(words, "tag") || SentenceReader.HasWord(words, "bridge")) && SentenceReader.NamesWall(words);
+        TextLine next = _lines[index + 1].Trimmed(_text);
+        if ((!ending && !tag) || next.Start == next.End || CountLabel.Read(_text, next.Start, next.End) is not null || TrailingLabels(next).Count > 0
+            || (!ending && NextCounts(index + 2) is ( <= 1, false)))
+        {
+            return;
+        }
+
+        List<Term> terms = TermReader.Read(_text, next.Start, next.End, _state.Lexicon);
+        if (terms.Exists(t => t.Kind is TermKind.Move) && (ending || !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat)))
+        {
+            JoinLines(index, index + 1);
+        }
+    }
+
+    [GeneratedRegex(@"^\W*(?:ending|the ending|finish|to finish|big finish)\W*$", RegexOptions.IgnoreCase)]
+    private static partial Regex HeadOfEnding();
 
     // "... then change counts 7&8 to:", "... replace the coaster cross with"
     [GeneratedRegex(@"\b(?:change|replace|changing|replacing|instead|substitute|swap)\b.*(?:\b(?:to|with|by|dance|do|these)|:)\s*:?$", RegexOptions.IgnoreCase)]

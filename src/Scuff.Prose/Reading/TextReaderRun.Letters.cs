@@ -156,8 +156,15 @@ internal sealed partial class TextReaderRun
     private bool IsFactBelow(TextLine line)
     {
         int colon = _text.IndexOf(':', line.Start, line.End - line.Start);
-        return colon > line.Start && colon - line.Start < LongestKey && HeadingReader.KeyOf(_text.AsSpan(line.Start, colon - line.Start).TrimEnd())
-            is "counts" or "walls" or "level" or "intro" or "music" or "by" or "bpm" && !HasCountsAfter(line)
+        if (colon <= line.Start || colon - line.Start >= LongestKey || !char.IsLetter(_text[line.Start]))
+        {
+            return false;
+        }
+
+        // "Count: 31-32 stomp R, L" is danced
+        string? key = HeadingReader.KeyOf(_text.AsSpan(line.Start, colon - line.Start).TrimEnd());
+        bool bare = key is not ("counts" or "walls") || !_text.AsSpan(colon + 1, line.End - colon - 1).Trim().ContainsAnyExceptInRange('0', '9');
+        return bare && key is "counts" or "walls" or "level" or "intro" or "music" or "by" or "bpm" && !HasCountsAfter(line)
             && !SentenceReader.HasWord(_text.AsSpan(colon, line.End - colon), "restart") && !SentenceReader.HasWord(_text.AsSpan(colon, line.End - colon), "tag");
     }
 

@@ -279,7 +279,7 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (_section is { Lines.Count: > 0 } && AreFactsBelow(line) && _heading.ReadFacts(line))
+        if (_section is { Lines.Count: > 0 } && (IsFactBelow(line) ? _heading.ReadField(line) : AreFactsBelow(line) && _heading.ReadFacts(line)))
         {
             return;
         }
@@ -363,11 +363,6 @@ internal sealed partial class TextReaderRun
         if (_section is not null && CountsInBrackets(line) is List<LabelPlace> inside && IsDanced(line))
         {
             ReadPlaces(line, inside, line.Start, string.Join(' ', inside.Select(p => p.Label)), new TextSpan(line.Start, 0));
-            return;
-        }
-
-        if (_section is { Lines.Count: > 0 } && IsFactBelow(line) && _heading.ReadField(line))
-        {
             return;
         }
 

@@ -336,7 +336,13 @@ internal sealed partial class SentenceReader
             bool numbered = i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Number && tokens[i].Text is not ("eight" or "eights" or "phrase")
                 && _dance.FindPart(tokens[i + 1].Text) is null
                 && !(i + 2 < tokens.Count && tokens[i + 2].Text is "count" or "counts" or "times" or "x");
-            bool counted = i > 0 && tokens[i].Text is not ("part" or "parts" or "phrase" or "set" or "sets") && new SentenceWords(tokens).OrdinalAt(i - 1) is not null;
+            bool counted = i > 0 && tokens[i].Text is not ("part" or "parts" or "phrase" or "sets") && new SentenceWords(tokens).OrdinalAt(i - 1) is not null;
+            if (counted && i + 2 < tokens.Count && tokens[i + 1].Text == "of" && (tokens[i + 2].Text == "eight" || tokens[i + 2].Value == 8))
+            {
+                // "the second set of 8"
+                tokens.RemoveRange(i + 1, 2);
+            }
+
             if (numbered || counted)
             {
                 tokens[i] = tokens[i] with { Text = tokens[i].Text.EndsWith('s') ? "sections" : "section" };

@@ -231,6 +231,12 @@ internal sealed partial class SentenceScan
             return 2;
         }
 
+        if (_words.Is(at, "before") && _words.Is(at + 1, "starting", "beginning", "start", "you"))
+        {
+            // "dance the tag before starting wall 5"
+            return 1;
+        }
+
         if (TimesAt(at) is (int times, int timesUsed))
         {
             if (_words.Is(at - 1, "and", ",", "but", "also"))

@@ -211,6 +211,37 @@ internal sealed partial class SentenceScan
             return (after || atEnd) && PlaceAt(nth, ref end) ? end - at : 0;
         }
 
+        if (after && number is null && NamedPlace(next) is (Counts named, int behind))
+        {
+            // "dance up to the touch (count 16)"
+            PlaceAt(named);
+            return behind - at;
+        }
+
+        if (number is (int eights and > 0 and < 12, int eightsUsed) && after && EightsAt(next + eightsUsed) is int over and > 0)
+        {
+            // "after 2 x 8", "after two eights"
+            PlaceAt(Counts.FromWhole(eights * 8));
+            return over - at;
+        }
+
+        if (number is (1, int one) && after && _words.Is(next + one, "-", "to") && _words.NumberAt(next + one + 1) is (int until and > 3, int untilUsed)
+            && !_words.Is(next + one + 1 + untilUsed, "o'clock", "h", "x"))
+        {
+            // "dance 1-16, then restart"
+            int beyond = next + one + 1 + untilUsed;
+            return PlaceAt(until, ref beyond) ? beyond - at : 0;
+        }
+
+        if (_words.Is(at, "at") && _words.NumberAt(at + 1) is (int bare and >= 4, 1) && bare % 4 == 0 && _words[at + 1].Kind == WordTokenKind.Number
+            && (at + 2 >= _words.Count || _words.Is(at + 2, "(", ",")) && _current is { Walls.Count: > 0, After: null, WholeWall: false }
+            && _current.Acts.Exists(a => a is Dances.InterruptionAct.Restart))
+        {
+            // "restart in 3rd wall at 16 (12h)"
+            int beyond = at + 2;
+            return PlaceAt(bare, ref beyond) ? 2 : 0;
+        }
+
         if (number is (int value, int used))
         {
             int end = next + used;
@@ -253,6 +284,42 @@ internal sealed partial class SentenceScan
         }
 
         return 0;
+    }
+
+    // "x 8", "eights", "sets of 8", "8s" behind how many of them: the place after it, or 0
+    private int EightsAt(int at)
+    {
+        if (_words.Is(at, "x", "times") && _words.NumberAt(at + 1) is (8, int width) && !_words.Is(at + 1 + width, "counts", "count"))
+        {
+            return at + 1 + width;
+        }
+
+        if (_words.Is(at, "eights"))
+        {
+            return at + 1;
+        }
+
+        return _words.Is(at, "sets", "sections") && _words.Is(at + 1, "of") && _words.NumberAt(at + 2) is (8, int used) ? at + 2 + used : 0;
+    }
+
+    // the count in brackets behind a few words that name the step there
+    private (Counts Place, int End)? NamedPlace(int at)
+    {
+        for (int open = at + 1; open < at + 5 && open < _words.Count; open++)
+        {
+            if (_words.Is(open, "("))
+            {
+                return _words.Is(open + 1, "count", "counts") && _words.NumberAt(open + 2) is (int count and > 0 and < 1000, int used) && _words.Is(open + 2 + used, ")")
+                    ? (Counts.FromWhole(count), open + 3 + used) : null;
+            }
+
+            if (_words[open].Kind != WordTokenKind.Word)
+            {
+                return null;
+            }
+        }
+
+        return null;
     }
 
     private int SectionPlace(int at, int next, bool after)

@@ -58,7 +58,7 @@ internal sealed partial class SentenceScan
 
         _current.ClaimsDiffer |= _words.PassedClock && walls.Count > 1;
 
-        bool begins = _words.Is(at - 1, "begin", "start", "commence", "into") && _current.Walls.Count > 0 && walls.Count == 1
+        bool begins = _words.Is(at - 1, "begin", "start", "commence", "into", "starting", "beginning") && _current.Walls.Count > 0 && walls.Count == 1
             && walls[0] == _current.Walls[^1] + 1;
         if (begins)
         {
