@@ -215,6 +215,15 @@ public static class DanceWriter
             made.Append(own).Append('\n');
         }
 
+        bool namesTag = heading is null && written[0].LabelSpan.Start > line.Start
+            && draft.Dance.Tags.Any(t => t.Span.Start <= line.Start && t.Span.End >= line.End);
+        if (namesTag)
+        {
+            // "TAG: 1-2 sway R, L": the steps alone would be none of the tag
+            text.Append(draft.Text[line.Start..line.End]).Append('\n');
+            return line.End;
+        }
+
         int end = written.Max(w => Math.Max(w.Span.End, w.LabelSpan.End));
         if (end < line.End && draft.Text.AsSpan(end, line.End - end).IndexOfAnyInRange('A', 'z') >= 0 && written[^1].LabelSpan.Start < written[^1].Span.End)
         {

@@ -215,12 +215,40 @@ internal sealed partial class TextReaderRun
         }
     }
 
-    // "Part 1 - walks" heads a section where the parts are no longer than one, and nothing tells in which order they are danced
-    private bool PartsAreSections() => _partsAreSections ??= !_lines.Exists(l => l.Trimmed(_text) is var line && line.Start < line.End
-        && _text.AsSpan(line.Start, line.End - line.Start) is var words && (SequenceReader.StartOf(words) is not null
-            || (StartsWithWord(words, "part") && PartName(words) is (string name, int after)
-                && (!char.IsAsciiDigit(name[0]) || TitleAndLength(words[after..].ToString()).Length > Counts.FromWhole(16)))
-            || (!StartsWithWord(words, "part") && SectionHeading(words) is not null)));
+    // "Part 1 - walks" heads a section where the parts are no longer than one and hold none, and nothing tells in which order they are danced
+    private bool PartsAreSections()
+    {
+        if (_partsAreSections is bool known)
+        {
+            return known;
+        }
+
+        _partsAreSections = true;
+        bool underPart = false;
+        foreach (TextLine raw in _lines)
+        {
+            TextLine line = raw.Trimmed(_text);
+            if (line.Start == line.End)
+            {
+                continue;
+            }
+
+            ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
+            bool part = StartsWithWord(words, "part");
+            bool whole = part && PartName(words) is (string name, int after)
+                && (!char.IsAsciiDigit(name[0]) || TitleAndLength(words[after..].ToString()).Length > Counts.FromWhole(16));
+            bool holds = underPart && !part && (words[0] == '[' || SectionHeading(words) is not null);
+            if (whole || holds || SequenceReader.StartOf(words) is not null)
+            {
+                _partsAreSections = false;
+                break;
+            }
+
+            underPart = part;
+        }
+
+        return _partsAreSections.Value;
+    }
 
     private bool? _partsAreSections;
 

@@ -30,7 +30,7 @@ internal sealed partial class TextReaderRun
             bool isKey = char.IsLetter(first) && line.End - line.Start <= LongestKey && KeyIn(line) is not null;
             if (!isKey && !IsLoneLabel(line))
             {
-                if (_text[line.End - 1] is ':' or 'o' or 'h' or 'e' or 'g' or 'G' && !char.IsAsciiDigit(first))
+                if (_text[line.End - 1] == ':' || (_text[line.End - 1] is 'o' or 'h' or 'e' or 'g' or 'G' && !char.IsAsciiDigit(first)))
                 {
                     JoinChangedCounts(i, line);
                     JoinToldBelow(i, line);
@@ -172,7 +172,7 @@ internal sealed partial class TextReaderRun
         }
 
         List<Term> terms = TermReader.Read(_text, next.Start, next.End, _state.Lexicon);
-        if (terms.Exists(t => t.Kind is TermKind.Move) && (ending || !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat)))
+        if (ending || (terms.Exists(t => t.Kind is TermKind.Move) && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat)))
         {
             JoinLines(index, index + 1);
         }

@@ -4,7 +4,6 @@ using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Prose.Words;
 using Scuff.Stance;
-using Scuff.Steps;
 using Scuff.Timing;
 
 namespace Scuff.Prose.Reading;
