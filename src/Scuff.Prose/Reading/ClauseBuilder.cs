@@ -210,7 +210,8 @@ internal sealed partial class ClauseBuilder
                     break;
                 case TermKind.Style when term.Text.ToLowerInvariant() is "ready to" or "ready for" or "preparing to" or "prepare to"
                     or "preparing for" or "in preparation for" or "like" or "as if" or "as though" or "pretending" or "imagine" or "pretend" or "pretend to"
-                    or "think" or "picture" or "prep for" or "prep to" or "prepping for" or "prepping to" || IsPrep(i) || (term.Kind is TermKind.Style && IsCondition(i)):
+                    or "think" or "picture" or "prep for" or "prep to" or "prepping for" or "prepping to" || IsPrep(i) || (term.Kind is TermKind.Style
+                        && IsCondition(i)):
                     // a comparison runs to the next comma
                     while (i + 1 < _end && _terms[i + 1].Kind is not (TermKind.Separator or TermKind.Close or TermKind.Open))
                     {

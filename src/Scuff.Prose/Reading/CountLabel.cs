@@ -75,7 +75,8 @@ internal sealed class CountLabel
     {
         int at = SkipBlank(text, start, end);
         int opened = 0;
-        if (at + 2 < end && text[at] is '-' or '–' && text[at + 1] == ' ' && (char.IsAsciiDigit(text[at + 2]) || text.AsSpan(at + 2, end - at - 2) is ['*', '*', >= '0' and <= '9', ..]))
+        if (at + 2 < end && text[at] is '-' or '–' && text[at + 1] == ' ' && (char.IsAsciiDigit(text[at + 2])
+            || text.AsSpan(at + 2, end - at - 2) is ['*', '*', >= '0' and <= '9', ..]))
         {
             // a bullet: "- 1-4 vine right, touch"
             at += 2;

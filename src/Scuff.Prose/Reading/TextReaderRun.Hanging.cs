@@ -216,7 +216,8 @@ internal sealed partial class TextReaderRun
     }
 
     [GeneratedRegex(@"^\s*(?:(?:these|this|you|it|they|counts?|also|just|instead)\s+)*(?:can|may|could|might)\s+(?:also\s+|instead\s+)?"
-        + @"(?:(?:be\s+)?(?:danced|done|replaced|substituted|swapped|made|changed|simplified)\s+(?:as|with|by|for|to|into)|be|do|dance)\s+(?:an?\s+|the\s+|two\s+)?",
+        + @"(?:(?:be\s+)?(?:danced|done|replaced|substituted|swapped|made|changed|simplified)\s+(?:as|with|by|for|to|into)|be|do|dance)\s+(?:an?\s+"
+            + @"|the\s+|two\s+)?",
         RegexOptions.IgnoreCase)]
     private static partial Regex MayBeDanced();
 

@@ -24,7 +24,8 @@ internal sealed partial class TextReaderRun
         return null;
     }
 
-    [GeneratedRegex(@"^(?:hello|hi|hiya|dear|hey|ahoy|howdy|good (?:morning|evening|afternoon))(?: (?:all|everyone|everybody|folks|ladies|dancers|friends|there|team|girls|boys|guys|gang|crew|class|lovelies|lads|my|you|peeps|both|and|&|gents))*"
+    [GeneratedRegex(@"^(?:hello|hi|hiya|dear|hey|ahoy|howdy|good (?:morning|evening|afternoon))(?: (?:all|everyone|everybody|folks|ladies|dancers"
+        + @"|friends|there|team|girls|boys|guys|gang|crew|class|lovelies|lads|my|you|peeps|both|and|&|gents))*"
         + @"(?: again)?[\s!,.:;–-]+", RegexOptions.IgnoreCase)]
     private static partial Regex Greeting();
 
@@ -34,11 +35,13 @@ internal sealed partial class TextReaderRun
         string words = _text[line.Start..line.End];
         bool goesOn = _notes is [.., { Kind: "remark" }] && words.Length < 60 && (SignsOff().IsMatch(words)
             || (char.IsLower(words[0]) && words[^1] is '!' or '.' or ',' or ':' or ')'));
-        return goesOn || HeadingFacts.IsNameOfSheet(words) || StampOfChat().IsMatch(words) || GreetsByName().IsMatch(words) || (!_heading.IsField(line) && (IsMenu(words) || IsOfCorrespondence().IsMatch(words) || IsProse(words)));
+        return goesOn || HeadingFacts.IsNameOfSheet(words) || StampOfChat().IsMatch(words) || GreetsByName().IsMatch(words) || (!_heading.IsField(line)
+            && (IsMenu(words) || IsOfCorrespondence().IsMatch(words) || IsProse(words)));
     }
 
     // "Hi Jean, here it is!", "Dear Peg - the sheet you wanted": a greeting, and small letters behind it
-    [GeneratedRegex(@"^(?i:hello|hi|hiya|dear|hey|howdy|good (?:morning|evening|afternoon))\b(?: (?:\p{Lu}[\p{L}'’.]*|(?i:and|&|all|everyone|everybody|girls|folks)))*\s?[,!–—:-]+ \p{Ll}")]
+    [GeneratedRegex(@"^(?i:hello|hi|hiya|dear|hey|howdy|good (?:morning|evening|afternoon))\b(?: (?:\p{Lu}[\p{L}'’.]*|(?i:and|&|all|everyone|everybody"
+        + @"|girls|folks)))*\s?[,!–—:-]+ \p{Ll}")]
     private static partial Regex GreetsByName();
 
     // "[12:31, 4/5/2021] Jean: here's the dance", "04/05/2021, 12:31 - Jean: ..."
@@ -77,7 +80,8 @@ internal sealed partial class TextReaderRun
         return words.Count(c => c == ' ') >= 6 && SpeaksToSomebody().Count(words) >= 2;
     }
 
-    [GeneratedRegex(@"\b(?:i|i'm|i've|i'll|i’m|i’ve|me|my|we|we're|we've|us|our|you|your|you're|it's|it’s|it|here|please|thanks|thank|so|this|that|is|are|was|did|have|has"
+    [GeneratedRegex(@"\b(?:i|i'm|i've|i'll|i’m|i’ve|me|my|we|we're|we've|us|our|you|your|you're|it's|it’s|it|here|please|thanks|thank|so|this|that|is"
+        + @"|are|was|did|have|has"
         + @"|will|ask|asked|sheet|last|week|next)\b", RegexOptions.IgnoreCase)]
     private static partial Regex SpeaksToSomebody();
 
@@ -100,7 +104,8 @@ internal sealed partial class TextReaderRun
             }
 
             string words = _text[next.Start..next.End];
-            bool isTitle = words.Length < 120 && (WithoutMarks(next) is var bare && (char.IsLetter(_text[bare.Start]) || _text[bare.Start] is '"' or '“' or '‘')) && !_heading.IsField(next)
+            bool isTitle = words.Length < 120 && (WithoutMarks(next) is var bare && (char.IsLetter(_text[bare.Start])
+                || _text[bare.Start] is '"' or '“' or '‘')) && !_heading.IsField(next)
                 && KeyOfUnknown(words) is false && !IsBeforeTheTitle(next) && !IsOfALetter(words) && SectionHeading(words) is null
                 && (!_heading.IsFacts(next) || IsTitleWithFacts(next));
             if (isTitle)
@@ -128,9 +133,11 @@ internal sealed partial class TextReaderRun
     // "32 counts, 4 walls, improver", "Intro 16 counts" under the last counts
     private bool AreFactsBelow(TextLine line) => line.End - line.Start < 120 && _tag is null
         && (char.IsAsciiDigit(_text[line.Start])
-            ? CountLabel.Read(_text, line.Start, line.End) is not { Places.Count: > 1 } && (SentenceReader.HasWord(_text.AsSpan(line.Start, line.End - line.Start), "count")
+            ? CountLabel.Read(_text, line.Start, line.End) is not { Places.Count: > 1 } && (SentenceReader.HasWord(_text.AsSpan(line.Start,
+                line.End - line.Start), "count")
                 || SentenceReader.HasWord(_text.AsSpan(line.Start, line.End - line.Start), "wall"))
-            : StartsWithWord(_text.AsSpan(line.Start, line.End - line.Start), "intro") || StartsWithWord(_text.AsSpan(line.Start, line.End - line.Start), "choreographed")
+            : StartsWithWord(_text.AsSpan(line.Start, line.End - line.Start), "intro") || StartsWithWord(_text.AsSpan(line.Start, line.End - line.Start),
+                "choreographed")
             || StartsWithWord(_text.AsSpan(line.Start, line.End - line.Start), "start"))
         && !HasCountsAfter(line) && _heading.IsFacts(line);
 
@@ -138,7 +145,8 @@ internal sealed partial class TextReaderRun
     private bool IsPageMark(TextLine line)
     {
         ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
-        bool page = words.Length < 60 && (PageMark().IsMatch(words) || (_heading.Title.Length > 2 && words.StartsWith(_heading.Title, StringComparison.OrdinalIgnoreCase)
+        bool page = words.Length < 60 && (PageMark().IsMatch(words) || (_heading.Title.Length > 2
+            && words.StartsWith(_heading.Title, StringComparison.OrdinalIgnoreCase)
             && PageMark().IsMatch(words[_heading.Title.Length..])));
         if (page)
         {
@@ -148,7 +156,8 @@ internal sealed partial class TextReaderRun
         return page;
     }
 
-    [GeneratedRegex(@"^\W*(?:pages?|p\.?|pg\.?)\s*\d+(?:\s*(?:of|/|-)\s*\d+)?\W*$|^\W*(?:\(?continued|cont(?:'d|d|\.)?|p\.? ?t\.? ?o\.?|over|turn over|please turn over)(?: overleaf| over| on next page)?\W*$"
+    [GeneratedRegex(@"^\W*(?:pages?|p\.?|pg\.?)\s*\d+(?:\s*(?:of|/|-)\s*\d+)?\W*$|^\W*(?:\(?continued|cont(?:'d|d|\.)?|p\.? ?t\.? ?o\.?|over|turn over"
+        + @"|please turn over)(?: overleaf| over| on next page)?\W*$"
         + @"|^\W*\d+ (?:of|/) \d+\W*$", RegexOptions.IgnoreCase)]
     private static partial Regex PageMark();
 
@@ -165,14 +174,16 @@ internal sealed partial class TextReaderRun
         string? key = HeadingReader.KeyOf(_text.AsSpan(line.Start, colon - line.Start).TrimEnd());
         bool bare = key is not ("counts" or "walls") || !_text.AsSpan(colon + 1, line.End - colon - 1).Trim().ContainsAnyExceptInRange('0', '9');
         return bare && key is "counts" or "walls" or "level" or "intro" or "music" or "by" or "bpm" && !HasCountsAfter(line)
-            && !SentenceReader.HasWord(_text.AsSpan(colon, line.End - colon), "restart") && !SentenceReader.HasWord(_text.AsSpan(colon, line.End - colon), "tag");
+            && !SentenceReader.HasWord(_text.AsSpan(colon, line.End - colon), "restart") && !SentenceReader.HasWord(_text.AsSpan(colon, line.End - colon),
+                "tag");
     }
 
     // "Then start wall 5.", "Now carry on with wall 3 as usual", under the counts of a tag that is danced when its wall is over
     private bool GoesOnAfterTag(ReadOnlySpan<char> words) => _tag is not null && _section is { Lines.Count: > 0 } && words.Length < 80
         && !words.Contains("restart", StringComparison.OrdinalIgnoreCase) && OnWithTheDance().IsMatch(words);
 
-    [GeneratedRegex(@"^\W*(?:and |then |now |so )*(?:start|begin|continue|carry on|go on|go|dance|on|keep going|back)\b(?: (?:with|into|to|the|dance|on|from|dancing|again))*"
+    [GeneratedRegex(@"^\W*(?:and |then |now |so )*(?:start|begin|continue|carry on|go on|go|dance|on|keep going|back)\b(?: (?:with|into|to|the|dance"
+        + @"|on|from|dancing|again))*"
         + @" (?:the )?(?:(?:next|new) wall|wall (?:\d{1,2}|\p{L}{3,6})|\d(?:rd|th|nd) wall|\p{L}{4,7} wall)"
         + @"(?: (?:from|the|top|beginning|start|as|usual|normal|normally|again|on|facing|at|\d{1,2}:\d\d|\d{1,2} ?o['’]?clock))*\W*$", RegexOptions.IgnoreCase)]
     private static partial Regex OnWithTheDance();

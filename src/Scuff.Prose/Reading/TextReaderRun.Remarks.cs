@@ -16,7 +16,8 @@ internal sealed partial class TextReaderRun
         "a", "again", "all", "and", "back", "begin", "beginning", "dance", "dancing", "danced", "do", "end", "enjoy", "from", "front", "fun", "good",
         "happy", "hand", "have", "hope", "in", "is", "it", "just", "keep", "let's", "lets", "lots", "luck", "much", "now", "of", "on", "over", "please",
         "repeat", "restart", "smile", "smiling", "start", "starting", "that's", "thats", "the", "then", "this", "to", "top", "we", "whole", "with", "you",
-        "your", "are", "at", "face", "facing", "new", "next", "o'clock", "oclock", "till", "until", "music", "stops", "song", "finishes", "ends", "going", "dancers",
+        "your", "are", "at", "face", "facing", "new", "next", "o'clock", "oclock", "till", "until", "music", "stops", "song", "finishes", "ends", "going",
+            "dancers",
         "everybody", "everyone", "you'll", "you’ll", "up", "nice", "begins", "repeats", "starts", "will", "direction", "first", "time", "counts", "wall",
         "be", "should", "for", "every", "go", "once", "more", "anew", "recommence", "continue",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
@@ -24,7 +25,8 @@ internal sealed partial class TextReaderRun
     [GeneratedRegex(@"\b(1[0-2]|[1-9])([:.](00|30)\b| ?o'?clock\b)", RegexOptions.IgnoreCase)]
     private static partial Regex ClockTime();
 
-    private static readonly string[] ClosingCore = ["again", "repeat", "enjoy", "fun", "happy", "smile", "smiling", "end", "over", "restart", "anew", "recommence"];
+    private static readonly string[] ClosingCore = ["again", "repeat", "enjoy", "fun", "happy", "smile", "smiling", "end", "over", "restart", "anew",
+        "recommence"];
 
     private static readonly SearchValues<char> Drawn = SearchValues.Create("-–—=_*~•·. +|#");
 
@@ -171,7 +173,8 @@ internal sealed partial class TextReaderRun
     }
 
     // what has a line of its own, in small letters too
-    [GeneratedRegex(@"^(?:walls? \d|wall:|w\d|restart|tag|bridge|ending|finish|section|part |track|sequence|intro|note|style|arms|option|call|tip|caution|to finish)\b|^[\p{L} ]{2,20}:\s*\S",
+    [GeneratedRegex(@"^(?:walls? \d|wall:|w\d|restart|tag|bridge|ending|finish|section|part |track|sequence|intro|note|style|arms|option|call|tip"
+        + @"|caution|to finish)\b|^[\p{L} ]{2,20}:\s*\S",
         RegexOptions.IgnoreCase)]
     private static partial Regex BeginsALine();
 
@@ -240,7 +243,8 @@ internal sealed partial class TextReaderRun
             && ClockTime().IsMatch(words)));
     }
 
-    /// <summary>"Keep the lantern lit - start again at 3:00", "and again from the new wall :-) see you at 19.30": closing words with talk before or behind.</summary>
+    /// <summary>"Keep the lantern lit - start again at 3:00", "and again from the new wall :-) see you at 19.30": closing words with talk before or
+    /// behind.</summary>
     private bool IsClosingWithTalk(string words)
     {
         for (int at = 4; at < words.Length - 4; at++)
@@ -264,7 +268,8 @@ internal sealed partial class TextReaderRun
     }
 
     // what may say how much of the dance is danced, and when
-    [GeneratedRegex(@"\b(?:half|only|first|second|third|fourth|fifth|sixth|seventh|eighth|\d(?:st|nd|rd|th)|times?|leave|skip|omit|twice|instead)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:half|only|first|second|third|fourth|fifth|sixth|seventh|eighth|\d(?:st|nd|rd|th)|times?|leave|skip|omit|twice"
+        + @"|instead)\b", RegexOptions.IgnoreCase)]
     private static partial Regex MayLimit();
 
     private bool IsTold(string words)

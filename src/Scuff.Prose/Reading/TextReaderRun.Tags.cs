@@ -43,7 +43,8 @@ internal sealed partial class TextReaderRun
             }
 
             string named = _text.Substring(line.Start, head.Length);
-            string name = named.AsSpan().IndexOfAny('"', '“') > 0 ? tag.Name : tag.Name.Length > 0 && NumberOfTag().Match(named) is { Success: true } number ? number.Groups[1].Value : "";
+            string name = named.AsSpan().IndexOfAny('"', '“') > 0 ? tag.Name : tag.Name.Length > 0 && NumberOfTag().Match(named) is { Success: true } number
+                ? number.Groups[1].Value : "";
             return (name, steps);
         }
 
@@ -51,7 +52,8 @@ internal sealed partial class TextReaderRun
     }
 
     // "Tag", "Tag 2:", "Bridge (4 counts) -": up to the steps; a number with a dash or a sign behind it is a count
-    [GeneratedRegex(@"^(?:tag|bridge)(?:\s*[""“][^""”]{1,24}[""”])?(?:\s*#?\d{1,2}(?=\s*(?:[:(]|[-–—=] )))?\s*(?:[-–—]\s*)?(?:[(\[]?\s*\d{1,2}[ -]?(?:counts?|cts?|beats?)\s*[)\]]?)?\s*(?:[:=–—-]\s*|(?=\d+ ?[-–&] ?\d))",
+    [GeneratedRegex(@"^(?:tag|bridge)(?:\s*[""“][^""”]{1,24}[""”])?(?:\s*#?\d{1,2}(?=\s*(?:[:(]"
+        + @"|[-–—=] )))?\s*(?:[-–—]\s*)?(?:[(\[]?\s*\d{1,2}[ -]?(?:counts?|cts?|beats?)\s*[)\]]?)?\s*(?:[:=–—-]\s*|(?=\d+ ?[-–&] ?\d))",
         RegexOptions.IgnoreCase)]
     private static partial Regex HeadOfTag();
 

@@ -317,8 +317,10 @@ internal sealed partial class TextReaderRun
     }
 
     // "A)", "II.", "Set 3:", "1st 8:", "First eight -", "Eight 2:"
-    [GeneratedRegex(@"^(?:[A-L]\)|[A-L][.:] (?=\d)|\d{1,2}[.)] +(?=(?:\d{1,2}|&) ?[-–&])|[IVX]{1,4}[.):]|\(?(?:\d{1,2}(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth|last)"
-        + @" (?:8|eight|set|set of 8|set of eight|section|block|phrase|part)\)?(?: counts?)?\s*[:.)–-]|(?:set|eight|block|phrase|part|section|8) ?#?\d{1,2}\s*[:.)–-])\s*",
+    [GeneratedRegex(@"^(?:[A-L]\)|[A-L][.:] (?=\d)|\d{1,2}[.)] +(?=(?:\d{1,2}|&) ?[-–&])|[IVX]{1,4}[.):]|\(?(?:\d{1,2}(?:st|nd|rd|th)|first|second"
+        + @"|third|fourth|fifth|sixth|seventh|eighth|last)"
+        + @" (?:8|eight|set|set of 8|set of eight|section|block|phrase|part)\)?(?: counts?)?\s*[:.)–-]|(?:set|eight|block|phrase|part|section"
+            + @"|8) ?#?\d{1,2}\s*[:.)–-])\s*",
         RegexOptions.IgnoreCase)]
     private static partial Regex NameOfEight();
 
@@ -328,7 +330,8 @@ internal sealed partial class TextReaderRun
 
     // whether any line of the sheet has counts of its own, so that a line of moves without them is a title
     private bool TellsCounts() => _tellsCounts ??= _lines.Exists(l => l.Trimmed(_text) is var line && line.Start < line.End
-        && !NameOfEight().IsMatch(_text.AsSpan(line.Start, line.End - line.Start)) && !SentenceReader.LooksLikeSentence(_text.AsSpan(line.Start, line.End - line.Start))
+        && !NameOfEight().IsMatch(_text.AsSpan(line.Start, line.End - line.Start)) && !SentenceReader.LooksLikeSentence(_text.AsSpan(line.Start,
+            line.End - line.Start))
         && ((CountLabel.Read(_text, line.Start, line.End) is { } label && label.End < line.End && !_heading.IsFacts(line)) || TrailingLabels(line).Count > 0
             || CountsInBrackets(line) is not null || GluedLabel(line) is not null));
 

@@ -93,7 +93,8 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
         for (int at = start; at < end - 2; at++)
         {
             bool parts = state.Text[at] is '\n' || (state.Text[at] is ':' or ',' or ';' or '.' && char.IsWhiteSpace(state.Text[at + 1]))
-                || (at > start && state.Text[at] == ' ' && runs.Count == 0 && (state.Text.AsSpan(start, at - start).EndsWith(" with", StringComparison.OrdinalIgnoreCase)
+                || (at > start && state.Text[at] == ' ' && runs.Count == 0 && (state.Text.AsSpan(start, at - start).EndsWith(" with",
+                    StringComparison.OrdinalIgnoreCase)
                     || state.Text.AsSpan(start, at - start).EndsWith(" to", StringComparison.OrdinalIgnoreCase)
                     || state.Text.AsSpan(start, at - start).EndsWith(" dance", StringComparison.OrdinalIgnoreCase)));
             int from = at + 1;
@@ -103,7 +104,8 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
                 from++;
             }
 
-            if (!parts || (runs.Count == 0 && state.Text[at] is ',' or ';' or '.') || CountLabel.Read(state.Text, from, end) is not { } label || label.End >= end
+            if (!parts || (runs.Count == 0 && state.Text[at] is ',' or ';' or '.') || CountLabel.Read(state.Text, from, end) is not { } label
+                || label.End >= end
                 || (runs.Count > 0 && label.Places[0].Place <= runs[^1].Label.Places[^1].Place))
             {
                 continue;

@@ -50,7 +50,8 @@ internal sealed partial class SentenceReader
     /// <param name="words">The words.</param>
     public static bool TellsOnlyWalls(ReadOnlySpan<char> words) => OnlyWalls().IsMatch(words);
 
-    [GeneratedRegex(@"^\W*(?:(?:it|this|is|danced|done|added|comes|happens|used|once|twice|one|two|three|times?|x ?\d|\dx|at|the|very|end|ends|of|after|walls?|and|also|both|only"
+    [GeneratedRegex(@"^\W*(?:(?:it|this|is|danced|done|added|comes|happens|used|once|twice|one|two|three|times?|x ?\d|\dx|at|the|very|end|ends|of"
+        + @"|after|walls?|and|also|both|only"
         + @"|facing|face|front|back|to|on|\d{1,2}(?:st|nd|rd|th)?|\d{1,2}:\d\d|o['’]?clock|first|second|third|fourth|fifth|sixth|seventh|eighth)\b\W*)+$",
         RegexOptions.IgnoreCase)]
     private static partial Regex OnlyWalls();

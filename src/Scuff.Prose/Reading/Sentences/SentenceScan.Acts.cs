@@ -116,7 +116,8 @@ internal sealed partial class SentenceScan
     }
 
     // "restart: 1 (wall 2)", "tag/restart: 1, during wall 5": a number behind a colon says how many there are
-    private int HowMany(int at) => _words.NumberAt(at) is ( < 10, int bare) && _words.Is(at + bare, "(") ? bare : _words.Is(at, ":", "|") && _words.NumberAt(at + 1) is ( < 10, int one)
+    private int HowMany(int at) => _words.NumberAt(at) is ( < 10, int bare) && _words.Is(at + bare, "(") ? bare : _words.Is(at, ":", "|")
+        && _words.NumberAt(at + 1) is ( < 10, int one)
         && (_words.Is(at + 1 + one, "(", ",", "-", "–", ".", "in", "on", "during", "at") || (_words.Is(at + 1 + one, "x")
         && _words.Is(at + 2 + one, "(", ",", "-", "on", "in", "during")))
         ? 1 + one : 0;
@@ -365,7 +366,8 @@ internal sealed partial class SentenceScan
 
     private (Counts Place, int Used)? SectionCount(int at)
     {
-        if (_part is null || _current.After is not null || !_words.Is(at, "section", "sec", "s") || _words.NumberAt(at + 1) is not (int section and > 0, int width)
+        if (_part is null || _current.After is not null || !_words.Is(at, "section", "sec", "s")
+            || _words.NumberAt(at + 1) is not (int section and > 0, int width)
             || section > _part.Sections.Count)
         {
             return null;

@@ -309,7 +309,8 @@ internal sealed partial class SentenceScan
         {
             if (_words.Is(open, "("))
             {
-                return _words.Is(open + 1, "count", "counts") && _words.NumberAt(open + 2) is (int count and > 0 and < 1000, int used) && _words.Is(open + 2 + used, ")")
+                return _words.Is(open + 1, "count", "counts") && _words.NumberAt(open + 2) is (int count and > 0 and < 1000, int used)
+                    && _words.Is(open + 2 + used, ")")
                     ? (Counts.FromWhole(count), open + 3 + used) : null;
             }
 

@@ -49,7 +49,8 @@ internal sealed partial class SentenceScan
         int start = _words.Skip(at + 1, "no", "nr", "number", "#", ".", ":");
         _words.PassedClock = false;
         (List<int> walls, int end) = _words.ListAt(start, ordinals: false);
-        bool tellsLength = walls.Count == 1 && start > at + 1 && _words.Is(end, "counts", "beats") && _words.NumberAt(end + 1) is null && _current.Walls.Count > 0;
+        bool tellsLength = walls.Count == 1 && start > at + 1 && _words.Is(end, "counts", "beats") && _words.NumberAt(end + 1) is null
+            && _current.Walls.Count > 0;
         if (walls.Count == 0 || tellsLength)
         {
             // "wall 3 is a short wall: 16 counts"
