@@ -91,8 +91,15 @@ public static class DanceWriter
         Lexicon lexicon = Lexicon.Default.With(draft.Dance.OwnMoves);
         StringBuilder text = new(draft.Text.Length + 64);
         bool blank = false;
+        int written = 0;
         foreach (TextLine raw in all)
         {
+            if (raw.Start < written)
+            {
+                // the line above went on in this one
+                continue;
+            }
+
             TextLine line = raw.Trimmed(draft.Text);
             if (line.Start == line.End)
             {
@@ -106,9 +113,9 @@ public static class DanceWriter
                 blank = false;
             }
 
-            if (byLine.TryGetValue(raw.Number, out List<WrittenLine>? written) && !asked.Contains(raw.Number) && !isLeft(raw.Number))
+            if (byLine.TryGetValue(raw.Number, out List<WrittenLine>? lines) && !asked.Contains(raw.Number) && !isLeft(raw.Number))
             {
-                WriteLines(text, draft, line, written, lexicon, headings.GetValueOrDefault(raw.Number));
+                written = WriteLines(text, draft, line, lines, lexicon, headings.GetValueOrDefault(raw.Number));
                 continue;
             }
 
@@ -191,7 +198,8 @@ public static class DanceWriter
         return string.Create(CultureInfo.InvariantCulture, $"section {section.Number}{title}{length}");
     }
 
-    private static void WriteLines(StringBuilder text, Draft draft, TextLine line, List<WrittenLine> written, Lexicon lexicon, Section? heading)
+    // where what was written ends in her text
+    private static int WriteLines(StringBuilder text, Draft draft, TextLine line, List<WrittenLine> written, Lexicon lexicon, Section? heading)
     {
         StringBuilder made = new();
         if (heading is not null)
@@ -201,10 +209,19 @@ public static class DanceWriter
             if (Heading(before, heading) is not string own || !LosesNothing(before, own))
             {
                 text.Append(draft.Text[line.Start..line.End]).Append('\n');
-                return;
+                return line.End;
             }
 
             made.Append(own).Append('\n');
+        }
+
+        bool namesTag = heading is null && written[0].LabelSpan.Start > line.Start
+            && draft.Dance.Tags.Any(t => t.Span.Start <= line.Start && t.Span.End >= line.End);
+        if (namesTag)
+        {
+            // "TAG: 1-2 sway R, L": the steps alone would be none of the tag
+            text.Append(draft.Text[line.Start..line.End]).Append('\n');
+            return line.End;
         }
 
         int end = written.Max(w => Math.Max(w.Span.End, w.LabelSpan.End));
@@ -212,7 +229,7 @@ public static class DanceWriter
         {
             // an option or a restart stands behind the steps
             text.Append(draft.Text[line.Start..line.End]).Append('\n');
-            return;
+            return line.End;
         }
 
         foreach (WrittenLine one in written)
@@ -221,13 +238,13 @@ public static class DanceWriter
             if (one.LeavesWordsOut || !ReadsBack(one, canonical, lexicon))
             {
                 text.Append(draft.Text[line.Start..line.End]).Append('\n');
-                return;
+                return line.End;
             }
 
             made.Append(canonical).Append('\n');
 
             // words that stay in the line need no note as well
-            foreach (Note note in one.Notes.Where(n => n.Span.Start >= line.Start && n.Span.End <= line.End
+            foreach (Note note in one.Notes.Where(n => n.Span.Start >= line.Start && n.Span.End <= Math.Max(end, line.End)
                 && !one.Steps.Any(s => s.Gesture.Contains(n.Words, StringComparison.Ordinal))))
             {
                 made.Append("      ").Append(note.Kind).Append(": ").Append(note.Words).Append('\n');
@@ -235,6 +252,7 @@ public static class DanceWriter
         }
 
         text.Append(made);
+        return Math.Max(end, line.End);
     }
 
     /// <summary>Whether the canonical words mean the same moves on the same counts.</summary>

@@ -136,6 +136,9 @@ internal sealed class Clause
     /// <summary>Its moves are said to be slow: two counts each, where the line has them.</summary>
     public bool IsSlow { get; set; }
 
+    /// <summary>Lasts as long as there are counts for it, as a sway over the foot that was just put down does.</summary>
+    public bool MayLast { get; set; }
+
     /// <summary>The first of its feet is danced with the move before ("step R to side swaying hips R, L, R, L").</summary>
     public bool FirstWithBefore { get; set; }
 
@@ -263,6 +266,7 @@ internal sealed class Clause
             Times = Times,
             TimesStated = TimesStated,
             Lasts = Lasts,
+            MayLast = MayLast,
             SaidCount = SaidCount,
             IsRepeat = IsRepeat,
             HasLift = HasLift,

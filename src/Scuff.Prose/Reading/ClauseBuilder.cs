@@ -210,7 +210,8 @@ internal sealed partial class ClauseBuilder
                     break;
                 case TermKind.Style when term.Text.ToLowerInvariant() is "ready to" or "ready for" or "preparing to" or "prepare to"
                     or "preparing for" or "in preparation for" or "like" or "as if" or "as though" or "pretending" or "imagine" or "pretend" or "pretend to"
-                    or "think" or "picture" || (term.Kind is TermKind.Style && IsCondition(i)):
+                    or "think" or "picture" or "prep for" or "prep to" or "prepping for" or "prepping to" || IsPrep(i) || (term.Kind is TermKind.Style
+                        && IsCondition(i)):
                     // a comparison runs to the next comma
                     while (i + 1 < _end && _terms[i + 1].Kind is not (TermKind.Separator or TermKind.Close or TermKind.Open))
                     {
@@ -355,6 +356,11 @@ internal sealed partial class ClauseBuilder
         ClauseTidier.Tidy(_clauses);
         return _clauses;
     }
+
+    // "step R forward (prep R)", "prepping left": for which turn the body is wound up
+    private bool IsPrep(int at) => _terms[at].Text.StartsWith("prep", StringComparison.OrdinalIgnoreCase) && at + 1 < _end
+        && _terms[at + 1].Kind is TermKind.Foot or TermKind.Side or TermKind.Turn
+        && (at + 2 >= _end || _terms[at + 2].Kind is TermKind.Separator or TermKind.Close);
 
     /// <summary>
     /// "If your knees allow", "mind your neighbour": who may leave it out, and what to look out for; but what hangs on a wall or a count has to be asked about.

@@ -72,6 +72,29 @@ internal sealed partial class ClauseTidier
         }
     }
 
+    /// <summary>"Step L to left and sway", "step R to side with a sway": over the foot that was put down, where no other sway follows.</summary>
+    private void SwayOverStep()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            bool bare = _clauses[i] is
+            {
+                Head: { Verb: ActionKind.Sway } or { Verb: null, Figures: [{ Id: "sway_one" }, ..] }, Feet.Count: 0, Dir: null, DirSide: null, Amount: null,
+                HasTurnWord: false, Times: 1, TimesStated: false, BothFeet: false, IsAmp: false, Detail.Count: 0, Lasts: null, Unknown.Count: 0
+            } sway && (sway.Link is Link.Soft || sway.IsWith || sway.Head!.IsIng);
+            bool aside = _clauses[i - 1] is { Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Dir.Direction: Direction.Side or Direction.Out,
+                Times: 1 };
+            bool others = i + 1 < _clauses.Count && _clauses[i + 1].Head is { Verb: ActionKind.Sway } or { Figures: [{ Id: "sway_one" or "sway" }, ..] };
+            if (!bare || !aside || others)
+            {
+                continue;
+            }
+
+            _clauses[i].Feet.Add(_clauses[i - 1].Feet[0]);
+            _clauses[i].MayLast = true;
+        }
+    }
+
     /// <summary>"Kick L, throwing both hands up as you kick", "kick R forward two times, low kicks": the move before, spoken of once more.</summary>
     private void DropSaidAgain()
     {

@@ -26,6 +26,7 @@ internal sealed partial class ClauseTidier
         JoinPronouns();
         EachBefore();
         JoinManners();
+        SwayOverStep();
         DropSaidAgain();
         JoinHeld();
         BodyAsYouStep();

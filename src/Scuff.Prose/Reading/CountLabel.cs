@@ -50,7 +50,7 @@ internal sealed class CountLabel
         return stop - at >= 4 && (stop >= end || !char.IsAsciiDigit(text[stop])) ? stop : null;
     }
 
-    /// <summary>"4 count tag after walls 1, 3 and 5", "16-count intro": how long something is, and no label.</summary>
+    /// <summary>"4 count tag after walls 1, 3 and 5", "16-count intro", "1 restart: ...": how long or how many something is, and no label.</summary>
     private static bool TellsLength(string text, int at, int end)
     {
         int stop = at;
@@ -74,7 +74,7 @@ internal sealed class CountLabel
         }
 
         string[] words = text[stop..Math.Min(end, stop + 24)].ToLowerInvariant().Split([' ', '-', ',', ':', '.'], StringSplitOptions.RemoveEmptyEntries);
-        return words.Length > 1 && words[0] is "count" or "counts" or "beat" or "beats"
+        return words.Length > 0 && words[0] is "restart" or "restarts" || words.Length > 1 && words[0] is "count" or "counts" or "beat" or "beats"
             && words[1] is "tag" or "tags" or "bridge" or "intro" or "introduction" or "ending" or "break" or "restart";
     }
 
@@ -96,7 +96,8 @@ internal sealed class CountLabel
     {
         int at = SkipBlank(text, start, end);
         int opened = 0;
-        if (at + 2 < end && text[at] is '-' or '–' or '—' && text[at + 1] == ' ' && (char.IsAsciiDigit(text[at + 2]) || text[at + 2] is '&' or '(' or '['))
+        if (at + 2 < end && text[at] is '-' or '–' or '—' && text[at + 1] == ' ' && (char.IsAsciiDigit(text[at + 2]) || text[at + 2] is '&' or '(' or '['
+            || text.AsSpan(at + 2, end - at - 2) is ['*', '*', >= '0' and <= '9', ..]))
         {
             // a bullet: "- 1-4 vine right, touch"
             at += 2;
@@ -349,10 +350,10 @@ internal sealed class CountLabel
         rest = SkipBlank(text, rest, end);
         while (rest < end && (text[rest] is ':' or '|' or '=' or '\t' or '_' or '°' or 'º' or '>' || (text[rest] is '.' && places.Count > 0)
             || (text[rest] is '/' && rest == labelEnd && rest + 1 < end && text[rest + 1] == ' ')
-            || (opened > 0 && text[rest] is ')' or ']')
+            || (opened > 0 && text[rest] is ')' or ']' or '*')
             || (text[rest] is '-' or '–' or '—' && rest > labelEnd - 1) || (text[rest] is ')' or ']' && opened == 0)))
         {
-            if (text[rest] is ')' or ']')
+            if (text[rest] is ')' or ']' or '*')
             {
                 opened--;
             }

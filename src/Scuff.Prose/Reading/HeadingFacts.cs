@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Scuff.Diagnostics;
@@ -50,14 +51,12 @@ internal static partial class HeadingFacts
     public static IReadOnlyList<HeaderField> Of(string text, TextLine line)
     {
         List<HeaderField> found = [.. OfPiece(text, line)];
-        if (found is [{ Key: "by" } author] && author.Value.IndexOf(". ", StringComparison.Ordinal) is > 3 and int stop
-            && OfPiece(text, line with { Start = author.Span.Start + stop + 2 }) is { Count: > 0 } more)
+        if (found is [{ Key: "by" } author])
         {
-            // "Dance by Petra Kneebone. 32 counts, 4 walls, absolute beginner."
-            return [author with { Value = author.Value[..stop], Span = new TextSpan(author.Span.Start, stop) }, .. more];
+            return WithFactsBehind(text, line, author);
         }
 
-        if (line.End - line.Start > 400 || IsOfPattern(Words(text, line)) || found.Exists(f => f.Key == "by")
+        if (line.End - line.Start > 400 || IsOfPattern(Words(text, line))
             || CountLabel.Read(text, line.Start, line.End) is { Places.Count: > 1 })
         {
             return found;
@@ -74,10 +73,50 @@ internal static partial class HeadingFacts
 
         foreach (TextLine piece in SmallPieces(text, line))
         {
-            found.AddRange(OfPiece(text, piece).Where(f => f.Key is not "by" && !found.Exists(o => o.Key == f.Key)));
+            foreach (HeaderField fact in OfPiece(text, piece).Where(f => f.Key is not "by"))
+            {
+                int told = found.FindIndex(o => o.Key == fact.Key);
+                if (told < 0)
+                {
+                    found.Add(fact);
+                }
+                else if (fact.Key == "intro" && fact.Value.Length < found[told].Value.Length)
+                {
+                    // "32c 4w improver. Song: Oyster Bed. Intro 24 counts": the piece tells it without the rest
+                    found[told] = fact;
+                }
+            }
         }
 
         return found;
+    }
+
+    /// <summary>"by Ada Brack, 32 counts / 4 walls", "Dance by Petra Kneebone. 32 counts, absolute beginner": who made it, and the facts behind.</summary>
+    private static List<HeaderField> WithFactsBehind(string text, TextLine line, HeaderField author)
+    {
+        int stop = -1;
+        for (int at = author.Span.Start + 2; at + 2 < line.End; at++)
+        {
+            bool apart = (text[at] is '.' or ',' or ';' && text[at + 1] == ' ') || text[at] is '|' or '(' or '–' or '—' or '•' or '·' or '\t'
+                || (text[at] is ' ' && text[at + 1] is ' ' or '-' or '/' or '*' or '~');
+            if (!apart)
+            {
+                continue;
+            }
+
+            bool sentence = text[at] == '.' && at > author.Span.Start + 3 && char.IsLetter(text[at - 2]);
+            stop = stop < 0 && sentence ? at : stop;
+            TextLine rest = (line with { Start = at + 1 }).Trimmed(text);
+            TextLine piece = SmallPieces(text, rest) is var pieces && pieces.Any() ? pieces.First() : rest;
+            if (OfPiece(text, piece) is { Count: > 0 } facts && facts[0].Key != "by")
+            {
+                int end = stop < 0 ? at : stop;
+                return [author with { Value = text[author.Span.Start..end].TrimEnd(), Span = TextSpan.FromBounds(author.Span.Start, end) },
+                    .. Of(text, rest).Where(f => f.Key != "by")];
+            }
+        }
+
+        return [author];
     }
 
     private static IReadOnlyList<HeaderField> OfPiece(string text, TextLine line)
@@ -169,9 +208,9 @@ internal static partial class HeadingFacts
 
             bool stars = at + 2 < line.End && text[at] is '*' or '~' or '•' or '·' or '/' && text[at - 1] == ' ';
             bool parts = stars || text[at] is '(' or '[' or '|' or '–' or '—' || (text[at] == '-' && text[at - 1] == ' ' && at + 1 < line.End
-                && text[at + 1] == ' ');
+                && text[at + 1] == ' ') || (text[at] == ' ' && at + 1 < line.End && text[at + 1] == ' ');
             if (parts && (Pieces(text, line with { Start = at }).Any(p => Of(text, p).Count > 0) || NamesTheSheet(text, line with { Start = at + 1 })
-                || (text[at] is '-' or '–' or '—' && IsShoutedBefore(text, line, at))))
+                || (text[at] is '-' or '–' or '—' or '(' && IsShoutedBefore(text, line, at))))
             {
                 end = at;
                 while (end > line.Start && text[end - 1] is ' ' or '*' or '~' or '•' or '·')
@@ -195,7 +234,7 @@ internal static partial class HeadingFacts
     [GeneratedRegex(@"^ (?:by|choreographed by|choreo by) \p{Lu}[\p{L}'’.-]* (?:(?:&|and|von|van|de|der|di|la|le|ter) )*\p{Lu}")]
     private static partial Regex ByName();
 
-    // "SPRAT SUPPER - Monday starters, lesson 3"
+    // "SPRAT SUPPER - Monday starters, lesson 3", "LES MOUETTES (The Gulls)"
     private static bool IsShoutedBefore(string text, TextLine line, int at)
     {
         ReadOnlySpan<char> before = text.AsSpan(line.Start, at - line.Start);
@@ -207,12 +246,40 @@ internal static partial class HeadingFacts
     private static bool NamesTheSheet(string text, TextLine line)
     {
         string rest = text[line.Start..line.End].Trim(' ', '-', ')', ']', '.').ToLowerInvariant();
-        return rest is "crib card" or "crib sheet" or "crib" or "step sheet" or "stepsheet" or "steps" or "the steps" or "step description" or "dance sheet"
-            or "dance notes"
-            or "notes" or "teaching notes" or "teaching sheet" or "teaching copy" or "line dance" or "a line dance" or "class notes" or "class sheet"
-                or "class copy"
-            or "handout" or "class handout" or "draft" or "final" or "revised";
+        return rest is "line dance" or "a line dance" or "draft" or "final" or "revised" or "steps" or "the steps" || IsNameOfSheet(rest);
     }
+
+    /// <summary>"CALLER'S CARD", "Wednesday improvers - handout no. 14", "crib sheet": what a paper is, and not what is danced.</summary>
+    /// <param name="words">The line.</param>
+    public static bool IsNameOfSheet(string words)
+    {
+        if (words.Length > 60)
+        {
+            return false;
+        }
+
+        string[] each = words.ToLowerInvariant().Split([' ', '-', '–', '—', ':', '.', ',', '/', '(', ')', '[', ']', '#', '*', '|', '&'],
+            StringSplitOptions.RemoveEmptyEntries);
+        return Array.Exists(each, Sheets.Contains) && Array.TrueForAll(each, w => Sheets.Contains(w) || OfSheets.Contains(w) || char.IsAsciiDigit(w[0]));
+    }
+
+    // what papers are called
+    private static readonly FrozenSet<string> Sheets = new[]
+    {
+        "card", "cards", "sheet", "sheets", "stepsheet", "stepsheets", "handout", "handouts", "notes", "crib", "cribs", "cue", "cues", "prompt", "prompts",
+        "script", "copy", "description", "lesson", "worksheet", "printout", "leaflet", "newsletter", "breakdown",
+    }.ToFrozenSet(StringComparer.Ordinal);
+
+    // and what is said of them beside it
+    private static readonly FrozenSet<string> OfSheets = new[]
+    {
+        "a", "the", "our", "my", "this", "of", "for", "and", "no", "nr", "number", "week", "week's", "caller's", "callers", "caller", "teacher's", "teachers",
+        "teacher", "teaching", "teach", "class", "classes", "step", "steps", "dance", "dances", "dance's", "dancers", "line", "linedance", "short", "full",
+        "quick", "printable", "club", "group", "evening", "night", "morning", "afternoon", "term", "session", "page", "monday", "tuesday", "wednesday",
+        "thursday", "friday", "saturday", "sunday", "mondays", "tuesdays", "wednesdays", "thursdays", "fridays", "saturdays", "sundays", "beginners",
+        "beginner", "improvers", "improver", "intermediates", "intermediate", "starters", "newcomers", "learners", "absolute", "easy", "new", "tonight's",
+        "today's", "workshop", "helper's", "helpers", "instructor's", "instructor", "instructors", "student", "student's", "students", "reminder",
+    }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>The pieces of a line between dashes, bars and brackets, and its sentences.</summary>
     public static IEnumerable<TextLine> Pieces(string text, TextLine line)
@@ -285,14 +352,16 @@ internal static partial class HeadingFacts
     /// <summary>Whether a line is a sentence about a wall rather than facts of the dance.</summary>
     public static bool IsOfPattern(string text, TextLine line) => IsOfPattern(Words(text, line));
 
-    // "on wall 3 you dance only 16 counts and begin again": a sentence about a wall is none of facts
+    // "on wall 3 you dance only 16 counts and begin again": a sentence about a wall is none of facts; "2 walls - 1 restart" is no sentence
     private static bool IsOfPattern(List<Word> words)
     {
         int wall = words.FindIndex(w => w.Text is "wall" or "walls" or "repetition" or "time");
         bool told = words.Exists(w => w.Text is "restart" or "restarts" or "tag" or "tags" or "bridge" or "again" or "repeat");
         return wall >= 0 && ((wall > 0 && words[wall - 1].Text is "on" or "in" or "during" or "after" or "of" or "the" or "each" or "every" or "rd" or "th"
             or "nd" or "st"
-            or "third" or "second" or "fourth" or "fifth" or "sixth") || (told && wall + 1 < words.Count && words[wall + 1].Number is not null));
+            or "third" or "second" or "fourth" or "fifth" or "sixth") || (told && wall + 1 < words.Count && words[wall + 1].Number is not null
+                && !(wall > 0 && wall + 2 < words.Count && words[wall - 1].Number is not null
+                    && words[wall + 2].Text is "restart" or "restarts" or "tag" or "tags" or "bridge" or "easy")));
     }
 
     // "1-2 start with the right foot, step R forward": a line of counts is danced, whatever it says besides
@@ -351,6 +420,11 @@ internal static partial class HeadingFacts
             || (words[0].Text is "you" or "we" or "dancers" && words.Count > 1 && words[1].Text is "start" or "begin" or "wait");
         bool explicitly = words.Exists(w => w.Text is "starts" or "begins" or "start" or "begin") && number > 0 && words[number - 1].Text is "after" or "in"
             && number + 1 < words.Count && words[number + 1].Text is "counts" or "beats" or "count";
+
+        // "Count 24 and begin with the left foot"
+        explicitly |= number == 1 && words[0].Text is "count" or "wait" && words.Count > 2
+            && words.Exists(w => w.Text is "begin" or "start" or "go" or "in" or "before" or "then");
+        starts |= explicitly;
         bool footed = (words.Exists(w => w.Text is "weight" or "wall" or "walls") && !explicitly)
             || (!told && !explicitly && words.Exists(w => w.Text is "foot" or "left" or "right"));
         // "16 counts after the bell"
@@ -379,7 +453,8 @@ internal static partial class HeadingFacts
                 && (words[i].Text is not "wall" || text.AsSpan(words[i].End, words[i + 1].Start - words[i].End).IndexOfAny(':', '=', '|') >= 0);
 
             // "Counts 48 / Walls 2": there the numbers stand behind
-            bool behind = after && (!before || i == 0 || (i > 1 && words[i - 2].Text is "counts" or "count" or "beats" or "walls" or "wall"));
+            bool behind = after && (!before || i == 0 || (i > 1 && words[i - 2].Text is "counts" or "count" or "beats" or "walls" or "wall"
+                && words.FindIndex(w => w.Number is not null) > words.FindIndex(w => w.Text is "counts" or "count" or "beats" or "walls" or "wall")));
             Word? number = behind ? words[i + 1] : before ? words[i - 1] : null;
             if (number is { } value)
             {

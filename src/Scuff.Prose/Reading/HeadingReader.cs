@@ -21,10 +21,31 @@ internal sealed class HeadingReader(ReaderState state)
         ["written by"] = "by",
         ["choreography"] = "by",
         ["choreographers"] = "by",
+        ["dance of"] = "by",
+        ["choreographie"] = "by",
+        ["choreografie"] = "by",
+        ["choreograph"] = "by",
+        ["choreography by"] = "by",
+        ["choreo by"] = "by",
         ["level"] = "level",
+        ["grade"] = "level",
+        ["difficulty"] = "level",
+        ["standard"] = "level",
+        ["dance level"] = "level",
+        ["level of difficulty"] = "level",
         ["counts"] = "counts",
         ["count"] = "counts",
         ["beats"] = "counts",
+        ["number of counts"] = "counts",
+        ["no of counts"] = "counts",
+        ["no. of counts"] = "counts",
+        ["count total"] = "counts",
+        ["total counts"] = "counts",
+        ["number of walls"] = "walls",
+        ["no of walls"] = "walls",
+        ["no. of walls"] = "walls",
+        ["number of restarts"] = "restarts",
+        ["number of tags"] = "tags",
         ["walls"] = "walls",
         ["wall"] = "walls",
         ["rhythm"] = "rhythm",
@@ -60,6 +81,13 @@ internal sealed class HeadingReader(ReaderState state)
         ["country"] = "country",
         ["music"] = "music",
         ["song"] = "music",
+        ["tune"] = "music",
+        ["suggested music"] = "music",
+        ["suggested song"] = "music",
+        ["suggested track"] = "music",
+        ["music suggestion"] = "music",
+        ["recommended music"] = "music",
+        ["our music"] = "music",
         ["intro"] = "intro",
         ["lead"] = "intro",
         ["lead in"] = "intro",
@@ -86,6 +114,8 @@ internal sealed class HeadingReader(ReaderState state)
         ["student page"] = "page",
     };
 
+    private static readonly Dictionary<string, string>.AlternateLookup<ReadOnlySpan<char>> KeysOfSpans = Keys.GetAlternateLookup<ReadOnlySpan<char>>();
+
     private readonly List<HeaderField> _fields = [];
     private string _title = "";
     private TextSpan _titleSpan;
@@ -94,6 +124,9 @@ internal sealed class HeadingReader(ReaderState state)
     private bool _isBareTitle;
 
     public bool HasTitle { get; private set; }
+
+    /// <summary>The title, as far as read.</summary>
+    public string Title => _title;
 
     /// <summary>How many characters of the text the title takes, for complaints about the whole text.</summary>
     public int TitleLength => HasTitle ? _titleSpan.End : 0;
@@ -106,9 +139,14 @@ internal sealed class HeadingReader(ReaderState state)
     /// <summary>The first line that is no field is the title.</summary>
     public bool ReadTitle(TextLine line)
     {
-        if (FieldOf(line) is not null)
+        if (FieldOf(line) is (string key, int start))
         {
-            return false;
+            TextLine named = new TextLine(line.Number, start, line.End).Trimmed(state.Text);
+            bool isSheet = _fields.Count == 0 && KeyOf(key) is null && named.Start < named.End && named.End - named.Start < 60
+                && HeadingFacts.IsNameOfSheet(key) && !key.Contains("note", StringComparison.OrdinalIgnoreCase);
+
+            // "CUE CARD: Corn Dolly"
+            return isSheet && ReadTitle(named);
         }
 
         HasTitle = true;
@@ -137,9 +175,10 @@ internal sealed class HeadingReader(ReaderState state)
             return ReadFacts(line);
         }
 
-        TextLine value = new TextLine(line.Number, valueStart, line.End).Trimmed(state.Text);
+        TextLine value = WithoutStars(new TextLine(line.Number, valueStart, line.End).Trimmed(state.Text));
         string words = state.Text[value.Start..value.End];
-        bool known = Keys.TryGetValue(key, out string? canonical);
+        string? canonical = KeyOf(key);
+        bool known = canonical is not null;
         if (!known && key.Length > 30)
         {
             return false;
@@ -195,9 +234,55 @@ internal sealed class HeadingReader(ReaderState state)
         return true;
     }
 
+    /// <summary>The key that words are, in the form all its names have in common, or null.</summary>
+    /// <param name="words">The words before the colon.</param>
+    public static string? KeyOf(ReadOnlySpan<char> words) => KeysOfSpans.TryGetValue(words, out string? key) ? key : IsKeyOfTitle(words) ? "title" : null;
+
+    // "dance for tomorrow", "this week's new dance", "the dance of the evening"
+    private static bool IsKeyOfTitle(ReadOnlySpan<char> words)
+    {
+        if (words.Length is < 8 or > 40 || !words.Contains("dance", StringComparison.OrdinalIgnoreCase))
+        {
+            return false;
+        }
+
+        bool dance = false;
+        foreach (Range range in words.Split(' '))
+        {
+            ReadOnlySpan<char> word = words[range];
+            dance |= word.Equals("dance", StringComparison.OrdinalIgnoreCase);
+            if (!OfTitleSpans.Contains(word))
+            {
+                return false;
+            }
+        }
+
+        return dance;
+    }
+
+    private static readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> OfTitleSpans = new HashSet<string>(
+    [
+        "dance", "the", "our", "this", "next", "new", "last", "of", "for", "on", "in", "week", "week's", "weeks", "month", "month's", "day", "evening", "night",
+        "tonight", "tonight's", "tomorrow", "tomorrow's", "today", "today's", "class", "lesson", "monday", "monday's", "tuesday", "tuesday's", "wednesday",
+        "wednesday's", "thursday", "thursday's", "friday", "friday's", "saturday", "saturday's", "sunday", "sunday's", "beginners", "improvers", "first",
+        "second",
+    ], StringComparer.OrdinalIgnoreCase).GetAlternateLookup<ReadOnlySpan<char>>();
+
+    // "**Counts:** 32" without the signs that make it bold
+    private TextLine WithoutStars(TextLine value)
+    {
+        int start = value.Start;
+        while (start < value.End && state.Text[start] is '*' or '_')
+        {
+            start++;
+        }
+
+        return start == value.Start ? value : (value with { Start = start }).Trimmed(state.Text);
+    }
+
     /// <summary>Whether a line is a <c>key: value</c> line with a key that is known.</summary>
     public bool IsField(TextLine line) => FieldOf(line) is (string key, _)
-        && (Keys.ContainsKey(key) || Array.TrueForAll(key.Split('/', StringSplitOptions.TrimEntries), Keys.ContainsKey));
+        && (KeyOf(key) is not null || Array.TrueForAll(key.Split('/', StringSplitOptions.TrimEntries), Keys.ContainsKey));
 
     /// <summary>"2 restarts": how many the sheet says there are.</summary>
     public void KeepBreaks(TextLine line)
@@ -288,7 +373,7 @@ internal sealed class HeadingReader(ReaderState state)
 
         string key = state.Text[line.Start..colon].Trim().TrimEnd('.');
         bool wordy = key.All(c => char.IsLetter(c) || c is ' ' or '-' or '/' or '\'') && key.Length > 0;
-        if (!wordy || (key.Split(' ').Length > 3 && !Keys.ContainsKey(key)))
+        if (!wordy || (key.Split(' ').Length > 3 && KeyOf(key) is null))
         {
             return null;
         }
@@ -301,7 +386,7 @@ internal sealed class HeadingReader(ReaderState state)
     {
         for (int at = line.Start + 2; at < Math.Min(line.End - 1, line.Start + 24); at++)
         {
-            bool blank = state.Text[at] is '\t' or '|' || (state.Text[at] == ' ' && state.Text[at + 1] == ' ');
+            bool blank = state.Text[at] is '\t' or '|' or '\n' or '\r' || (state.Text[at] == ' ' && state.Text[at + 1] == ' ');
             bool dash = !blank && state.Text[at] == ' ' && at + 2 < line.End && state.Text[at + 1] is '-' or '–' or '=' && state.Text[at + 2] == ' ';
             if (blank || dash)
             {
@@ -311,7 +396,7 @@ internal sealed class HeadingReader(ReaderState state)
                     return (key, at + 1);
                 }
 
-                bool isField = Keys.TryGetValue(key, out string? canonical) && canonical is not ("tags" or "restarts" or "start")
+                bool isField = KeyOf(key) is string canonical && canonical is not ("tags" or "restarts" or "start")
                     && (blank || key.Length > 3);
                 return isField ? (key, dash ? at + 3 : at + 1) : null;
             }

@@ -40,6 +40,9 @@ internal sealed class LineReader
         List<(Facing Facing, TextSpan Span)> clocks = TakeClocks(terms, out Turn bodyAngle);
         PassOverCounts(terms, places);
         StepOnce(terms);
+        RecoverAcross(terms);
+        RockInBrackets(terms);
+        terms = HeelsSwitched(terms, places) ?? terms;
         terms = Ellipsis.Filled(BothHeels(terms), _state.LastAction);
         List<Clause> clauses = ClauseBuilder.Build(terms);
         TextSpan whole = TrimSpan(start, end);
@@ -427,7 +430,7 @@ internal sealed class LineReader
     {
         for (int i = 2; i + 1 < terms.Count; i++)
         {
-            bool grinds = terms[i] is { Kind: TermKind.Separator or TermKind.Then or TermKind.Amp }
+            bool grinds = terms[i] is { Kind: TermKind.Separator or TermKind.Then or TermKind.Amp or TermKind.Join }
                 && terms[i + 1] is { Kind: TermKind.Move, Meaning: { } move }
                 && (move.Verb == ActionKind.Grind || (move.Figures.Count > 0 && move.Figures[0].Rows[0].Action.Kind == ActionKind.Grind));
             if (!grinds)
@@ -445,13 +448,22 @@ internal sealed class LineReader
                 foot = term.Kind is TermKind.Foot or TermKind.Side && foot is null ? term : foot;
                 heel |= term.Text.StartsWith("heel", StringComparison.OrdinalIgnoreCase);
                 plain &= term is { Kind: TermKind.Foot or TermKind.Side or TermKind.Filler or TermKind.Size or TermKind.Part or TermKind.WeightOn }
-                    or { Kind: TermKind.Dir, Meaning.Direction: Direction.Forward } or { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step or ActionKind.Dig }
+                    or { Kind: TermKind.Dir, Meaning.Direction: Direction.Forward } or { Kind: TermKind.Move,
+                        Meaning.Verb: ActionKind.Step or ActionKind.Dig or ActionKind.Press or ActionKind.Touch }
                     || term.Text.StartsWith("heel", StringComparison.OrdinalIgnoreCase);
             }
 
             if (plain && heel && foot is Term named)
             {
                 int after = i + 2 < terms.Count && terms[i + 2].Kind == TermKind.Part ? i + 3 : i + 2;
+                int next = after;
+                while (next < terms.Count && terms[next].Kind is TermKind.Filler or TermKind.Separator or TermKind.Part)
+                {
+                    next++;
+                }
+
+                // "..., and grind it, turning 1/4 right": the turn is the grind's
+                after = next < terms.Count && terms[next].Kind is TermKind.Turn ? next : after;
                 return [.. terms[..start], named, terms[i + 1], .. terms[after..]];
             }
         }
@@ -496,6 +508,76 @@ internal sealed class LineReader
                 terms[first] = terms[first] with { Meaning = new Meaning(TermKind.Filler) };
             }
         }
+    }
+
+    /// <summary>"RF back (rock back), recover on LF": what is done stands behind where it is done.</summary>
+    private static void RockInBrackets(List<Term> terms)
+    {
+        int open = terms.Count > 4 ? terms.FindIndex(t => t.Kind == TermKind.Open) : -1;
+        int close = open > 1 ? terms.FindIndex(open, t => t.Kind == TermKind.Close) : -1;
+        if (close < 0 || close - open > 4 || terms.FindIndex(open, close - open, t => t is { Kind: TermKind.Move,
+            Meaning.Verb: ActionKind.Rock }) is not (> 0 and int rock)
+            || terms.FindIndex(close, t => t is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Recover }) < 0)
+        {
+            return;
+        }
+
+        int start = open;
+        while (start > 0 && terms[start - 1].Kind is not (TermKind.Separator or TermKind.Then or TermKind.Amp or TermKind.Move))
+        {
+            start--;
+        }
+
+        bool placed = terms.FindIndex(start, open - start, t => t.Kind is TermKind.Foot or TermKind.Side) >= 0
+            && terms.FindIndex(start, open - start, t => t.Kind == TermKind.Dir) >= 0 && (start == 0 || terms[start - 1].Kind != TermKind.Move);
+        if (placed && Enumerable.Range(open + 1, close - open - 1).All(i => i == rock || terms[i].Kind is TermKind.Dir or TermKind.Filler))
+        {
+            Term move = terms[rock] with { Meaning = new Meaning(TermKind.Move) { Verb = ActionKind.Rock } };
+            terms.RemoveRange(open, close - open + 1);
+            terms.Insert(start, move);
+        }
+    }
+
+    /// <summary>"Rock L behind R, recover R across L" steps across; no weight is given back to a foot that lands elsewhere.</summary>
+    private static void RecoverAcross(List<Term> terms)
+    {
+        for (int i = 0; i + 3 < terms.Count; i++)
+        {
+            if (terms[i] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Recover } && terms[i + 1] is { Kind: TermKind.Foot or TermKind.Side } foot
+                && terms[i + 2].Text.ToLowerInvariant() is "across" or "over" or "in front of" or "crossing" or "crossed over" or "crossing over"
+                && terms[i + 3] is { Kind: TermKind.Foot or TermKind.Side } other && other.Meaning.Side != foot.Meaning.Side)
+            {
+                terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Move) { Verb = ActionKind.Step } };
+            }
+        }
+    }
+
+    /// <summary>
+    /// "R heel &amp; L heel &amp;" on counts without an &amp;: the switches, whose feet come home between the counts. Null where there are none.
+    /// </summary>
+    private static List<Term>? HeelsSwitched(List<Term> terms, IReadOnlyList<LabelPlace> places)
+    {
+        if (terms.Count < 6 || places.Count < 2 || places.Any(p => !p.Place.IsWhole) || !places[^1].AfterDash)
+        {
+            return null;
+        }
+
+        for (int i = 0; i + 5 < terms.Count; i++)
+        {
+            bool switched = terms[i + 2].Kind == TermKind.Amp && terms[i + 5].Kind == TermKind.Amp && IsHeel(terms[i + 1]) && IsHeel(terms[i + 4])
+                && terms[i] is { Kind: TermKind.Foot or TermKind.Side, Meaning.Side: not null }
+                && terms[i + 3] is { Kind: TermKind.Foot or TermKind.Side, Meaning.Side: not null } && terms[i].Meaning.Side != terms[i + 3].Meaning.Side;
+            if (switched && StepCatalogue.Default.Find("heel_switches") is StepDefinition switches)
+            {
+                Term figure = terms[i + 1] with { Meaning = new Meaning(TermKind.Move) { Figures = [switches] }, Text = switches.Name };
+                return [.. terms[..i], terms[i], figure, .. i + 6 < terms.Count && terms[i + 6].Kind is not TermKind.Separator
+                    ? new[] { terms[i + 5] with { Meaning = new Meaning(TermKind.Separator) } } : [], .. terms[(i + 6)..]];
+            }
+        }
+
+        return null;
+
+        static bool IsHeel(Term term) => term.Text.StartsWith("heel", StringComparison.OrdinalIgnoreCase) && term.Kind is TermKind.Part or TermKind.Move;
     }
 
     /// <summary>The stretches of terms that may be all the steps of a line: after a colon, or within brackets.</summary>

@@ -24,7 +24,9 @@ internal static partial class TalkWords
         "watch out", "take care", "be careful", "beware", "translated", "translation", "no liability", "all mistakes", "lots of", "also works",
         "works with", "works to", "hope", "love", "with love", "sorry", "welcome", "next week", "next month", "practise", "practice", "homework",
         "tell them", "teacher", "danced at", "made up", "no video", "keep it", "keep your", "let the", "let your", "move the", "move your",
-        "use the", "use your", "think of", "imagine", "feel",
+        "use the", "use your", "think of", "imagine", "feel", "print", "posted", "share", "click", "download", "log in", "login", "subscribe", "related",
+        "follow us", "leave a comment", "comments", "reply", "back to top", "search", "step sheet", "stepsheet", "typed", "transcribed", "written out",
+        "recording", "uploaded", "published", "modified", "last modified", "last updated", "views", "rating", "advertisement", "cookie",
     ];
 
     // who is spoken to or speaks

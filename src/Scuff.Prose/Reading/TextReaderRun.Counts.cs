@@ -58,7 +58,7 @@ internal sealed partial class TextReaderRun
         if (told is TextLine sentence)
         {
             Counts danced = _sectionsLength + (_tag is null ? _section?.Length ?? Counts.Zero : Counts.Zero);
-            _sentences.Add(new PendingSentence(sentence, _tracks.Count - 1, danced > Counts.Zero && _tracks.Count == 0 ? danced : null));
+            _sentences.Add(new PendingSentence(sentence, TrackHere, danced > Counts.Zero && TrackHere < 0 ? danced : null));
         }
     }
 
@@ -258,7 +258,8 @@ internal sealed partial class TextReaderRun
     {
         ReadOnlySpan<char> words = _text.AsSpan(next.Start, next.End - next.Start);
         int colon = words.IndexOf(':');
-        bool headed = colon is >= 0 and < 16 && !words[..colon].Contains(',');
+        bool clock = colon > 0 && colon + 1 < words.Length && char.IsAsciiDigit(words[colon - 1]) && char.IsAsciiDigit(words[colon + 1]);
+        bool headed = colon is >= 0 and < 16 && !clock && !words[..colon].Contains(',');
         bool opens = StartsWithWord(words, "option") || StartsWithWord(words, "options") || StartsWithWord(words, "easier") || StartsWithWord(words, "harder")
             || StartsWithWord(words, "restart") || StartsWithWord(words, "tag") || StartsWithWord(words, "bridge") || StartsWithWord(words, "ending")
             || StartsWithWord(words, "sequence") || StartsWithWord(words, "part") || StartsWithWord(words, "track") || StartsWithWord(words, "repeat")
@@ -407,7 +408,7 @@ internal sealed partial class TextReaderRun
         int from = line.Start;
         for (int i = line.Start; i < line.End; i++)
         {
-            if (_text[i] != '(' || _text.IndexOf(')', i, line.End - i) is not (> 0 and int close))
+            if (_text[i] is not ('(' or '[') || _text.IndexOf(_text[i] == '(' ? ')' : ']', i, line.End - i) is not (> 0 and int close))
             {
                 continue;
             }
@@ -587,6 +588,10 @@ internal sealed partial class TextReaderRun
 
         return number > 0 ? places : null;
     }
+
+    // "Like (14)  2 comments" holds a number in brackets, and nothing that is danced
+    private bool IsDanced(TextLine line) => TermReader.Read(_text, line.Start, line.End, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir
+        or TermKind.Foot or TermKind.Side or TermKind.Turn or TermKind.Amount);
 
     private int OffsetFor(CountLabel label)
     {

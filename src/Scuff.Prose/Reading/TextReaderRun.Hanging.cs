@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Scuff.Dances;
 using Scuff.Prose.Reading.Sentences;
 using Scuff.Stance;
@@ -179,6 +180,12 @@ internal sealed partial class TextReaderRun
             start = inside.End;
         }
 
+        foreach (ValueMatch led in MayBeDanced().EnumerateMatches(_text.AsSpan(start, line.End - start)))
+        {
+            // "31-32 can be danced as walk right, walk left"
+            start += led.Index + led.Length;
+        }
+
         string said = start < line.End ? _text[start..line.End].TrimStart() : "";
         bool isTalk = StartsWithWord(said, "leave") || StartsWithWord(said, "omit") || StartsWithWord(said, "skip") || StartsWithWord(said, "do not")
             || StartsWithWord(said, "don't") || StartsWithWord(said, "instead") || StartsWithWord(said, "you can") || StartsWithWord(said, "clap on");
@@ -207,6 +214,12 @@ internal sealed partial class TextReaderRun
         _section.Lines[owner] = _section.Lines[owner] with { Options = [.. _section.Lines[owner].Options, option] };
         return true;
     }
+
+    [GeneratedRegex(@"^\s*(?:(?:these|this|you|it|they|counts?|also|just|instead)\s+)*(?:can|may|could|might)\s+(?:also\s+|instead\s+)?"
+        + @"(?:(?:be\s+)?(?:danced|done|replaced|substituted|swapped|made|changed|simplified)\s+(?:as|with|by|for|to|into)|be|do|dance)\s+(?:an?\s+"
+            + @"|the\s+|two\s+)?",
+        RegexOptions.IgnoreCase)]
+    private static partial Regex MayBeDanced();
 
     private Weight? WeightBefore(List<WrittenLine> lines, Counts place)
     {

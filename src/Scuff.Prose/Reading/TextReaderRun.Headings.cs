@@ -55,15 +55,22 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            if (CountLabel.Read(_text, following.Start, following.End) is not CountLabel inner)
+            (CountLabel? Label, int Last) counts = CountsOf(following);
+            if (counts.Label is not CountLabel inner)
             {
                 return null;
+            }
+
+            if (first is not null && IsLoneAnd(inner))
+            {
+                // "&  step L together", in a line of its own
+                continue;
             }
 
             int starts = FirstNumber(inner);
             if (first is null)
             {
-                if (!(starts <= 1 || starts == from) || LastNumber(inner) - starts + 1 >= length)
+                if (!(starts <= 1 || starts == from) || counts.Last - starts + 1 >= length)
                 {
                     return null;
                 }
@@ -80,7 +87,7 @@ internal sealed partial class TextReaderRun
                 return null;
             }
 
-            next = Runs(following, inner) is [.., var last] ? LastNumber(last.Label) + 1 : next;
+            next = counts.Last + 1;
             if (next >= (FirstNumber(first) >= from ? from : 1) + length)
             {
                 return length >= 6 ? first : null;
@@ -90,9 +97,39 @@ internal sealed partial class TextReaderRun
         return null;
     }
 
+    // the first counts of a line and its last number, wherever the counts stand in it
+    private (CountLabel? Label, int Last) CountsOf(TextLine line)
+    {
+        if (CountLabel.Read(_text, line.Start, line.End) is CountLabel first)
+        {
+            return (first, Runs(line, first) is [.., var last] ? LastNumber(last.Label) : LastNumber(first));
+        }
+
+        return TrailingLabels(line) is { Count: > 0 } trailing ? (trailing[0].Label, LastNumber(trailing[^1].Label)) : (null, 0);
+    }
+
     private string TitleAfter(CountLabel label, TextLine line) => _text[label.End..line.End].Trim().TrimStart(':', '-', '–', '.', ')', ']').Trim();
 
     private static Counts? LengthOf(CountLabel label) => Counts.FromWhole(label.Places[^1].Number - label.Places[0].Number + 1);
+
+    // what follows "(counts 1-8):" or "[9-16]", where counts of the line's own do
+    private TextLine? BehindRange(TextLine tail)
+    {
+        bool bracketed = tail.Start < tail.End && _text[tail.Start] is '(' or '[';
+        if (!bracketed || CountLabel.Read(_text, tail.Start, tail.End) is not { Places.Count: >= 6 } range || range.End >= tail.End
+            || CountLabel.Read(_text, range.End, tail.End) is not CountLabel counts || counts.End >= tail.End)
+        {
+            return null;
+        }
+
+        return (tail with { Start = range.End }).Trimmed(_text);
+    }
+
+    // whether headings are marked by two signs and more, as no comment of hers is
+    private bool IsMarkedUp() => _isMarkedUp ??= _lines.Count(l => l.End - l.Start > 4 && _text.AsSpan(l.Start, l.End - l.Start).StartsWith("## ")
+        && !_text.AsSpan(l.Start + 3).TrimStart().StartsWith("WALL") && !_text.AsSpan(l.Start + 3).TrimStart().StartsWith("RESTART")) >= 2;
+
+    private bool? _isMarkedUp;
 
     private bool IsSectionRange(TextLine tail, CountLabel label, int index)
     {
@@ -104,7 +141,7 @@ internal sealed partial class TextReaderRun
         }
 
         TextLine next = _lines[index + 1].Trimmed(_text);
-        return CountLabel.Read(_text, next.Start, next.End) is CountLabel inner && inner.Places[^1].Number < label.Places[^1].Number;
+        return CountsOf(next).Label is CountLabel inner && inner.Places[^1].Number < label.Places[^1].Number;
     }
 
     private TextLine TrimMarks(TextLine line)
@@ -213,9 +250,53 @@ internal sealed partial class TextReaderRun
             && !terms.Exists(t => t.Kind is TermKind.Unknown);
     }
 
-    private static (int Number, int Used)? SectionHeading(ReadOnlySpan<char> words)
+    // "Part 1 - walks" heads a section where the parts are no longer than one and hold none, and nothing tells in which order they are danced
+    private bool PartsAreSections()
+    {
+        if (_partsAreSections is bool known)
+        {
+            return known;
+        }
+
+        _partsAreSections = true;
+        bool underPart = false;
+        foreach (TextLine raw in _lines)
+        {
+            TextLine line = raw.Trimmed(_text);
+            if (line.Start == line.End)
+            {
+                continue;
+            }
+
+            ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
+            bool part = StartsWithWord(words, "part");
+            bool whole = part && PartName(words) is (string name, int after)
+                && (!char.IsAsciiDigit(name[0]) || TitleAndLength(words[after..].ToString()).Length > Counts.FromWhole(16));
+            bool holds = underPart && !part && (words[0] == '[' || SectionHeading(words) is not null);
+            if (whole || holds || SequenceReader.StartOf(words) is not null)
+            {
+                _partsAreSections = false;
+                break;
+            }
+
+            underPart = part;
+        }
+
+        return _partsAreSections.Value;
+    }
+
+    private bool? _partsAreSections;
+
+    private (int Number, int Used)? SectionHeading(ReadOnlySpan<char> words)
     {
         int at;
+        if (StartsWithWord(words, "part"))
+        {
+            return PartName(words) is (string part, int used) && char.IsAsciiDigit(part[0]) && part.Length < 3 && char.IsAsciiDigit(part[^1])
+                && !TellsOtherParts(words) && PartsAreSections()
+                ? (int.Parse(part, CultureInfo.InvariantCulture), used) : null;
+        }
+
         if (words[0] is '[' or '(' && words.Length > 3 && words[1] is 's' or 'S' && char.IsAsciiDigit(words[2]))
         {
             at = 2;

@@ -109,6 +109,7 @@ internal sealed partial class TextReaderRun
             }
         }
 
+        PlaceByMarks();
         HashSet<int> headed = [.. _heading.OfPattern.Select(l => l.Number), .. _sentences.Where(s => s.Here is null).Select(s => s.Line.Number)];
         for (int i = _interruptions.Count - 1; i >= 0; i--)
         {
@@ -120,11 +121,34 @@ internal sealed partial class TextReaderRun
         }
     }
 
+    /// <summary>
+    /// "*** restart here ***" among the counts, whose wall the only other sentence on it tells: "restart in wall 3". The mark is its place.
+    /// </summary>
+    private void PlaceByMarks()
+    {
+        List<Interruption> marks = _interruptions.FindAll(m => m.Walls.Count == 0 && m.AfterCounts is not null && m.Changes.Count == 0
+            && m.Acts.All(a => a is InterruptionAct.Restart));
+        if (marks.Count != 1)
+        {
+            return;
+        }
+
+        int told = _interruptions.FindIndex(o => o.Walls.Count > 0 && o.AfterCounts is null && o.PartName == marks[0].PartName
+            && o.Acts.Count > 0 && o.Acts.All(a => a is InterruptionAct.Restart));
+        bool only = told >= 0 && !_interruptions.Exists(o => o.Walls.Count > 0 && !ReferenceEquals(o, _interruptions[told])
+            && o.Acts.Any(a => a is InterruptionAct.Restart));
+        if (only)
+        {
+            _interruptions[told] = _interruptions[told] with { AfterCounts = marks[0].AfterCounts };
+            _interruptions.Remove(marks[0]);
+        }
+    }
+
     // whether another sentence says what this one says, with its place, for all its walls, or with all that is done
     private static bool IsToldBetter(Interruption one, Interruption other, HashSet<int> headed)
     {
         bool covers = one.Walls.All(other.Walls.Contains);
-        bool acts = one.Acts.All(a => other.Acts.Contains(a) || (a is InterruptionAct.PlayTag { Name: "" }
+        bool acts = one.Acts.All(a => other.Acts.Contains(a) || (a is InterruptionAct.PlayTag { Name: var name } && (name.Length == 0 || one.Walls.Count == 0)
             && other.Acts.Any(o => o is InterruptionAct.PlayTag)));
         if (one.Changes.Count > 0 || !covers || !acts)
         {
@@ -133,6 +157,12 @@ internal sealed partial class TextReaderRun
 
         if (one.AfterCounts == other.AfterCounts)
         {
+            if (one.Walls.Count == 0 && other.Walls.Count > 0)
+            {
+                // "(restart goes here, see below)"
+                return true;
+            }
+
             return one.Walls.Count > 0 && (one.Walls.Count < other.Walls.Count || one.Acts.Count < other.Acts.Count
                 || (one.Acts.Count == other.Acts.Count && one.Line > other.Line));
         }
@@ -146,9 +176,10 @@ internal sealed partial class TextReaderRun
     {
         SentenceReader reader = new(_state, dance, (part, place) => WeightAt(dance, part, place));
         List<Track> tracks = _tracks;
-        foreach (PendingSentence sentence in _sentences)
+        foreach (PendingSentence pending in _sentences)
         {
-            List<Interruption>? made = reader.Read(sentence.Line, sentence.Here, sentence.OpensTag, sentence.OfTag);
+            PendingSentence sentence = Placed(pending);
+            List<Interruption>? made = reader.Read(sentence.Line, sentence.Here, sentence.OpensTag, sentence.OfTag, sentence.OfRestarts);
             if (made is null)
             {
                 string words = _text[sentence.Line.Start..sentence.Line.End];
@@ -157,6 +188,13 @@ internal sealed partial class TextReaderRun
             }
 
             // the heading may tell what the steps tell again where it happens
+            if (sentence.Track < 0)
+            {
+                // "restart here on wall 4, see below", and below what is danced differently there
+                _interruptions.RemoveAll(i => i.Changes.Count == 0 && made.Exists(m => m.Changes.Count > 0 && i.Walls == m.Walls
+                    && i.AfterCounts == m.AfterCounts && i.Acts == m.Acts && i.PartName == m.PartName));
+            }
+
             made.RemoveAll(m => _interruptions.Exists(i => sentence.Track < 0 && i.Walls == m.Walls && i.AfterCounts == m.AfterCounts && i.Acts == m.Acts
                 && i.PartName == m.PartName));
             if (sentence.Track >= 0)

@@ -16,15 +16,17 @@ internal sealed partial class TextReaderRun
         "a", "again", "all", "and", "back", "begin", "beginning", "dance", "dancing", "danced", "do", "end", "enjoy", "from", "front", "fun", "good",
         "happy", "hand", "have", "hope", "in", "is", "it", "just", "keep", "let's", "lets", "lots", "luck", "much", "now", "of", "on", "over", "please",
         "repeat", "restart", "smile", "smiling", "start", "starting", "that's", "thats", "the", "then", "this", "to", "top", "we", "whole", "with", "you",
-        "your", "are", "at", "face", "facing", "new", "next", "o'clock", "oclock", "till", "until", "music", "stops", "song", "finishes", "ends", "going", "dancers",
+        "your", "are", "at", "face", "facing", "new", "next", "o'clock", "oclock", "till", "until", "music", "stops", "song", "finishes", "ends", "going",
+            "dancers",
         "everybody", "everyone", "you'll", "you’ll", "up", "nice", "begins", "repeats", "starts", "will", "direction", "first", "time", "counts", "wall",
-        "be", "should", "for", "every",
+        "be", "should", "for", "every", "go", "once", "more", "anew", "recommence", "continue",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     [GeneratedRegex(@"\b(1[0-2]|[1-9])([:.](00|30)\b| ?o'?clock\b)", RegexOptions.IgnoreCase)]
     private static partial Regex ClockTime();
 
-    private static readonly string[] ClosingCore = ["again", "repeat", "enjoy", "fun", "happy", "smile", "smiling", "end", "over", "restart"];
+    private static readonly string[] ClosingCore = ["again", "repeat", "enjoy", "fun", "happy", "smile", "smiling", "end", "over", "restart", "anew",
+        "recommence"];
 
     private static readonly SearchValues<char> Drawn = SearchValues.Create("-–—=_*~•·. +|#");
 
@@ -102,19 +104,29 @@ internal sealed partial class TextReaderRun
     /// <summary>"Start again (9:00)": closing words, whose clock is held against the turns up to there.</summary>
     private bool ReadClosing(TextLine line)
     {
-        if (_section is not { Lines.Count: > 0 } || _tag is not null || !MayClose(_text.AsSpan(line.Start, line.End - line.Start)))
+        if (_section is not { Lines.Count: > 0 } || !MayClose(_text.AsSpan(line.Start, line.End - line.Start)))
         {
             return false;
         }
 
         string words = _text[line.Start..line.End];
-        if (!IsClosing(words) || (HasCountsAfter(line) && !IsBeforeTag(line)) || CountsBehind(line, out _).Count > 0)
+        bool counted = CountLabel.Read(_text, line.Start, line.End) is CountLabel label && label.End < line.End;
+        if ((HasCountsAfter(line) && !IsBeforeTag(line)) || CountsBehind(line, out _).Count > 0
+            || !(IsClosing(words) || (!counted && IsClosingWithTalk(words))))
         {
             // "repeat 1-4 : 5-8" goes on
             return false;
         }
 
-        ClaimIn(line.Start, line.End);
+        if (_tag is null)
+        {
+            ClaimIn(line.Start, line.End);
+        }
+        else if (SentenceReader.HasWord(words, "restart"))
+        {
+            return false;
+        }
+
         _notes.Add(new Note("closing", words, line.Span));
         return true;
     }
@@ -147,7 +159,7 @@ internal sealed partial class TextReaderRun
             }
 
             bool goesOn = !char.IsDigit(_text[line.End - 1]) && char.IsLower(_text[next.Start]) && CountLabel.Read(_text, next.Start, next.End) is null
-                && !_heading.IsField(next) && TrailingLabels(next).Count == 0;
+                && !_heading.IsField(next) && TrailingLabels(next).Count == 0 && !(_section is null && StartsWithWord(_text.AsSpan(next.Start), "wait"));
             bool counts = CountsOfWords().IsMatch(_text.AsSpan(next.Start, next.End - next.Start))
                 && WaitsForCounts().IsMatch(_text.AsSpan(line.Start, line.End - line.Start));
             if (!goesOn && !counts)
@@ -163,7 +175,8 @@ internal sealed partial class TextReaderRun
     }
 
     // what has a line of its own, in small letters too
-    [GeneratedRegex(@"^(?:walls? \d|wall:|w\d|restart|tag|bridge|ending|finish|section|part |track|sequence|intro|note|style|arms|option|call|tip|caution|to finish)\b|^[\p{L} ]{2,20}:\s*\S",
+    [GeneratedRegex(@"^(?:walls? \d|wall:|w\d|restart|tag|bridge|ending|finish|section|part |track|sequence|intro|note|style|arms|option|call|tip"
+        + @"|caution|to finish)\b|^[\p{L} ]{2,20}:\s*\S",
         RegexOptions.IgnoreCase)]
     private static partial Regex BeginsALine();
 
@@ -218,7 +231,7 @@ internal sealed partial class TextReaderRun
     private static bool IsClosing(string words)
     {
         // the clock at which it begins again is no word
-        string[] each = [.. ClockTime().Replace(words, " ").Split([' ', ',', '.', '!', '-', '–', ':', ';', '*', '(', ')', '[', ']', '~', '…', '\t', '&'],
+        string[] each = [.. ClockTime().Replace(words, " ").Split([' ', ',', '.', '!', '-', '–', ':', ';', '*', '(', ')', '[', ']', '~', '…', '\t', '&', '='],
             StringSplitOptions.RemoveEmptyEntries)
             .Where(w => w.Any(char.IsLetterOrDigit))];
         if (each.Length > 2 && each[0].All(char.IsAsciiDigit))
@@ -230,6 +243,47 @@ internal sealed partial class TextReaderRun
         return each.Length is > 0 and < 16 && Array.TrueForAll(each, Closing.Contains)
             && Array.Exists(each, w => ClosingCore.Contains(w, StringComparer.OrdinalIgnoreCase) || (w.Equals("facing", StringComparison.OrdinalIgnoreCase)
             && ClockTime().IsMatch(words)));
+    }
+
+    /// <summary>"Keep the lantern lit - start again at 3:00", "and again from the new wall :-) see you at 19.30": closing words with talk before or
+    /// behind.</summary>
+    private bool IsClosingWithTalk(string words)
+    {
+        for (int at = 4; at < words.Length - 4; at++)
+        {
+            bool parts = (words[at] is '.' or '!' or ',' or ';' or ':' && words[at + 1] == ' ') || (words[at] is '-' or '–' or '—' && words[at - 1] == ' ')
+                || char.IsSurrogate(words[at]) || words[at] is '(' or '…';
+            if (!parts)
+            {
+                continue;
+            }
+
+            string before = words[..at];
+            string behind = words[at..];
+            if (IsClosing(before) ? IsTold(behind) : IsClosing(behind) && IsTold(before))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // what may say how much of the dance is danced, and when
+    [GeneratedRegex(@"\b(?:half|only|first|second|third|fourth|fifth|sixth|seventh|eighth|\d(?:st|nd|rd|th)|times?|leave|skip|omit|twice"
+        + @"|instead)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex MayLimit();
+
+    private bool IsTold(string words)
+    {
+        int start = 0;
+        while (start < words.Length && !char.IsLetterOrDigit(words[start]))
+        {
+            start++;
+        }
+
+        return start < words.Length && !SentenceReader.LooksLikeSentence(words.AsSpan(start)) && !MayLimit().IsMatch(words)
+            && TalkWords.IsRemark(words[start..], _state.Lexicon, outside: true);
     }
 
     // words that may tell where the pattern breaks, which is asked about and not passed over

@@ -31,6 +31,7 @@ internal sealed partial class TextReaderRun
         _state.SectionLines.Clear();
         if (_sections.Count == 0 && _parts.Count == 0)
         {
+            _headTracks = _tracks.Count;
             _state.Weight = _heading.Start;
             _state.IsWaltz = _heading.ToDance().BeatsPerBar == 3;
             _state.Facing = Facing.Front;

@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+using Scuff.Prose.Reading.Sentences;
 using Scuff.Prose.Words;
 using Scuff.Timing;
 
@@ -19,7 +21,14 @@ internal sealed partial class TextReaderRun
             return false;
         }
 
-        if (NextCounts(index + 1) is not (int first, bool gap))
+        int under = index + 1;
+        if (BareNumber().IsMatch(_text.AsSpan(line.Start, line.End - line.Start)) && under < _lines.Count && NextCounts(under) is null)
+        {
+            // "Set 2", under it "Walks and shuffle", and then the counts
+            under++;
+        }
+
+        if (NextCounts(under) is not (int first, bool gap))
         {
             return false;
         }
@@ -65,6 +74,9 @@ internal sealed partial class TextReaderRun
         return section.Claimed is null && length >= 4 && (gap || length >= 8 || (_state.IsWaltz && length is 6));
     }
 
+    [GeneratedRegex(@"^\W*(?:set|eight|block|phrase|step block|section|part|8) ?#?\d{1,2}\W*$", RegexOptions.IgnoreCase)]
+    private static partial Regex BareNumber();
+
     private void OpenNext(string title, TextLine line)
     {
         if (_tag is not null || _section is not null)
@@ -84,7 +96,7 @@ internal sealed partial class TextReaderRun
             TextLine line = _lines[at].Trimmed(_text);
             if (line.Start == line.End)
             {
-                gap = true;
+                gap |= !IsJoined(at);
                 continue;
             }
 
@@ -172,7 +184,8 @@ internal sealed partial class TextReaderRun
         }
 
         bool dotted = label.Places.Count == 1 && after > line.Start && after + 1 < line.End && _text[after] is '.' or ')' or ':';
-        if (!dotted || label.Places[0].Number != _sections.Count + (_section is null ? 0 : 1) + 1 || NextCounts(index + 1) is not (1, _))
+        if (!dotted || label.Places[0].Number != _sections.Count + (_section is null ? 0 : 1) + 1 || NextCounts(index + 1) is not (int first, _)
+            || (first != 1 && (first <= label.Places[0].Number || first != _sectionsLength.Value.Floor + (_section?.Length ?? Counts.Zero).Value.Floor + 1)))
         {
             return false;
         }
@@ -187,6 +200,12 @@ internal sealed partial class TextReaderRun
         if (CountLabel.Read(_text, line.Start, line.End) is CountLabel numbered && IsNumberedHeading(line, numbered, index))
         {
             OpenNext(TitleAfter(numbered, line), line);
+            return true;
+        }
+
+        if (_text[line.Start] == '8' && BareNumber().IsMatch(_text.AsSpan(line.Start, line.End - line.Start)) && ReadTitleOfSection(line, index))
+        {
+            // "8 #2:"
             return true;
         }
 
@@ -247,4 +266,79 @@ internal sealed partial class TextReaderRun
     private static bool IsShouted(string words) => words.Count(char.IsLetter) > 3 && !words.Any(char.IsLower);
 
     private static string TitleOf(string words) => (IsNumbered(words) ?? words).Trim().TrimEnd(':', '-', '–').Trim();
+
+    /// <summary>
+    /// A section whose name and counts stand in one line ("A) 1-2 step R to side; 3&amp;4 ...", "Set 2: 1-4 vine right, touch"), or that is all of an eight
+    /// without any counts ("1st 8: R side, together, R shuffle forward, ...").
+    /// </summary>
+    private bool ReadNumberedCounts(TextLine line, int index)
+    {
+        if (line.End - line.Start < 8 || _tag is not null || !(char.IsLetterOrDigit(_text[line.Start]) || _text[line.Start] is '(' or '['))
+        {
+            return false;
+        }
+
+        ReadOnlySpan<char> words = _text.AsSpan(line.Start, line.End - line.Start);
+        int named = -1;
+        foreach (ValueMatch name in NameOfEight().EnumerateMatches(words))
+        {
+            named = name.Length;
+        }
+
+        if (named < 0 || named >= words.Length || GluedLabel(line) is not null)
+        {
+            return false;
+        }
+
+        TextLine rest = (line with { Start = line.Start + named }).Trimmed(_text);
+        if (rest.Start >= rest.End)
+        {
+            return false;
+        }
+
+        if (CountLabel.Read(_text, rest.Start, rest.End) is CountLabel label && label.End < rest.End)
+        {
+            bool begins = FirstNumber(label) <= 1 || FirstNumber(label) == _sectionsLength.Value.Floor + (_section?.Length ?? Counts.Zero).Value.Floor + 1;
+            if (!begins || IsRangeHeading(rest, label, index) is not null || FollowedByOneOf(label, index))
+            {
+                return false;
+            }
+
+            OpenNext("", line);
+            ReadCounts(rest, label);
+            return true;
+        }
+
+        if (TellsCounts() || !TermReader.Read(_text, rest.Start, rest.End, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir))
+        {
+            return false;
+        }
+
+        OpenNext("", line);
+        List<LabelPlace> places = [.. Enumerable.Range(1, 8).Select(n
+            => new LabelPlace(n.ToString(System.Globalization.CultureInfo.InvariantCulture), n, Counts.FromWhole(n - 1), n > 1))];
+        ReadPlaces(line, places, rest.Start, "1-8", new Diagnostics.TextSpan(line.Start, 0));
+        return true;
+    }
+
+    // "A)", "II.", "Set 3:", "1st 8:", "First eight -", "Eight 2:"
+    [GeneratedRegex(@"^(?:[A-L]\)|[A-L][.:] (?=\d)|\d{1,2}[.)] +(?=(?:\d{1,2}|&) ?[-–&])|[IVX]{1,4}[.):]|\(?(?:\d{1,2}(?:st|nd|rd|th)|first|second"
+        + @"|third|fourth|fifth|sixth|seventh|eighth|last)"
+        + @" (?:8|eight|set|set of 8|set of eight|section|block|phrase|part)\)?(?: counts?)?\s*[:.)–-]|(?:set|eight|block|phrase|part|section"
+            + @"|8) ?#?\d{1,2}\s*[:.)–-])\s*",
+        RegexOptions.IgnoreCase)]
+    private static partial Regex NameOfEight();
+
+    // whether the counts of a heading ("A) 1-8 vines") are danced once more by the line under it
+    private bool FollowedByOneOf(CountLabel label, int index) => label.Places.Count >= 6 && NextCounts(index + 1) is (int first, false)
+        && first <= label.Places[0].Number;
+
+    // whether any line of the sheet has counts of its own, so that a line of moves without them is a title
+    private bool TellsCounts() => _tellsCounts ??= _lines.Exists(l => l.Trimmed(_text) is var line && line.Start < line.End
+        && !NameOfEight().IsMatch(_text.AsSpan(line.Start, line.End - line.Start)) && !SentenceReader.LooksLikeSentence(_text.AsSpan(line.Start,
+            line.End - line.Start))
+        && ((CountLabel.Read(_text, line.Start, line.End) is { } label && label.End < line.End && !_heading.IsFacts(line)) || TrailingLabels(line).Count > 0
+            || CountsInBrackets(line) is not null || GluedLabel(line) is not null));
+
+    private bool? _tellsCounts;
 }

@@ -48,6 +48,7 @@ internal sealed partial class TextReaderRun
         _state = new ReaderState(text, lexicon);
         _lines = TextLine.Of(text);
         _heading = new HeadingReader(_state);
+        JoinWhatBelongsTogether();
     }
 
     /// <summary>A sentence on the pattern that is read once all sections are known.</summary>
@@ -57,9 +58,20 @@ internal sealed partial class TextReaderRun
     /// <param name="OpensTag">Whether the counts of a tag stand under it, so that a figure it names is their title.</param>
     private sealed record PendingSentence(TextLine Line, int Track, Counts? Here = null, bool OpensTag = false)
     {
+        /// <summary>Whether it stands under "RESTARTS", which it need not say again.</summary>
+        public bool OfRestarts { get; init; }
+
         /// <summary>The tag under whose heading it stands, which it need not name again; null where it stands under none.</summary>
         public string? OfTag { get; init; }
     }
+
+    // how many tracks were told before the first section
+    private int _headTracks;
+
+    // the track that a line under the steps speaks of; a track at the head of the sheet is the music of the whole dance
+    private int TrackHere => _sectionsLength > Counts.Zero || _section is not null || _parts.Count > 0
+        ? _tracks.Count > _headTracks ? _tracks.Count - 1 : -1
+        : _tracks.Count - 1;
 
     private sealed record TagHeading(string Name, bool IsBridge, Counts? Length, TextSpan Span);
 
@@ -109,6 +121,7 @@ internal sealed partial class TextReaderRun
             TextLine line = _lines[i].Trimmed(_text);
             if (line.Start == line.End || IsRule(line))
             {
+                RememberMark(line);
                 continue;
             }
 
@@ -164,6 +177,26 @@ internal sealed partial class TextReaderRun
             words = _text.AsSpan(line.Start, line.End - line.Start);
         }
 
+        if (words[0] == '#' && IsMarkedUp() && !(words.Length > 1 && char.IsAsciiDigit(words[1])))
+        {
+            // "## Section 1: walks", as a chat or an editor marks headings
+            TextLine heading = (line with { Start = line.Start + words.IndexOfAnyExcept('#') }).Trimmed(_text);
+            if (words.IndexOfAnyExcept('#') > 0 && heading.Start < heading.End)
+            {
+                ReadLine(heading, index);
+                return;
+            }
+        }
+
+        if (words.Length > 8 && words[0] == '#' && words[^1] == '#' && words.ContainsAnyExcept('#'))
+        {
+            // "# Restart wall 3 #" is framed, and no comment
+            TextLine framed = (line with { Start = line.Start + words.IndexOfAnyExcept('#'),
+                End = line.Start + words.LastIndexOfAnyExcept('#') + 1 }).Trimmed(_text);
+            line = framed.Start < framed.End ? framed : line;
+            words = _text.AsSpan(line.Start, line.End - line.Start);
+        }
+
         if (words.StartsWith("//") || (words[0] == '#' && !(words.Length > 1 && char.IsAsciiDigit(words[1]))))
         {
             _notes.Add(new Note("comment", words.ToString(), line.Span));
@@ -178,7 +211,13 @@ internal sealed partial class TextReaderRun
 
         if (!_heading.HasTitle && _section is null && _parts.Count == 0 && _tag is null && !LooksLikeBody(line))
         {
-            if (IsOfALetter(words.ToString()))
+            if (TitleBehindGreeting(line) is TextLine named)
+            {
+                // "hi all!! dance for tomorrow = FISHBOX SHUFFLE"
+                ReadAsRemark(line with { End = named.Start });
+                line = named;
+            }
+            else if (IsOfALetter(words.ToString()) || (IsBeforeTheTitle(line) && TitleFollows(index)))
             {
                 // "From: ...", "Hello all,": a mail begins before the dance does
                 ReadAsRemark(line);
@@ -196,8 +235,9 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (IsHeadOfSentence(words.ToString()) && (_section is not null || _sections.Count > 0))
+        if ((IsHeadOfSentence(words.ToString()) || IsHeadOfRestarts(words, index)) && (_section is not null || _sections.Count > 0))
         {
+            _underRestarts = StartsWithWord(words, "restart") || StartsWithWord(words, "restarts");
             _notes.Add(new Note("sentence", words.ToString(), line.Span));
             return;
         }
@@ -241,12 +281,17 @@ internal sealed partial class TextReaderRun
             return;
         }
 
+        if (_section is { Lines.Count: > 0 } && (IsFactBelow(line) ? _heading.ReadField(line) : AreFactsBelow(line) && _heading.ReadFacts(line)))
+        {
+            return;
+        }
+
         if (ReadStructure(line, index))
         {
             return;
         }
 
-        if (ReadLetteredSection(line, index))
+        if (ReadLetteredSection(line, index) || ReadNumberedCounts(line, index))
         {
             return;
         }
@@ -281,6 +326,12 @@ internal sealed partial class TextReaderRun
         {
             // "TAG: after wall 5", and what it is made of: "Jazz box 1/4 R"
             _section.Title = words.ToString();
+            return;
+        }
+
+        if (TitlesOpenSection(line, index))
+        {
+            _section!.Title = words.ToString();
             return;
         }
 
@@ -324,7 +375,7 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (_section is not null && CountsInBrackets(line) is List<LabelPlace> inside)
+        if (_section is not null && CountsInBrackets(line) is List<LabelPlace> inside && IsDanced(line))
         {
             if (UpToCounts(line) is { Count: > 0 } stages)
             {
@@ -349,6 +400,12 @@ internal sealed partial class TextReaderRun
             return;
         }
 
+        if (GoesOnAfterTag(words))
+        {
+            _notes.Add(new Note("sentence", words.ToString(), line.Span));
+            return;
+        }
+
         if (RestartsAfterTag(words))
         {
             _restartAfter.Add(_tag!.Name);
@@ -364,9 +421,11 @@ internal sealed partial class TextReaderRun
                 return;
             }
 
-            _sentences.Add(new PendingSentence(line, _tracks.Count - 1, danced > Counts.Zero && _tracks.Count == 0 ? danced : null)
+
+            _sentences.Add(new PendingSentence(line, TrackHere, danced > Counts.Zero && TrackHere < 0 ? danced : null)
             {
-                OfTag = _tag is not null && _section is { Lines.Count: 0 } ? _tag.Name : null,
+                OfRestarts = _underRestarts,
+                OfTag = _tag is not null && (_section is { Lines.Count: 0 } || SentenceReader.TellsOnlyWalls(words)) ? _tag.Name : null,
             });
             if (TagUnder(line, index) is TagHeading under)
             {
@@ -388,7 +447,13 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (ReadRemark(line))
+        if (IsMarkOfBreak(line))
+        {
+            _notes.Add(new Note("sentence", words.ToString(), line.Span));
+            return;
+        }
+
+        if (ReadRemark(line) || SaysTitleAgain(line) || IsPageMark(line))
         {
             return;
         }
@@ -407,19 +472,27 @@ internal sealed partial class TextReaderRun
             string rest = words[used..].Trim().TrimStart(":.-–—)").Trim().ToString();
             TextLine tail = new(line.Number, line.Start + used, line.End);
             tail = TrimMarks(tail);
-            if (TitleAndLength(rest).Length is null && CountLabel.Read(_text, tail.Start, tail.End) is CountLabel label && label.End < tail.End
-                && !IsSectionRange(tail, label, index))
+            if (BehindRange(tail) is null && TitleAndLength(rest).Length is null && CountLabel.Read(_text, tail.Start, tail.End) is CountLabel label
+                && label.End < tail.End && !IsSectionRange(tail, label, index))
             {
                 OpenSection("", null, line);
                 ReadCounts(tail, label);
                 return true;
             }
 
-            if (GluedLabel(tail) is CountLabel glued)
+            if (BehindRange(tail) is null && GluedLabel(tail) is CountLabel glued)
             {
                 // "S4: ROCKING CHAIR, PIVOT 1-4 Rock R forward, ...": the heading and the first counts in one line
                 OpenSection(TextBefore(tail, glued), null, line);
                 ReadCounts(tail with { Start = glued.Span.Start }, glued);
+                return true;
+            }
+
+            if (BehindRange(tail) is TextLine behind)
+            {
+                // "Section 1 (counts 1-8): 1-2 step R to side; 3&4 ..."
+                OpenSection("", null, line);
+                ReadCounts(behind, CountLabel.Read(_text, behind.Start, behind.End)!);
                 return true;
             }
 
@@ -453,15 +526,22 @@ internal sealed partial class TextReaderRun
         }
 
         if (StartsWithWord(words, "ending") || StartsWithWord(words, "finish") || StartsWithWord(words, "to finish")
-            || StartsWithWord(words, "to end") || IsEnding(line))
+            || StartsWithWord(words, "to end") || (StartsWithWord(words, "end") && words.Length > 8 && words[3..].TrimStart()[0] is ':') || IsEnding(line))
         {
-            _endings.Add(new PendingSentence(line, _tracks.Count - 1));
+            _endings.Add(new PendingSentence(line, TrackHere));
             _heading.KeepEnding(line);
             return true;
         }
 
         if (TagHeadingOf(line) is TagHeading tag)
         {
+            if (StepsOfTag(line, tag, index) is (string name, TextLine steps))
+            {
+                OpenTag(tag with { Name = name }, line);
+                ReadStepsOfTag(steps, tag.Length);
+                return true;
+            }
+
             OpenTag(tag, line);
             return true;
         }

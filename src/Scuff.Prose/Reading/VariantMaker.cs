@@ -665,7 +665,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             double footCost = VariantParts.FootCost(weight, action.Foot, rule);
             total += isNamed ? footCost * 0.5 : footCost;
             weight = action.WeightAfter(weight);
-            rows.Add(new VariantRow(action, Counts.FromWhole(i), action.Traits.Stretches || clause.Lasts is not null));
+            rows.Add(new VariantRow(action, Counts.FromWhole(i), action.Traits.Stretches || clause.MayLast || clause.Lasts is not null));
         }
 
         variants.Add(Finish(clause, definition, feet[0].Foot, rows, total, named, weightStated, missing));
@@ -805,7 +805,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 action = WithTurn(clause, action, out missing);
             }
 
-            rows.Add(new VariantRow(action, Counts.FromWhole(i), action.Traits.Stretches || clause.Lasts is not null));
+            rows.Add(new VariantRow(action, Counts.FromWhole(i), action.Traits.Stretches || clause.MayLast || clause.Lasts is not null));
         }
 
         variants.Add(new Variant

@@ -38,6 +38,12 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
             }
         }
 
+        if (best < 0 && ReplacesCounts().Match(words) is { Success: true, Index: > 0 } replaced)
+        {
+            // "replace 7-8 of section 2 with ..."
+            best = replaced.Index;
+        }
+
         if (best > 0 && words.AsSpan(best).StartsWith("instead of", StringComparison.OrdinalIgnoreCase)
             || (best > 0 && words.AsSpan(best).StartsWith("on count", StringComparison.OrdinalIgnoreCase)))
         {
@@ -49,11 +55,15 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
         return best;
     }
 
+    [GeneratedRegex(@"\b(?:replace|replacing|change|changing|swap|substitute) (?:the )?\d", RegexOptions.IgnoreCase)]
+    private static partial Regex ReplacesCounts();
+
     /// <summary>Where the words on changed counts end: before "then restart", or at the end of the sentence.</summary>
     public static int ChangeEnd(string words, int start)
     {
         foreach (string mark in (ReadOnlySpan<string>)[", then restart", " then restart", " and restart", ", restart", ", then start again",
-            " then start again", " and start again", ", then begin again", " and begin again"])
+            " then start again", " and start again", ", then begin again", " and begin again", " then begin again", " then the dance begins again",
+            " then start over", " and start over", ", start again", ", begin again", ", start over"])
         {
             int at = words.LastIndexOf(mark, StringComparison.OrdinalIgnoreCase);
             if (at > start)
@@ -69,7 +79,7 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
     /// <param name="words">The words of the change.</param>
     public static (int First, int Last)? CountsOf(string words)
     {
-        Match told = NamedCounts().Match(words);
+        Match told = NamedCounts().Match(words) is { Success: true } named ? named : LabelledCounts().Match(words);
         if (!told.Success)
         {
             return null;
@@ -81,6 +91,91 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
 
     [GeneratedRegex(@"\bcounts? (\d{1,2})(?: ?(?:[-–&]|and|to) ?(\d{1,2})\b)?", RegexOptions.IgnoreCase)]
     private static partial Regex NamedCounts();
+
+    // "replace the coaster cross with", and under it "15-16  rock right back, recover onto left"
+    [GeneratedRegex(@"(?:\n|:|\b(?:with|to|by))\s*(\d{1,2}) ?(?:[-–&]|and|to) ?(\d{1,2})\b(?!/)", RegexOptions.IgnoreCase)]
+    private static partial Regex LabelledCounts();
+
+    // the lines of counts of a change, each with where its words end: "7 = 1/2 turn right and step R forward, 8 = step L together"
+    private List<(CountLabel Label, int End)> Labelled(int start, int end)
+    {
+        List<(CountLabel Label, int End)> runs = [];
+        for (int at = start; at < end - 2; at++)
+        {
+            bool parts = state.Text[at] is '\n' || (state.Text[at] is ':' or ',' or ';' or '.' && char.IsWhiteSpace(state.Text[at + 1]))
+                || (at > start && state.Text[at] == ' ' && runs.Count == 0 && (state.Text.AsSpan(start, at - start).EndsWith(" with",
+                    StringComparison.OrdinalIgnoreCase)
+                    || state.Text.AsSpan(start, at - start).EndsWith(" to", StringComparison.OrdinalIgnoreCase)
+                    || state.Text.AsSpan(start, at - start).EndsWith(" dance", StringComparison.OrdinalIgnoreCase)));
+            int from = at + 1;
+            while (state.Text[at] == '\n' && from < end && state.Text[from] is '>' or ' ' or '|')
+            {
+                // the mark of a quoted mail, the edge of a table
+                from++;
+            }
+
+            if (!parts || (runs.Count == 0 && state.Text[at] is ',' or ';' or '.') || CountLabel.Read(state.Text, from, end) is not { } label
+                || label.End >= end
+                || (runs.Count > 0 && label.Places[0].Place <= runs[^1].Label.Places[^1].Place))
+            {
+                continue;
+            }
+
+            if (runs.Count > 0)
+            {
+                runs[^1] = (runs[^1].Label, at);
+            }
+
+            runs.Add((label, end));
+            at = label.End - 1;
+        }
+
+        return runs;
+    }
+
+    // what is danced instead, where its counts stand before the words
+    private ValueList<ChangedCounts> ReadLabelled(List<(CountLabel Label, int End)> runs, TextLine line, int partIndex, Counts cut)
+    {
+        Part part = dance.Parts[partIndex];
+        (Counts start, Counts length) = SectionBefore(part, cut);
+        int first = runs[0].Label.Places[0].Number;
+        Counts lessened = Counts.FromWhole(first - 1) < length && start + Counts.FromWhole(first - 1) < cut ? Counts.Zero : start;
+        Weight kept = state.Weight;
+        Facing? facing = state.Facing;
+        Counts from = runs[0].Label.Places[0].Place - lessened + start;
+        state.Weight = weightAt(partIndex, from);
+        List<WrittenMove> moves = [];
+        Counts last = from;
+        foreach ((CountLabel label, int end) in runs)
+        {
+            List<LabelPlace> places = label.Places.ConvertAll(p => p with
+            {
+                Number = p.Number - lessened.Value.Floor,
+                Place = p.Place - lessened,
+                Label = CountGrid.LabelOf(p.Place - lessened),
+            });
+            moves.AddRange(new LineReader(state).Read(places, label.End, end, line.Number, state.Text.Substring(label.Span.Start, label.Span.Length)).Moves);
+            last = start + Counts.FromWhole(places.Max(p => p.Place).Value.Floor + 1);
+        }
+
+        state.Weight = kept;
+        state.Facing = facing;
+        return [new ChangedCounts(new CountSpan(from, last), moves.ToValueList())];
+    }
+
+    // the section that a place ends or lies in: where it begins, and how long it is
+    private static (Counts Start, Counts Length) SectionBefore(Part part, Counts cut)
+    {
+        int index = 0;
+        Counts start = Counts.Zero;
+        while (index + 1 < part.Sections.Count && start + part.Sections[index].Length < cut)
+        {
+            start += part.Sections[index].Length;
+            index++;
+        }
+
+        return (start, part.Sections.Count > 0 ? part.Sections[index].Length : Counts.Zero);
+    }
 
     /// <summary>"with count 8: touch R together", "touch instead of step on count 16".</summary>
     public ValueList<ChangedCounts> Read(TextLine line, int start, int partIndex, Counts? after)
@@ -98,6 +193,11 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
         }
 
         Counts cut = after ?? (dance.Parts.Count > partIndex ? dance.Parts[partIndex].Length : Counts.Zero);
+        if (dance.Parts.Count > partIndex && Labelled(start, line.End) is { Count: > 0 } runs)
+        {
+            return ReadLabelled(runs, line, partIndex, cut);
+        }
+
         if (instead > 0)
         {
             // the new step stands before "instead of"
@@ -130,15 +230,7 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
 
         // numbers up to the section's length speak of the section that is cut; larger ones count the whole wall
         Part part = dance.Parts[partIndex];
-        int sectionIndex = 0;
-        Counts sectionStart = Counts.Zero;
-        while (sectionIndex + 1 < part.Sections.Count && sectionStart + part.Sections[sectionIndex].Length < cut)
-        {
-            sectionStart += part.Sections[sectionIndex].Length;
-            sectionIndex++;
-        }
-
-        Counts length = part.Sections.Count > 0 ? part.Sections[sectionIndex].Length : Counts.Zero;
+        (Counts sectionStart, Counts length) = SectionBefore(part, cut);
         Counts place = Counts.FromWhole(number.Value - 1);
         if (place < length && sectionStart + place < cut)
         {

@@ -46,8 +46,18 @@ internal sealed partial class SentenceReader
     /// <param name="words">The words.</param>
     public static bool NamesWall(ReadOnlySpan<char> words) => WallNamed().IsMatch(words);
 
+    /// <summary>Whether a sentence says where, and not what: "once at the end of wall 3 (9:00), TWICE at the end of wall 6".</summary>
+    /// <param name="words">The words.</param>
+    public static bool TellsOnlyWalls(ReadOnlySpan<char> words) => OnlyWalls().IsMatch(words);
+
+    [GeneratedRegex(@"^\W*(?:(?:it|this|is|danced|done|added|comes|happens|used|once|twice|one|two|three|times?|x ?\d|\dx|at|the|very|end|ends|of"
+        + @"|after|walls?|and|also|both|only"
+        + @"|facing|face|front|back|to|on|\d{1,2}(?:st|nd|rd|th)?|\d{1,2}:\d\d|o['’]?clock|first|second|third|fourth|fifth|sixth|seventh|eighth)\b\W*)+$",
+        RegexOptions.IgnoreCase)]
+    private static partial Regex OnlyWalls();
+
     [GeneratedRegex(@"\bwalls?\b|\bW ?\d{1,2}\b|\b(?:\d{1,2} ?(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth)"
-        + @" (?:round|rotation|repetition|time through)\b", RegexOptions.IgnoreCase)]
+        + @" (?:round|rotation|repetition|time (?:through|round|around))\b", RegexOptions.IgnoreCase)]
     private static partial Regex WallNamed();
 
     /// <summary>Whether words hold a word, alone or with an ending ("tags", "restarted"), and not within another ("stage", "cottage").</summary>
@@ -74,7 +84,8 @@ internal sealed partial class SentenceReader
     /// <param name="here">After how many counts of the dance it stands among the steps; null where it stands outside of them.</param>
     /// <param name="opensTag">Whether the counts of a tag stand under it: what it names of them is their title.</param>
     /// <param name="ofTag">The tag under whose heading it stands, or null.</param>
-    public List<Interruption>? Read(TextLine line, Counts? here, bool opensTag = false, string? ofTag = null)
+    /// <param name="ofRestarts">Whether it stands under a heading of restarts.</param>
+    public List<Interruption>? Read(TextLine line, Counts? here, bool opensTag = false, string? ofTag = null, bool ofRestarts = false)
     {
         string words = _state.Text[line.Start..line.End];
 
@@ -90,6 +101,8 @@ internal sealed partial class SentenceReader
         MendSlips(tokens);
         MendTongues(tokens);
         ClockWords.Join(tokens, _state.Lexicon, bare: false);
+        DropLegend(tokens);
+        CallSections(tokens);
 
         // "tag after wall 2, 4 counts: sway R, L, R": the _steps stand in the sentence
         TextLine? inline = opensTag ? null : _steps.Inline(tokens, line, changeAt < 0 ? line.End : line.Start + changeAt);
@@ -97,11 +110,19 @@ internal sealed partial class SentenceReader
             || (stop.End < line.End && _state.Text[stop.End] == ')'));
         List<WordToken> told = inline is TextLine cut ? [.. tokens.Where(t => t.Span.End <= cut.Start || (restartsAfter && t.Span.Start >= cut.End))] : tokens;
         string part = PartOf(told);
-        List<SentencePart> breaks = SentenceScan.Of(new SentenceWords(told), _dance, part, at => TagName(told, at));
+        bool tagOnly = ofTag is not null && TellsOnlyWalls(words);
+        List<SentencePart> breaks = SentenceScan.Of(new SentenceWords(told), _dance, part, at => TagName(told, at), tagOnly ? ofTag : null);
         if (ofTag is not null && breaks is [{ Acts.Count: 0, Walls.Count: > 0, Denied: false }])
         {
             // "TAG", and under it "at the end of wall 2"
             breaks[0].Acts.Add(new InterruptionAct.PlayTag(ofTag));
+        }
+
+
+        foreach (SentencePart bare in breaks.Where(b => ofRestarts && b is { Acts.Count: 0, Walls.Count: > 0, Denied: false }))
+        {
+            // "RESTARTS", and under it "wall 3 - after 16 counts"
+            bare.Acts.Add(new InterruptionAct.Restart());
         }
 
         if (inline is not null && !breaks.Exists(b => b.Acts.Exists(a => a is InterruptionAct.PlayTag)) && breaks[^1].Walls.Count > 0
@@ -124,6 +145,7 @@ internal sealed partial class SentenceReader
             breaks[^1].Unread.AddRange(tokens.Where(t => t.Span.Start >= loose.Start && t.Kind == WordTokenKind.Word));
         }
 
+        TakeHoldTags(breaks, tokens, line);
         if (breaks.TrueForAll(b => b.Denied && (b.Acts.Count == 0 || (b.Walls.Count == 0 && b.After is null))))
         {
             // "no tags, no restarts"
@@ -156,11 +178,18 @@ internal sealed partial class SentenceReader
         }
 
         if (changeAt >= 0 && ChangedCountsReader.CountsOf(words[changeAt..changeEnd]) is (int firstChanged, int lastChanged)
-            && breaks[^1].Acts.Exists(a => a is InterruptionAct.Restart)
-            && ((breaks[^1].After is null && !breaks[^1].WholeWall && firstChanged > 8) || breaks[^1].After == Counts.FromWhole(firstChanged - 1)))
+            && breaks[^1].Acts.Exists(a => a is InterruptionAct.Restart))
         {
-            // "dance to count 15, replace count 16 with a touch and restart": the changed count is danced too
-            breaks[^1].After = Counts.FromWhole(lastChanged);
+            if ((breaks[^1].After is null && !breaks[^1].WholeWall && firstChanged > 8) || breaks[^1].After == Counts.FromWhole(firstChanged - 1))
+            {
+                // "dance to count 15, replace count 16 with a touch and restart": the changed count is danced too
+                breaks[^1].After = Counts.FromWhole(lastChanged);
+            }
+            else if (breaks[^1].After is Counts until && StartOfSection(until, part) is Counts section && until == section + Counts.FromWhole(firstChanged - 1))
+            {
+                // "dance to count 6 of section 2, then change counts 7&8"
+                breaks[^1].After = section + Counts.FromWhole(lastChanged);
+            }
         }
 
         bool understood = breaks.TrueForAll(b => b.Acts.Count > 0
@@ -287,10 +316,84 @@ internal sealed partial class SentenceReader
         }
     }
 
+    // "tag: at the end of wall 4 the band stops, hold for 3 counts": no tag of the sheet is meant, the hold is the tag
+    private void TakeHoldTags(List<SentencePart> breaks, List<WordToken> tokens, TextLine line)
+    {
+        foreach (SentencePart one in breaks.Where(b => Tags.Count == 0 && b.WholeWall && b.Acts is [InterruptionAct.PlayTag, InterruptionAct.Wait]))
+        {
+            Counts length = ((InterruptionAct.Wait)one.Acts[1]).Length;
+            WordToken hold = tokens.Find(t => t.Text is "hold" or "holds" or "holding");
+            if (hold.Text is null || length.Value.Floor is < 1 or > 16)
+            {
+                continue;
+            }
+
+            string name = string.Create(CultureInfo.InvariantCulture, $"tag {Tags.Count + 1}");
+            Tags.Add(_steps.HoldTag(name, length, hold.Span, line));
+            one.Acts.Clear();
+            one.Acts.Add(new InterruptionAct.PlayTag(name));
+        }
+    }
+
+    // "(R) = Restarts: wall 2 ...": the mark whose meaning is told
+    private static void DropLegend(List<WordToken> tokens)
+    {
+        int equals = tokens.FindIndex(t => t.Text == "=");
+        if (equals is > 0 and < 5 && tokens.Take(equals).All(t => t.Kind == WordTokenKind.Mark || t.Text.Length == 1))
+        {
+            tokens.RemoveRange(0, equals + 1);
+        }
+    }
+
+    // "do only part 1", "after the second eight": sections by the names that people have for them, where no part is called so
+    private void CallSections(List<WordToken> tokens)
+    {
+        for (int i = 0; i < tokens.Count; i++)
+        {
+            bool named = tokens[i].Text is "part" or "parts" or "set" or "sets" or "block" or "blocks" or "phrase" or "eight" or "eights";
+            if (!named)
+            {
+                continue;
+            }
+
+            bool numbered = i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Number && tokens[i].Text is not ("eight" or "eights" or "phrase")
+                && _dance.FindPart(tokens[i + 1].Text) is null
+                && !(i + 2 < tokens.Count && tokens[i + 2].Text is "count" or "counts" or "times" or "x");
+            bool counted = i > 0 && tokens[i].Text is not ("part" or "parts" or "phrase" or "sets") && new SentenceWords(tokens).OrdinalAt(i - 1) is not null;
+            if (counted && i + 2 < tokens.Count && tokens[i + 1].Text == "of" && (tokens[i + 2].Text == "eight" || tokens[i + 2].Value == 8))
+            {
+                // "the second set of 8"
+                tokens.RemoveRange(i + 1, 2);
+            }
+
+            if (numbered || counted)
+            {
+                tokens[i] = tokens[i] with { Text = tokens[i].Text.EndsWith('s') ? "sections" : "section" };
+            }
+        }
+    }
+
     private static bool Has(ReadOnlySpan<char> words, string word) => words.Contains(word, StringComparison.OrdinalIgnoreCase);
 
     private int PartIndex(string part) =>
         Math.Max(0, _dance.Parts.ToList().FindIndex(p => string.Equals(p.Name, part, StringComparison.OrdinalIgnoreCase)));
+
+    // where the section begins in which a place lies
+    private Counts? StartOfSection(Counts place, string part)
+    {
+        Counts start = Counts.Zero;
+        foreach (Section section in _dance.Parts.Count > 0 ? _dance.Parts[PartIndex(part)].Sections : [])
+        {
+            if (place < start + section.Length)
+            {
+                return start;
+            }
+
+            start += section.Length;
+        }
+
+        return null;
+    }
 
     private Counts? LengthOf(string part) => _dance.Parts.Count > 0 ? _dance.Parts[PartIndex(part)].Length : null;
 

@@ -10,6 +10,14 @@ internal sealed partial class SentenceScan
     /// <summary>"No tags, no restarts".</summary>
     private int TryDenial(int at)
     {
+        if (_words.Is(at, "tag", "tags", "restart", "restarts", "bridge", "bridges") && _words.Is(at + 1, ":", "-", "–", "=")
+            && _words.Is(at + 2, "none", "no", "nil", "0", "zero") && !_words.Is(at + 3, "tag", "tags", "restart", "restarts"))
+        {
+            // "Tags: none  Restarts: none"
+            _current.Denied = true;
+            return 3;
+        }
+
         if (!_words.Is(at, "no", "without", "not"))
         {
             return 0;
@@ -92,8 +100,13 @@ internal sealed partial class SentenceScan
                 || (_words.Is(at, "back") && next > at + 1 && _words.Is(next, "count") && _words.NumberAt(next + 1) is (1, _));
             if (again)
             {
-                Before(at);
-                AddRestart();
+                if (!(_current.WholeWall && _current.Acts.Exists(a => a is InterruptionAct.PlayTag)))
+                {
+                    // after a tag at the end of a wall the dance begins again anyway
+                    Before(at);
+                    AddRestart();
+                }
+
                 return _words.Skip(next, "again", "over", "anew", "afresh", "from", "the", "beginning", "start", "top", "count", "1", "dance",
                     "whole") - at;
             }
@@ -103,7 +116,8 @@ internal sealed partial class SentenceScan
     }
 
     // "restart: 1 (wall 2)", "tag/restart: 1, during wall 5": a number behind a colon says how many there are
-    private int HowMany(int at) => _words.Is(at, ":", "|") && _words.NumberAt(at + 1) is ( < 10, int one)
+    private int HowMany(int at) => _words.NumberAt(at) is ( < 10, int bare) && _words.Is(at + bare, "(") ? bare : _words.Is(at, ":", "|")
+        && _words.NumberAt(at + 1) is ( < 10, int one)
         && (_words.Is(at + 1 + one, "(", ",", "-", "–", ".", "in", "on", "during", "at") || (_words.Is(at + 1 + one, "x")
         && _words.Is(at + 2 + one, "(", ",", "-", "on", "in", "during")))
         ? 1 + one : 0;
@@ -218,6 +232,12 @@ internal sealed partial class SentenceScan
             return 2;
         }
 
+        if (_words.Is(at, "before") && _words.Is(at + 1, "starting", "beginning", "start", "you"))
+        {
+            // "dance the tag before starting wall 5"
+            return 1;
+        }
+
         if (TimesAt(at) is (int times, int timesUsed))
         {
             if (_words.Is(at - 1, "and", ",", "but", "also"))
@@ -268,6 +288,22 @@ internal sealed partial class SentenceScan
             return end + 1 - at;
         }
 
+        if (SectionCount(at) is (Counts inside, int told))
+        {
+            // "restart after the touch in section 2 count 8"
+            PlaceAt(inside);
+            return told;
+        }
+
+        if (_part is not null && _words.Is(at, "section", "sections", "s") && _current is { Walls.Count: > 0, Acts.Count: 0, After: null, WholeWall: false }
+            && Names(at, "restart", "again") && _words.ListAt(at + 1, ordinals: false) is ({ Count: > 0 } danced, int over) && danced[0] == 1
+            && danced[^1] == danced.Count && danced.Count < _part.Sections.Count)
+        {
+            // "wall 3: S1 + S2, restart"
+            PlaceAt(_part.StartOf(danced.Count));
+            return over - at;
+        }
+
         if (_words.NumberAt(at) is (int many, int width)
             && _words.Is(_words.Skip(at + width, "easy", "simple", "short"), "tag", "tags", "restart", "restarts", "bridge", "bridges"))
         {
@@ -302,7 +338,7 @@ internal sealed partial class SentenceScan
             return againUsed + 1;
         }
 
-        bool alone = _current.After is null && !_current.WholeWall && _words.NumberAt(at) is (int danced and >= 4 and < 200, int danceUsed)
+        bool alone = _current.After is null && !_current.WholeWall && _words.NumberAt(at) is (int counted and >= 4 and < 200, int danceUsed)
             && _words.Is(at + danceUsed, "counts", "count", "beats") && !_words.Is(at + danceUsed + 1, "tag", "bridge", "intro") && !IsAfterTag(at)
             && (_current.Acts.Count == 0 || _current.Acts.TrueForAll(a => a is InterruptionAct.Restart)) && Names(at, "restart", "again");
         if (alone && _words.NumberAt(at) is (int place, int width16))
@@ -328,6 +364,30 @@ internal sealed partial class SentenceScan
         return 0;
     }
 
+    private (Counts Place, int Used)? SectionCount(int at)
+    {
+        if (_part is null || _current.After is not null || !_words.Is(at, "section", "sec", "s")
+            || _words.NumberAt(at + 1) is not (int section and > 0, int width)
+            || section > _part.Sections.Count)
+        {
+            return null;
+        }
+
+        int next = _words.Skip(at + 1 + width, ",", "on", "at", "after", "-", "–");
+        if (!_words.Is(next, "count", "counts", "beat") || _words.NumberAt(next + 1) is not (int count and > 0, int used))
+        {
+            return null;
+        }
+
+        int end = next + 1 + used;
+        if (_words.Is(end, "-", "to", "&") && _words.NumberAt(end + 1) is (int last, int lastUsed) && last > count)
+        {
+            (count, end) = (last, end + 1 + lastUsed);
+        }
+
+        return Counts.FromWhole(count) <= _part.Sections[section - 1].Length ? (_part.StartOf(section - 1) + Counts.FromWhole(count), end - at) : null;
+    }
+
     private bool IsOnlyTag(int counts) => _dance.Tags.Count == 1
         && (_dance.Tags[0].ClaimedLength ?? _dance.Tags[0].Body.Length) == Counts.FromWhole(counts);
 
@@ -348,7 +408,8 @@ internal sealed partial class SentenceScan
             return (1, 1);
         }
 
-        if (_words.NumberAt(at) is (int times and > 0 and < 9, int used) && _words.Is(at + used, "times", "x"))
+        if (_words.NumberAt(at) is (int times and > 0 and < 9, int used) && (_words.Is(at + used, "times", "x")
+            || (times == 1 && _words.Is(at + used, "time") && !_words.Is(at + used + 1, "through"))))
         {
             return (times, used + 1);
         }

@@ -82,6 +82,14 @@ internal sealed partial class SentenceScan
             return 0;
         }
 
+        int which = _words.Skip(at, "the");
+        if (_words.Is(which, "first", "second", "third", "last") && _words.Is(which + 1, "one", "ones"))
+        {
+            // "the first one you restart facing 3:00": which of them
+            _current.ClaimsDiffer = true;
+            return which + 2 - at;
+        }
+
         // "dance up to and including count 16": the "and" belongs to the place
         bool inclusive = _words.Is(at, "up") && _words.Is(at + 1, "to") && _words.Is(at + 2, "and") && _words.Is(at + 3, "including");
         int next = _words.Skip(inclusive ? at + 4 : at, "after", "following", "past", "until", "till", "up", "to", "through", "first", "dance", "dancing",
@@ -108,6 +116,13 @@ internal sealed partial class SentenceScan
             // "stop before section 4"
             PlaceAt(_part.StartOf(coming - 1));
             return _words.Skip(at + 1, "the") + 1 + comingUsed - at;
+        }
+
+        if (after && !atEnd && _words.NumberAt(next) is (int many and > 0 and < 40, int manyUsed) && _words.Is(next + manyUsed, "walls"))
+        {
+            // "the tag comes after 6 walls", "at the end of each of the first three walls"
+            Whole();
+            return Add(Between(at, next, "first") ? [.. Enumerable.Range(1, many)] : [many], next + manyUsed + 1 - at);
         }
 
         if ((after || atEnd) && IsWall(next))
@@ -138,6 +153,14 @@ internal sealed partial class SentenceScan
             return Math.Max(1, next - at);
         }
 
+        if (_words.Is(next, "half") && _words.Is(next - 1, "first") && _part is not null && (_part.Length.Value.Floor & 1) == 0
+            && _words.NumberAt(_words.Skip(next + 1, "of", "the", "dance", "(", "wall")) is null)
+        {
+            // "only dance the first half, then begin again"
+            PlaceAt(Counts.FromWhole(_part.Length.Value.Floor / 2));
+            return _words.Skip(next + 1, "of", "the", "dance", "wall") - at;
+        }
+
         if (SectionPlace(at, next, after) is int ofSection and > 0)
         {
             return ofSection;
@@ -163,6 +186,15 @@ internal sealed partial class SentenceScan
                 return Unread(at, end);
             }
 
+            if (_part is not null && _words.Is(end, "of", "in", "from", ",") && _words.Is(_words.Skip(end + 1, "the"), "section", "sec", "s")
+                && _words.NumberAt(_words.Skip(end + 1, "the") + 1) is (int own and > 0, int ownUsed) && own <= _part.Sections.Count
+                && Counts.FromWhole(last) <= _part.Sections[own - 1].Length)
+            {
+                // "up to count 6 of section 2"
+                last += _part.StartOf(own - 1).Value.Floor;
+                end = _words.Skip(end + 1, "the") + 1 + ownUsed;
+            }
+
             return PlaceAt(last, ref end) ? end - at : 0;
         }
 
@@ -177,6 +209,37 @@ internal sealed partial class SentenceScan
         {
             int end = next + nthUsed + 1;
             return (after || atEnd) && PlaceAt(nth, ref end) ? end - at : 0;
+        }
+
+        if (after && number is null && NamedPlace(next) is (Counts named, int behind))
+        {
+            // "dance up to the touch (count 16)"
+            PlaceAt(named);
+            return behind - at;
+        }
+
+        if (number is (int eights and > 0 and < 12, int eightsUsed) && after && EightsAt(next + eightsUsed) is int over and > 0)
+        {
+            // "after 2 x 8", "after two eights"
+            PlaceAt(Counts.FromWhole(eights * 8));
+            return over - at;
+        }
+
+        if (number is (1, int one) && after && _words.Is(next + one, "-", "to") && _words.NumberAt(next + one + 1) is (int until and > 3, int untilUsed)
+            && !_words.Is(next + one + 1 + untilUsed, "o'clock", "h", "x"))
+        {
+            // "dance 1-16, then restart"
+            int beyond = next + one + 1 + untilUsed;
+            return PlaceAt(until, ref beyond) ? beyond - at : 0;
+        }
+
+        if (_words.Is(at, "at") && _words.NumberAt(at + 1) is (int bare and >= 4, 1) && bare % 4 == 0 && _words[at + 1].Kind == WordTokenKind.Number
+            && (at + 2 >= _words.Count || _words.Is(at + 2, "(", ",")) && _current is { Walls.Count: > 0, After: null, WholeWall: false }
+            && _current.Acts.Exists(a => a is Dances.InterruptionAct.Restart))
+        {
+            // "restart in 3rd wall at 16 (12h)"
+            int beyond = at + 2;
+            return PlaceAt(bare, ref beyond) ? 2 : 0;
         }
 
         if (number is (int value, int used))
@@ -221,6 +284,43 @@ internal sealed partial class SentenceScan
         }
 
         return 0;
+    }
+
+    // "x 8", "eights", "sets of 8", "8s" behind how many of them: the place after it, or 0
+    private int EightsAt(int at)
+    {
+        if (_words.Is(at, "x", "times") && _words.NumberAt(at + 1) is (8, int width) && !_words.Is(at + 1 + width, "counts", "count"))
+        {
+            return at + 1 + width;
+        }
+
+        if (_words.Is(at, "eights"))
+        {
+            return at + 1;
+        }
+
+        return _words.Is(at, "sets", "sections") && _words.Is(at + 1, "of") && _words.NumberAt(at + 2) is (8, int used) ? at + 2 + used : 0;
+    }
+
+    // the count in brackets behind a few words that name the step there
+    private (Counts Place, int End)? NamedPlace(int at)
+    {
+        for (int open = at + 1; open < at + 5 && open < _words.Count; open++)
+        {
+            if (_words.Is(open, "("))
+            {
+                return _words.Is(open + 1, "count", "counts") && _words.NumberAt(open + 2) is (int count and > 0 and < 1000, int used)
+                    && _words.Is(open + 2 + used, ")")
+                    ? (Counts.FromWhole(count), open + 3 + used) : null;
+            }
+
+            if (_words[open].Kind != WordTokenKind.Word)
+            {
+                return null;
+            }
+        }
+
+        return null;
     }
 
     private int SectionPlace(int at, int next, bool after)

@@ -57,14 +57,17 @@ internal sealed partial class SentenceScan
         int start = _words.Skip(at + 1, "no", "nr", "number", "#", ".", ":");
         _words.PassedClock = false;
         (List<int> walls, int end) = _words.ListAt(start, ordinals: false);
-        if (walls.Count == 0)
+        bool tellsLength = walls.Count == 1 && start > at + 1 && _words.Is(end, "counts", "beats") && _words.NumberAt(end + 1) is null
+            && _current.Walls.Count > 0;
+        if (walls.Count == 0 || tellsLength)
         {
+            // "wall 3 is a short wall: 16 counts"
             return 0;
         }
 
         _current.ClaimsDiffer |= _words.PassedClock && walls.Count > 1;
 
-        bool begins = _words.Is(at - 1, "begin", "start", "commence", "into") && _current.Walls.Count > 0 && walls.Count == 1
+        bool begins = _words.Is(at - 1, "begin", "start", "commence", "into", "starting", "beginning") && _current.Walls.Count > 0 && walls.Count == 1
             && walls[0] == _current.Walls[^1] + 1;
         if (begins)
         {

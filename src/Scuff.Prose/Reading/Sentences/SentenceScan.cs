@@ -35,9 +35,16 @@ internal sealed partial class SentenceScan
     /// <param name="dance">The dance it is about.</param>
     /// <param name="partName">The part it names, or empty.</param>
     /// <param name="tagName">The name of a tag that begins at a place, and how many words it takes.</param>
-    public static List<SentencePart> Of(SentenceWords words, Dance dance, string partName, Func<int, (string Name, int Used)> tagName)
+    /// <param name="ofTag">The tag under whose steps or heading it stands, without naming it again: "once at the end of wall 3, twice at the end of wall
+    /// 6".</param>
+    public static List<SentencePart> Of(SentenceWords words, Dance dance, string partName, Func<int, (string Name, int Used)> tagName, string? ofTag = null)
     {
         SentenceScan scan = new(words, dance, partName, tagName);
+        if (ofTag is not null)
+        {
+            scan._current.Acts.Add(new InterruptionAct.PlayTag(ofTag));
+        }
+
         int at = 0;
         while (at < words.Count)
         {

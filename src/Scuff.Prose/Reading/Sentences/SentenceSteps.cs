@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
+using Scuff.Diagnostics;
 using Scuff.Dances;
 using Scuff.Prose.Words;
 using Scuff.Stance;
@@ -10,7 +12,7 @@ namespace Scuff.Prose.Reading.Sentences;
 /// <param name="state">What is known of the text.</param>
 /// <param name="dance">The dance the sentence is about.</param>
 /// <param name="weightAt">Where the weight is before a place of a part.</param>
-internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Counts, Weight> weightAt)
+internal sealed partial class SentenceSteps(ReaderState state, Dance dance, Func<int, Counts, Weight> weightAt)
 {
     /// <summary>The stretch after the last colon, if footwork stands there.</summary>
     public TextLine? Inline(List<WordToken> tokens, TextLine line, int end)
@@ -32,14 +34,14 @@ internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Co
             if (i + 1 < tokens.Count && tokens[i + 1].Text is "after")
             {
                 // "wall 4: after 16 hold 2 counts" tells a place first
-                return null;
+                return InBrackets(tokens, line, end);
             }
 
             for (int at = start + 4; at < end - 2; at++)
             {
                 // "...: sway R, L, R, L. Then restart": the steps end with their sentence
                 if (state.Text[at] is '.' or ';' && state.Text[at + 1] == ' ' && (SentenceReader.LooksLikeSentence(state.Text.AsSpan(at, end - at))
-                    || state.Text.AsSpan(at + 2, end - at - 2).StartsWith("then start", StringComparison.OrdinalIgnoreCase)))
+                    || StartsOver().IsMatch(state.Text.AsSpan(at + 2, end - at - 2))))
                 {
                     end = at;
                 }
@@ -47,17 +49,45 @@ internal sealed class SentenceSteps(ReaderState state, Dance dance, Func<int, Co
 
             List<Term> terms = TermReader.Read(state.Text, start, end, state.Lexicon);
             // "break off after 16 counts" is no rock
-            bool moves = terms.Exists(t => t.Kind == TermKind.Move && !(t.Text.Equals("break", StringComparison.OrdinalIgnoreCase)
+            bool moves = (terms.Exists(t => t.Kind == TermKind.Move && !(t.Text.Equals("break", StringComparison.OrdinalIgnoreCase)
                 && tokens.FindIndex(k => k.Span == t.Span) is > 0 and int broken && broken + 1 < tokens.Count
                 && tokens[broken + 1].Text is "off" or "after" or "here" or "and" or "up"))
+                || (terms.Exists(t => t.Kind == TermKind.Part)
+                && terms.Exists(t => t.Kind is TermKind.Foot or TermKind.Side) && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat)))
                 && terms.TrueForAll(t => !t.Text.StartsWith("tag", StringComparison.OrdinalIgnoreCase)
                 && !t.Text.StartsWith("restart", StringComparison.OrdinalIgnoreCase) && !t.Text.StartsWith("rst", StringComparison.OrdinalIgnoreCase)
                 && !t.Text.StartsWith("wall", StringComparison.OrdinalIgnoreCase)
                 && !t.Text.StartsWith("bridge", StringComparison.OrdinalIgnoreCase));
-            return moves ? new TextLine(line.Number, start, end).Trimmed(state.Text) : null;
+            return moves ? new TextLine(line.Number, start, end).Trimmed(state.Text) : InBrackets(tokens, line, end);
         }
 
         return InBrackets(tokens, line, end);
+    }
+
+    // "After that the dance begins again", "Then start over": the dance goes on, and no steps of the tag
+    [GeneratedRegex(@"^(?:(?:then|after (?:that|this|it|the tag)|afterwards|and|now|you|we|it|just|continue|carry on|go on)[ ,]*)+(?:the dance |dance |to )*"
+        + @"(?:start|begin|continue|carry|go|from|with)|^(?:start|begin|continue|carry on)\b[^,]*\b(?:again|over|top|beginning|usual|normal)",
+        RegexOptions.IgnoreCase)]
+    private static partial Regex StartsOver();
+
+    /// <summary>A tag that is nothing but waiting: "at the end of wall 4 the band stops, hold for 3 counts".</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="counts">How long it is.</param>
+    /// <param name="words">Where the sentence has the hold.</param>
+    /// <param name="line">The sentence.</param>
+    public Tag HoldTag(string name, Counts counts, TextSpan words, TextLine line)
+    {
+        Weight kept = state.Weight;
+        Facing? facing = state.Facing;
+        state.InTag = true;
+        List<LabelPlace> places = Enumerable.Range(1, counts.Value.Floor).Select(n =>
+            new LabelPlace(n.ToString(CultureInfo.InvariantCulture), n, Counts.FromWhole(n - 1), n > 1)).ToList();
+        string printed = string.Create(CultureInfo.InvariantCulture, $"1-{counts.Value.Floor}");
+        LineContent content = new LineReader(state).Read(places, words.Start, words.End, line.Number, printed);
+        state.Weight = kept;
+        state.Facing = facing;
+        state.InTag = false;
+        return new Tag(name, false, counts, BodyOf(content, places, printed, line, name), line.Span);
     }
 
     // "add the 4 count tag (sway R, L, R, L)", "tag after wall 4 - sway R, L, R, L"

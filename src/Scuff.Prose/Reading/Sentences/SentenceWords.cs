@@ -68,7 +68,9 @@ internal sealed class SentenceWords(List<WordToken> told)
         "those", "through", "time", "to", "towards", "track", "up", "us", "verse", "vocal", "vocals", "wall", "walls", "we", "when",
         "where", "which", "while", "who", "whole", "will", "with", "would", "you", "youll", "your",
         "careful", "cut", "direction", "mate", "next", "off", "short", "straight", "very", "worries", "including", "easier", "hear", "heard", "hooray",
-            "listen", "nice", "remember", "stand", "standing", "stands", "tricky",
+            "listen", "nice", "remember", "stand", "standing", "stands", "tricky", "look", "looks", "find", "yourself", "bring", "brings", "position",
+                "land", "lands",
+            "brought", "looked",
     };
 
     /// <summary>Whether a list that was read had a facing for one of its numbers.</summary>
@@ -175,7 +177,8 @@ internal sealed class SentenceWords(List<WordToken> told)
         while ((ordinals ? OrdinalAt(next) : NumberAt(next)) is (int value, int used))
         {
             // "walls 2, 16 counts": the second number is no wall
-            if (values.Count > 0 && !ordinals && Is(next + used, "count", "counts", "beats", "x", "o'clock", "oclock", "o’clock"))
+            if (values.Count > 0 && !ordinals && Is(next + used, "count", "counts", "beats", "x", "o'clock", "oclock", "o’clock", "times", "time", "restart",
+                "restarts", "tag", "tags", "bridge"))
             {
                 break;
             }
@@ -188,7 +191,7 @@ internal sealed class SentenceWords(List<WordToken> told)
             values.Add(value);
             end = next + used;
             if (Is(end, "-", "to") && NumberAt(end + 1) is (int last, int width) && !ordinals && last > value && last - value < 40
-                && !Is(end + 1 + width, "count", "counts"))
+                && !Is(end + 1 + width, "count", "counts", "o'clock", "oclock", "o’clock", "h"))
             {
                 // "walls 2-4"
                 values.AddRange(Enumerable.Range(value + 1, last - value));
