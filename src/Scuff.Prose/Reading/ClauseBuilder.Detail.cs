@@ -78,6 +78,17 @@ internal sealed partial class ClauseBuilder
             moves.RemoveAll(m => m.Head is { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] });
         }
 
+        if (moves is [{ Head.Verb: ActionKind.Shift or ActionKind.Recover, Feet: [{ } upon], Dir: null, Amount: null, Detail.Count: 0 } shift]
+            && owner is { HasContent: true, WeightNote: null, Detail.Count: 0 } && shift.HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))
+        {
+            // "unwind 1/2 left (taking weight on L)": where it ends, and no move of its own
+            owner.WeightNote = TermKind.WeightOn;
+            owner.WeightFoot = upon.Foot;
+            owner.Cover(_terms[Math.Min(close, _end - 1)].Span);
+            at = close;
+            return;
+        }
+
         bool hasClock = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind == TermKind.Clock);
         TakeWeightNote(owner, contentStart, close);
 

@@ -164,6 +164,22 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_current is
+            {
+                HasVerb: true, IsFigure: false, FootFirst: false, Feet: [{ IsCertain: false } upon], Dir: null, Diagonal: false,
+                Head.Verb: ActionKind.Sway or ActionKind.Rock or ActionKind.Lunge or ActionKind.Step or ActionKind.Bump
+            }
+            && upon.Foot == foot && (_pending is Link.None || _with) && NextIndex(at + 1) < 0 && SaysUpon(term, at))
+        {
+            // "sway right onto RF", "rock left onto your left foot": where it goes, and then the foot
+            _current.Feet[0] = new FootWord(foot, true, false);
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = foot };
+            _current.DirSide = foot;
+            _pending = Link.None;
+            Widen(term);
+            return;
+        }
+
         bool withOther = (_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase)) && _current.Feet.Count == 1
             && _current.Feet[0].Foot != foot;
         if (withOther && _current.Feet[0].MayBeReference && _current is { Dir.Direction: Direction.Together, Reference: null }
@@ -459,6 +475,10 @@ internal sealed partial class ClauseBuilder
         _current.Feet.Add(new FootWord(foot, certain, reference && afterPlace, term.Text.Length > 3));
         Widen(term);
     }
+
+    /// <summary>Whether a foot is said to be what the weight goes onto: "onto RF", "onto the right foot".</summary>
+    private bool SaysUpon(Term foot, int at) => foot.Text.StartsWith("onto", StringComparison.OrdinalIgnoreCase)
+        || foot.Text.StartsWith("on to", StringComparison.OrdinalIgnoreCase) || SaysOnto(at - 1);
 
     private bool SaysTo(int at)
     {

@@ -94,6 +94,17 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_current is { IsFigure: true, Feet.Count: 0, Dir: null, DirSide: null } && _pending is Link.None && next < 0 && at > 0
+            && _terms[at - 1] is { Kind: TermKind.Filler } goes && IsGoing(goes.Text))
+        {
+            // "voltas travelling left": where they go, and no foot
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = side };
+            _current.DirText = term.Text;
+            _current.DirSide = side;
+            Widen(term);
+            return;
+        }
+
         bool turnBefore = previous >= 0
             && (_terms[previous].Kind is TermKind.Amount
             || (_terms[previous].Kind is TermKind.Turn && (_current.Amount is not null || !IsStepAfter(at)))
@@ -154,6 +165,9 @@ internal sealed partial class ClauseBuilder
 
         FootTerm(term, at, false);
     }
+
+    private static bool IsGoing(string word) => word.Split(' ')[0].ToLowerInvariant() is "travelling" or "traveling" or "travel" or "travels" or "moving"
+        or "going" or "heading" or "progressing";
 
     private static int? WholeTurn(string name) => AmountOfTurn(name)
         ?? (name.StartsWith("full turn ", StringComparison.OrdinalIgnoreCase) || name.StartsWith("full spin", StringComparison.OrdinalIgnoreCase) ? 8 : null);

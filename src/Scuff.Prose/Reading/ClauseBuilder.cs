@@ -310,6 +310,14 @@ internal sealed partial class ClauseBuilder
                     _pending = Link.None;
                     Widen(term);
                     break;
+                case TermKind.WeightTakes when _current.HasContent && FootOfWeight(term, i) is (Foot onto, int last):
+                    // "unwind 1/2 left transferring the weight to L"
+                    _current.WeightNote = TermKind.WeightOn;
+                    _current.WeightFoot = onto;
+                    _pending = Link.None;
+                    Widen(_terms[last]);
+                    i = last;
+                    break;
                 case TermKind.WeightNone:
                 case TermKind.WeightTakes:
                 case TermKind.WeightBoth:

@@ -22,6 +22,9 @@ internal sealed partial class ClauseTidier
     {
         TurnOnBall();
         JoinLifts();
+        DropLaid();
+        JoinWeightThatGoes();
+        TurnOnEachCount();
         JoinPronouns();
         EachBefore();
         JoinManners();

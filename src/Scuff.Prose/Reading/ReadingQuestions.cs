@@ -53,6 +53,19 @@ internal sealed class ReadingQuestions(ReaderState state)
         }
     }
 
+    /// <summary>"Repeat on R, clap": what is to be danced again is no step, and is asked about where it was taken for one.</summary>
+    public void RepeatsDanced(LineReading best, List<Clause> danced, string label)
+    {
+        for (int i = 0; i < danced.Count; i++)
+        {
+            if (danced[i] is { IsRepeat: true, Head: null, Dir: null, Amount: null, HasTurnWord: false } && best.Rows.Exists(r => r.Clause == i))
+            {
+                TextSpan span = danced[i].Span;
+                state.Add(ReadingRules.UnknownWords.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)));
+            }
+        }
+    }
+
     /// <summary>A second way to read the line that dances otherwise.</summary>
     public void TwoReadings(LineReading best, LineReading other, List<Clause> danced, TextSpan whole, IReadOnlyList<LabelPlace> places)
     {

@@ -65,7 +65,8 @@ internal sealed partial class TextReaderRun
     // "3-4 turn 1/2 L stepping R back, turn 1/2 L stepping L forward. Option: walk R, L": up to the next cell of a table
     private TextLine? OptionAtEnd(TextLine line, CountLabel label)
     {
-        if (!_text.AsSpan(label.End, line.End - label.End).Contains("option", StringComparison.OrdinalIgnoreCase))
+        ReadOnlySpan<char> words = _text.AsSpan(label.End, line.End - label.End);
+        if (!words.Contains("option", StringComparison.OrdinalIgnoreCase) && !words.Contains("alternative", StringComparison.OrdinalIgnoreCase))
         {
             return null;
         }
@@ -76,13 +77,13 @@ internal sealed partial class TextReaderRun
             return null;
         }
 
-        int start = label.End + found.Groups[1].Index;
+        int start = label.End + found.Groups[found.Groups[1].Success ? 1 : 2].Index;
         int end = _text.AsSpan(start, line.End - start).IndexOfAny(Edges) is >= 0 and int edge ? start + edge : line.End;
         bool bracketed = _text[start - 1] == '(' && _text.LastIndexOf(')', end - 1, end - start) is > 0;
         return new TextLine(line.Number, start, bracketed ? _text.LastIndexOf(')', end - 1, end - start) : end);
     }
 
-    [GeneratedRegex(@"[.;(]\s*((?:easy |easier )?option(?:al)?\s?:)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:[.;(,]|\s[-–—/|])\s*((?:an |or )?(?:easy |easier )?(?:option(?:al)?|alternative|alternatively)\s?[:–—-])|\s((?:easy|easier) option\s?:)", RegexOptions.IgnoreCase)]
     private static partial Regex Option();
 
     // "8& recover R, step L to side     ## RESTART WALL 3": what stands behind the steps, apart from them
@@ -335,7 +336,7 @@ internal sealed partial class TextReaderRun
         bool ofOther = word is "on" or "count" or "counts" or "for" or "to" or "wall" or "and" or "section" or "steps" or "hold" or "of" or "from" or "in";
         return !ofOther && TermReader.Read(_text, next.End, end, _state.Lexicon) is [
         {
-            Kind: TermKind.Foot or TermKind.Side or TermKind.Amount
+            Kind: TermKind.Foot or TermKind.Side or TermKind.Amount or TermKind.Turn or TermKind.Dir or TermKind.Part or TermKind.BothFeet or TermKind.Size
             or TermKind.Move
         }, ..];
     }
@@ -499,6 +500,7 @@ internal sealed partial class TextReaderRun
         RememberWeight(places);
         TableRow row = RowOf(line, wordsStart);
         LineContent content = new LineReader(_state).Read(places, row.WordsStart, row.WordsEnd, line.Number, printed);
+        places = content.Places is { } counted ? [.. counted] : places;
         Counts start = places.Count > 0 ? Counts.Max(Counts.Zero, Counts.FromWhole(places.Min(p => p.Place).Value.Floor)) : Counts.Zero;
         if (places[0].Place < Counts.Zero)
         {
@@ -520,6 +522,7 @@ internal sealed partial class TextReaderRun
             Number = line.Number,
         };
         section.Lines.Add(made);
+        HoldAgainstName(content.Moves);
         CheckRow(row, made, printed);
         _state.SectionLines.Add(section.Lines[^1]);
     }

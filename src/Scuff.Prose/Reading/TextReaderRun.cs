@@ -357,6 +357,11 @@ internal sealed partial class TextReaderRun
             return;
         }
 
+        if (ReadNamesOfSteps(line, index))
+        {
+            return;
+        }
+
         if (ReadRemark(line))
         {
             return;

@@ -308,7 +308,8 @@ internal static class TermReader
                 or "up" or "back" or "over" or "kept" or "being" or "firmly" or "mostly" or "all" or "should" or "be" or "must" or "staying"
                     or "will" or "more" or "become" or "becomes" or "becoming" or "remaining" or "always" or "then" or "lands" or "goes" or "comes"
                     or "ended" or "arrives" or "arriving" or "arrived" or "rests" or "resting" or "settles" or "settling" or "well" or "landing" or "ready"
-                    or "there" or "fully" or "entirely" or "completely"))
+                    or "there" or "fully" or "entirely" or "completely" or "transferring" or "transferred" or "shifting" or "shifted" or "changing" or "changed"
+                    or "moving" or "going" or "coming"))
             {
                 return null;
             }

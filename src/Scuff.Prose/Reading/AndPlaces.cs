@@ -1,0 +1,55 @@
+using Scuff.Timing;
+
+namespace Scuff.Prose.Reading;
+
+/// <summary>Places for an &amp; that stands between the moves of a line and not in its label: "1-2 rock R forward, recover L &amp; step R together".</summary>
+internal static class AndPlaces
+{
+    /// <summary>The places with as many &amp; among them as the words have, in every order; none where the label knows of one or there are too many.</summary>
+    /// <param name="clauses">The clauses of the line.</param>
+    /// <param name="places">The places of its label.</param>
+    public static IEnumerable<List<LabelPlace>> Of(List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    {
+        int ands = clauses.Count(c => c.IsAmp);
+        if (ands is not (1 or 2) || places.Count is < 2 or > 8 || !places.All(p => p.Place.IsWhole))
+        {
+            yield break;
+        }
+
+        for (int first = 0; first < places.Count; first++)
+        {
+            if (ands == 1)
+            {
+                yield return With(places, first, first);
+                continue;
+            }
+
+            for (int second = first + 1; second < places.Count; second++)
+            {
+                yield return With(places, first, second);
+            }
+        }
+    }
+
+    /// <summary>Whether every move on an &amp; is one that an &amp; stands before, and no other is.</summary>
+    /// <param name="reading">The reading.</param>
+    /// <param name="danced">The clauses it dances.</param>
+    public static bool AreAnds(LineReading reading, List<Clause> danced)
+        => reading.Rows.TrueForAll(r => r.IsWith || r.Place.IsWhole != (danced[r.Clause].Link is Link.Amp));
+
+    private static List<LabelPlace> With(IReadOnlyList<LabelPlace> places, int first, int second)
+    {
+        List<LabelPlace> all = [];
+        for (int i = 0; i < places.Count; i++)
+        {
+            all.Add(places[i]);
+            if (i == first || i == second)
+            {
+                Counts half = places[i].Place + Counts.Half;
+                all.Add(new LabelPlace(CountGrid.LabelOf(half), places[i].Number, half, false));
+            }
+        }
+
+        return all;
+    }
+}
