@@ -39,6 +39,7 @@ internal sealed partial class ClauseBuilder
         StylePhrases.Mark(terms);
         WordOrder.JoinFeet(terms);
         WordOrder.Mend(terms);
+        WayOfTurn.PutLast(terms);
         if (Rhythm(terms) is (List<int> rhythm, int start))
         {
             // "quick quick slow: R forward, L forward, R forward": how long each takes

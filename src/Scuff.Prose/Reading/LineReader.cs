@@ -151,6 +151,19 @@ internal sealed class LineReader
             }
         }
 
+        if (best is not { Fits: true, Cost: < 0.9 } && WayOfTurn.BeforeFeet(terms) is List<Term> ways)
+        {
+            // "left 1/4 L forward, left 1/2 R back": the way round, and then the foot
+            List<Clause> told = ClauseBuilder.Build(ways);
+            ResolveTurnsTo(told);
+            (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) =
+                _search.Solve(told, places);
+            if (again is { Fits: true, Cost: < 2 } && (best is not { Fits: true } || again.Cost < best.Cost - 0.3))
+            {
+                (best, other, danced, figures, clauses, terms) = (again, againOther, againDanced, againFigures, told, ways);
+            }
+        }
+
         foreach (List<Term>? one in (ReadOnlySpan<List<Term>?>)[best is { Fits: true } ? null : TurnedSteps(terms),
             best is { Fits: true } ? null : HeelsGround(terms)])
         {
