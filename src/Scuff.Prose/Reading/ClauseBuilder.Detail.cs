@@ -254,7 +254,10 @@ internal sealed partial class ClauseBuilder
                 or { Head.Verb: ActionKind.Step, IsFigure: false, Feet.Count: 1, Dir: null, Amount: null, HasTurnWord: false, Detail.Count: 0 });
         bool byTurn = owner is { IsFigure: true, TurnSide: null, Feet: [{ IsCertain: false }] } && owner.Head!.Figures.Any(f => f.NamedBy == NamedBy.Turn
             && f.Rows.Count == moves.Count);
-        if (!oneEach || (owner.Feet.Count > 0 && !byTurn))
+        // "jazz box quarter turn right: R, L, R, L": the first foot is named once more
+        bool again = owner is { Feet: [{ IsCertain: false } first], TimesStated: false } && moves[0].Feet is [{ } told1] && told1.Foot == first.Foot
+            && owner.Head is { NamesAmount: true };
+        if (!oneEach || (owner.Feet.Count > 0 && !byTurn && !again))
         {
             return false;
         }

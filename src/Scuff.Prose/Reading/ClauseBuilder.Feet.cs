@@ -116,6 +116,13 @@ internal sealed partial class ClauseBuilder
             Close(Link.None);
         }
 
+        if (at > 0 && _terms[at - 1] is { Kind: TermKind.Dir } beside && beside.Text.EndsWith(" it", StringComparison.OrdinalIgnoreCase)
+            && _current.Feet.Count > 0 && _pending is Link.None && NextIndex(at + 1) >= 0)
+        {
+            // "touch left beside it left foot steps back": what it is put beside is told already
+            Close(Link.None);
+        }
+
         if (at > 0 && IsPassing(at - 1) && _current.HasContent)
         {
             // "scuff R past the left foot"

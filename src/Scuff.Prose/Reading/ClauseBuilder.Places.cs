@@ -194,7 +194,10 @@ internal sealed partial class ClauseBuilder
         }
 
         StartIfPending(TermKind.Dir, at);
-        bool footFollows = NextIndex(at + 1) is int afterDir and >= 0 && _terms[afterDir].Kind is TermKind.Side or TermKind.Foot;
+
+        // after "beside it" a foot begins the next move
+        bool footFollows = NextIndex(at + 1) is int afterDir and >= 0 && _terms[afterDir].Kind is TermKind.Side or TermKind.Foot
+            && !term.Text.EndsWith(" it", StringComparison.OrdinalIgnoreCase);
         if (_placesStart && _pending is Link.None && footFollows && _current is { Head: not null, Feet.Count: > 0, Dir: null } && !_current.IsFigure
             && dir.Side is null && dir.Direction is Direction.Back or Direction.Forward or Direction.Side or Direction.LockBehind
             or Direction.CrossBehind

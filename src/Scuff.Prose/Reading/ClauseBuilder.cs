@@ -245,8 +245,8 @@ internal sealed partial class ClauseBuilder
                     _current.NamesBoot |= _current.Head?.Verb is ActionKind.Slap && term.Text.StartsWith("boot", StringComparison.OrdinalIgnoreCase);
                     _current.HasStyle = true;
                     _current.SaysWaltz |= term.Text.StartsWith("waltz", StringComparison.OrdinalIgnoreCase);
-                    _current.HasLift |= term.Text.StartsWith("lift", StringComparison.OrdinalIgnoreCase)
-                        || term.Text.StartsWith("rais", StringComparison.OrdinalIgnoreCase);
+                    _current.HasLift |= !ArmFollows(i) && (term.Text.StartsWith("lift", StringComparison.OrdinalIgnoreCase)
+                        || term.Text.StartsWith("rais", StringComparison.OrdinalIgnoreCase));
                     Widen(term);
                     break;
                 case TermKind.Lead:

@@ -157,7 +157,7 @@ internal sealed partial class TextReaderRun
             }
 
             bool fraction = StartsWithFraction(next.End, line.End);
-            if (c is not ('(' or '[') && NextWordIsNoMove(next.End, line.End) && !(fraction && FirstNumber(next) == last + 1))
+            if (c is not ('(' or '[') && NextWordIsNoMove(next, line.End) && !(fraction && FirstNumber(next) == last + 1))
             {
                 continue;
             }
@@ -347,11 +347,13 @@ internal sealed partial class TextReaderRun
         return rest.Length > 0 && (rest[0] is '¼' or '½' or '¾' or '⅛' or '⅜' or '⅝' or '⅞');
     }
 
-    private bool NextWordIsNoMove(int at, int end)
+    private bool NextWordIsNoMove(CountLabel label, int end)
     {
-        ReadOnlySpan<char> rest = _text.AsSpan(at, end - at).TrimStart();
+        ReadOnlySpan<char> rest = _text.AsSpan(label.End, end - label.End).TrimStart();
+
+        // "3-4 x L over R": a cross, since no range of counts says how often
         return rest.Length == 0 || StartsWithWord(rest, "times") || StartsWithWord(rest, "counts") || StartsWithWord(rest, "count")
-            || StartsWithWord(rest, "x") || rest[0] is ')' or ']' or '/' or '¼' or '½' or '¾' || StartsWithWord(rest, "o");
+            || (StartsWithWord(rest, "x") && label.Places.Count == 1) || rest[0] is ')' or ']' or '/' or '¼' or '½' or '¾' || StartsWithWord(rest, "o");
     }
 
     private static int LastNumber(CountLabel label) => label.Places.Max(p => p.Number);

@@ -131,7 +131,7 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            if (CountLabel.Read(_text, i, line.End) is not { Places.Count: > 1 } label || label.End >= line.End || NextWordIsNoMove(label.End, line.End))
+            if (CountLabel.Read(_text, i, line.End) is not { Places.Count: > 1 } label || label.End >= line.End || NextWordIsNoMove(label, line.End))
             {
                 continue;
             }
