@@ -448,6 +448,13 @@ internal sealed partial class ClauseBuilder
         }
 
         StartIfPending(certain ? TermKind.Foot : TermKind.Side, at);
+        if (certain && _pending is Link.None && NextIndex(at + 1) is int runsOn and >= 0 && EndsBeforeFoot(foot)
+            && (_terms[runsOn].Kind is TermKind.Dir or TermKind.Part || (_terms[runsOn].Kind is TermKind.Move && !VerbFirst)))
+        {
+            // "pivot half left right foot steps forward", "weight on L R foot steps forward", "touch left left foot steps to side"
+            Close(Link.None);
+        }
+
         if (_current is { Head.Verb: ActionKind.Pivot or ActionKind.Unwind, TurnSide: not null, Feet.Count: 0, Amount: not null }
             && _pending is Link.None && NextIndex(at + 1) is int begun and >= 0
             && (_terms[begun].Kind is TermKind.Dir or TermKind.Part || (_terms[begun].Kind is TermKind.Move && !VerbFirst)))
@@ -482,6 +489,11 @@ internal sealed partial class ClauseBuilder
         _current.Feet.Add(new FootWord(foot, certain, reference && afterPlace, term.Text.Length > 3));
         Widen(term);
     }
+
+    /// <summary>Whether a clause is told so far that a foot, and what it does, can only begin the next one.</summary>
+    private bool EndsBeforeFoot(Foot foot) => _current is { TurnSide: not null, Feet.Count: 0, Head: { NamesAmount: true } named } && IsTurnVerb(named)
+        || _current is { IsTurnOnly: true, Amount: not null, WeightNote: TermKind.WeightOn }
+        || (_current is { HasVerb: true, IsFigure: false, FootFirst: false, Feet: [{ } last], Dir: null, Amount: null, Part.Length: 0 } && last.Foot == foot);
 
     /// <summary>Whether a foot is said to be what the weight goes onto: "onto RF", "onto the right foot".</summary>
     private bool SaysUpon(Term foot, int at) => foot.Text.StartsWith("onto", StringComparison.OrdinalIgnoreCase)

@@ -19,7 +19,7 @@ internal sealed partial class ClauseBuilder
         return moved is { WeightNote: null } && (_current.HasContent || (_clauses.Count > 0 && IsStill(_clauses[^1]))) ? moved : Last();
     }
 
-    /// <summary>The foot that weight is said to be put on or brought to, and its place: "transferring the weight to L", "putting your weight on the left".</summary>
+    /// <summary>The foot that weight is said to be brought to, and its place: "transferring the weight to L", "putting your weight on the left".</summary>
     private (Foot Foot, int At)? FootOfWeight(Term term, int at)
     {
         int next = at + 1;

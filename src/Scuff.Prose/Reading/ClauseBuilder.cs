@@ -276,6 +276,11 @@ internal sealed partial class ClauseBuilder
                     // "lifting both arms", "step R to side dipping both knees"
                     _current.HasStyle = true;
                     Widen(term);
+                    if (_terms[i + 1].Kind is TermKind.Part)
+                    {
+                        Widen(_terms[++i]);
+                    }
+
                     break;
                 case TermKind.BothFeet:
                     StartIfPending(term.Kind, i);

@@ -140,8 +140,11 @@ internal sealed class CountLabel
                 bool isOrdinal = stop + 1 < end && char.IsLetter(text[stop])
                     && text.AsSpan(stop, Math.Min(2, end - stop)) is "st" or "nd" or "rd" or "th"
                     && (stop + 2 >= end || !char.IsLetter(text[stop + 2]));
+                int unit = SkipBlank(text, stop, end);
+                bool isDegrees = number is 45 or 90 or 135 or 180 or 270 or 360 && unit < end && (text[unit] is '°' or 'º'
+                    || (unit + 3 <= end && text.AsSpan(unit, 3).Equals("deg", StringComparison.OrdinalIgnoreCase)));
                 bool follows = !hasNumber || dash || comma || pendingAnd || number == last + 1;
-                if (isFraction || isTimes || isClock || isOrdinal || !follows || number > 1000 || number < 1
+                if (isFraction || isTimes || isClock || isOrdinal || isDegrees || !follows || number > 1000 || number < 1
                     || (hasNumber && !glued && !dash && !comma && !pendingAnd && number != last + 1)
                     || (hasNumber && dash && number < last))
                 {

@@ -8,7 +8,7 @@ internal sealed record LineContent(ValueList<WrittenMove> Moves, ValueList<Facin
     /// <summary>Whether some of the words were taken for a remark and are danced nowhere.</summary>
     public bool LeavesWordsOut { get; init; }
 
-    /// <summary>The places it is danced on, where the words know of an &amp; that the label does not have ("1-2 rock R, recover L &amp; close R"); or null.</summary>
+    /// <summary>Its places, where the words know of an &amp; that the label does not have ("1-2 rock R, recover L &amp; close R"); or null.</summary>
     public IReadOnlyList<LabelPlace>? Places { get; init; }
 
     /// <summary>Styling words that stood among the footwork.</summary>

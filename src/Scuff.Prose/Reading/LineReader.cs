@@ -285,7 +285,7 @@ internal sealed class LineReader
         if (best.Fits)
         {
             _questions.Turns(best, danced, places);
-            _questions.RepeatsDanced(best, danced, label);
+            _questions.RepeatsDanced(best, danced, places, label);
             _questions.Unused(best, danced, label);
             _questions.Unanswered(terms, best, danced, label);
             _questions.CountsElsewhere(best, danced, places, label);

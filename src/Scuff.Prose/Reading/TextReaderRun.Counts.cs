@@ -83,7 +83,8 @@ internal sealed partial class TextReaderRun
         return new TextLine(line.Number, start, bracketed ? _text.LastIndexOf(')', end - 1, end - start) : end);
     }
 
-    [GeneratedRegex(@"(?:[.;(,]|\s[-–—/|])\s*((?:an |or )?(?:easy |easier )?(?:option(?:al)?|alternative|alternatively)\s?[:–—-])|\s((?:easy|easier) option\s?:)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:[.;(,]|\s[-–—/|])\s*((?:an |or )?(?:easy |easier )?(?:option(?:al)?|alternative|alternatively)\s?[:–—-])"
+        + @"|\s((?:easy|easier) option\s?:)", RegexOptions.IgnoreCase)]
     private static partial Regex Option();
 
     // "8& recover R, step L to side     ## RESTART WALL 3": what stands behind the steps, apart from them

@@ -62,8 +62,8 @@ internal sealed partial class TextReaderRun
     }
 
     /// <summary>
-    /// "Vaudevilles R &amp; L" over the counts that dance them, "Rocking chair" between two lines: names without counts where the counts go on without a gap, so
-    /// that nothing is danced on them; false where it is no such line.
+    /// "Vaudevilles R &amp; L" over the counts that dance them, "Rocking chair" between two lines: names without counts where the counts go on without a gap,
+    /// so that nothing is danced on them; false where it is no such line.
     /// </summary>
     private bool ReadNamesOfSteps(TextLine line, int index)
     {
@@ -109,7 +109,7 @@ internal sealed partial class TextReaderRun
         return true;
     }
 
-    /// <summary>Asks where the counts under a name begin with the other foot than the name says: "Coaster step R" over "L back, R together, L forward".</summary>
+    /// <summary>Asks where the counts under a name begin with the other foot than it says: "Coaster step R" over "L back, R together, L forward".</summary>
     private void HoldAgainstName(ValueList<WrittenMove> moves)
     {
         if (_nameAbove is not (string name, Foot foot, TextSpan span))

@@ -6,8 +6,8 @@ using Scuff.Steps;
 namespace Scuff.Prose.Reading;
 
 /// <summary>
-/// Puts the way round of a turn behind how far it goes where a writer has it in front: "sailor step with a right 1/4 turn" as "with a 1/4 turn right". A side in
-/// front of an amount may as well be the foot that acts ("step right 1/4 turn"), so only what can be no foot is moved.
+/// Puts the way round of a turn behind how far it goes where a writer has it in front: "sailor step with a right 1/4 turn" as "with a 1/4 turn right". A
+/// side in front of an amount may as well be the foot that acts ("step right 1/4 turn"), so only what can be no foot is moved.
 /// </summary>
 internal static class WayOfTurn
 {
@@ -111,7 +111,9 @@ internal static class WayOfTurn
         footActs |= follows is { Kind: TermKind.Side } again && again.Meaning.Side == way && after is { Kind: TermKind.Dir or TermKind.Move };
         footActs |= follows is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step, IsIng: true } } && after?.Meaning.Side is not null;
         bool sideFollows = !upon && !footActs && follows is { Kind: TermKind.Side or TermKind.Dir, Meaning.Side: not null };
-        if (terms[at].Kind is not TermKind.Foot && (before < 0 || terms[before].Kind is TermKind.Separator or TermKind.Then or TermKind.Open or TermKind.Close or TermKind.Amp or TermKind.Join))
+        bool begins = before < 0 || terms[before].Kind is TermKind.Separator or TermKind.Then or TermKind.Open or TermKind.Close or TermKind.Amp
+            or TermKind.Join;
+        if (begins && terms[at].Kind is not TermKind.Foot)
         {
             // "left 1/2 onto L", "right 1/4 turn RF forward"
             return upon || footActs;
