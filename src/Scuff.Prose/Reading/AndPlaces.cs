@@ -1,3 +1,4 @@
+using Scuff.Steps;
 using Scuff.Timing;
 
 namespace Scuff.Prose.Reading;
@@ -11,7 +12,11 @@ internal static class AndPlaces
     public static IEnumerable<List<LabelPlace>> Of(List<Clause> clauses, IReadOnlyList<LabelPlace> places)
     {
         int ands = clauses.Count(c => c.IsAmp);
-        if (ands is not (1 or 2) || places.Count is < 2 or > 8 || !places.All(p => p.Place.IsWhole))
+        bool plain = clauses.TrueForAll(c => c is
+        {
+            IsWith: false, SameTime: false, IsRepeat: false, Times: 1, TimesStated: false, Detail.Count: 0, Unknown.Count: 0, IsTurnOnly: false
+        });
+        if (ands is not (1 or 2) || !plain || places.Count is < 2 or > 8 || !places.All(p => p.Place.IsWhole))
         {
             yield break;
         }
@@ -31,11 +36,12 @@ internal static class AndPlaces
         }
     }
 
-    /// <summary>Whether every move on an &amp; is one that an &amp; stands before, and no other is.</summary>
+    /// <summary>Whether every move on an &amp; is a step that an &amp; stands before, and no other is.</summary>
     /// <param name="reading">The reading.</param>
     /// <param name="danced">The clauses it dances.</param>
     public static bool AreAnds(LineReading reading, List<Clause> danced)
-        => reading.Rows.TrueForAll(r => r.IsWith || r.Place.IsWhole != (danced[r.Clause].Link is Link.Amp));
+        => reading.Rows.TrueForAll(r => r.IsWith || (r.Place.IsWhole != (danced[r.Clause].Link is Link.Amp)
+            && (r.Place.IsWhole || r.Action.Effect is WeightEffect.Takes)));
 
     private static List<LabelPlace> With(IReadOnlyList<LabelPlace> places, int first, int second)
     {

@@ -197,7 +197,7 @@ internal sealed class LineReader
         }
 
         IReadOnlyList<LabelPlace>? counted = null;
-        if (best is not { Fits: true } && clauses.Exists(c => c.IsAmp))
+        if (best is not { Fits: true } && clauses.Exists(c => c.IsAmp) && !terms.Exists(t => t is { Kind: TermKind.Separator, Text: ":" }))
         {
             // "1-2 rock R forward, recover L & step R together": the & is counted, and the label has none
             foreach (List<LabelPlace> withAnds in AndPlaces.Of(clauses, places))
