@@ -493,6 +493,8 @@ internal sealed partial class ClauseBuilder
     /// <summary>Whether a clause is told so far that a foot, and what it does, can only begin the next one.</summary>
     private bool EndsBeforeFoot(Foot foot) => _current is { TurnSide: not null, Feet.Count: 0, Head: { NamesAmount: true } named } && IsTurnVerb(named)
         || _current is { IsTurnOnly: true, Amount: not null, WeightNote: TermKind.WeightOn }
+        || (_current is { Dir.Direction: Direction.Together, Feet.Count: 1, Reference: null }
+            && _current.DirText.StartsWith("tog", StringComparison.OrdinalIgnoreCase))
         || (_current is { HasVerb: true, IsFigure: false, FootFirst: false, Feet: [{ } last], Dir: null, Amount: null, Part.Length: 0 } && last.Foot == foot);
 
     /// <summary>Whether a foot is said to be what the weight goes onto: "onto RF", "onto the right foot".</summary>

@@ -362,6 +362,14 @@ internal sealed class CountLabel
             {
                 return ("&", 3);
             }
+
+            // "1 and 2 and R heel, together, ...": in a label that says its & in full, the last is one too
+            bool inFull = hasNumber && char.IsWhiteSpace(previous) && char.IsWhiteSpace(text[at + 3])
+                && text.AsSpan(labelStart, at - labelStart).Contains("and", StringComparison.OrdinalIgnoreCase);
+            if (inFull)
+            {
+                return ("&", 3);
+            }
         }
 
         return null;
