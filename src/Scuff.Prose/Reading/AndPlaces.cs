@@ -43,6 +43,15 @@ internal static class AndPlaces
         => reading.Rows.TrueForAll(r => r.IsWith || (r.Place.IsWhole != (danced[r.Clause].Link is Link.Amp)
             && (r.Place.IsWhole || r.Action.Effect is WeightEffect.Takes)));
 
+    /// <summary>The places with an &amp; after the last; null where they are not whole counts alone.</summary>
+    /// <param name="places">The places of the label.</param>
+    public static List<LabelPlace>? WithLast(IReadOnlyList<LabelPlace> places)
+        => places.Count is > 1 and < 9 && places.All(p => p.Place.IsWhole) ? With(places, places.Count - 1, places.Count - 1) : null;
+
+    /// <summary>Whether a step that takes the weight is danced on the &amp; at the end.</summary>
+    /// <param name="reading">The reading.</param>
+    public static bool EndsInStep(LineReading reading) => reading.Rows.FindLast(r => !r.IsWith) is { Place.IsWhole: false, Action.Effect: WeightEffect.Takes };
+
     private static List<LabelPlace> With(IReadOnlyList<LabelPlace> places, int first, int second)
     {
         List<LabelPlace> all = [];

@@ -78,6 +78,19 @@ internal sealed partial class ClauseBuilder
             moves.RemoveAll(m => m.Head is { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] });
         }
 
+        if (owner.HasContent && inner is [{ Size: not 0, Head.Verb: ActionKind.Step, Unknown.Count: 0 } sized] && sized is
+            {
+                Feet.Count: 0, Dir: null, DirSide: null, Diagonal: false, Amount: null, HasTurnWord: false, Part.Length: 0, BothFeet: false, TimesStated: false,
+                Detail.Count: 0, WeightNote: null
+            })
+        {
+            // "pivot 1/2 left (small steps)": how it is danced, and no step of its own
+            owner.HasStyle = true;
+            owner.Cover(_terms[Math.Min(close, _end - 1)].Span);
+            at = close;
+            return;
+        }
+
         if (moves is [{ Head.Verb: ActionKind.Shift or ActionKind.Recover, Feet: [{ } upon], Dir: null, Amount: null, Detail.Count: 0 } shift]
             && owner is { HasContent: true, WeightNote: null, Detail.Count: 0 } && shift.HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))
         {

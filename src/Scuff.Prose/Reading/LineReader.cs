@@ -213,6 +213,18 @@ internal sealed class LineReader
             places = counted ?? places;
         }
 
+        if (best is not { Fits: true } && terms is [{ Kind: TermKind.Join or TermKind.Amp }, ..] && AndPlaces.WithLast(places) is List<LabelPlace> andLast)
+        {
+            // "1-2 and rock R behind, recover, close": the "and" belongs to the counts
+            (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) =
+                _search.Solve(clauses, andLast);
+            if (again is { Fits: true, Cost: < 1.2 } && AndPlaces.EndsInStep(again))
+            {
+                (best, other, danced, figures, counted) = (again, againOther, againDanced, againFigures, andLast);
+                places = andLast;
+            }
+        }
+
         if (TitleAt(terms, best is not { Fits: true, Cost: < 1.2 }) is int colon
             && !clauses.Exists(c => c.Detail.Count > 0 && c.Start < terms[colon].Span.Start))
         {

@@ -16,6 +16,12 @@ internal static class WordOrder
         MakeIsDo(terms);
         SwingIsSweep(terms);
         NowTheFoot(terms);
+        if (terms is [{ Kind: TermKind.Dir } first, _, ..] && first.Text.Equals("next", StringComparison.OrdinalIgnoreCase))
+        {
+            // "Next, swivel heels right": what comes after what, and no place
+            terms[0] = first with { Meaning = new Meaning(TermKind.Filler) };
+        }
+
         int start = 0;
         while (start < terms.Count)
         {
