@@ -57,6 +57,15 @@ internal sealed class CountLabel
             && words[1] is "tag" or "tags" or "bridge" or "intro" or "introduction" or "ending" or "break" or "restart";
     }
 
+    /// <summary>A label of one number of two digits as the two counts that they are: "12", "78".</summary>
+    public CountLabel InTwos()
+    {
+        List<LabelPlace> two = [];
+        Add(two, Places[0].Number / 10, false);
+        Add(two, Places[0].Number % 10, true);
+        return new CountLabel(two, Span, End);
+    }
+
     /// <summary>The label of a line of its own for a quick count, "a" or "e" as the &amp; has it; null where the line starts otherwise.</summary>
     public static CountLabel? ReadQuick(string text, int start, int end)
     {
@@ -144,7 +153,7 @@ internal sealed class CountLabel
                 bool isDegrees = number is 45 or 90 or 135 or 180 or 270 or 360 && unit < end && (text[unit] is '°' or 'º'
                     || (unit + 3 <= end && text.AsSpan(unit, 3).Equals("deg", StringComparison.OrdinalIgnoreCase)));
                 bool follows = !hasNumber || dash || comma || pendingAnd || number == last + 1;
-                if (isFraction || isTimes || isClock || isOrdinal || isDegrees || !follows || number > 1000 || number < 1
+                if (isFraction || isTimes || isClock || isOrdinal || isDegrees || !follows || (number > 1000 && !RunOfDigits(text, at, stop)) || number < 1
                     || (hasNumber && !glued && !dash && !comma && !pendingAnd && number != last + 1)
                     || (hasNumber && dash && number < last))
                 {

@@ -62,6 +62,20 @@ internal sealed partial class TextReaderRun
         }
     }
 
+    /// <summary>"12 walk R, L", "34 step R, pivot 1/2 L": two counts without a gap, where they are those that come next.</summary>
+    private CountLabel? InTwos(CountLabel? label)
+    {
+        if (label is not { Places: [{ Number: > 11 and < 79 and int both, Place.IsWhole: true }] } || both % 10 != (both / 10) + 1)
+        {
+            return label;
+        }
+
+        int danced = _section is { } section ? section.Length.Value.Floor + (section.Offset ?? 0) : 0;
+        int first = both / 10;
+        bool comesNext = first == (danced % 8) + 1 && both != danced + 1 && (danced < 8 || first == 1);
+        return comesNext ? label.InTwos() : label;
+    }
+
     // "3-4 turn 1/2 L stepping R back, turn 1/2 L stepping L forward. Option: walk R, L": up to the next cell of a table
     private TextLine? OptionAtEnd(TextLine line, CountLabel label)
     {
@@ -419,11 +433,19 @@ internal sealed partial class TextReaderRun
         }
 
         bool apart = start > line.Start + 2 && start < end && char.IsWhiteSpace(_text[start - 1]);
-        return apart && CountLabel.Read(_text, start, end) is { Places.Count: > 1 } last && last.End == end
-            && TermReader.Read(_text, line.Start, start, _state.Lexicon) is { Count: > 1 } terms && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir)
-            && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat)
-            ? [(last, line.Start, start)]
-            : [];
+        if (!apart || CountLabel.Read(_text, start, end) is not { Places.Count: > 1 } last || last.End != end)
+        {
+            return [];
+        }
+
+        // "Repeat 1-4     5-8": the counts that come next, and no others, are those of the line itself
+        List<Term> terms = TermReader.Read(_text, line.Start, start, _state.Lexicon);
+        bool repeats = terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored);
+        bool goesOn = repeats && _section is { Lines.Count: > 0 } section
+            && FirstNumber(last) == section.Length.Value.Floor + (section.Offset ?? 0) + 1;
+        bool tells = goesOn || (terms.Count > 1 && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir)
+            && !terms.Exists(t => t.Kind is TermKind.Repeat));
+        return tells && !terms.Exists(t => t.Kind is TermKind.Unknown) ? [(last, line.Start, start)] : [];
     }
 
     // "step R forward, pivot 1/2 left     1-2  (3:00)": where the line ends without its clock
