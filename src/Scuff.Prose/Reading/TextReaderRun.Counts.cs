@@ -72,7 +72,8 @@ internal sealed partial class TextReaderRun
 
         int danced = _section is { } section ? section.Length.Value.Floor + (section.Offset ?? 0) : 0;
         int first = both / 10;
-        bool comesNext = first == (danced % 8) + 1 && both != danced + 1 && (danced < 8 || first == 1);
+        bool begins = _section is null or { Lines.Count: 0 } && both != _sectionsLength.Value.Floor + 1;
+        bool comesNext = (first == (danced % 8) + 1 && both != danced + 1 && (danced < 8 || first == 1)) || begins;
         return comesNext ? label.InTwos() : label;
     }
 
@@ -440,7 +441,10 @@ internal sealed partial class TextReaderRun
 
         // "Repeat 1-4     5-8": the counts that come next, and no others, are those of the line itself
         List<Term> terms = TermReader.Read(_text, line.Start, start, _state.Lexicon);
-        bool repeats = terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored);
+        ReadOnlySpan<char> before = _text.AsSpan(line.Start, start - line.Start);
+        bool repeats = terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored)
+            || (before.Length < 30 && (before.Contains("again", StringComparison.OrdinalIgnoreCase)
+                || before.Contains("once more", StringComparison.OrdinalIgnoreCase)));
         bool goesOn = repeats && _section is { Lines.Count: > 0 } section
             && FirstNumber(last) == section.Length.Value.Floor + (section.Offset ?? 0) + 1;
         bool tells = goesOn || (terms.Count > 1 && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir)
