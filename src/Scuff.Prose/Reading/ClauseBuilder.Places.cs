@@ -208,6 +208,13 @@ internal sealed partial class ClauseBuilder
 
         bool afterRecover = _current is { Head.Verb: ActionKind.Recover, Feet.Count: 1, Dir: null } && footFollows
             && dir.Direction is Direction.CrossFront or Direction.CrossBehind && _pending is Link.None;
+        if (afterRecover && _current.HeadText.StartsWith("rock", StringComparison.OrdinalIgnoreCase) && NextIndex(NextIndex(at + 1) + 1) < 0
+            && !term.Text.StartsWith("cross", StringComparison.OrdinalIgnoreCase) && _terms[NextIndex(at + 1)].Meaning.Side != _current.Feet[0].Foot)
+        {
+            // "rock onto left behind right": where it rocks to
+            afterRecover = false;
+        }
+
         bool closing = (term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) || dir.Special == "lock")
             && !term.Text.Contains(' ', StringComparison.Ordinal) && _current is { Feet.Count: 1 }
             && (_current.Dir is { Direction: Direction.Back } || _current is { Dir: null, Head.Verb: ActionKind.Step }) && footFollows

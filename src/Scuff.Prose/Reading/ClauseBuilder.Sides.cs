@@ -95,7 +95,8 @@ internal sealed partial class ClauseBuilder
         }
 
         if (previous == at - 1 && previous >= 0 && (next < 0 || _terms[next].Kind is TermKind.Times) && _pending is Link.None
-            && _current is { Feet.Count: 0, TurnSide: null, Amount: null } && _terms[previous] is { Kind: TermKind.Move, Meaning: { Verb: null, NamesAmount: true, Figures.Count: > 0 } paddle }
+            && _current is { Feet.Count: 0, TurnSide: null, Amount: null }
+            && _terms[previous] is { Kind: TermKind.Move, Meaning: { Verb: null, NamesAmount: true, Figures.Count: > 0 } paddle }
             && paddle.Figures.All(f => f.NamedBy == NamedBy.ActingFoot && f.TotalTurn.Sign != 0))
         {
             // "paddle quarter turn left": the way round

@@ -69,7 +69,8 @@ internal sealed class ReadingQuestions(ReaderState state)
                 state.Add(ReadingRules.MoveLeftOut.At(twice, ("words", state.Text.Substring(twice.Start, twice.Length)), ("counts", label)));
             }
 
-            if (danced[i] is { IsRepeat: true, Head: null, Dir: null, Amount: null, HasTurnWord: false, Diagonal: false, Part.Length: 0 } && best.Rows.Exists(r => r.Clause == i))
+            if (danced[i] is { IsRepeat: true, Head: null, Dir: null, Amount: null, HasTurnWord: false, Diagonal: false, Part.Length: 0 }
+                && best.Rows.Exists(r => r.Clause == i))
             {
                 TextSpan span = danced[i].Span;
                 state.Add(ReadingRules.UnknownWords.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)));
