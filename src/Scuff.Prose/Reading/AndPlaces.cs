@@ -1,3 +1,4 @@
+using Scuff.Prose.Words;
 using Scuff.Steps;
 using Scuff.Timing;
 
@@ -42,6 +43,10 @@ internal static class AndPlaces
     public static bool AreAnds(LineReading reading, List<Clause> danced)
         => reading.Rows.TrueForAll(r => r.IsWith || (r.Place.IsWhole != (danced[r.Clause].Link is Link.Amp)
             && (r.Place.IsWhole || r.Action.Effect is WeightEffect.Takes)));
+
+    /// <summary>Whether a colon or a dash stands among the words, so that a name may stand before the steps and say them twice.</summary>
+    /// <param name="terms">The terms of the line.</param>
+    public static bool MayBeTitled(List<Term> terms) => terms.Exists(t => t is { Kind: TermKind.Separator, Text: ":" or "-" or "–" or "—" });
 
     /// <summary>The places with an &amp; after the last; null where they are not whole counts alone.</summary>
     /// <param name="places">The places of the label.</param>

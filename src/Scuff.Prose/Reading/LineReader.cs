@@ -197,7 +197,7 @@ internal sealed class LineReader
         }
 
         IReadOnlyList<LabelPlace>? counted = null;
-        if (best is not { Fits: true } && clauses.Exists(c => c.IsAmp) && !terms.Exists(t => t is { Kind: TermKind.Separator, Text: ":" }))
+        if (best is not { Fits: true } && clauses.Exists(c => c.IsAmp) && !AndPlaces.MayBeTitled(terms))
         {
             // "1-2 rock R forward, recover L & step R together": the & is counted, and the label has none
             foreach (List<LabelPlace> withAnds in AndPlaces.Of(clauses, places))
@@ -213,7 +213,8 @@ internal sealed class LineReader
             places = counted ?? places;
         }
 
-        if (best is not { Fits: true } && terms is [{ Kind: TermKind.Join or TermKind.Amp }, ..] && AndPlaces.WithLast(places) is List<LabelPlace> andLast)
+        if (best is not { Fits: true } && terms is [{ Kind: TermKind.Join or TermKind.Amp }, ..] && !AndPlaces.MayBeTitled(terms)
+            && AndPlaces.WithLast(places) is List<LabelPlace> andLast)
         {
             // "1-2 and rock R behind, recover, close": the "and" belongs to the counts
             (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) =
