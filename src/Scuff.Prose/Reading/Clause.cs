@@ -101,7 +101,8 @@ internal sealed class Clause
 
     /// <summary>Whether it may be a remark on the move before rather than a move: a bare place, a bare foot, a change of weight.</summary>
     public bool IsWeak => !IsRepeat && !IsAmp && Detail.Count == 0
-        && (IsFeetOnly || SaysEach || (Head is null && Dir?.Direction is Direction.Together && Feet.Count == 1 && Feet[0].MayBeReference && Reference is null)
+        && (IsFeetOnly || SaysEach || (Head is null && Dir?.Direction is Direction.Together && Feet.Count == 1 && Feet[0].MayBeReference && Reference is null
+            && Link is not Link.Amp)
         || (Head is null && BothFeet) || (Head is null && Feet.Count == 0 && !HasTurnWord && Amount is null)
         || (HasTurnWord && Amount is null && Head is null)
         || (Head is { Verb: Steps.ActionKind.Recover } && HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))

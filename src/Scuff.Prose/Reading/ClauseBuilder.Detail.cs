@@ -78,6 +78,30 @@ internal sealed partial class ClauseBuilder
             moves.RemoveAll(m => m.Head is { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] });
         }
 
+        if (owner.HasContent && inner is [{ Size: not 0, Head.Verb: ActionKind.Step, Unknown.Count: 0 } sized] && sized is
+            {
+                Feet.Count: 0, Dir: null, DirSide: null, Diagonal: false, Amount: null, HasTurnWord: false, Part.Length: 0, BothFeet: false, TimesStated: false,
+                Detail.Count: 0, WeightNote: null
+            })
+        {
+            // "pivot 1/2 left (small steps)": how it is danced, and no step of its own
+            owner.HasStyle = true;
+            owner.Cover(_terms[Math.Min(close, _end - 1)].Span);
+            at = close;
+            return;
+        }
+
+        if (moves is [{ Head.Verb: ActionKind.Shift or ActionKind.Recover, Feet: [{ } upon], Dir: null, Amount: null, Detail.Count: 0 } shift]
+            && owner is { HasContent: true, WeightNote: null, Detail.Count: 0 } && shift.HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))
+        {
+            // "unwind 1/2 left (taking weight on L)": where it ends, and no move of its own
+            owner.WeightNote = TermKind.WeightOn;
+            owner.WeightFoot = upon.Foot;
+            owner.Cover(_terms[Math.Min(close, _end - 1)].Span);
+            at = close;
+            return;
+        }
+
         bool hasClock = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind == TermKind.Clock);
         TakeWeightNote(owner, contentStart, close);
 
@@ -243,7 +267,10 @@ internal sealed partial class ClauseBuilder
                 or { Head.Verb: ActionKind.Step, IsFigure: false, Feet.Count: 1, Dir: null, Amount: null, HasTurnWord: false, Detail.Count: 0 });
         bool byTurn = owner is { IsFigure: true, TurnSide: null, Feet: [{ IsCertain: false }] } && owner.Head!.Figures.Any(f => f.NamedBy == NamedBy.Turn
             && f.Rows.Count == moves.Count);
-        if (!oneEach || (owner.Feet.Count > 0 && !byTurn))
+        // "jazz box quarter turn right: R, L, R, L": the first foot is named once more
+        bool again = owner is { Feet: [{ IsCertain: false } first], TimesStated: false } && moves[0].Feet is [{ } told1] && told1.Foot == first.Foot
+            && owner.Head is { NamesAmount: true };
+        if (!oneEach || (owner.Feet.Count > 0 && !byTurn && !again))
         {
             return false;
         }

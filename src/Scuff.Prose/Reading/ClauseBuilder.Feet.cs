@@ -116,6 +116,13 @@ internal sealed partial class ClauseBuilder
             Close(Link.None);
         }
 
+        if (at > 0 && _terms[at - 1] is { Kind: TermKind.Dir } beside && beside.Text.EndsWith(" it", StringComparison.OrdinalIgnoreCase)
+            && _current.Feet.Count > 0 && _pending is Link.None && NextIndex(at + 1) >= 0)
+        {
+            // "touch left beside it left foot steps back": what it is put beside is told already
+            Close(Link.None);
+        }
+
         if (at > 0 && IsPassing(at - 1) && _current.HasContent)
         {
             // "scuff R past the left foot"
@@ -156,6 +163,22 @@ internal sealed partial class ClauseBuilder
             && _current.Feet[0].Foot == foot && NextIndex(at + 1) < 0 && !_current.FootFirst)
         {
             // "small step right with RF": the first is where it goes
+            _current.Feet[0] = new FootWord(foot, true, false);
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = foot };
+            _current.DirSide = foot;
+            _pending = Link.None;
+            Widen(term);
+            return;
+        }
+
+        if (_current is
+            {
+                HasVerb: true, IsFigure: false, FootFirst: false, Feet: [{ IsCertain: false } upon], Dir: null, Diagonal: false,
+                Head.Verb: ActionKind.Sway or ActionKind.Rock or ActionKind.Lunge or ActionKind.Step or ActionKind.Bump
+            }
+            && upon.Foot == foot && (_pending is Link.None || _with) && NextIndex(at + 1) < 0 && SaysUpon(term, at))
+        {
+            // "sway right onto RF", "rock left onto your left foot": where it goes, and then the foot
             _current.Feet[0] = new FootWord(foot, true, false);
             _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = foot };
             _current.DirSide = foot;
@@ -430,6 +453,13 @@ internal sealed partial class ClauseBuilder
         }
 
         StartIfPending(certain ? TermKind.Foot : TermKind.Side, at);
+        if (certain && _pending is Link.None && NextIndex(at + 1) is int runsOn and >= 0 && EndsBeforeFoot(foot)
+            && (_terms[runsOn].Kind is TermKind.Dir or TermKind.Part || (_terms[runsOn].Kind is TermKind.Move && !VerbFirst)))
+        {
+            // "pivot half left right foot steps forward", "weight on L R foot steps forward", "touch left left foot steps to side"
+            Close(Link.None);
+        }
+
         if (_current is { Head.Verb: ActionKind.Pivot or ActionKind.Unwind, TurnSide: not null, Feet.Count: 0, Amount: not null }
             && _pending is Link.None && NextIndex(at + 1) is int begun and >= 0
             && (_terms[begun].Kind is TermKind.Dir or TermKind.Part || (_terms[begun].Kind is TermKind.Move && !VerbFirst)))
@@ -464,6 +494,17 @@ internal sealed partial class ClauseBuilder
         _current.Feet.Add(new FootWord(foot, certain, reference && afterPlace, term.Text.Length > 3));
         Widen(term);
     }
+
+    /// <summary>Whether a clause is told so far that a foot, and what it does, can only begin the next one.</summary>
+    private bool EndsBeforeFoot(Foot foot) => _current is { TurnSide: not null, Feet.Count: 0, Head: { NamesAmount: true } named } && IsTurnVerb(named)
+        || _current is { IsTurnOnly: true, Amount: not null, WeightNote: TermKind.WeightOn }
+        || (_current is { Dir.Direction: Direction.Together, Feet.Count: 1, Reference: null }
+            && _current.DirText.StartsWith("tog", StringComparison.OrdinalIgnoreCase))
+        || (_current is { HasVerb: true, IsFigure: false, FootFirst: false, Feet: [{ } last], Dir: null, Amount: null, Part.Length: 0 } && last.Foot == foot);
+
+    /// <summary>Whether a foot is said to be what the weight goes onto: "onto RF", "onto the right foot".</summary>
+    private bool SaysUpon(Term foot, int at) => foot.Text.StartsWith("onto", StringComparison.OrdinalIgnoreCase)
+        || foot.Text.StartsWith("on to", StringComparison.OrdinalIgnoreCase) || SaysOnto(at - 1);
 
     private bool SaysTo(int at)
     {

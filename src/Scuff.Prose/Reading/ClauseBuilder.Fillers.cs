@@ -112,6 +112,18 @@ internal sealed partial class ClauseBuilder
                 }, ..]
             };
 
+    /// <summary>Whether arms are what a word of lifting speaks of: "L forward lifting both arms".</summary>
+    private bool ArmFollows(int at)
+    {
+        int next = at + 1;
+        while (next < _end && _terms[next].Kind is TermKind.Filler or TermKind.BothFeet or TermKind.Side or TermKind.Foot)
+        {
+            next++;
+        }
+
+        return next < _end && IsArm(_terms[next]);
+    }
+
     internal static bool IsArm(Term term) => term is { Kind: TermKind.Move, Meaning.Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }
         || (term.Kind is TermKind.Style && term.Text.ToLowerInvariant() is "arm" or "arms" or "hand" or "hands" or "elbow" or "elbows" or "finger"
         or "fingers" or "shoulder" or "shoulders" or "palm" or "palms" or "thumb" or "thumbs" or "hat" or "belt" or "brim" or "pocket" or "pockets"

@@ -228,6 +228,14 @@ internal sealed partial class ClauseBuilder
             && move.Verb is ActionKind.Sway or ActionKind.Bump or ActionKind.RollHips;
         settled |= _current is { Head: null or { Verb: ActionKind.Step or ActionKind.Rock or ActionKind.Recover }, Feet.Count: 1, Dir: not null }
             && move.Verb is ActionKind.Dip or ActionKind.Shimmy or ActionKind.RollBody;
+
+        // "R forward pushing hips forward", "R to side bumping hips right, right": the foot goes there, whether "step" is written or not
+        settled |= _current is { Head: null, FootFirst: true, Part.Length: 0, Feet.Count: 1, Amount: null, HasTurnWord: false }
+            && (_current.Diagonal || _current.Dir?.Direction is Direction.Side or Direction.Out or Direction.Forward or Direction.Back or Direction.InPlace)
+            && move.Verb is ActionKind.Sway or ActionKind.Bump or ActionKind.RollHips;
+        settled |= _current is { Head.Verb: ActionKind.Step, Feet.Count: 1 }
+            && (_current.Diagonal || _current.Dir?.Direction is Direction.Forward or Direction.Back)
+            && move.Verb is ActionKind.Bump && term.Text.Contains("ing", StringComparison.OrdinalIgnoreCase);
         if (term.Text.Contains("ing", StringComparison.OrdinalIgnoreCase) && settled && _pending is Link.None && move.Verb is ActionKind.Sway or ActionKind.Bump
             && FeetOnlyFollow(at + 1) && NextIndex(at + 1) is int begun and >= 0 && _terms[begun].Meaning.Side == _current.Feet[0].Foot)
         {

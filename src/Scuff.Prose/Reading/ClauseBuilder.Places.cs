@@ -195,7 +195,10 @@ internal sealed partial class ClauseBuilder
         }
 
         StartIfPending(TermKind.Dir, at);
-        bool footFollows = NextIndex(at + 1) is int afterDir and >= 0 && _terms[afterDir].Kind is TermKind.Side or TermKind.Foot;
+
+        // after "beside it" a foot begins the next move
+        bool footFollows = NextIndex(at + 1) is int afterDir and >= 0 && _terms[afterDir].Kind is TermKind.Side or TermKind.Foot
+            && !term.Text.EndsWith(" it", StringComparison.OrdinalIgnoreCase);
         if (_placesStart && _pending is Link.None && footFollows && _current is { Head: not null, Feet.Count: > 0, Dir: null } && !_current.IsFigure
             && dir.Side is null && dir.Direction is Direction.Back or Direction.Forward or Direction.Side or Direction.LockBehind
             or Direction.CrossBehind
@@ -206,6 +209,13 @@ internal sealed partial class ClauseBuilder
 
         bool afterRecover = _current is { Head.Verb: ActionKind.Recover, Feet.Count: 1, Dir: null } && footFollows
             && dir.Direction is Direction.CrossFront or Direction.CrossBehind && _pending is Link.None;
+        if (afterRecover && _current.HeadText.StartsWith("rock", StringComparison.OrdinalIgnoreCase) && NextIndex(NextIndex(at + 1) + 1) < 0
+            && !term.Text.StartsWith("cross", StringComparison.OrdinalIgnoreCase) && _terms[NextIndex(at + 1)].Meaning.Side != _current.Feet[0].Foot)
+        {
+            // "rock onto left behind right": where it rocks to
+            afterRecover = false;
+        }
+
         bool closing = (term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) || dir.Special == "lock")
             && !term.Text.Contains(' ', StringComparison.Ordinal) && _current is { Feet.Count: 1 }
             && (_current.Dir is { Direction: Direction.Back } || _current is { Dir: null, Head.Verb: ActionKind.Step }) && footFollows

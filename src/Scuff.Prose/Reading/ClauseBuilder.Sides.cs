@@ -94,6 +94,28 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (previous == at - 1 && previous >= 0 && (next < 0 || _terms[next].Kind is TermKind.Times) && _pending is Link.None
+            && _current is { Feet.Count: 0, TurnSide: null, Amount: null }
+            && _terms[previous] is { Kind: TermKind.Move, Meaning: { Verb: null, NamesAmount: true, Figures.Count: > 0 } paddle }
+            && paddle.Figures.All(f => f.NamedBy == NamedBy.ActingFoot && f.TotalTurn.Sign != 0))
+        {
+            // "paddle quarter turn left": the way round
+            _current.TurnSide = side;
+            Widen(term);
+            return;
+        }
+
+        if (_current is { IsFigure: true, Feet.Count: 0, Dir: null, DirSide: null } && _pending is Link.None && next < 0 && at > 0
+            && _terms[at - 1] is { Kind: TermKind.Filler } goes && IsGoing(goes.Text))
+        {
+            // "voltas travelling left": where they go, and no foot
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = side };
+            _current.DirText = term.Text;
+            _current.DirSide = side;
+            Widen(term);
+            return;
+        }
+
         bool turnBefore = previous >= 0
             && (_terms[previous].Kind is TermKind.Amount
             || (_terms[previous].Kind is TermKind.Turn && (_current.Amount is not null || !IsStepAfter(at)))
@@ -154,6 +176,9 @@ internal sealed partial class ClauseBuilder
 
         FootTerm(term, at, false);
     }
+
+    private static bool IsGoing(string word) => word.Split(' ')[0].ToLowerInvariant() is "travelling" or "traveling" or "travel" or "travels" or "moving"
+        or "going" or "heading" or "progressing";
 
     private static int? WholeTurn(string name) => AmountOfTurn(name)
         ?? (name.StartsWith("full turn ", StringComparison.OrdinalIgnoreCase) || name.StartsWith("full spin", StringComparison.OrdinalIgnoreCase) ? 8 : null);
@@ -222,7 +247,8 @@ internal sealed partial class ClauseBuilder
                 return glued && !(startsMove && _terms[before].Kind is TermKind.Move);
             }
 
-            if (_terms[i].Kind is TermKind.Dir && _terms[i].Meaning.Side is not null)
+            if (_terms[i].Kind is TermKind.Dir
+                && (_terms[i].Meaning.Side is not null || _terms[i].Meaning.Direction is Direction.Clockwise or Direction.Anticlockwise))
             {
                 return true;
             }

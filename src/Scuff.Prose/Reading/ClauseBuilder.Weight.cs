@@ -1,4 +1,5 @@
 using Scuff.Prose.Words;
+using Scuff.Stance;
 using Scuff.Steps;
 
 namespace Scuff.Prose.Reading;
@@ -30,6 +31,28 @@ internal sealed partial class ClauseBuilder
         }
 
         return false;
+    }
+
+    /// <summary>The foot that weight is said to be brought to, and its place: "transferring the weight to L", "putting your weight on the left".</summary>
+    private (Foot Foot, int At)? FootOfWeight(Term term, int at)
+    {
+        int next = at + 1;
+        while (next < _end && _terms[next].Kind is TermKind.Filler)
+        {
+            next++;
+        }
+
+        bool moves = term.Text.StartsWith("transfer", StringComparison.OrdinalIgnoreCase) || term.Text.StartsWith("chang", StringComparison.OrdinalIgnoreCase)
+            || term.Text.StartsWith("put", StringComparison.OrdinalIgnoreCase);
+        if (!moves || next >= _end || _terms[next].Meaning.Side is not Foot foot)
+        {
+            return null;
+        }
+
+        bool onto = _terms[next].Kind is TermKind.Foot or TermKind.Side || (_terms[next].Kind is TermKind.Dir
+            && _terms[next].Text.StartsWith("to ", StringComparison.OrdinalIgnoreCase)
+            && !_terms[next].Text.EndsWith("side", StringComparison.OrdinalIgnoreCase));
+        return onto ? (foot, next) : null;
     }
 
     private static bool IsStill(Clause clause) => clause.Head?.Verb is ActionKind.Hold or ActionKind.Clap or ActionKind.Snap;

@@ -39,6 +39,7 @@ internal sealed partial class ClauseBuilder
         StylePhrases.Mark(terms);
         WordOrder.JoinFeet(terms);
         WordOrder.Mend(terms);
+        WayOfTurn.PutLast(terms);
         if (Rhythm(terms) is (List<int> rhythm, int start))
         {
             // "quick quick slow: R forward, L forward, R forward": how long each takes
@@ -245,8 +246,8 @@ internal sealed partial class ClauseBuilder
                     _current.NamesBoot |= _current.Head?.Verb is ActionKind.Slap && term.Text.StartsWith("boot", StringComparison.OrdinalIgnoreCase);
                     _current.HasStyle = true;
                     _current.SaysWaltz |= term.Text.StartsWith("waltz", StringComparison.OrdinalIgnoreCase);
-                    _current.HasLift |= term.Text.StartsWith("lift", StringComparison.OrdinalIgnoreCase)
-                        || term.Text.StartsWith("rais", StringComparison.OrdinalIgnoreCase);
+                    _current.HasLift |= !ArmFollows(i) && (term.Text.StartsWith("lift", StringComparison.OrdinalIgnoreCase)
+                        || term.Text.StartsWith("rais", StringComparison.OrdinalIgnoreCase));
                     Widen(term);
                     break;
                 case TermKind.Lead:
@@ -276,6 +277,11 @@ internal sealed partial class ClauseBuilder
                     // "lifting both arms", "step R to side dipping both knees"
                     _current.HasStyle = true;
                     Widen(term);
+                    if (_terms[i + 1].Kind is TermKind.Part)
+                    {
+                        Widen(_terms[++i]);
+                    }
+
                     break;
                 case TermKind.BothFeet:
                     StartIfPending(term.Kind, i);
@@ -310,6 +316,14 @@ internal sealed partial class ClauseBuilder
                     _current.HeadText = term.Text;
                     _pending = Link.None;
                     Widen(term);
+                    break;
+                case TermKind.WeightTakes when _current.HasContent && FootOfWeight(term, i) is (Foot onto, int last):
+                    // "unwind 1/2 left transferring the weight to L"
+                    _current.WeightNote = TermKind.WeightOn;
+                    _current.WeightFoot = onto;
+                    _pending = Link.None;
+                    Widen(_terms[last]);
+                    i = last;
                     break;
                 case TermKind.WeightNone:
                 case TermKind.WeightTakes:

@@ -23,6 +23,9 @@ internal sealed partial class ClauseTidier
         TurnOnBall();
         TurnOverDetail();
         JoinLifts();
+        DropLaid();
+        JoinWeightThatGoes();
+        TurnOnEachCount();
         JoinPronouns();
         EachBefore();
         JoinManners();
@@ -1043,6 +1046,12 @@ internal sealed partial class ClauseTidier
             }
 
             Clause owner = _clauses[before];
+            if (clause.Diagonal && (owner.Reference is not null || owner.Dir?.Direction is Direction.CrossFront or Direction.CrossBehind
+                or Direction.LockBehind or Direction.LockFront or Direction.Together or Direction.Side))
+            {
+                // "R to right diagonal, step L behind R, R to right diagonal": a place of its own
+                continue;
+            }
             if (clause.SaidCount is not null && owner.Lasts > 1 && owner is { IsFigure: false, Head: not null, Detail.Count: 0, Amount: null }
                 && !owner.Feet.Exists(f => f.Foot == clause.Feet[0].Foot))
             {

@@ -78,6 +78,15 @@ internal sealed class CountLabel
             && words[1] is "tag" or "tags" or "bridge" or "intro" or "introduction" or "ending" or "break" or "restart";
     }
 
+    /// <summary>A label of one number of two digits as the two counts that they are: "12", "78".</summary>
+    public CountLabel InTwos()
+    {
+        List<LabelPlace> two = [];
+        Add(two, Places[0].Number / 10, false);
+        Add(two, Places[0].Number % 10, true);
+        return new CountLabel(two, Span, End);
+    }
+
     /// <summary>The label of a line of its own for a quick count, "a" or "e" as the &amp; has it; null where the line starts otherwise.</summary>
     public static CountLabel? ReadQuick(string text, int start, int end)
     {
@@ -177,8 +186,11 @@ internal sealed class CountLabel
                 bool isOrdinal = stop + 1 < end && char.IsLetter(text[stop])
                     && text.AsSpan(stop, Math.Min(2, end - stop)) is "st" or "nd" or "rd" or "th"
                     && (stop + 2 >= end || !char.IsLetter(text[stop + 2]));
+                int unit = SkipBlank(text, stop, end);
+                bool isDegrees = number is 45 or 90 or 135 or 180 or 270 or 360 && unit < end && (text[unit] is '°' or 'º'
+                    || (unit + 3 <= end && text.AsSpan(unit, 3).Equals("deg", StringComparison.OrdinalIgnoreCase)));
                 bool follows = !hasNumber || dash || comma || pendingAnd || number == last + 1;
-                if (isFraction || isTimes || isClock || isOrdinal || !follows || number > 1000 || number < 1
+                if (isFraction || isTimes || isClock || isOrdinal || isDegrees || !follows || (number > 1000 && !RunOfDigits(text, at, stop)) || number < 1
                     || (hasNumber && !glued && !dash && !comma && !pendingAnd && number != last + 1)
                     || (hasNumber && dash && number < last))
                 {
@@ -428,6 +440,14 @@ internal sealed class CountLabel
         {
             int far = SkipBlank(text, at + 3, end);
             if (far < end && char.IsAsciiDigit(text[far]) && (hasNumber || at == labelStart) && !IsFractionAt(text, far, end))
+            {
+                return ("&", 3);
+            }
+
+            // "1 and 2 and R heel, together, ...": in a label that says its & in full, the last is one too
+            bool inFull = hasNumber && char.IsWhiteSpace(previous) && char.IsWhiteSpace(text[at + 3])
+                && text.AsSpan(labelStart, at - labelStart).Contains("and", StringComparison.OrdinalIgnoreCase);
+            if (inFull)
             {
                 return ("&", 3);
             }

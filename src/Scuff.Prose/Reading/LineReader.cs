@@ -90,6 +90,19 @@ internal sealed class LineReader
             }
         }
 
+        if (clauses is [{ IsRepeat: true } again1, _, ..] && clauses.Skip(1).All(RepeatReader.MayRestate))
+        {
+            // "do exactly the same on the right foot, heel forward first and then lower the toes"
+            int complaints = _state.Complaints.Count;
+            LineContent? repeated = _repeats.Read([again1], places, whole, line, label, clocks, clauses.GetRange(1, clauses.Count - 1));
+            if (repeated is not null)
+            {
+                return repeated;
+            }
+
+            _state.Complaints.RemoveRange(complaints, _state.Complaints.Count - complaints);
+        }
+
         if (clauses is [{ Head.Verb: ActionKind.Clap or ActionKind.Snap or ActionKind.Stomp, TimesStated: false } each] && places.Count > 1
             && terms.Exists(t => t.Kind == TermKind.Filler && t.Text.ToLowerInvariant() is "on each" or "on every" or "each" or "every"))
         {
@@ -153,6 +166,19 @@ internal sealed class LineReader
             }
         }
 
+        if (best is not { Fits: true, Cost: < 0.9 } && WayOfTurn.BeforeFeet(terms) is List<Term> ways)
+        {
+            // "left 1/4 L forward, left 1/2 R back": the way round, and then the foot
+            List<Clause> told = ClauseBuilder.Build(ways);
+            ResolveTurnsTo(told);
+            (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) =
+                _search.Solve(told, places);
+            if (again is { Fits: true, Cost: < 2 } && (best is not { Fits: true } || again.Cost < best.Cost - 0.3))
+            {
+                (best, other, danced, figures, clauses, terms) = (again, againOther, againDanced, againFigures, told, ways);
+            }
+        }
+
         foreach (List<Term>? one in (ReadOnlySpan<List<Term>?>)[best is { Fits: true } ? null : TurnedSteps(terms),
             best is { Fits: true } ? null : HeelsGround(terms)])
         {
@@ -182,6 +208,36 @@ internal sealed class LineReader
             if (again is { Fits: true, Cost: < 2 })
             {
                 (best, other, danced, figures, clauses, terms) = (again, againOther, againDanced, againFigures, told, plainAnds);
+            }
+        }
+
+        IReadOnlyList<LabelPlace>? counted = null;
+        if (best is not { Fits: true } && clauses.Exists(c => c.IsAmp) && !AndPlaces.MayBeTitled(terms))
+        {
+            // "1-2 rock R forward, recover L & step R together": the & is counted, and the label has none
+            foreach (List<LabelPlace> withAnds in AndPlaces.Of(clauses, places))
+            {
+                (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) =
+                    _search.Solve(clauses, withAnds);
+                if (again is { Fits: true, Cost: < 1.2 } && (counted is null || again.Cost < best!.Cost) && AndPlaces.AreAnds(again, againDanced))
+                {
+                    (best, other, danced, figures, counted) = (again, againOther, againDanced, againFigures, withAnds);
+                }
+            }
+
+            places = counted ?? places;
+        }
+
+        if (best is not { Fits: true } && terms is [{ Kind: TermKind.Join or TermKind.Amp }, ..] && !AndPlaces.MayBeTitled(terms)
+            && AndPlaces.WithLast(places) is List<LabelPlace> andLast)
+        {
+            // "1-2 and rock R behind, recover, close": the "and" belongs to the counts
+            (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) =
+                _search.Solve(clauses, andLast);
+            if (again is { Fits: true, Cost: < 1.2 } && AndPlaces.EndsInStep(again))
+            {
+                (best, other, danced, figures, counted) = (again, againOther, againDanced, againFigures, andLast);
+                places = andLast;
             }
         }
 
@@ -270,6 +326,7 @@ internal sealed class LineReader
         if (best.Fits)
         {
             _questions.Turns(best, danced, places);
+            _questions.RepeatsDanced(best, danced, places, label);
             _questions.Unused(best, danced, label);
             _questions.Unanswered(terms, best, danced, label);
             _questions.CountsElsewhere(best, danced, places, label);
@@ -293,7 +350,7 @@ internal sealed class LineReader
         ValueList<FacingClaim> claims = PlaceClaims(clocks, best, danced, places);
         return new LineContent(moves.ToValueList(), claims,
             best.Fits)
-        { Notes = Styling(terms), LeavesWordsOut = best.Fits && _questions.LeftOut(clauses, danced, figures, best, whole, label) };
+        { Places = counted, Notes = Styling(terms), LeavesWordsOut = best.Fits && _questions.LeftOut(clauses, danced, figures, best, whole, label) };
     }
 
     /// <summary>
@@ -1010,21 +1067,48 @@ internal sealed class LineReader
         {
             Counts at = last;
             bool found = false;
-            foreach (PlacedRow row in best.Rows)
+            for (int i = 0; i < best.Rows.Count; i++)
             {
-                if (danced[row.Clause].Start < span.Start)
+                if (ToldAt(best.Rows, i, danced) < span.Start)
                 {
-                    at = row.Place;
+                    at = best.Rows[i].Place;
                     found = true;
                 }
             }
 
             // a claim after the last move speaks of the end of the line
-            bool isLast = best.Rows.Count > 0 && found && ReferenceEquals(best.Rows[^1], best.Rows.Last(r => danced[r.Clause].Start < span.Start));
+            bool isLast = best.Rows.Count > 0 && found && ToldAt(best.Rows, best.Rows.Count - 1, danced) < span.Start;
             claims.Add(new FacingClaim(facing, isLast || !found ? last : at, span));
         }
 
         return claims.ToValueList();
+    }
+
+    /// <summary>
+    /// Where in the text an action is told. A figure whose detail says the same ("rolling turn: 1/4 L stepping L forward (3:00), ...") keeps its name, and each
+    /// of its steps stands where its detail does.
+    /// </summary>
+    private static int ToldAt(List<PlacedRow> rows, int at, List<Clause> danced)
+    {
+        Clause clause = danced[rows[at].Clause];
+        if (clause.Detail.Count < 2)
+        {
+            return clause.Start;
+        }
+
+        int first = at;
+        while (first > 0 && rows[first - 1].Clause == rows[at].Clause)
+        {
+            first--;
+        }
+
+        int last = at;
+        while (last + 1 < rows.Count && rows[last + 1].Clause == rows[at].Clause)
+        {
+            last++;
+        }
+
+        return last - first + 1 == clause.Detail.Count ? clause.Detail[at - first].Start : clause.Start;
     }
 
     private LineContent Unread(IReadOnlyList<LabelPlace> places, TextSpan whole, int line, string label, List<(Facing Facing, TextSpan Span)> clocks)

@@ -482,6 +482,10 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                         || kept[^1].Head?.Verb is not (ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist
                             or ActionKind.FanToe or ActionKind.FanHeel or ActionKind.SplitHeels or ActionKind.SplitToes);
                     agrees &= remark.Unknown.Count == 0;
+
+                    // "L heel, together", "recover R, close L": after a gesture or a recover a foot that closes is danced
+                    agrees &= remark is not { Head: null, Dir.Direction: Direction.Together, Feet.Count: < 2, BothFeet: false } || kept.Count == 0
+                        || !(kept[^1].Head?.Verb is ActionKind.Recover ? remark.Feet.Count == 1 : IsGesture(kept[^1]) && remark.Feet.Count == 0);
                 }
 
                 (LineReading? best, LineReading? other) = Best(solver.Solve(kept, places, state.Weight));
@@ -494,6 +498,10 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
 
         return found;
     }
+
+    private static bool IsGesture(Clause clause) => clause.Head?.Verb is ActionKind.Dig or ActionKind.Touch or ActionKind.Point or ActionKind.Tap
+        or ActionKind.Kick || clause is { Head: null, Part: "heel" or "toe", Feet.Count: 1 }
+        || clause.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dig or ActionKind.Touch or ActionKind.Point }] }, ..] };
 
     private static IEnumerable<List<int>> Choose(List<int> items, int size, int from = 0)
     {

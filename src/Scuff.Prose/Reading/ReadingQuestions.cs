@@ -53,6 +53,31 @@ internal sealed class ReadingQuestions(ReaderState state)
         }
     }
 
+    /// <summary>"Repeat on R, clap": what is to be danced again is no step, and is asked about where it was taken for one.</summary>
+    public void RepeatsDanced(LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places, string label)
+    {
+        for (int i = 0; i < danced.Count; i++)
+        {
+            bool isTurn = danced[i] is { IsTurnOnly: true, TimesStated: true, Times: > 1 };
+            bool isAgain = danced[i] is { IsRepeat: true, Head: null, Dir: null, Amount: null, HasTurnWord: false, Feet.Count: 0 }
+                && best.Actions < places.Count;
+            int rows = best.Rows.Count(r => r.Clause == i);
+            if ((isTurn && rows > 0 && rows < danced[i].Times) || (isAgain && rows == 0 && danced[i].End > danced[i].Start))
+            {
+                // "turn 1/4 left x2", "turn 1/4 left, and once more": danced once only
+                TextSpan twice = danced[i].Span;
+                state.Add(ReadingRules.MoveLeftOut.At(twice, ("words", state.Text.Substring(twice.Start, twice.Length)), ("counts", label)));
+            }
+
+            if (danced[i] is { IsRepeat: true, Head: null, Dir: null, Amount: null, HasTurnWord: false, Diagonal: false, Part.Length: 0 }
+                && best.Rows.Exists(r => r.Clause == i))
+            {
+                TextSpan span = danced[i].Span;
+                state.Add(ReadingRules.UnknownWords.At(span, ("words", state.Text.Substring(span.Start, span.Length)), ("counts", label)));
+            }
+        }
+    }
+
     /// <summary>A second way to read the line that dances otherwise.</summary>
     public void TwoReadings(LineReading best, LineReading other, List<Clause> danced, TextSpan whole, IReadOnlyList<LabelPlace> places)
     {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Scuff.Dances;
 using Scuff.Diagnostics;
+using Scuff.Prose.Words;
 using Scuff.Stance;
 using Scuff.Steps;
 using Scuff.Timing;
@@ -12,7 +13,7 @@ internal sealed class RepeatReader(ReaderState state)
 {
     /// <summary>"Repeat 1-4 on the other foot": the moves of those counts again, mirrored when said or when only that is possible.</summary>
     public LineContent? Read(List<Clause> clauses, IReadOnlyList<LabelPlace> places, TextSpan whole, int line, string label,
-        List<(Facing Facing, TextSpan Span)> clocks)
+        List<(Facing Facing, TextSpan Span)> clocks, List<Clause>? restated = null)
     {
         if (places.Count == 0)
         {
@@ -171,6 +172,11 @@ internal sealed class RepeatReader(ReaderState state)
             return null;
         }
 
+        if (restated is not null && !TellsAgain(restated, copied))
+        {
+            return null;
+        }
+
         copied = copied.Select(m => m with { Words = Phrasing.Describe(m) }).ToList();
         Weight weight = state.Weight;
         foreach (WrittenStep step in copied.SelectMany(m => m.Steps))
@@ -190,6 +196,43 @@ internal sealed class RepeatReader(ReaderState state)
         Head.Verb: ActionKind.Brush or ActionKind.Scuff or ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Kick or ActionKind.Hitch
             or ActionKind.Hook or ActionKind.Flick or ActionKind.Stomp
     };
+
+    /// <summary>Whether a clause behind a repeat may tell again what is repeated: a foot's action in words of its own.</summary>
+    /// <param name="clause">The clause.</param>
+    public static bool MayRestate(Clause clause) => clause is
+    {
+        IsRepeat: false, IsAmp: false, Amount: null, HasTurnWord: false, Times: 1, TimesStated: false, Detail.Count: 0, Unknown.Count: 0,
+        Feet.Count: < 2, WeightNote: null or TermKind.WeightOn or TermKind.WeightTakes
+    }
+        && (clause.Head is { Verb: not null } or { Figures: [{ Rows.Count: 1 }, ..] } || (clause.Head is null && clause.Dir is not null));
+
+    /// <summary>Whether clauses tell actions of those that are repeated, in their order and with their feet.</summary>
+    private static bool TellsAgain(List<Clause> restated, List<WrittenMove> copied)
+    {
+        List<StepAction> actions = [.. copied.SelectMany(m => m.Steps).Select(s => s.Action)];
+        int at = 0;
+        foreach (Clause clause in restated)
+        {
+            int found = actions.FindIndex(at, a => IsOf(clause, a));
+            if (found < 0)
+            {
+                return false;
+            }
+
+            at = found + 1;
+        }
+
+        return true;
+    }
+
+    private static bool IsOf(Clause clause, StepAction action)
+    {
+        bool sameMove = clause.Head is not { } head || (head.Verb is ActionKind verb ? verb == action.Kind
+            : head.Figures.Any(f => f.Rows[0].Action.Kind == action.Kind));
+        bool sameWay = clause.Dir is not { } way || action.Direction is Direction.Unstated
+            || FigureComparison.Family(way.Direction) == FigureComparison.Family(action.Direction);
+        return sameMove && sameWay && (clause.Feet.Count == 0 || action.Foot.ToFoot() == clause.Feet[0].Foot);
+    }
 
     private static bool TowardsCorner(List<Clause> clauses) => clauses.Exists(c => c.Diagonal) && clauses.TrueForAll(c => c.Amount is null);
 

@@ -62,10 +62,26 @@ internal sealed partial class TextReaderRun
         }
     }
 
+    /// <summary>"12 walk R, L", "34 step R, pivot 1/2 L": two counts without a gap, where they are those that come next.</summary>
+    private CountLabel? InTwos(CountLabel? label)
+    {
+        if (label is not { Places: [{ Number: > 11 and < 79 and int both, Place.IsWhole: true }] } || both % 10 != (both / 10) + 1)
+        {
+            return label;
+        }
+
+        int danced = _section is { } section ? section.Length.Value.Floor + (section.Offset ?? 0) : 0;
+        int first = both / 10;
+        bool begins = _section is null or { Lines.Count: 0 } && both != _sectionsLength.Value.Floor + 1;
+        bool comesNext = (first == (danced % 8) + 1 && both != danced + 1 && (danced < 8 || first == 1)) || begins;
+        return comesNext ? label.InTwos() : label;
+    }
+
     // "3-4 turn 1/2 L stepping R back, turn 1/2 L stepping L forward. Option: walk R, L": up to the next cell of a table
     private TextLine? OptionAtEnd(TextLine line, CountLabel label)
     {
-        if (!_text.AsSpan(label.End, line.End - label.End).Contains("option", StringComparison.OrdinalIgnoreCase))
+        ReadOnlySpan<char> words = _text.AsSpan(label.End, line.End - label.End);
+        if (!words.Contains("option", StringComparison.OrdinalIgnoreCase) && !words.Contains("alternative", StringComparison.OrdinalIgnoreCase))
         {
             return null;
         }
@@ -76,13 +92,14 @@ internal sealed partial class TextReaderRun
             return null;
         }
 
-        int start = label.End + found.Groups[1].Index;
+        int start = label.End + found.Groups[found.Groups[1].Success ? 1 : 2].Index;
         int end = _text.AsSpan(start, line.End - start).IndexOfAny(Edges) is >= 0 and int edge ? start + edge : line.End;
         bool bracketed = _text[start - 1] == '(' && _text.LastIndexOf(')', end - 1, end - start) is > 0;
         return new TextLine(line.Number, start, bracketed ? _text.LastIndexOf(')', end - 1, end - start) : end);
     }
 
-    [GeneratedRegex(@"[.;(]\s*((?:easy |easier )?option(?:al)?\s?:)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:[.;(,]|\s[-–—/|])\s*((?:an |or )?(?:easy |easier )?(?:option(?:al)?|alternative|alternatively)\s?[:–—-])"
+        + @"|\s((?:easy|easier) option\s?:)", RegexOptions.IgnoreCase)]
     private static partial Regex Option();
 
     // "8& recover R, step L to side     ## RESTART WALL 3": what stands behind the steps, apart from them
@@ -156,7 +173,7 @@ internal sealed partial class TextReaderRun
             }
 
             bool fraction = StartsWithFraction(next.End, line.End);
-            if (c is not ('(' or '[') && NextWordIsNoMove(next.End, line.End) && !(fraction && FirstNumber(next) == last + 1))
+            if (c is not ('(' or '[') && NextWordIsNoMove(next, line.End) && !(fraction && FirstNumber(next) == last + 1))
             {
                 continue;
             }
@@ -364,7 +381,7 @@ internal sealed partial class TextReaderRun
         bool ofOther = word is "on" or "count" or "counts" or "for" or "to" or "wall" or "and" or "section" or "steps" or "hold" or "of" or "from" or "in";
         return !ofOther && TermReader.Read(_text, next.End, end, _state.Lexicon) is [
         {
-            Kind: TermKind.Foot or TermKind.Side or TermKind.Amount or TermKind.Turn or TermKind.BothFeet
+            Kind: TermKind.Foot or TermKind.Side or TermKind.Amount or TermKind.Turn or TermKind.Dir or TermKind.Part or TermKind.BothFeet or TermKind.Size
             or TermKind.Move
         }, ..];
     }
@@ -375,11 +392,13 @@ internal sealed partial class TextReaderRun
         return rest.Length > 0 && (rest[0] is '¼' or '½' or '¾' or '⅛' or '⅜' or '⅝' or '⅞');
     }
 
-    private bool NextWordIsNoMove(int at, int end)
+    private bool NextWordIsNoMove(CountLabel label, int end)
     {
-        ReadOnlySpan<char> rest = _text.AsSpan(at, end - at).TrimStart();
+        ReadOnlySpan<char> rest = _text.AsSpan(label.End, end - label.End).TrimStart();
+
+        // "3-4 x L over R": a cross, since no range of counts says how often
         return rest.Length == 0 || StartsWithWord(rest, "times") || StartsWithWord(rest, "counts") || StartsWithWord(rest, "count")
-            || StartsWithWord(rest, "x") || rest[0] is ')' or ']' or '/' or '¼' or '½' or '¾' || StartsWithWord(rest, "o");
+            || (StartsWithWord(rest, "x") && label.Places.Count == 1) || rest[0] is ')' or ']' or '/' or '¼' or '½' or '¾' || StartsWithWord(rest, "o");
     }
 
     private static int LastNumber(CountLabel label) => label.Places.Max(p => p.Number);
@@ -445,11 +464,22 @@ internal sealed partial class TextReaderRun
         }
 
         bool apart = start > line.Start + 2 && start < end && char.IsWhiteSpace(_text[start - 1]);
-        return apart && CountLabel.Read(_text, start, end) is { Places.Count: > 1 } last && last.End == end
-            && TermReader.Read(_text, line.Start, start, _state.Lexicon) is { Count: > 1 } terms && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir)
-            && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat)
-            ? [(last, line.Start, EndOfWords(line.Start, start, out _))]
-            : [];
+        if (!apart || CountLabel.Read(_text, start, end) is not { Places.Count: > 1 } last || last.End != end)
+        {
+            return [];
+        }
+
+        // "Repeat 1-4     5-8": the counts that come next, and no others, are those of the line itself
+        List<Term> terms = TermReader.Read(_text, line.Start, start, _state.Lexicon);
+        ReadOnlySpan<char> before = _text.AsSpan(line.Start, start - line.Start);
+        bool repeats = terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored)
+            || (before.Length < 30 && (before.Contains("again", StringComparison.OrdinalIgnoreCase)
+                || before.Contains("once more", StringComparison.OrdinalIgnoreCase)));
+        bool goesOn = repeats && _section is { Lines.Count: > 0 } section
+            && FirstNumber(last) == section.Length.Value.Floor + (section.Offset ?? 0) + 1;
+        bool tells = goesOn || (terms.Count > 1 && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir)
+            && !terms.Exists(t => t.Kind is TermKind.Repeat));
+        return tells && !terms.Exists(t => t.Kind is TermKind.Unknown) ? [(last, line.Start, EndOfWords(line.Start, start, out _))] : [];
     }
 
     // "step R forward, pivot 1/2 left     1-2  (3:00)": where the line ends without its clock
@@ -529,6 +559,7 @@ internal sealed partial class TextReaderRun
         RememberWeight(places);
         TableRow row = RowOf(line, wordsStart);
         LineContent content = new LineReader(_state).Read(places, row.WordsStart, row.WordsEnd, line.Number, printed);
+        places = content.Places is { } counted ? [.. counted] : places;
         Counts start = places.Count > 0 ? Counts.Max(Counts.Zero, Counts.FromWhole(places.Min(p => p.Place).Value.Floor)) : Counts.Zero;
         if (places[0].Place < Counts.Zero)
         {
@@ -550,6 +581,7 @@ internal sealed partial class TextReaderRun
             Number = line.Number,
         };
         section.Lines.Add(made);
+        HoldAgainstName(content.Moves);
         CheckRow(row, made, printed);
         _state.SectionLines.Add(section.Lines[^1]);
     }

@@ -168,7 +168,7 @@ internal sealed partial class TextReaderRun
                 continue;
             }
 
-            if (CountLabel.Read(_text, i, line.End) is not CountLabel label || label.End >= line.End || NextWordIsNoMove(label.End, line.End)
+            if (CountLabel.Read(_text, i, line.End) is not CountLabel label || label.End >= line.End || NextWordIsNoMove(label, line.End)
                 || (label.Places.Count == 1 && !(_text[label.Span.End] is ':' or ')' && Runs(line with { Start = i }, label).Count > 1)))
             {
                 // "(waltz) 1: L step forward 2: R point to side 3: hold": a single count has to be marked, and gone on from

@@ -1,6 +1,10 @@
 using System.Text.RegularExpressions;
+using Scuff.Dances;
+using Scuff.Diagnostics;
 using Scuff.Prose.Reading.Sentences;
 using Scuff.Prose.Words;
+using Scuff.Stance;
+using Scuff.Steps;
 using Scuff.Timing;
 
 namespace Scuff.Prose.Reading;
@@ -10,6 +14,9 @@ internal sealed partial class TextReaderRun
 {
     // the index of the line after the last one that held counts
     private int _afterCounts;
+
+    // a name that stands in a line of its own, and the foot that it says begins
+    private (string Name, Foot Foot, TextSpan Span)? _nameAbove;
 
     /// <summary>
     /// Opens a section for a line of words under which the counts begin anew ("II. ROCKS AND SHUFFLES", "Set 3", "Eight 2: vine left"); false when it is none.
@@ -34,16 +41,19 @@ internal sealed partial class TextReaderRun
         }
 
         int danced = _section is { } section ? section.Length.Value.Floor + (section.Offset ?? 0) : _sectionsLength.Value.Floor;
-        bool begins = first <= 1 || (first == danced + 1 && first > 4);
-        bool hasRoom = _section is null || _section.Lines.Count > 0;
         string words = _text[line.Start..line.End];
+        bool looksSo = IsNumbered(words) is not null || IsShouted(words);
+
+        // "Rocking chair" over 5-8 is a name in the middle of a section, where the counts run on
+        bool wholeEights = (first - 1) % (_state.IsWaltz ? 6 : 8) == 0;
+        bool begins = first <= 1 || (first == danced + 1 && first > 4 && (wholeEights || looksSo));
+        bool hasRoom = _section is null || _section.Lines.Count > 0;
         if (!begins || !hasRoom || words.Length > 120 || (first > 1 && _section is null && _sections.Count == 0))
         {
             return false;
         }
 
         bool isFirst = _section is null && _sections.Count == 0;
-        bool looksSo = IsNumbered(words) is not null || IsShouted(words);
         bool tellsMoves = TermReader.Read(_text, line.Start, line.End, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir);
         if (gap ? !looksSo : !looksSo && !tellsMoves && isFirst)
         {
@@ -58,6 +68,69 @@ internal sealed partial class TextReaderRun
 
         OpenNext(TitleOf(words), line);
         return true;
+    }
+
+    /// <summary>
+    /// "Vaudevilles R &amp; L" over the counts that dance them, "Rocking chair" between two lines: names without counts where the counts go on without a gap,
+    /// so that nothing is danced on them; false where it is no such line.
+    /// </summary>
+    private bool ReadNamesOfSteps(TextLine line, int index)
+    {
+        if (_section is not { } section || line.End - line.Start > 120 || NextCounts(index + 1) is not (int first, _))
+        {
+            return false;
+        }
+
+        int danced = section.Length.Value.Floor + (section.Offset ?? 0);
+        bool goesOn = first == danced + 1 || (section.Lines.Count == 0 && (first <= 1 || first == _sectionsLength.Value.Floor + 1));
+        if (!goesOn)
+        {
+            return false;
+        }
+
+        List<Term> terms = TermReader.Read(_text, line.Start, line.End, _state.Lexicon);
+        if (terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat or TermKind.RepeatMirrored or TermKind.Number or TermKind.WeightOn
+            or TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth))
+        {
+            return false;
+        }
+
+        List<Clause> named = ClauseBuilder.Build(terms).FindAll(c => c.HasContent && !c.IsAmp);
+        bool isName = named.Exists(c => c is { IsFigure: true } && c.Head!.Figures.Any(f => f.Rows.Count > 1))
+            || (named.Count > 2 && named.TrueForAll(c => c.Feet.Count == 0));
+        if (!isName)
+        {
+            return false;
+        }
+
+        string words = _text[line.Start..line.End];
+        if (section is { Lines.Count: 0, Title.Length: 0 })
+        {
+            section.Title = TitleOf(words);
+        }
+        else
+        {
+            AddNote(new Note("note", words, line.Span));
+        }
+
+        _nameAbove = named is [{ Feet: [{ } side], TimesStated: false } one] && one.Head!.Figures.All(f => f.NamedBy == NamedBy.FirstFoot)
+            ? (words, side.Foot, line.Span) : null;
+        return true;
+    }
+
+    /// <summary>Asks where the counts under a name begin with the other foot than it says: "Coaster step R" over "L back, R together, L forward".</summary>
+    private void HoldAgainstName(ValueList<WrittenMove> moves)
+    {
+        if (_nameAbove is not (string name, Foot foot, TextSpan span))
+        {
+            return;
+        }
+
+        _nameAbove = null;
+        if (moves.SelectMany(m => m.Steps).Select(s => s.Action.Foot.ToFoot()).FirstOrDefault(f => f is not null) is Foot begins && begins != foot)
+        {
+            _state.Add(ReadingRules.FigureFootDiffers.At(span, ("name", name)));
+        }
     }
 
     /// <summary>Whether the counts of a line begin a section of their own without any title.</summary>

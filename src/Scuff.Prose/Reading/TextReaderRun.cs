@@ -296,7 +296,7 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if ((CountLabel.Read(_text, line.Start, line.End) ?? QuickCount(index)) is CountLabel label
+        if ((InTwos(CountLabel.Read(_text, line.Start, line.End)) ?? QuickCount(index)) is CountLabel label
             && (_section is not null || _tag is not null || label.End < line.End || IsRangeHeading(line, label, index) is not null))
         {
             if (IsRangeHeading(line, label, index) is CountLabel first)
@@ -450,6 +450,11 @@ internal sealed partial class TextReaderRun
         if (IsMarkOfBreak(line))
         {
             _notes.Add(new Note("sentence", words.ToString(), line.Span));
+            return;
+        }
+
+        if (ReadNamesOfSteps(line, index))
+        {
             return;
         }
 

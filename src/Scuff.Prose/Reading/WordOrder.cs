@@ -15,6 +15,13 @@ internal static partial class WordOrder
     {
         MakeIsDo(terms);
         SwingIsSweep(terms);
+        NowTheFoot(terms);
+        if (terms is [{ Kind: TermKind.Dir } first, _, ..] && first.Text.Equals("next", StringComparison.OrdinalIgnoreCase))
+        {
+            // "Next, swivel heels right": what comes after what, and no place
+            terms[0] = first with { Meaning = new Meaning(TermKind.Filler) };
+        }
+
         int start = 0;
         while (start < terms.Count)
         {
@@ -77,6 +84,27 @@ internal static partial class WordOrder
                 })
             {
                 terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Filler) };
+            }
+        }
+    }
+
+    /// <summary>"Now right coaster step": the side is that of a move that is told in full, and nothing is danced again.</summary>
+    private static void NowTheFoot(List<Term> terms)
+    {
+        for (int i = 0; i + 1 < terms.Count; i++)
+        {
+            if (terms[i].Kind is not TermKind.RepeatMirrored || terms[i].Text.Split(' ') is not [.., var now, var side]
+                || !now.Equals("now", StringComparison.OrdinalIgnoreCase) || side.ToLowerInvariant() is not ("right" or "left"))
+            {
+                continue;
+            }
+
+            int next = terms[i + 1] is { Kind: TermKind.Filler, Text: "foot" } && i + 2 < terms.Count ? i + 2 : i + 1;
+            if (terms[next].Kind is TermKind.Move or TermKind.Dir or TermKind.Part)
+            {
+                Foot foot = side.Equals("right", StringComparison.OrdinalIgnoreCase) ? Foot.Right : Foot.Left;
+                TextSpan span = TextSpan.FromBounds(terms[i].Span.End - side.Length, terms[i].Span.End);
+                terms[i] = new Term(new Meaning(TermKind.Side) { Side = foot }, span, side);
             }
         }
     }

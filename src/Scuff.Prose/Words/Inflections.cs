@@ -63,8 +63,8 @@ internal static class Inflections
         {
             yield return word[..^1];
         }
-        else if (IsConsonant(word[^1]) && IsVowel(word[^2]) && word.Length <= 7 && word[^1] is not ('w' or 'y' or 'x')
-            && (word.Length < 3 || !IsVowel(word[^3])))
+        else if (IsConsonant(word[^1]) && IsVowel(word[^2]) && (word.Length <= 7 || word.EndsWith("fer", StringComparison.Ordinal))
+            && word[^1] is not ('w' or 'y' or 'x') && (word.Length < 3 || !IsVowel(word[^3])))
         {
             yield return word + word[^1];
             yield return word;

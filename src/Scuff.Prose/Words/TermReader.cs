@@ -211,6 +211,13 @@ internal static class TermReader
                 continue;
             }
 
+            if (tokens[i] is { Kind: WordTokenKind.Word, Text: "x" } && (i == 0 || NumberAt(tokens, i - 1) is null) && NumberAt(tokens, i + 1) is null)
+            {
+                // "L coaster x", "kick ball x", "x shuffle": a cross, where it says no number of times
+                tokens[i] = tokens[i] with { Text = "cross" };
+                continue;
+            }
+
             if (tokens[i].Text == "t" && i > 0 && tokens[i - 1].Kind == WordTokenKind.Fraction)
             {
                 // "1/4 T L"
@@ -371,7 +378,8 @@ internal static class TermReader
                 or "up" or "back" or "over" or "kept" or "being" or "firmly" or "mostly" or "all" or "should" or "be" or "must" or "staying"
                     or "will" or "more" or "become" or "becomes" or "becoming" or "remaining" or "always" or "then" or "lands" or "goes" or "comes"
                     or "ended" or "arrives" or "arriving" or "arrived" or "rests" or "resting" or "settles" or "settling" or "well" or "landing" or "ready"
-                    or "there" or "fully" or "entirely" or "completely"))
+                    or "there" or "fully" or "entirely" or "completely" or "transferring" or "transferred" or "shifting" or "shifted" or "changing" or "changed"
+                    or "moving" or "going" or "coming" or "backwards" or "backward"))
             {
                 return null;
             }
@@ -386,13 +394,25 @@ internal static class TermReader
     private static (int Tokens, int Counts)? HowLong(List<WordToken> tokens, int at)
     {
         bool takes = tokens[at].Text is "takes" or "taking" or "lasts" or "lasting";
-        if (!takes && tokens[at].Text is not ("for" or "over"))
+        bool across = tokens[at].Text is "across" or "during" or "throughout" or "through";
+        if (!takes && !across && tokens[at].Text is not ("for" or "over"))
         {
             return null;
         }
 
         int end = at + 1;
-        end += end < tokens.Count && tokens[end].Text is "the" or "next" ? 1 : 0;
+        while (end < tokens.Count && tokens[end].Text is "the" or "next")
+        {
+            end++;
+        }
+
+        if (!takes && end + 3 < tokens.Count && tokens[end].Text is "counts" or "count" or "beats" && NumberAt(tokens, end + 1) is int begins
+            && tokens[end + 2].Text is "-" or "–" or "and" or "&" or "to" && NumberAt(tokens, end + 3) is int ends && ends > begins && ends <= begins + 3)
+        {
+            // "over counts 2-3": the counts themselves, not how many
+            return (end + 4 - at, ends - begins + 1);
+        }
+
         if (NumberAt(tokens, end) is not (>= 1 and <= 4 and int first))
         {
             return null;
@@ -403,7 +423,7 @@ internal static class TermReader
         bool range = end + 1 < tokens.Count && tokens[end].Text is "and" or "&" or "-" && NumberAt(tokens, end + 1) is int;
         if (range)
         {
-            if (tokens[at].Text is not "over" || NumberAt(tokens, end + 1) is not int last || last <= first || last > first + 3)
+            if (tokens[at].Text is not ("over" or "across") || NumberAt(tokens, end + 1) is not int last || last <= first || last > first + 3)
             {
                 return null;
             }
@@ -416,7 +436,7 @@ internal static class TermReader
         bool said = end < tokens.Count && tokens[end].Text is "count" or "counts" or "beat" or "beats";
         end += said ? 1 : 0;
         bool stops = end >= tokens.Count || tokens[end].Kind == WordTokenKind.Mark;
-        return counts > 1 && (said || range || (stops && !takes)) ? (end - at, counts) : null;
+        return counts > 1 && (said || range || (stops && !takes && !across)) ? (end - at, counts) : null;
     }
 
     private static int? NumberAt(List<WordToken> tokens, int at) => at >= tokens.Count ? null

@@ -19,6 +19,9 @@ internal sealed class SentencePart
     /// <summary>What is done there, in the order told.</summary>
     public List<InterruptionAct> Acts { get; } = [];
 
+    /// <summary>Whether it tells what is done before it tells where: "restart on wall 2 after 16 counts".</summary>
+    public bool ActFirst { get; set; }
+
     /// <summary>How often the tag is danced, where that is said without naming the tag again.</summary>
     public int? Times { get; set; }
 

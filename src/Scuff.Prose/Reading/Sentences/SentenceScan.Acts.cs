@@ -28,6 +28,11 @@ internal sealed partial class SentenceScan
             return 2;
         }
 
+        if (_words.Is(at, "without") && _words.Is(_words.Skip(at + 1, "the"), "&"))
+        {
+            return 0;
+        }
+
         int next = _words.Skip(at + 1, "any", "a");
         if (!_words.Is(next, "tag", "tags", "restart", "restarts", "bridge", "bridges"))
         {
@@ -170,6 +175,16 @@ internal sealed partial class SentenceScan
     /// <summary>Opens a new part when an act is followed by a wall of its own: "restart on wall 3 after 16, tag after wall 5".</summary>
     private void Before(int at)
     {
+        _current.ActFirst |= _current is { Acts.Count: 0, Walls.Count: 0, After: null, WholeWall: false };
+        if (_current is { Acts.Count: 0, Walls.Count: > 0 } && (_current.After is not null || _current.WholeWall) && Parts.Count > 1
+            && Parts[^2] is { ActFirst: true, Acts.Count: > 0 } && WallFollows(at))
+        {
+            // "restart on wall 2 after 16 counts and again on wall 5 after 16 counts and then a tag at the end of wall 6"
+            Next();
+            _current.ActFirst = true;
+            return;
+        }
+
         if (_current.Walls.Count == 0 || _current.Acts.Count == 0)
         {
             return;
@@ -188,6 +203,26 @@ internal sealed partial class SentenceScan
                 return;
             }
         }
+    }
+
+    /// <summary>Whether a wall stands behind an act with nothing but words between them, no comma and no other act.</summary>
+    private bool WallFollows(int at)
+    {
+        for (int i = at + 1; i < _words.Count; i++)
+        {
+            if (IsWall(i))
+            {
+                return true;
+            }
+
+            bool ends = _words[i].Kind == WordTokenKind.Mark && !_words.Is(i, "(", "#", "-");
+            if (ends || _words.Is(i, "tag", "bridge", "restart", "begin", "start", "and", "then"))
+            {
+                return false;
+            }
+        }
+
+        return false;
     }
 
     private int TryTag(int at)

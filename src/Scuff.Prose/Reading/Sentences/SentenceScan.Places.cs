@@ -22,6 +22,20 @@ internal sealed partial class SentenceScan
         }
 
         int next = _words.Skip(at + 1, "out", "off", "the", "final");
+        if (_words.Is(next, "last") && _words.Is(next + 1, "&"))
+        {
+            next++;
+        }
+
+        if (_words.Is(next, "&") && _current.After is { Value: var told } && told.IsWhole)
+        {
+            // "after count 16 (leave out the & that follows it)": the dance stops on the whole count
+            int followed = _words.Skip(next + 1, "count", "beat", "step", "that", "which", "follows", "following", "comes", "coming", "after", "it",
+                "then", "thereafter", "afterwards", "next", "straight", "directly", "immediately", "behind", "there", "is", "a", "quick");
+            return (_words.NumberAt(followed) is (int count, int width16) && told == count && _words.Is(followed - 1, "after", "count", "follows")
+                ? followed + width16 : followed) - at;
+        }
+
         Counts length = _part.Length;
         Counts? after = null;
         if (_words.Is(next, "last") && _words.NumberAt(next + 1) is (int counts, int width)

@@ -127,6 +127,7 @@ internal sealed partial class SentenceScan
         used = used > 0 ? used : TryPlace(at);
         used = used > 0 ? used : TryTag(at);
         used = used > 0 ? used : TryOther(at);
+        used = used > 0 ? used : TryExplained(at);
         if (used > 0)
         {
             return used;

@@ -68,9 +68,9 @@ internal sealed class SentenceWords(List<WordToken> told)
         "those", "through", "time", "to", "towards", "track", "up", "us", "verse", "vocal", "vocals", "wall", "walls", "we", "when",
         "where", "which", "while", "who", "whole", "will", "with", "would", "you", "youll", "your",
         "careful", "cut", "direction", "mate", "next", "off", "short", "straight", "very", "worries", "including", "easier", "hear", "heard", "hooray",
-            "listen", "nice", "remember", "stand", "standing", "stands", "tricky", "look", "looks", "find", "yourself", "bring", "brings", "position",
-                "land", "lands",
-            "brought", "looked",
+            "listen", "nice", "printed", "written", "shown", "described", "listed", "given", "explained", "noted", "underneath", "beneath", "overleaf",
+            "sheet", "page", "bottom", "remember", "stand", "standing", "stands", "tricky", "look", "looks", "find", "yourself", "bring", "brings",
+            "position", "land", "lands", "brought", "looked",
     };
 
     /// <summary>Whether a list that was read had a facing for one of its numbers.</summary>

@@ -10,7 +10,7 @@ internal static class SequenceReader
 {
     // how the line may be headed; what follows stands after a colon or a dash
     private static readonly string[] Keys = ["sequence", "order of the parts", "order of parts", "order", "phrasing", "dance sequence",
-        "dance order", "part sequence"];
+        "dance order", "part sequence", "dance seq", "seq", "order of the dance", "running order", "part order", "order of dance"];
 
     // words that name no part
     private static readonly HashSet<string> Passing = new(StringComparer.Ordinal)
@@ -29,7 +29,7 @@ internal static class SequenceReader
             }
 
             int at = key.Length;
-            while (at < words.Length && words[at] == ' ')
+            while (at < words.Length && words[at] is ' ' or '.')
             {
                 at++;
             }
