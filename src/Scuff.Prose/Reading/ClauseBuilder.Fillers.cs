@@ -37,8 +37,9 @@ internal sealed partial class ClauseBuilder
         _current.Stands |= word is "stand" or "standing";
         _soThat = word is "so that" or "so" or "such that" or "letting" || (_soThat && word is "the" or "its" or "your");
         _current.TurnsInto |= word is "into" or "into a" && _current.IsTurnOnly && _current.Amount is not null;
-        _current.SaysSameFoot |= word.EndsWith("same foot", StringComparison.Ordinal);
-        _current.SaysIt |= word is "it" or "them" or "same foot" or "that same foot" or "the same foot" or "that foot";
+        _current.SaysSameFoot |= word.EndsWith("same foot", StringComparison.Ordinal) || word.EndsWith("same toe", StringComparison.Ordinal)
+            || word.EndsWith("same heel", StringComparison.Ordinal);
+        _current.SaysIt |= word is "it" or "them" or "that foot" or "that toe" or "that heel" || _current.SaysSameFoot;
         if (StepNamed(word) is int step)
         {
             // "turning 1/4 left on the last step", "on the third step 1/4 left"

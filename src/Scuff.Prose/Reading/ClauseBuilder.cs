@@ -21,6 +21,7 @@ internal sealed partial class ClauseBuilder
     private bool _skipsFoot;
     private bool _skipsStep;
     private bool _soThat;
+    private Clause? _leading;
 
     private readonly bool _placesStart;
 
@@ -249,7 +250,7 @@ internal sealed partial class ClauseBuilder
                     Widen(term);
                     break;
                 case TermKind.Lead:
-                    Lead(term);
+                    Lead(term, i);
                     break;
                 case TermKind.Size when _pending is Link.Soft && !_with && _current is { Feet.Count: 1, Dir.Direction: Direction.Forward or Direction.Back }
                     && i + 1 < _end && _terms[i + 1] is { Kind: TermKind.Dir, Meaning.Direction: Direction.CrossFront or Direction.CrossBehind }:
@@ -352,8 +353,33 @@ internal sealed partial class ClauseBuilder
         }
 
         Close(Link.Hard);
+        if (_leading is Clause leading)
+        {
+            LeadFirst(leading);
+        }
+
         ClauseTidier.Tidy(_clauses);
         return _clauses;
+    }
+
+    /// <summary>Gives the foot that is said to begin, before anything else is told, to the first move; what names another foot is left for the solver.</summary>
+    private void LeadFirst(Clause leading)
+    {
+        Clause? first = _clauses.Find(c => c.HasContent);
+        Clause? second = first is null ? null : _clauses.Find(c => c.HasContent && !ReferenceEquals(c, first));
+        Clause? named = first is { Feet.Count: > 0 } ? first : first is not null && second is { IsFeetOnly: true } ? second : null;
+        Foot foot = leading.Feet[0].Foot;
+        if (first is null || (named is not null && named.Feet[0].Foot != foot))
+        {
+            _clauses.Insert(0, leading);
+            return;
+        }
+
+        first.Cover(leading.Span);
+        if (named is null)
+        {
+            first.Feet.Add(leading.Feet[0]);
+        }
     }
 
     /// <summary>
@@ -546,8 +572,17 @@ internal sealed partial class ClauseBuilder
     }
 
     /// <summary>"Starting with the right foot": names the foot of the move it stands by.</summary>
-    private void Lead(Term term)
+    private void Lead(Term term, int at)
     {
+        if (_clauses.Count == 0 && !_current.HasContent && at + 1 < _end && _terms[at + 1] is { Kind: TermKind.Separator, Text: "," })
+        {
+            // "beginning with the right foot, take two steps forward"
+            _leading = new Clause();
+            _leading.Feet.Add(new FootWord(term.Meaning.Side!.Value, true, false));
+            _leading.Cover(term.Span);
+            return;
+        }
+
         Clause owner = _current.HasContent ? _current : _clauses.Count > 0 ? _clauses[^1] : _current;
         if (owner.Feet.Count == 0)
         {

@@ -42,6 +42,29 @@ internal sealed partial class ClauseTidier
         }
     }
 
+    /// <summary>"Stomp R and then stomp L, and both stomps take weight": a note on moves that are told already.</summary>
+    private void NoteOnBoth()
+    {
+        if (_clauses.Count < 2 || _clauses[^1] is not
+            {
+                BothFeet: true, Head.Verb: ActionKind verb, Feet.Count: 0, Dir: null, Amount: null, Part.Length: 0, Detail.Count: 0,
+                WeightNote: TermKind.WeightTakes or TermKind.WeightNone
+            } note
+            || !note.HeadText.EndsWith('s'))
+        {
+            return;
+        }
+
+        List<Clause> meant = _clauses.FindAll(c => c.Head?.Verb == verb && !ReferenceEquals(c, note) && c.WeightNote is null);
+        if (meant.Count == 2 || (meant.Count == 1 && (meant[0].Times == 2 || meant[0].Feet.Count == 2)))
+        {
+            meant.ForEach(c => c.WeightNote = note.WeightNote);
+            _clauses[^2].Cover(note.Span);
+            _clauses[^2].LinkAfter = note.LinkAfter;
+            _clauses.RemoveAt(_clauses.Count - 1);
+        }
+    }
+
     /// <summary>"Kick L, throwing both hands up as you kick", "kick R forward two times, low kicks": the move before, spoken of once more.</summary>
     private void DropSaidAgain()
     {

@@ -24,6 +24,7 @@ internal sealed partial class ClauseTidier
         JoinLifts();
         JoinPronouns();
         EachBefore();
+        NoteOnBoth();
         JoinManners();
         DropSaidAgain();
         JoinHeld();
@@ -60,7 +61,7 @@ internal sealed partial class ClauseTidier
         for (int i = 1; i < _clauses.Count; i++)
         {
             // "side mambo R closing R to L": how the figure ends, or a step of its own; the counts tell
-            _clauses[i].SaysFinish |= _clauses[i] is { Link: Link.None, Feet.Count: 1, Head: null, Amount: null, HasTurnWord: false } last
+            _clauses[i].SaysFinish |= _clauses[i] is { Link: Link.None or Link.Hard, Feet.Count: 1, Head: null, Amount: null, HasTurnWord: false } last
                 && last.Dir is not null && last.DirText.Split(' ')[0].EndsWith("ing", StringComparison.OrdinalIgnoreCase)
                 && _clauses[i - 1] is { IsFigure: true, Times: 1, Detail.Count: 0 } figure && figure.Head!.Figures[0].Rows.Count > 2;
         }

@@ -63,7 +63,7 @@ internal sealed class LineReader
         }
 
         if (clauses.Count == 1 && clauses[0].IsRepeat
-            || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null
+            || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null || RepeatReader.IsBeside(c)
                 || (c.Head is { Verb: ActionKind.Brush or ActionKind.Touch or ActionKind.Scuff or ActionKind.Hitch, IsIng: true } && c.Link is Link.Hard
                 && clauses.Exists(r => r.Diagonal))
                 || (ReferenceEquals(c, clauses[^1]) && RepeatReader.TellsEnd(c)))))
@@ -216,6 +216,12 @@ internal sealed class LineReader
                     break;
                 }
             }
+        }
+
+        if (best is not { Fits: true } && places.Count > 1 && RepeatReader.Elided(clauses) is Clause elided
+            && _repeats.Read([elided], places, whole, line, label, clocks, onlyMirrored: true) is LineContent mirrored)
+        {
+            return mirrored;
         }
 
         if (best is null || !clauses.Any(c => c.HasContent))

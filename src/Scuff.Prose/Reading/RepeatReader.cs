@@ -12,7 +12,7 @@ internal sealed class RepeatReader(ReaderState state)
 {
     /// <summary>"Repeat 1-4 on the other foot": the moves of those counts again, mirrored when said or when only that is possible.</summary>
     public LineContent? Read(List<Clause> clauses, IReadOnlyList<LabelPlace> places, TextSpan whole, int line, string label,
-        List<(Facing Facing, TextSpan Span)> clocks)
+        List<(Facing Facing, TextSpan Span)> clocks, bool onlyMirrored = false)
     {
         if (places.Count == 0)
         {
@@ -65,6 +65,12 @@ internal sealed class RepeatReader(ReaderState state)
             }
 
             if (from < Counts.Zero || source.Count == 0)
+            {
+                return null;
+            }
+
+            if (onlyMirrored && (source[^1].Counts.Start != from || source[^1].Counts.End != from + length || leading is not Foot turnedTo
+                || state.Weight.FreeFoot() != turnedTo || FirstFoot(source[^1]) != turnedTo.Other()))
             {
                 return null;
             }
@@ -171,6 +177,7 @@ internal sealed class RepeatReader(ReaderState state)
             return null;
         }
 
+        AddBeside(copied, clauses);
         copied = copied.Select(m => m with { Words = Phrasing.Describe(m) }).ToList();
         Weight weight = state.Weight;
         foreach (WrittenStep step in copied.SelectMany(m => m.Steps))
@@ -190,6 +197,56 @@ internal sealed class RepeatReader(ReaderState state)
         Head.Verb: ActionKind.Brush or ActionKind.Scuff or ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Kick or ActionKind.Hitch
             or ActionKind.Hook or ActionKind.Flick or ActionKind.Stomp
     };
+
+    private static Foot? FirstFoot(WrittenLine line)
+        => line.Moves.SelectMany(m => m.Steps).Select(s => s.Action.Foot.ToFoot()).FirstOrDefault(f => f is not null);
+
+    /// <summary>
+    /// "And to the left", "now L, just as smooth": nothing but the other side, which says to dance there what the line before tells. The words as a repeat,
+    /// or null.
+    /// </summary>
+    public static Clause? Elided(List<Clause> clauses)
+    {
+        List<Clause> told = clauses.FindAll(c => c.HasContent);
+        if (told is not [{ Head: null, IsAmp: false, Amount: null, HasTurnWord: false, Part.Length: 0, BothFeet: false, Detail.Count: 0, Times: 1 } only]
+            || only.WeightNote is not null || only.Reference is not null || only.Size != 0 || only.Feet.Exists(f => f.MayBeReference)
+            || clauses.Exists(c => c.Unknown.Count > 0)
+            || !(only is { IsFeetOnly: true, Feet.Count: 1 } || only is { Dir.Direction: Direction.Side, DirSide: not null, Feet.Count: 0 }))
+        {
+            return null;
+        }
+
+        Clause repeat = only.Copy(mirrored: false);
+        repeat.IsRepeat = true;
+        repeat.Dir = null;
+        repeat.DirText = "";
+        return repeat;
+    }
+
+    /// <summary>Whether it says what the hands do while the counts are danced again: "same to the right, clicking again", "repeat on L, clap".</summary>
+    public static bool IsBeside(Clause clause) => clause is
+    {
+        IsRepeat: false, IsAmp: false, Amount: null, Feet.Count: 0, Dir: null, Part.Length: 0, Times: 1, Detail.Count: 0,
+        Head: { Verb: ActionKind.Clap or ActionKind.Snap } or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }
+    };
+
+    /// <summary>Puts what the hands do beside the last step, unless the counts that are danced again have it already.</summary>
+    private static void AddBeside(List<WrittenMove> copied, List<Clause> clauses)
+    {
+        foreach (Clause clause in clauses)
+        {
+            if (!IsBeside(clause) || clause.Head!.Verb is not ActionKind kind
+                || copied.Exists(m => m.Steps.Any(s => s.Action.Kind == kind || s.With.Any(w => w.Kind == kind))))
+            {
+                continue;
+            }
+
+            StepAction hands = new(kind, ActingFoot.None, Direction.Unstated, Contact.Air, WeightEffect.Keeps);
+            List<WrittenStep> steps = [.. copied[^1].Steps];
+            steps[^1] = steps[^1].Action.Kind is ActionKind.Hold ? steps[^1] with { Action = hands } : steps[^1] with { With = [.. steps[^1].With, hands] };
+            copied[^1] = copied[^1] with { Steps = steps.ToValueList() };
+        }
+    }
 
     private static bool TowardsCorner(List<Clause> clauses) => clauses.Exists(c => c.Diagonal) && clauses.TrueForAll(c => c.Amount is null);
 

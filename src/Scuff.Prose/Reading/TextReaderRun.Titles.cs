@@ -26,7 +26,8 @@ internal sealed partial class TextReaderRun
 
         int danced = _section is { } section ? section.Length.Value.Floor + (section.Offset ?? 0) : _sectionsLength.Value.Floor;
         bool begins = first <= 1 || (first == danced + 1 && first > 4);
-        bool hasRoom = _section is null || _section.Lines.Count > 0;
+        bool waits = _section is { Lines.Count: 0, Title: "" };
+        bool hasRoom = _section is null || _section.Lines.Count > 0 || waits;
         string words = _text[line.Start..line.End];
         if (!begins || !hasRoom || words.Length > 120 || (first > 1 && _section is null && _sections.Count == 0))
         {
@@ -45,6 +46,18 @@ internal sealed partial class TextReaderRun
         if (_heading.IsField(line) && !looksSo)
         {
             return false;
+        }
+
+        if (waits)
+        {
+            // "Section 1", and under it "SCISSOR STEP, HOLD (RIGHT & LEFT)"
+            if (gap || !tellsMoves || IsTalk(line, words))
+            {
+                return false;
+            }
+
+            _section!.Title = TitleOf(words);
+            return true;
         }
 
         OpenNext(TitleOf(words), line);

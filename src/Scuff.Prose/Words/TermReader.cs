@@ -179,6 +179,29 @@ internal static class TermReader
                 continue;
             }
 
+            if (tokens[i].Text is "tl" or "tr" && ((i > 0 && tokens[i - 1].Kind == WordTokenKind.Fraction)
+                || (i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Fraction)))
+            {
+                // "1/4 TL", "TR 1/2": turn left, turn right
+                WordToken both = tokens[i];
+                tokens[i] = both with { Text = "turn", Span = new TextSpan(both.Span.Start, 1) };
+                tokens.Insert(i + 1, both with { Text = both.Text[1..], Span = new TextSpan(both.Span.Start + 1, 1), SpaceBefore = true });
+                continue;
+            }
+
+            if (i + 1 < tokens.Count && IsTorn(tokens[i], tokens[i + 1], lexicon))
+            {
+                // "hol d", "to the rig ht": a blank within a word
+                tokens[i] = tokens[i] with
+                {
+                    Text = tokens[i].Text + tokens[i + 1].Text,
+                    Span = TextSpan.FromBounds(tokens[i].Span.Start, tokens[i + 1].Span.End),
+                    IsCorrected = true
+                };
+                tokens.RemoveAt(i + 1);
+                continue;
+            }
+
             if (tokens[i].Text == "t" && i > 0 && tokens[i - 1].Kind == WordTokenKind.Fraction)
             {
                 // "1/4 T L"
@@ -235,8 +258,9 @@ internal static class TermReader
             if (tokens[i].Text == "ft" && i > 0)
             {
                 // "R ft": the foot; "point R ft", "tap ft of L": in front
-                bool named = tokens[i - 1].Text is "r" or "l" or "right" or "left" or "rt" or "lt" or "both"
-                    && i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Word;
+                bool named = (tokens[i - 1].Text is "r" or "l" or "right" or "left" or "rt" or "lt" or "both"
+                    && i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Word)
+                    || tokens[i - 1].Text is "opp" or "opposite" or "other" or "same";
                 tokens[i] = tokens[i] with { Text = named ? "foot" : "front" };
                 continue;
             }
@@ -427,6 +451,15 @@ internal static class TermReader
         return null;
     }
 
+    /// <summary>Whether two words are the halves of one that a blank has slipped into, neither of them a word by itself.</summary>
+    private static bool IsTorn(WordToken first, WordToken second, Lexicon lexicon)
+        => first.Kind == WordTokenKind.Word && second is { Kind: WordTokenKind.Word, SpaceBefore: true, IsCorrected: false } && !first.IsCorrected
+            && first.Text.Length + second.Text.Length is > 3 and < 12 && (first.Text.Length > 1 || second.Text.Length > 2)
+            && IsScrap(second.Text, lexicon) && IsScrap(first.Text, lexicon) && lexicon.Word(first.Text + second.Text) is not null;
+
+    private static bool IsScrap(string word, Lexicon lexicon) => !lexicon.KnowsWord(word) && lexicon.StandsFor(word) is null && !IsFeet(word)
+        && lexicon.Word(word) is null;
+
     private static bool IsFootWord(string word) => word is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt";
 
     private static bool IsFeet(string word) => word.Length is >= 2 and <= 8 && word.All(c => c is 'r' or 'l');
@@ -436,9 +469,9 @@ internal static class TermReader
     {
         char last = text[token.Span.End - 1];
         string head = token.Text[..^1];
-        if (head is "on")
+        if (head is "on" or "to" or "by" or "in")
         {
-            return last is 'R' or 'L' ? (head, char.ToLowerInvariant(last).ToString()) : null;
+            return last is 'R' or 'L' && (head is "on" || char.IsLower(text[token.Span.End - 2])) ? (head, char.ToLowerInvariant(last).ToString()) : null;
         }
 
         return last is 'R' or 'L' && token.Span.Length > 2 && char.IsLower(text[token.Span.End - 2]) && lexicon.KnowsWord(head)
