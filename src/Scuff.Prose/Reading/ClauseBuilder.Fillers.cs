@@ -22,6 +22,25 @@ internal sealed partial class ClauseBuilder
             : null;
     }
 
+    /// <summary>The foot in "ending with the left", "finishing with your right foot", where nothing more is told of it: the last one that steps; or null.</summary>
+    private int? EndsOnFoot(int at)
+    {
+        if (_terms[at].Text.ToLowerInvariant() is not ("ending" or "finishing" or "ends" or "finishes" or "end" or "finish")
+            || !(Last() is { WeightNote: null, Detail.Count: 0 } walk && (walk.Times > 1 || walk.Feet.Count > 1 || walk.Head is { Special: "walk" or "run" })))
+        {
+            return null;
+        }
+
+        int foot = at + 1;
+        while (foot < _end && _terms[foot].Kind is TermKind.With or TermKind.Filler)
+        {
+            foot++;
+        }
+
+        return foot < _end && _terms[foot].Kind is TermKind.Foot or TermKind.Side
+            && (foot + 1 >= _end || _terms[foot + 1].Kind is TermKind.Separator or TermKind.Close) ? foot : null;
+    }
+
     private static bool IsThatIs(Term term) => term.Text.ToLowerInvariant() is "ie" or "i.e" or "i.e." or "that is" or "namely" or "meaning";
 
     private void Filler(Term term, int at)

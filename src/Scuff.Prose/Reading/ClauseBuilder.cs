@@ -170,6 +170,14 @@ internal sealed partial class ClauseBuilder
                     break;
                 case TermKind.Filler when IsThatIs(term) && TryDetail(ref i, _end):
                     break;
+                case TermKind.Filler when EndsOnFoot(i) is int ended:
+                    // "walk forward four steps, beginning with the right foot and ending with the left"
+                    Last().WeightNote = TermKind.WeightOn;
+                    Last().WeightFoot = _terms[ended].Meaning.Side;
+                    Last().Cover(_terms[ended].Span);
+                    _pending = _current.HasContent ? Link.None : _pending;
+                    i = ended;
+                    break;
                 case TermKind.Filler when term.Text.Equals("by", StringComparison.OrdinalIgnoreCase)
                     && _current is { IsFigure: true, Detail.Count: 0 } && _current.Head!.Figures[0].Rows.Count > 2 && TryDetail(ref i, _end):
                     // "begin a jazz box by crossing R over L, step back ..."

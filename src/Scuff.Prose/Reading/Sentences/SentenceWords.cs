@@ -68,7 +68,7 @@ internal sealed class SentenceWords(List<WordToken> told)
         "those", "through", "time", "to", "towards", "track", "up", "us", "verse", "vocal", "vocals", "wall", "walls", "we", "when",
         "where", "which", "while", "who", "whole", "will", "with", "would", "you", "youll", "your",
         "careful", "cut", "direction", "mate", "next", "off", "short", "straight", "very", "worries", "including", "easier", "hear", "heard", "hooray",
-            "listen", "nice", "remember", "stand", "standing", "stands", "tricky",
+            "listen", "nice", "remember", "falls", "fall", "falling", "lands", "coming", "stand", "standing", "stands", "tricky",
     };
 
     /// <summary>Whether a list that was read had a facing for one of its numbers.</summary>

@@ -10,7 +10,7 @@ internal static class SequenceReader
 {
     // how the line may be headed; what follows stands after a colon or a dash
     private static readonly string[] Keys = ["sequence", "order of the parts", "order of parts", "order", "phrasing", "dance sequence",
-        "dance order", "part sequence"];
+        "dance order", "part sequence", "seq"];
 
     // words that name no part
     private static readonly HashSet<string> Passing = new(StringComparer.Ordinal)
@@ -32,6 +32,12 @@ internal static class SequenceReader
             while (at < words.Length && words[at] == ' ')
             {
                 at++;
+            }
+
+            if (at < words.Length && words[at] == '.' && at == key.Length && IsLetters(words[(at + 1)..]))
+            {
+                // "Seq. A A B"
+                return at + 1;
             }
 
             if (at < words.Length && (words[at] == ':' || (at > key.Length && words[at] is '-' or '–' or '—')))
@@ -57,8 +63,9 @@ internal static class SequenceReader
         {
             ReadOnlySpan<char> word = words[range].Trim('.');
             bool passes = word.Length == 0 || word.Equals("tag", StringComparison.OrdinalIgnoreCase)
-                || word.Equals("bridge", StringComparison.OrdinalIgnoreCase) || word.IndexOfAnyExceptInRange('0', '9') < 0;
-            if (!passes && (word.Length > 1 || !char.IsLetter(word[0])))
+                || word.Equals("bridge", StringComparison.OrdinalIgnoreCase) || word.IndexOfAnyExceptInRange('0', '9') < 0
+                || (letters > 0 && word.ToString().ToLowerInvariant() is "first" or "1st" or "counts" or "cts" or "only");
+            if (!passes && (!char.IsLetter(word[0]) || word[1..].IndexOfAnyExceptInRange('0', '9') >= 0))
             {
                 return false;
             }
@@ -147,6 +154,12 @@ internal static class SequenceReader
     {
         int value = words[at].Value;
         int next = at + 1;
+        if (value == 1 && words.Is(next, "st"))
+        {
+            // "1st 16 counts"
+            return 2;
+        }
+
         if (value is > 0 and < 9 && ((words.Is(next, "x", "times") && words[next + 1].Kind == WordTokenKind.Word)
             || (words[next].Kind == WordTokenKind.Word && !words[next].SpaceBefore && !words.Is(next, "counts", "count"))))
         {
@@ -155,7 +168,7 @@ internal static class SequenceReader
         }
 
         int opened = at - 1;
-        while (words.Is(opened, "first", "only", "counts", "count", "the", "to"))
+        while (words.Is(opened, "first", "only", "counts", "count", "the", "to", "st") || (words.Is(opened + 1, "st") && words[opened].Value == 1))
         {
             opened--;
         }
