@@ -354,7 +354,7 @@ internal sealed partial class SentenceScan
 
         bool before = _words.Is(at, "before");
         int next = _words.Skip(_words.Is(at, "before", "and", "then", ",") ? at + 1 : at, "and", "then", "you", "we", "they", "all", "just", "can", "simply");
-        bool begins = _words.Is(next, "start", "starting", "begin", "beginning", "restart", "restarting");
+        bool begins = _words.Is(next, "start", "starting", "begin", "beginning") || (before && _words.Is(next, "restart", "restarting"));
         if (!begins && !_words.Is(next, "go", "going", "goes", "carry", "carrying", "continue", "continuing", "move", "moving"))
         {
             return 0;
@@ -380,7 +380,7 @@ internal sealed partial class SentenceScan
             _current.Acts.Add(new InterruptionAct.GoOn());
         }
 
-        return stop - at;
+        return _words.Skip(stop, "as", "usual", "normal", "normally") - at;
     }
 
     private bool IsOnlyTag(int counts) => _dance.Tags.Count == 1
