@@ -109,6 +109,15 @@ internal sealed partial class ClauseBuilder
             }
         }
 
+        if (owner.HasContent && moves is [{ Head.Verb: ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null, Times: 1, Detail.Count: 0, WeightNote: null } manner]
+            && inner.Count == 1 && (manner.Size != 0 || manner.HasStyle))
+        {
+            // "(small steps)", "(keep the steps tiny)": how it is danced
+            owner.Size = owner is { IsFigure: false, Size: 0 } ? manner.Size : owner.Size;
+            owner.HasStyle = true;
+            moves.Clear();
+        }
+
         if (moves.Count > 1 && owner is { HasContent: true, IsFigure: false } && moves.TrueForAll(IsOfBody))
         {
             // "touch L beside R (bend the knees, get down!)": how the body goes with it

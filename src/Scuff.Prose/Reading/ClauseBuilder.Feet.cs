@@ -124,8 +124,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if ((_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase)) && _current is { IsFigure: true, Feet.Count: 1 }
-            && _current.Head!.Figures[0].Rows.Count > 2 && _current.Feet[0].Foot != foot && NextIndex(at + 1) is int ends and >= 0
+        if ((_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase)) && _current is { IsFigure: true, Feet.Count: 1 } or { IsFigure: true, Feet.Count: 0, TurnSide: not null, Amount: not null }
+            && _current.Head!.Figures[0].Rows.Count > 2 && !_current.Feet.Exists(f => f.Foot == foot) && NextIndex(at + 1) is int ends and >= 0
             && _terms[ends].Kind is TermKind.Dir or TermKind.Move && NextIndex(ends + 1) < 0)
         {
             // "jazz box R with L cross": how it ends

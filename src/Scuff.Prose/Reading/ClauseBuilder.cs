@@ -319,6 +319,14 @@ internal sealed partial class ClauseBuilder
                     _pending = Link.None;
                     Widen(term);
                     break;
+                case TermKind.WeightNone when !_current.HasContent && _clauses is [.., { IsAmp: false } kept, { IsAmp: true }]:
+                    // "stomp R together & no weight": no step of its own
+                    _clauses.RemoveAt(_clauses.Count - 1);
+                    kept.WeightNote = term.Kind;
+                    kept.Cover(term.Span);
+                    _current = new Clause { Link = Link.Hard };
+                    _pending = Link.Hard;
+                    break;
                 case TermKind.WeightNone:
                 case TermKind.WeightTakes:
                 case TermKind.WeightBoth:

@@ -1116,7 +1116,8 @@ internal sealed partial class ClauseTidier
             bool gesture = fetch.Head?.Verb is ActionKind.Dig or ActionKind.Touch or ActionKind.Point or ActionKind.Tap or ActionKind.Kick
                 || (fetch.Head is null && fetch.Part is "heel" or "toe");
             if (gesture && fetch.Feet.Count == 1 && put is { Head.Verb: ActionKind.Step, Dir: { Direction: Direction.Back } way, Feet.Count: 1, Amount: null }
-                && put.Feet[0].Foot == fetch.Feet[0].Foot && put.HeadText.Split(' ')[0].ToLowerInvariant() is "put" or "set" or "bring" or "place" or "take")
+                && put.Feet[0].Foot == fetch.Feet[0].Foot && (put.HeadText.Split(' ')[0].ToLowerInvariant() is "put" or "set" or "bring" or "take"
+                    || (put.HeadText.StartsWith("place", StringComparison.OrdinalIgnoreCase) && fetch.Head?.Verb is null or ActionKind.Dig)))
             {
                 // "RF heel forward, RF put back": where it came from
                 put.Dir = way with { Direction = Direction.Home };

@@ -267,8 +267,8 @@ internal sealed class CountLabel
                 break;
             }
 
-            if (hasNumber && text.AsSpan(at, Math.Min(3, end - at)) is "to " && SkipBlank(text, at + 3, end) is int afterTo && afterTo < end
-                && char.IsAsciiDigit(text[afterTo]))
+            int upTo = hasNumber ? ToWord(text, at, end) : 0;
+            if (upTo > 0 && SkipBlank(text, at + upTo, end) is int afterTo && afterTo < end && char.IsAsciiDigit(text[afterTo]))
             {
                 dash = true;
                 at = afterTo;
@@ -324,6 +324,20 @@ internal sealed class CountLabel
         }
 
         return new CountLabel(places, TextSpan.FromBounds(labelStart, labelEnd), rest);
+    }
+
+    // "1 to 4", "1 thru 4", "1 through 4"
+    private static int ToWord(string text, int at, int end)
+    {
+        foreach (string word in (ReadOnlySpan<string>)["to ", "thru ", "through ", "till ", "until "])
+        {
+            if (end - at > word.Length && text.AsSpan(at, word.Length).Equals(word, StringComparison.OrdinalIgnoreCase))
+            {
+                return word.Length;
+            }
+        }
+
+        return 0;
     }
 
     private static (string Letter, int Length)? IsLetterMark(string text, int at, int end, bool hasNumber, int labelStart)

@@ -157,14 +157,14 @@ internal sealed class LineReader
             }
         }
 
-        if (best is not { Fits: true } && AndsInFull(terms, places) is List<Term> plainAnds)
+        if ((best is not { Fits: true } || LeavesOut(clauses, danced)) && AndsInFull(terms, places) is List<Term> plainAnds)
         {
             // "29-30 step R to side & bump hips": where no & is counted it is the word
             List<Clause> told = ClauseBuilder.Build(plainAnds);
             ResolveTurnsTo(told);
             (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) =
                 _search.Solve(told, places);
-            if (again is { Fits: true, Cost: < 2 })
+            if (again is { Fits: true, Cost: < 2 } && (best is not { Fits: true } || !LeavesOut(told, againDanced)))
             {
                 (best, other, danced, figures, clauses, terms) = (again, againOther, againDanced, againFigures, told, plainAnds);
             }
@@ -744,6 +744,10 @@ internal sealed class LineReader
             && int.TryParse(ends[0], NumberStyles.None, CultureInfo.InvariantCulture, out int from)
             && int.TryParse(ends[1], NumberStyles.None, CultureInfo.InvariantCulture, out int to) ? (from, to) : null;
     }
+
+    /// <summary>Whether a place or a foot was taken for a remark ("jazz box 1/4 right &amp; cross").</summary>
+    private static bool LeavesOut(List<Clause> clauses, List<Clause> danced)
+        => !ReferenceEquals(clauses, danced) && clauses.Exists(c => c.HasContent && !c.IsAmp && !danced.Contains(c));
 
     /// <summary>The words with every lone &amp; as "and", when all counts of the line are whole; null when there is none.</summary>
     private static List<Term>? AndsInFull(List<Term> terms, IReadOnlyList<LabelPlace> places)

@@ -400,12 +400,15 @@ internal sealed partial class TextReaderRun
             return runs;
         }
 
-        int end = BeforeClock(line);
+        // "..., counts 1 to 8, no &s" tells no more than its counts
+        int end = BeforeRemark(line with { End = BeforeClock(line) });
         int start = end;
         while (start > line.Start && (char.IsAsciiDigit(_text[start - 1]) || _text[start - 1] is '&' or '-' or '–' or ','))
         {
             start--;
         }
+
+        start = SpreadLabel(line.Start, start, end);
 
         int gap = _text.LastIndexOf("  ", end - 1, end - line.Start, StringComparison.Ordinal);
         if (gap > line.Start + 2 && gap + 2 < end && end - gap < 24 && CountLabel.Read(_text, gap + 2, end) is { Places.Count: > 1 } spread
@@ -415,11 +418,96 @@ internal sealed partial class TextReaderRun
         }
 
         bool apart = start > line.Start + 2 && start < end && char.IsWhiteSpace(_text[start - 1]);
-        return apart && CountLabel.Read(_text, start, end) is { Places.Count: > 1 } last && last.End == end
-            && TermReader.Read(_text, line.Start, start, _state.Lexicon) is { Count: > 1 } terms && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir)
-            && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat)
-            ? [(last, line.Start, start)]
+        if (!apart || CountLabel.Read(_text, start, end) is not { } last || last.End != end)
+        {
+            return [];
+        }
+
+        // where the line before has its counts behind, too, a repeat and a single count are told so
+        bool goesOn = _section is { Lines: [.., var before] } && before.LabelSpan.Start > before.Span.Start + 2
+            && Counts.FromWhole(FirstNumber(last) - 1 - (_section.Offset ?? 0)) == before.Counts.End;
+        if (last.Places.Count < 2 && !goesOn)
+        {
+            return [];
+        }
+
+        int stop = WithoutCountWord(line.Start, start);
+        return TermReader.Read(_text, line.Start, stop, _state.Lexicon) is { Count: > 0 } terms && (terms.Count > 1 || goesOn)
+            && (terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir) || (goesOn && terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored)))
+            && !terms.Exists(t => t.Kind is TermKind.Unknown || (t.Kind is TermKind.Repeat && !goesOn))
+            ? [(last, line.Start, stop)]
             : [];
+    }
+
+    /// <summary>Where the counts at the end of a line begin, when blanks part them: "walk walk shuffle, 1-2 3&amp;4".</summary>
+    private int SpreadLabel(int from, int start, int end)
+    {
+        foreach (string word in (ReadOnlySpan<string>)[" to ", " thru ", " through "])
+        {
+            if (start - from > word.Length + 3 && start < end && _text.AsSpan(start - word.Length, word.Length).Equals(word, StringComparison.OrdinalIgnoreCase)
+                && char.IsAsciiDigit(_text[start - word.Length - 1]) && char.IsWhiteSpace(_text[start - word.Length - 2]))
+            {
+                return start - word.Length - 1;
+            }
+        }
+
+        int spread = start;
+        for (int at = start - 1; at > from && start < end && (char.IsAsciiDigit(_text[at]) || _text[at] is '&' or '-' or '–' or ',' or ' '); at--)
+        {
+            bool begins = char.IsAsciiDigit(_text[at]) && _text[at - 1] == ' ' && at > from + 3 && !char.IsLetterOrDigit(_text[at - 2]);
+            spread = begins && CountLabel.Read(_text, at, end) is { } label && label.End == end ? at : spread;
+        }
+
+        return spread;
+    }
+
+    // "step R, touch L - counts 1-2", "on counts 1 to 8", "straight counts 1-8": the word before the numbers
+    private int WithoutCountWord(int from, int at)
+    {
+        while (at > from)
+        {
+            int end = at;
+            while (end > from && (char.IsWhiteSpace(_text[end - 1]) || _text[end - 1] is ',' or '-' or '–' or '(' or '.' or ';' or '='))
+            {
+                end--;
+            }
+
+            int start = end;
+            while (start > from && char.IsLetter(_text[start - 1]))
+            {
+                start--;
+            }
+
+            if (start == end || _text[start..end].ToLowerInvariant() is not ("counts" or "count" or "cts" or "ct" or "beats" or "straight" or "on" or "for" or "all" or "the"))
+            {
+                return end;
+            }
+
+            at = start;
+        }
+
+        return at;
+    }
+
+    [GeneratedRegex(@"[,;(]?\s*(?:no|without|with no)(?: any)? (?:&'?s?|ands?|syncopation|quick counts?)\s?[).]?$|,?\s*(?:all )?(?:straight|even)(?: counts)?$",
+        RegexOptions.IgnoreCase)]
+    private static partial Regex CountRemark();
+
+    private int BeforeRemark(TextLine line)
+    {
+        int end = line.End;
+        if (end - line.Start > 24 && _text[end - 1] is 's' or 'n' or 't' or '.' or ')' or '&' or 'd'
+            && CountRemark().Match(_text, Math.Max(line.Start, end - 40), Math.Min(40, end - line.Start)) is { Success: true } remark)
+        {
+            end = remark.Index;
+        }
+
+        while (end > line.Start && char.IsWhiteSpace(_text[end - 1]))
+        {
+            end--;
+        }
+
+        return end;
     }
 
     // "step R forward, pivot 1/2 left     1-2  (3:00)": where the line ends without its clock

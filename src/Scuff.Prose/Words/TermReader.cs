@@ -70,6 +70,12 @@ internal static class TermReader
                     (meaning, used) = (alone, 1);
                 }
 
+                if (used > 1 && meaning is { Kind: TermKind.Move, Verb: null, NamesAmount: true } && WithoutAmount(tokens, at, used, lexicon) is (Meaning bare, int fewer))
+                {
+                    // "sailor quarter right" is "sailor 1/4 right"
+                    (meaning, used) = (bare, fewer);
+                }
+
                 // a number inside a figure's name is a name; a plain number is not
                 TextSpan span = TextSpan.FromBounds(token.Span.Start, tokens[at + used - 1].Span.End);
                 WordToken slip = tokens.GetRange(at, used).Find(t => t.IsCorrected);
@@ -189,6 +195,14 @@ internal static class TermReader
                 continue;
             }
 
+            if (tokens[i].Text == "." && (IsShortForm(tokens, i) || (i > 0 && i + 1 < tokens.Count && tokens[i - 1].Text is "tog" && tokens[i + 1].Text is "-"))
+                && (char.IsLower(text[tokens[i + 1].Span.Start]) || tokens[i + 1].Text is "r" or "l" or "-"))
+            {
+                // "set R tog. with L", "side-tog.-side"
+                tokens.RemoveAt(i);
+                continue;
+            }
+
             if (i + 1 < tokens.Count && IsTorn(tokens[i], tokens[i + 1], lexicon))
             {
                 // "hol d", "to the rig ht": a blank within a word
@@ -202,7 +216,7 @@ internal static class TermReader
                 continue;
             }
 
-            if (tokens[i].Text == "t" && i > 0 && tokens[i - 1].Kind == WordTokenKind.Fraction)
+            if (tokens[i].Text == "t" && i > 0 && (tokens[i - 1].Kind == WordTokenKind.Fraction || tokens[i - 1].Text is "quarter" or "half" or "full" or "qtr"))
             {
                 // "1/4 T L"
                 tokens[i] = tokens[i] with { Text = "turn" };
@@ -462,6 +476,25 @@ internal static class TermReader
 
     private static bool IsFootWord(string word) => word is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt";
 
+    /// <summary>
+    /// The name before the amount that a name ends with, where the way round follows ("sailor quarter right", "jazz box quarter turn L"), and how many tokens it
+    /// takes; null for other names.
+    /// </summary>
+    private static (Meaning Meaning, int Tokens)? WithoutAmount(List<WordToken> tokens, int at, int used, Lexicon lexicon)
+    {
+        int end = at + used;
+        int amount = tokens[end - 1].Text is "turn" ? end - 2 : end - 1;
+        bool way = end < tokens.Count && IsFootWord(tokens[end].Text) && !(end + 1 < tokens.Count && IsFootWord(tokens[end + 1].Text));
+        if (!way || amount <= at || tokens[amount].Text is not ("quarter" or "half"))
+        {
+            return null;
+        }
+
+        amount -= tokens[amount - 1].Text is "three" ? 1 : 0;
+        return amount > at && lexicon.Longest(tokens.GetRange(at, amount - at), 0) is ({ Kind: TermKind.Move } name, int taken) && taken == amount - at
+            ? (name, taken) : null;
+    }
+
     private static bool IsFeet(string word) => word.Length is >= 2 and <= 8 && word.All(c => c is 'r' or 'l');
 
     /// <summary>A foot stuck to the end of a word: "overL".</summary>
@@ -582,8 +615,9 @@ internal static class TermReader
             bool firstIsFoot = i == 1 && first is "r" or "l";
             if ((firstIsFoot || i >= 4 || first is "rf" or "lf" or "toe") && second.Length >= 4 && lexicon.Word(first) is Meaning a
                 && lexicon.Word(second) is Meaning b
-                && a.Kind is TermKind.Move or TermKind.Side or TermKind.Foot or TermKind.Dir or TermKind.Turn or TermKind.Part
-                && b.Kind is TermKind.Move or TermKind.Dir or TermKind.Side)
+                && a.Kind is TermKind.Move or TermKind.Side or TermKind.Foot or TermKind.Dir or TermKind.Turn or TermKind.Part or TermKind.Amount
+                && (b.Kind is TermKind.Move or TermKind.Dir or TermKind.Side || (b.Kind is TermKind.Turn && a.Kind is TermKind.Amount)
+                || (b.Kind is TermKind.Amount && a.Kind is TermKind.Turn or TermKind.Move)))
             {
                 return (first, second);
             }
