@@ -41,6 +41,27 @@ internal sealed partial class ClauseBuilder
             && (foot + 1 >= _end || _terms[foot + 1].Kind is TermKind.Separator or TermKind.Close) ? foot : null;
     }
 
+    /// <summary>"Shuffle 1/2 left R-L-R moving back": the way of the whole figure, and not of the last foot alone.</summary>
+    private bool GoesWithAll(Term term, int at)
+    {
+        bool moving = at > 0 && _terms[at - 1].Kind is TermKind.Filler && _terms[at - 1].Text.ToLowerInvariant() is "moving" or "going" or "travelling" or "traveling"
+            && term.Meaning is { Direction: Direction.Forward or Direction.Back, Side: null };
+        if (!moving || !_current.IsFeetOnly || _current.Feet.Count != 1
+            || _clauses is not [.., { IsFigure: true, Dir: null, Detail.Count: 0, Feet.Count: > 0 } figure]
+            || !figure.Head!.Figures.Any(f => f.Rows.Count == figure.Feet.Count + 1))
+        {
+            return false;
+        }
+
+        figure.Feet.AddRange(_current.Feet);
+        figure.Dir = term.Meaning;
+        figure.DirText = term.Text;
+        figure.Cover(term.Span);
+        _current = new Clause { Link = Link.None };
+        _pending = Link.None;
+        return true;
+    }
+
     private static bool IsThatIs(Term term) => term.Text.ToLowerInvariant() is "ie" or "i.e" or "i.e." or "that is" or "namely" or "meaning";
 
     private void Filler(Term term, int at)

@@ -293,6 +293,8 @@ internal sealed partial class ClauseBuilder
                 case TermKind.Dir when term.Text.EndsWith("crossing", StringComparison.OrdinalIgnoreCase) && TellsSteps(term, ref i):
                     // "jazz box crossing R over L, back L, side R, together L"
                     break;
+                case TermKind.Dir when GoesWithAll(term, i):
+                    break;
                 case TermKind.Dir:
                     DirTerm(term, i);
                     break;

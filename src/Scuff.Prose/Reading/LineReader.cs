@@ -752,9 +752,9 @@ internal sealed class LineReader
     /// <summary>The words with every lone &amp; as "and", when all counts of the line are whole; null when there is none.</summary>
     private static List<Term>? AndsInFull(List<Term> terms, IReadOnlyList<LabelPlace> places)
     {
-        bool isLone = places.All(p => p.Place.IsWhole) && terms.Exists(t => t is { Kind: TermKind.Amp, Text: "&" });
+        bool isLone = places.All(p => p.Place.IsWhole) && terms.Exists(t => t is { Kind: TermKind.Amp, Text: "&" or "+" });
         return isLone
-            ? [.. terms.Select((t, i) => t is { Kind: TermKind.Amp, Text: "&" } && !(i + 1 < terms.Count && terms[i + 1].Kind == TermKind.Number)
+            ? [.. terms.Select((t, i) => t is { Kind: TermKind.Amp, Text: "&" or "+" } && !(i + 1 < terms.Count && terms[i + 1].Kind == TermKind.Number)
                 ? t with { Meaning = new Meaning(TermKind.Join) }
                 : t)]
             : null;
