@@ -18,6 +18,14 @@ internal sealed partial class ClauseBuilder
     private void Part(Term term, int at)
     {
         string part = term.Meaning.Part;
+        if (part is "heels" or "toes" && _pending is Link.None && _current.Head?.Verb is ActionKind.Swivel or ActionKind.SwivelHeels or ActionKind.SwivelToes
+            && (_current.Part.Length > 0 || _current.Head.Verb is not ActionKind.Swivel)
+            && (_current.Feet.Count > 0 || _current.DirSide is not null || _current.Dir is not null))
+        {
+            // "swivel heels right toes right heels right"
+            Close(Link.Hard);
+        }
+
         StartIfPending(TermKind.Part, at);
         if (part == "ball" && _current is { Head: null, Dir: null, Feet.Count: 0, Part.Length: 0 } && _current.HasTurnWord
             && _current.Amount is not null && _current.TurnSide is not null && _pending is Link.None)
@@ -87,6 +95,16 @@ internal sealed partial class ClauseBuilder
         {
             _skipsFoot = false;
             Widen(term);
+            return;
+        }
+
+        if (_pending is Link.None && _current is { Feet: [{ } rocked], Detail.Count: 0, Amount: null, Times: 1 } && rocked.Foot == foot.Other()
+            && _current.HeadText.EndsWith("recover", StringComparison.OrdinalIgnoreCase)
+            && _current.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Rock }, { Action.Kind: ActionKind.Recover }] }, ..] })
+        {
+            // "R side rock recover L cross R over L": the foot that it recovers on
+            Widen(term);
+            Close(Link.None);
             return;
         }
 

@@ -320,6 +320,10 @@ internal sealed partial class ClauseBuilder
 
         if (_current.HasContent)
         {
+            // "heel R fwd hook R over L", "cross L unwind 1/2 R": all is told of the foot before the verb
+            bool told = _current is { Head: null, Feet.Count: 1, Dir: not null, Amount: null }
+                && (move.Verb is ActionKind.Unwind || (_current.Part is "heel" or "toe" && move.Verb is ActionKind.Hook or ActionKind.Hitch or ActionKind.Flick
+                or ActionKind.Kick or ActionKind.Stomp));
             bool turnGoesOn = _current.IsTurnOnly && _current.Amount is not null && _pending is Link.None && _current.WeightNote is null;
             bool modifier = turnGoesOn || (_current.Head is null && !_current.IsTurnOnly && _current.Reference is null
                 && _pending is Link.None or Link.Hard && !HasOwnFootAfter(at))
@@ -330,7 +334,7 @@ internal sealed partial class ClauseBuilder
                 modifier = true;
             }
 
-            if (!modifier || _pending is Link.Soft or Link.Amp)
+            if (!modifier || told || _pending is Link.Soft or Link.Amp)
             {
                 Close(_pending is Link.Soft or Link.Amp ? _pending : Link.None);
             }

@@ -285,6 +285,16 @@ internal sealed partial class ClauseBuilder
                     _current.HasStyle = true;
                     Widen(term);
                     break;
+                case TermKind.BothFeet when _current is { Head.Verb: ActionKind verb, Feet.Count: > 0, IsFigure: false } && _pending is Link.None
+                    && NextMeaningful(i + 1) is TermKind.WeightTakes or TermKind.WeightNone:
+                    // "stomp R stomp L both with weight"
+                    if (_clauses is [.., { WeightNote: null } other] && other.Head?.Verb == verb)
+                    {
+                        other.WeightNote = NextMeaningful(i + 1);
+                    }
+
+                    Widen(term);
+                    break;
                 case TermKind.BothFeet:
                     StartIfPending(term.Kind, i);
                     _current.BothFeet = true;

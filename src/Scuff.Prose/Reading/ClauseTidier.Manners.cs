@@ -42,6 +42,31 @@ internal sealed partial class ClauseTidier
         }
     }
 
+    /// <summary>
+    /// "Rock L fwd recover L back touch R": a recover cannot be on the foot that has rocked, so that the foot and its place begin a step of their own.
+    /// </summary>
+    private void RecoverThenStep()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is not { Head.Verb: ActionKind.Recover, Feet: [{ } stepped], Dir: not null, Amount: null, Detail.Count: 0, WeightNote: null } recover
+                || _clauses[i - 1] is not { Head.Verb: ActionKind.Rock, Feet: [{ } rocked] } || rocked.Foot != stepped.Foot)
+            {
+                continue;
+            }
+
+            Clause step = new() { Dir = recover.Dir, DirText = recover.DirText, DirSide = recover.DirSide, Diagonal = recover.Diagonal, Reference = recover.Reference };
+            step.Feet.Add(stepped);
+            step.Cover(recover.Span);
+            step.Link = Link.None;
+            step.LinkAfter = recover.LinkAfter;
+            recover.Feet.Clear();
+            (recover.Dir, recover.DirText, recover.DirSide, recover.Diagonal, recover.Reference) = (null, "", null, false, null);
+            recover.LinkAfter = Link.None;
+            _clauses.Insert(i + 1, step);
+        }
+    }
+
     /// <summary>"Stomp R and then stomp L, and both stomps take weight": a note on moves that are told already.</summary>
     private void NoteOnBoth()
     {

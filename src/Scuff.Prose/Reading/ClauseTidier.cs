@@ -24,6 +24,7 @@ internal sealed partial class ClauseTidier
         JoinLifts();
         JoinPronouns();
         EachBefore();
+        RecoverThenStep();
         NoteOnBoth();
         JoinManners();
         DropSaidAgain();
@@ -676,7 +677,7 @@ internal sealed partial class ClauseTidier
                 && walks is { SaysEach: false, Detail.Count: 0, Part.Length: 0, WeightNote: null, TurnTo: null, OnStep: null, OnCount: null }
                 && walks is { TurnFirst: false, TimesStated: false }
                 && walks.Dir?.Direction is null or Direction.Forward or Direction.Back
-                && (walks.Feet.Count > 2 || (walks.Feet.Count == 2 && walks.SaysCircle)) && !(walks.Feet.Count == 2 && about == 8))
+                && (walks.Feet.Count > 2 || (walks.Feet.Count == 2 && walks.SaysCircle) || (walks.SaysCircle && WalksBefore(i))) && !(walks.Feet.Count == 2 && about == 8))
             {
                 // "walk R L R L in a half circle left": the walks, and the turn that they share
                 Clause shared = new() { Amount = about, TurnSide = walks.TurnSide, HasTurnWord = true, SaysCircle = true, Link = Link.None };
@@ -743,6 +744,12 @@ internal sealed partial class ClauseTidier
             }
         }
     }
+
+    /// <summary>Whether two walks with a foot each stand before a place: "walk R, walk L, walk R, walk L making a half circle left".</summary>
+    private bool WalksBefore(int at) => at > 1 && _clauses.GetRange(at - 2, 2).TrueForAll(c => c is
+    {
+        Head.Special: "walk" or "run", Feet.Count: 1, Amount: null, HasTurnWord: false, Detail.Count: 0, Times: 1
+    });
 
     /// <summary>"Around to the right, 3/4 in all": how far the turn before goes.</summary>
     private void JoinAmounts()

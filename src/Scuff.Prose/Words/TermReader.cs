@@ -108,6 +108,17 @@ internal static class TermReader
                     continue;
                 }
 
+                if (used == 2 && meaning is { Kind: TermKind.Move, IsComposable: true } && terms.Count > 0
+                    && (terms[^1] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" } || (terms.Count > 1 && terms[^1].Kind is TermKind.Side or TermKind.Foot
+                    && terms[^2] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" }))
+                    && tokens[at + 1].Text is "step" or "steps" && lexicon.Word(token.Text) is { Kind: TermKind.Dir } where)
+                {
+                    // "R heel forward step together": the place of the heel
+                    terms.Add(new Term(where, token.Span, token.Text));
+                    at++;
+                    continue;
+                }
+
                 terms.Add(slip.IsCorrected
                     ? new Term(meaning, span, text[span.Start..span.End], true) { SlipSpan = slip.Span, SlipWord = slip.Text }
                     : new Term(meaning, span, text[span.Start..span.End]));
