@@ -113,7 +113,7 @@ internal sealed partial class ClauseBuilder
             && inner.Count == 1 && (manner.Size != 0 || manner.HasStyle))
         {
             // "(small steps)", "(keep the steps tiny)": how it is danced
-            owner.Size = owner is { IsFigure: false, Size: 0 } ? manner.Size : owner.Size;
+            owner.Size = owner is { Head.Verb: ActionKind.Step, Size: 0 } ? manner.Size : owner.Size;
             owner.HasStyle = true;
             moves.Clear();
         }

@@ -388,6 +388,14 @@ internal sealed partial class ClauseBuilder
             Close(Link.None);
         }
 
+        if (_current is { Head.Verb: ActionKind.Step, Feet.Count: 0, Dir.Direction: Direction.Together or Direction.Home, Amount: null, Reference: null }
+            && _pending is Link.None && at + 1 < _end && _terms[at + 1] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" }
+                or { Kind: TermKind.Move, Meaning: { Verb: null or ActionKind.Dig, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dig or ActionKind.Touch }] }, ..] } })
+        {
+            // "R heel fwd step together L heel fwd step together": the foot begins the next move
+            Close(Link.None);
+        }
+
         bool partFollows = !VerbFirst && _current is { FootFirst: true, HasVerb: true, IsFigure: false, Feet.Count: 1, Dir: null, Part.Length: 0 }
             && _current.Feet[0].Foot == foot && _pending is Link.None && at + 1 < _end && _terms[at + 1].Kind is TermKind.Part
             && !_current.HeadText.Contains(' ', StringComparison.Ordinal);

@@ -331,7 +331,8 @@ internal sealed partial class ClauseBuilder
                     _pending = Link.None;
                     Widen(term);
                     break;
-                case TermKind.WeightNone when !_current.HasContent && _clauses is [.., { IsAmp: false } kept, { IsAmp: true }]:
+                case TermKind.WeightNone or TermKind.WeightTakes when !_current.HasContent && _clauses is [.., { IsAmp: false } kept, { IsAmp: true }]
+                    && (term.Kind is TermKind.WeightNone || term.Text.Contains("ing", StringComparison.OrdinalIgnoreCase)):
                     // "stomp R together & no weight": no step of its own
                     _clauses.RemoveAt(_clauses.Count - 1);
                     kept.WeightNote = term.Kind;

@@ -49,8 +49,22 @@ internal sealed partial class ClauseTidier
     {
         for (int i = _clauses.Count - 1; i > 0; i--)
         {
-            if (_clauses[i] is not { Head.Verb: ActionKind.Recover, Feet: [{ } stepped], Dir: not null, Amount: null, Detail.Count: 0, WeightNote: null } recover
-                || _clauses[i - 1] is not { Head.Verb: ActionKind.Rock, Feet: [{ } rocked] } || rocked.Foot != stepped.Foot)
+            if (_clauses[i] is not { Head.Verb: ActionKind.Recover, Feet: [{ } stepped], Amount: null, Detail.Count: 0, WeightNote: null } recover
+                || _clauses[i - 1] is not { Feet: [{ } rocked] } rock || rocked.Foot != stepped.Foot
+                || rock.Head is not ({ Verb: ActionKind.Rock } or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Rock }, ..] and { Count: < 3 } }, ..] }))
+            {
+                continue;
+            }
+
+            if (recover.Dir is null && recover.HeadText.Split(' ') is [_, { Length: < 6 }, "back" or "BACK" or "Back"]
+                && !recover.HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))
+            {
+                // "recover R back"
+                recover.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Back };
+                recover.DirText = "back";
+            }
+
+            if (recover.Dir is null)
             {
                 continue;
             }

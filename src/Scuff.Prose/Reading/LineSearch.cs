@@ -337,6 +337,8 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                 made[i] = clauses[i].Copy(mirrored: false);
                 made[i].Head = new Meaning(TermKind.Move) { Verb = ActionKind.Rock, Special = "rock" };
                 made[i].HeadText = "rock";
+                Direction way = clauses[i].Head!.Figures[0].Rows[0].Action.Direction;
+                made[i].Dir ??= way is Direction.Unstated ? null : new Meaning(TermKind.Dir) { Direction = way };
             }
         }
 

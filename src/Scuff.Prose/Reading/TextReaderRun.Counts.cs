@@ -433,7 +433,9 @@ internal sealed partial class TextReaderRun
 
         int stop = WithoutCountWord(line.Start, start);
         return TermReader.Read(_text, line.Start, stop, _state.Lexicon) is { Count: > 0 } terms && (terms.Count > 1 || goesOn)
-            && (terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir) || (goesOn && terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored)))
+            && (terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir) || (goesOn && (terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored)
+                || _text.AsSpan(line.Start, stop - line.Start).Contains("again", StringComparison.OrdinalIgnoreCase)
+                || _text.AsSpan(line.Start, stop - line.Start).Contains("once more", StringComparison.OrdinalIgnoreCase))))
             && !terms.Exists(t => t.Kind is TermKind.Unknown || (t.Kind is TermKind.Repeat && !goesOn))
             ? [(last, line.Start, stop)]
             : [];
