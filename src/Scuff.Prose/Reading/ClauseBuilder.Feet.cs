@@ -258,6 +258,15 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        bool closed = _current is { Head.Verb: ActionKind.Step, Feet.Count: 0, Dir.Direction: Direction.Together or Direction.Home, Amount: null, Reference: null }
+            || (_current is { IsFigure: true, Feet.Count: 0, Dir: null, Amount: null } && _current.Head!.Figures[0].Rows is [{ Action: { Kind: ActionKind.Step, Direction: Direction.Together } }]);
+        if (closed && _pending is Link.None && at + 1 < _end && _terms[at + 1] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" }
+            or { Kind: TermKind.Move, Meaning: { Verb: null or ActionKind.Dig, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dig or ActionKind.Touch }] }, ..] } })
+        {
+            // "R heel fwd step together L heel fwd step together": the foot begins the next move
+            Close(Link.None);
+        }
+
         bool namedPlace = at > 0 && _terms[at - 1 - (_terms[at - 1].Kind == TermKind.Filler && at > 1 ? 1 : 0)] is { Kind: TermKind.Move } named
             && EndsInPlace(named.Text) && named.Meaning.Figures.All(f => f.Rows.Count < 3);
         if (namedPlace && _current.Feet.Count == 1 && _current.Feet[0].Foot != foot && _pending is Link.None && NextIndex(at + 1) < 0)
@@ -385,14 +394,6 @@ internal sealed partial class ClauseBuilder
             && _pending is Link.None && NextIndex(at + 1) >= 0)
         {
             // "clap right to the side"
-            Close(Link.None);
-        }
-
-        if (_current is { Head.Verb: ActionKind.Step, Feet.Count: 0, Dir.Direction: Direction.Together or Direction.Home, Amount: null, Reference: null }
-            && _pending is Link.None && at + 1 < _end && _terms[at + 1] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" }
-                or { Kind: TermKind.Move, Meaning: { Verb: null or ActionKind.Dig, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dig or ActionKind.Touch }] }, ..] } })
-        {
-            // "R heel fwd step together L heel fwd step together": the foot begins the next move
             Close(Link.None);
         }
 

@@ -323,7 +323,9 @@ internal sealed partial class ClauseBuilder
             // "heel R fwd hook R over L", "cross L unwind 1/2 R": all is told of the foot before the verb
             bool told = _current is { Head: null, Feet.Count: 1, Dir: not null, Amount: null }
                 && (move.Verb is ActionKind.Unwind || (_current.Part is "heel" or "toe" && move.Verb is ActionKind.Hook or ActionKind.Hitch or ActionKind.Flick
-                or ActionKind.Kick or ActionKind.Stomp));
+                or ActionKind.Kick or ActionKind.Stomp)
+                || (_current.Part is "heel" or "toe" && move.Verb is ActionKind.Step && NextIndex(at + 1) is int place and >= 0
+                && _terms[place] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Together or Direction.Home }));
             bool turnGoesOn = _current.IsTurnOnly && _current.Amount is not null && _pending is Link.None && _current.WeightNote is null;
             bool modifier = turnGoesOn || (_current.Head is null && !_current.IsTurnOnly && _current.Reference is null
                 && _pending is Link.None or Link.Hard && !HasOwnFootAfter(at))
