@@ -379,7 +379,7 @@ internal sealed partial class TextReaderRun
         int from = line.Start;
         for (int i = line.Start; i < line.End; i++)
         {
-            if (_text[i] != '(' || _text.IndexOf(')', i, line.End - i) is not (> 0 and int close))
+            if (_text[i] is not ('(' or '[') || _text.IndexOf(_text[i] == '(' ? ')' : ']', i, line.End - i) is not (> 0 and int close))
             {
                 continue;
             }
@@ -403,7 +403,7 @@ internal sealed partial class TextReaderRun
         // "..., counts 1 to 8, no &s" tells no more than its counts
         int end = BeforeRemark(line with { End = BeforeClock(line) });
         int start = end;
-        while (start > line.Start && (char.IsAsciiDigit(_text[start - 1]) || _text[start - 1] is '&' or '-' or '–' or ','))
+        while (start > line.Start && (char.IsAsciiDigit(_text[start - 1]) || _text[start - 1] is '&' or '-' or '–' or ',' or '+'))
         {
             start--;
         }
@@ -432,14 +432,29 @@ internal sealed partial class TextReaderRun
         }
 
         int stop = WithoutCountWord(line.Start, start);
-        return TermReader.Read(_text, line.Start, stop, _state.Lexicon) is { Count: > 0 } terms && (terms.Count > 1 || goesOn)
-            && (terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir) || (goesOn && (terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored)
-                || _text.AsSpan(line.Start, stop - line.Start).Contains("again", StringComparison.OrdinalIgnoreCase)
-                || _text.AsSpan(line.Start, stop - line.Start).Contains("once more", StringComparison.OrdinalIgnoreCase))))
-            && !terms.Exists(t => t.Kind is TermKind.Unknown || (t.Kind is TermKind.Repeat && !goesOn))
-            ? [(last, line.Start, stop)]
-            : [];
+        return TellsMoves(line with { End = stop }, start - stop > 1, goesOn) ? [(last, line.Start, stop)] : [];
     }
+
+    /// <summary>Whether the words before counts at the end of a line are what is danced on them.</summary>
+    /// <param name="words">The words.</param>
+    /// <param name="parted">Whether more than a blank parts them from the counts.</param>
+    /// <param name="goesOn">Whether the line before has its counts behind it, too, and these go on from there.</param>
+    private bool TellsMoves(TextLine words, bool parted, bool goesOn)
+    {
+        List<Term> terms = TermReader.Read(_text, words.Start, words.End, _state.Lexicon);
+        int unknown = terms.Count(t => t.Kind is TermKind.Unknown);
+        int repeat = terms.FindIndex(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored);
+        int move = terms.FindIndex(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Part);
+        bool again = goesOn && (repeat >= 0 || TellsAgain().IsMatch(_text.AsSpan(words.Start, words.End - words.Start)));
+        bool named = terms is [{ Kind: TermKind.Move, Meaning.Figures: [{ Rows.Count: > 1 }, ..] }];
+
+        // "vine right with touch, repeat to the left, 1-8"; but "repeat 1-4" has no counts of its own
+        bool repeats = repeat < 0 || goesOn || (parted && move >= 0 && move < repeat && repeat < terms.Count - 2);
+        return (terms.Count > 1 || named || again) && (move >= 0 || again) && repeats && (unknown == 0 || (goesOn && unknown * 3 <= terms.Count));
+    }
+
+    [GeneratedRegex(@"\b(?:again|once more)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex TellsAgain();
 
     /// <summary>Where the counts at the end of a line begin, when blanks part them: "walk walk shuffle, 1-2 3&amp;4".</summary>
     private int SpreadLabel(int from, int start, int end)
@@ -463,9 +478,11 @@ internal sealed partial class TextReaderRun
         return spread;
     }
 
-    // "step R, touch L - counts 1-2", "on counts 1 to 8", "straight counts 1-8": the word before the numbers
+    // "step R, touch L - counts 1-2", "on counts 1 to 8", "straight counts 1-8": the words before the numbers
     private int WithoutCountWord(int from, int at)
     {
+        bool counts = false;
+        int stop = at;
         while (at > from)
         {
             int end = at;
@@ -480,15 +497,20 @@ internal sealed partial class TextReaderRun
                 start--;
             }
 
-            if (start == end || _text[start..end].ToLowerInvariant() is not ("counts" or "count" or "cts" or "ct" or "beats" or "straight" or "on" or "for" or "all" or "the"))
+            stop = end;
+            string word = start == end ? "" : _text[start..end].ToLowerInvariant();
+            bool next = word is "counts" or "count" or "cts" or "ct" or "beats"
+                || (word is "straight" or "on" or "for" && (counts || end == at - 1)) || (word is "all" or "the" && counts);
+            if (!next)
             {
-                return end;
+                break;
             }
 
+            counts |= word[0] is 'c' or 'b';
             at = start;
         }
 
-        return at;
+        return stop;
     }
 
     [GeneratedRegex(@"[,;(]?\s*(?:no|without|with no)(?: any)? (?:&'?s?|ands?|syncopation|quick counts?)\s?[).]?$|,?\s*(?:all )?(?:straight|even)(?: counts)?$",
