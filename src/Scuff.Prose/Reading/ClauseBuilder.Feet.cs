@@ -258,6 +258,14 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_pending is Link.None && _current is { Head.Verb: ActionKind.Kick or ActionKind.Flick or ActionKind.Hitch or ActionKind.Hook, Feet: [{ } lifted], Amount: null }
+            && lifted.Foot == foot && NextIndex(at + 1) is int closes and >= 0
+            && _terms[closes] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Together or Direction.Home or Direction.InPlace })
+        {
+            // "kick right right together": nobody kicks together
+            Close(Link.None);
+        }
+
         bool closed = _current is { Head.Verb: ActionKind.Step, Feet.Count: 0, Dir.Direction: Direction.Together or Direction.Home, Amount: null, Reference: null }
             || (_current is { IsFigure: true, Feet.Count: 0, Dir: null, Amount: null } && _current.Head!.Figures[0].Rows is [{ Action: { Kind: ActionKind.Step, Direction: Direction.Together } }]);
         if (closed && _pending is Link.None && at + 1 < _end && _terms[at + 1] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" }

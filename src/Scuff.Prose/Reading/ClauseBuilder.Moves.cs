@@ -326,6 +326,9 @@ internal sealed partial class ClauseBuilder
                 or ActionKind.Kick or ActionKind.Stomp)
                 || (_current.Part is "heel" or "toe" && move.Verb is ActionKind.Step && NextIndex(at + 1) is int place and >= 0
                 && _terms[place] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Together or Direction.Home }));
+            // "touch right out in out step right together": the last of a list of ways
+            told |= _current is { Head: null, Feet.Count: 0, Dir.Direction: Direction.Out or Direction.In, Amount: null, Part.Length: 0 }
+                && move.Verb is ActionKind.Step && _pending is Link.None && _clauses is [.., { Dir.Direction: Direction.Out or Direction.In }];
             bool turnGoesOn = _current.IsTurnOnly && _current.Amount is not null && _pending is Link.None && _current.WeightNote is null;
             bool modifier = turnGoesOn || (_current.Head is null && !_current.IsTurnOnly && _current.Reference is null
                 && _pending is Link.None or Link.Hard && !HasOwnFootAfter(at))

@@ -449,7 +449,7 @@ internal sealed partial class TextReaderRun
         bool named = terms is [{ Kind: TermKind.Move, Meaning.Figures: [{ Rows.Count: > 1 }, ..] }];
 
         // "vine right with touch, repeat to the left, 1-8"; but "repeat 1-4" has no counts of its own
-        bool repeats = repeat < 0 || goesOn || (parted && move >= 0 && move < repeat && repeat < terms.Count - 2);
+        bool repeats = repeat < 0 || goesOn || (parted && move >= 0 && move < repeat && repeat < terms.Count - 1);
         return (terms.Count > 1 || named || again) && (move >= 0 || again) && repeats && (unknown == 0 || (goesOn && unknown * 3 <= terms.Count));
     }
 

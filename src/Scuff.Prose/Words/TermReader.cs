@@ -108,6 +108,17 @@ internal static class TermReader
                     continue;
                 }
 
+                if (used == 2 && meaning is { Kind: TermKind.Move, IsComposable: true } && terms.Count > 1 && terms[^1].Kind is TermKind.Side or TermKind.Foot
+                    && terms[^2] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ Rows.Count: > 2 }, ..] } } && at + 3 < tokens.Count
+                    && IsFootWord(tokens[at + 2].Text) && lexicon.Word(tokens[at + 3].Text) is { Kind: TermKind.Dir }
+                    && lexicon.Word(token.Text) is { Kind: TermKind.Dir, Side: null } onward)
+                {
+                    // "shuffle L back rock R back": the rock has a place of its own
+                    terms.Add(new Term(onward, token.Span, token.Text));
+                    at++;
+                    continue;
+                }
+
                 if (used == 2 && meaning is { Kind: TermKind.Move, IsComposable: true } && terms.Count > 0
                     && (terms[^1] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" } || (terms.Count > 1 && terms[^1].Kind is TermKind.Side or TermKind.Foot
                     && terms[^2] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" }))
