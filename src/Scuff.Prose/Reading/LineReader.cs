@@ -66,7 +66,7 @@ internal sealed class LineReader
             || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null || RepeatReader.IsBeside(c)
                 || (c.Head is { Verb: ActionKind.Brush or ActionKind.Touch or ActionKind.Scuff or ActionKind.Hitch, IsIng: true } && c.Link is Link.Hard
                 && clauses.Exists(r => r.Diagonal))
-                || (ReferenceEquals(c, clauses[^1]) && RepeatReader.TellsEnd(c)))))
+                || (ReferenceEquals(c, clauses[^1]) && (RepeatReader.TellsEnd(c) || RepeatReader.ChangesEnd(c))))))
         {
             LineContent? repeated = _repeats.Read(clauses, places, whole, line, label, clocks);
             if (repeated is not null)

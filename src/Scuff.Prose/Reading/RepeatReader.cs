@@ -21,7 +21,7 @@ internal sealed class RepeatReader(ReaderState state)
 
         Clause repeat = clauses.First(c => c.IsRepeat);
         bool mirrored = clauses.Any(c => c.IsMirrored);
-        Foot? leading = clauses.SelectMany(c => c.Feet).Select(f => (Foot?)f.Foot).FirstOrDefault() ?? clauses.Select(c =>
+        Foot? leading = clauses.Where(c => !ChangesEnd(c)).SelectMany(c => c.Feet).Select(f => (Foot?)f.Foot).FirstOrDefault() ?? clauses.Select(c =>
             c.DirSide ?? c.TurnSide).FirstOrDefault(s => s is not null);
         Counts length = LabelPlaces.EndOf(places.Max(p => p.Place)) - Counts.FromWhole(places[0].Place.Value.Floor);
         Counts from;
@@ -170,8 +170,12 @@ internal sealed class RepeatReader(ReaderState state)
             }).ToList();
         }
 
-        if (TellsEnd(clauses[^1]) && (copied[^1].Steps[^1].Action is not { } ends || ends.Kind != clauses[^1].Head!.Verb
-            || ends.Foot.ToFoot() != clauses[^1].Feet[0].Foot))
+        if (ChangesEnd(clauses[^1]) && EndedWith(copied, clauses[^1]) is List<WrittenMove> changed)
+        {
+            copied = changed;
+        }
+        else if ((TellsEnd(clauses[^1]) || ChangesEnd(clauses[^1])) && (copied[^1].Steps[^1].Action is not { } ends || ends.Kind != clauses[^1].Head!.Verb
+            || (clauses[^1].Feet.Count > 0 && ends.Foot.ToFoot() != clauses[^1].Feet[0].Foot)))
         {
             // "repeat starting with R, and brush L" where the counts do not end with a brush of the L: other steps than those
             return null;
@@ -221,6 +225,33 @@ internal sealed class RepeatReader(ReaderState state)
         repeat.Dir = null;
         repeat.DirText = "";
         return repeat;
+    }
+
+    /// <summary>Whether it says how the counts end this time: "same to the left with a scuff", "repeat on L, hitch R".</summary>
+    public static bool ChangesEnd(Clause clause) => clause is
+    {
+        IsRepeat: false, IsAmp: false, Amount: null, HasTurnWord: false, Dir: null, Feet.Count: < 2, Part.Length: 0, Times: 1, Detail.Count: 0, BothFeet: false,
+        WeightNote: null, Unknown.Count: 0, Head.Verb: ActionKind.Scuff or ActionKind.Brush or ActionKind.Touch or ActionKind.Tap or ActionKind.Hitch
+            or ActionKind.Hook or ActionKind.Flick
+    };
+
+    /// <summary>The moves with the last gesture changed to another of the same foot; null where they do not end with one.</summary>
+    private List<WrittenMove>? EndedWith(List<WrittenMove> copied, Clause ending)
+    {
+        WrittenStep last = copied[^1].Steps[^1];
+        bool gesture = last.Action is { Effect: WeightEffect.Keeps } && last.Action.Foot.ToFoot() is Foot foot && (ending.Feet.Count == 0 || ending.Feet[0].Foot == foot);
+        if (!gesture || ending.Head!.Verb is not ActionKind kind || last.Action.Kind == kind || copied.Sum(m => m.Steps.Count) < 2)
+        {
+            return null;
+        }
+
+        StepAction usual = state.Lexicon.Verbs.Usual(kind);
+        WrittenStep made = last with { Action = usual with { Foot = last.Action.Foot, Turn = last.Action.Turn } };
+        return
+        [
+            .. copied.SkipLast(1),
+            copied[^1] with { Definition = null, Named = null, Steps = [.. copied[^1].Steps.SkipLast(1), made] },
+        ];
     }
 
     /// <summary>Whether it says what the hands do while the counts are danced again: "same to the right, clicking again", "repeat on L, clap".</summary>
