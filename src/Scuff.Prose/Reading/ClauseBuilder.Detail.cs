@@ -72,7 +72,8 @@ internal sealed partial class ClauseBuilder
         bool opens = !_current.HasContent && close + 1 < _end && IsContent(_terms[close + 1].Kind);
         Clause owner = opens ? _current : Last();
         List<Clause> moves = inner.Where(c => c.HasContent && !c.IsAmp).ToList();
-        if (!opens && moves.Count > 1 && moves.TrueForAll(m => m.IsFeetOnly) && owner is { Head: null, Feet.Count: 0, Dir: not null, DirSide: null, Amount: null }
+        if (!opens && moves.Count > 1 && moves.TrueForAll(m => m.IsFeetOnly)
+            && owner is { Head: null, Feet.Count: 0, Dir: not null, DirSide: null, Amount: null }
             && ReferenceEquals(owner, _current) && _clauses is [.., { IsFigure: true, Detail.Count: 0, Dir: null } named]
             && named.Head!.Figures.Any(f => f.Rows.Count == moves.Count))
         {
@@ -109,7 +110,8 @@ internal sealed partial class ClauseBuilder
             }
         }
 
-        if (owner.HasContent && moves is [{ Head.Verb: ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null, Times: 1, Detail.Count: 0, WeightNote: null } manner]
+        if (owner.HasContent
+            && moves is [{ Head.Verb: ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null, Times: 1, Detail.Count: 0, WeightNote: null } manner]
             && inner.Count == 1 && (manner.Size != 0 || manner.HasStyle))
         {
             // "(small steps)", "(keep the steps tiny)": how it is danced
@@ -258,7 +260,8 @@ internal sealed partial class ClauseBuilder
     private static bool IsOfBody(Clause told) => told is { Feet.Count: 0, Amount: null, HasTurnWord: false, Times: 1 }
         && told.Head?.Verb is null or ActionKind.Dip
         && (told.Head is { Verb: ActionKind.Dip } or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip or ActionKind.Arms }] }, ..] }
-            || (told.Head is null && (told.Dir is { Direction: Direction.Down or Direction.Up } || (told.Dir is null && told.Part is "knee" or "knees" or "body"))));
+            || (told.Head is null && (told.Dir is { Direction: Direction.Down or Direction.Up } || (told.Dir is null
+                && told.Part is "knee" or "knees" or "body"))));
 
     /// <summary>What a figure does whose every action fans the toe or the heel of one foot; or null.</summary>
     private static ActionKind? OneFootFan(Clause owner)

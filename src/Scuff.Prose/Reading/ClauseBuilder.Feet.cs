@@ -142,7 +142,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if ((_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase)) && _current is { IsFigure: true, Feet.Count: 1 } or { IsFigure: true, Feet.Count: 0, TurnSide: not null, Amount: not null }
+        if ((_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase))
+            && _current is { IsFigure: true, Feet.Count: 1 } or { IsFigure: true, Feet.Count: 0, TurnSide: not null, Amount: not null }
             && _current.Head!.Figures[0].Rows.Count > 2 && !_current.Feet.Exists(f => f.Foot == foot) && NextIndex(at + 1) is int ends and >= 0
             && _terms[ends].Kind is TermKind.Dir or TermKind.Move && NextIndex(ends + 1) < 0)
         {
@@ -258,7 +259,8 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (_pending is Link.None && _current is { Head.Verb: ActionKind.Kick or ActionKind.Flick or ActionKind.Hitch or ActionKind.Hook, Feet: [{ } lifted], Amount: null }
+        if (_pending is Link.None
+            && _current is { Head.Verb: ActionKind.Kick or ActionKind.Flick or ActionKind.Hitch or ActionKind.Hook, Feet: [{ } lifted], Amount: null }
             && lifted.Foot == foot && NextIndex(at + 1) is int closes and >= 0
             && _terms[closes] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Together or Direction.Home or Direction.InPlace })
         {
@@ -266,10 +268,13 @@ internal sealed partial class ClauseBuilder
             Close(Link.None);
         }
 
-        bool closed = _current is { Head.Verb: ActionKind.Step, Feet.Count: 0, Dir.Direction: Direction.Together or Direction.Home, Amount: null, Reference: null }
-            || (_current is { IsFigure: true, Feet.Count: 0, Dir: null, Amount: null } && _current.Head!.Figures[0].Rows is [{ Action: { Kind: ActionKind.Step, Direction: Direction.Together } }]);
+        bool closed = _current is { Head.Verb: ActionKind.Step, Feet.Count: 0, Dir.Direction: Direction.Together
+            or Direction.Home, Amount: null, Reference: null }
+            || (_current is { IsFigure: true, Feet.Count: 0, Dir: null, Amount: null }
+                && _current.Head!.Figures[0].Rows is [{ Action: { Kind: ActionKind.Step, Direction: Direction.Together } }]);
         if (closed && _pending is Link.None && at + 1 < _end && _terms[at + 1] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" }
-            or { Kind: TermKind.Move, Meaning: { Verb: null or ActionKind.Dig, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dig or ActionKind.Touch }] }, ..] } })
+            or { Kind: TermKind.Move, Meaning: { Verb: null or ActionKind.Dig, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dig
+                or ActionKind.Touch }] }, ..] } })
         {
             // "R heel fwd step together L heel fwd step together": the foot begins the next move
             Close(Link.None);

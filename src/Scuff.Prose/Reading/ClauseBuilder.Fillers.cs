@@ -22,7 +22,9 @@ internal sealed partial class ClauseBuilder
             : null;
     }
 
-    /// <summary>The foot in "ending with the left", "finishing with your right foot", where nothing more is told of it: the last one that steps; or null.</summary>
+    /// <summary>
+    /// The foot in "ending with the left", "finishing with your right foot", where nothing more is told of it: the last one that steps; or null.
+    /// </summary>
     private int? EndsOnFoot(int at)
     {
         if (_terms[at].Text.ToLowerInvariant() is not ("ending" or "finishing" or "ends" or "finishes" or "end" or "finish")
@@ -44,7 +46,8 @@ internal sealed partial class ClauseBuilder
     /// <summary>"Shuffle 1/2 left R-L-R moving back": the way of the whole figure, and not of the last foot alone.</summary>
     private bool GoesWithAll(Term term, int at)
     {
-        bool moving = at > 0 && _terms[at - 1].Kind is TermKind.Filler && _terms[at - 1].Text.ToLowerInvariant() is "moving" or "going" or "travelling" or "traveling"
+        bool moving = at > 0 && _terms[at - 1].Kind is TermKind.Filler
+            && _terms[at - 1].Text.ToLowerInvariant() is "moving" or "going" or "travelling" or "traveling"
             && term.Meaning is { Direction: Direction.Forward or Direction.Back, Side: null };
         if (!moving || !_current.IsFeetOnly || _current.Feet.Count != 1
             || _clauses is not [.., { IsFigure: true, Dir: null, Detail.Count: 0, Feet.Count: > 0 } figure]

@@ -391,7 +391,9 @@ internal sealed partial class ClauseBuilder
         return _clauses;
     }
 
-    /// <summary>Gives the foot that is said to begin, before anything else is told, to the first move; what names another foot is left for the solver.</summary>
+    /// <summary>
+    /// Gives the foot that is said to begin, before anything else is told, to the first move; what names another foot is left for the solver.
+    /// </summary>
     private void LeadFirst(Clause leading)
     {
         Clause? first = _clauses.Find(c => c.HasContent);

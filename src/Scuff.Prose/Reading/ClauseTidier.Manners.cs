@@ -51,7 +51,8 @@ internal sealed partial class ClauseTidier
         {
             if (_clauses[i] is not { Head.Verb: ActionKind.Recover, Feet: [{ } stepped], Amount: null, Detail.Count: 0, WeightNote: null } recover
                 || _clauses[i - 1] is not { Feet: [{ } rocked] } rock || rocked.Foot != stepped.Foot
-                || rock.Head is not ({ Verb: ActionKind.Rock } or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Rock }, ..] and { Count: < 3 } }, ..] }))
+                || rock.Head is not ({ Verb: ActionKind.Rock }
+                    or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Rock }, ..] and { Count: < 3 } }, ..] }))
             {
                 continue;
             }
@@ -69,7 +70,8 @@ internal sealed partial class ClauseTidier
                 continue;
             }
 
-            Clause step = new() { Dir = recover.Dir, DirText = recover.DirText, DirSide = recover.DirSide, Diagonal = recover.Diagonal, Reference = recover.Reference };
+            Clause step = new() { Dir = recover.Dir, DirText = recover.DirText, DirSide = recover.DirSide, Diagonal = recover.Diagonal,
+                Reference = recover.Reference };
             step.Feet.Add(stepped);
             step.Cover(recover.Span);
             step.Link = Link.None;

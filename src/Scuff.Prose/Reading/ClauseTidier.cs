@@ -677,7 +677,8 @@ internal sealed partial class ClauseTidier
                 && walks is { SaysEach: false, Detail.Count: 0, Part.Length: 0, WeightNote: null, TurnTo: null, OnStep: null, OnCount: null }
                 && walks is { TurnFirst: false, TimesStated: false }
                 && walks.Dir?.Direction is null or Direction.Forward or Direction.Back
-                && (walks.Feet.Count > 2 || (walks.Feet.Count == 2 && walks.SaysCircle) || (walks.SaysCircle && WalksBefore(i))) && !(walks.Feet.Count == 2 && about == 8))
+                && (walks.Feet.Count > 2 || (walks.Feet.Count == 2 && walks.SaysCircle) || (walks.SaysCircle && WalksBefore(i)))
+                    && !(walks.Feet.Count == 2 && about == 8))
             {
                 // "walk R L R L in a half circle left": the walks, and the turn that they share
                 Clause shared = new() { Amount = about, TurnSide = walks.TurnSide, HasTurnWord = true, SaysCircle = true, Link = Link.None };

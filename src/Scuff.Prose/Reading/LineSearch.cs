@@ -325,13 +325,16 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         return made;
     }
 
-    /// <summary>"5 rock step R forward" over "6 recover L": the name of both for the rock alone. The clauses with rocks, or null where there is no such name.</summary>
+    /// <summary>
+    /// "5 rock step R forward" over "6 recover L": the name of both for the rock alone. The clauses with rocks, or null where there is no such name.
+    /// </summary>
     private static List<Clause>? RocksAlone(List<Clause> clauses)
     {
         List<Clause>? made = null;
         for (int i = 0; i < clauses.Count; i++)
         {
-            if (clauses[i] is { IsFigure: true, Detail.Count: 0, Times: 1, Head.Figures: [{ Rows: [{ Action.Kind: ActionKind.Rock }, { Action.Kind: ActionKind.Recover }] }, ..] })
+            if (clauses[i] is { IsFigure: true, Detail.Count: 0, Times: 1, Head.Figures: [{ Rows: [{ Action.Kind: ActionKind.Rock },
+                { Action.Kind: ActionKind.Recover }] }, ..] })
             {
                 made ??= [.. clauses];
                 made[i] = clauses[i].Copy(mirrored: false);

@@ -239,7 +239,8 @@ internal sealed class RepeatReader(ReaderState state)
     private List<WrittenMove>? EndedWith(List<WrittenMove> copied, Clause ending)
     {
         WrittenStep last = copied[^1].Steps[^1];
-        bool gesture = last.Action is { Effect: WeightEffect.Keeps } && last.Action.Foot.ToFoot() is Foot foot && (ending.Feet.Count == 0 || ending.Feet[0].Foot == foot);
+        bool gesture = last.Action is { Effect: WeightEffect.Keeps } && last.Action.Foot.ToFoot() is Foot foot && (ending.Feet.Count == 0
+            || ending.Feet[0].Foot == foot);
         if (!gesture || ending.Head!.Verb is not ActionKind kind || last.Action.Kind == kind || copied.Sum(m => m.Steps.Count) < 2)
         {
             return null;

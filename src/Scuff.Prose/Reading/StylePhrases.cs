@@ -131,7 +131,8 @@ internal static class StylePhrases
                 part++;
             }
 
-            bool hands = terms[i].Kind is TermKind.Style or TermKind.Unknown && terms[i].Text.ToLowerInvariant() is "hands" or "arms" or "fists" or "elbows" or "palms"
+            bool hands = terms[i].Kind is TermKind.Style or TermKind.Unknown
+                && terms[i].Text.ToLowerInvariant() is "hands" or "arms" or "fists" or "elbows" or "palms"
                 && terms.FindIndex(from, i - from, t => t.Kind is TermKind.Move or TermKind.Dir) >= 0
                 && terms[i - 1].Kind is not (TermKind.BothFeet or TermKind.Filler or TermKind.Style)
                 && terms.TrueForAll(i + 1, end, t => t.Kind is TermKind.Filler or TermKind.Style or TermKind.Size or TermKind.Part or TermKind.Unknown

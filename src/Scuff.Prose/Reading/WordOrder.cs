@@ -60,7 +60,8 @@ internal static class WordOrder
     {
         for (int i = 0; i + 1 < terms.Count; i++)
         {
-            if (terms[i] is not { Kind: TermKind.Move, Meaning.Verb: ActionKind.Recover } || !terms[i].Text.StartsWith("rock", StringComparison.OrdinalIgnoreCase)
+            if (terms[i] is not { Kind: TermKind.Move, Meaning.Verb: ActionKind.Recover }
+                || !terms[i].Text.StartsWith("rock", StringComparison.OrdinalIgnoreCase)
                 || terms[i + 1].Kind is not (TermKind.Side or TermKind.Foot))
             {
                 continue;
@@ -78,7 +79,8 @@ internal static class WordOrder
                 or Direction.DiagonalForward or Direction.DiagonalBack
             };
             int onward = terms.FindIndex(next, t => t.Kind is TermKind.Move);
-            bool recovers = onward > 0 && terms[onward].Meaning.Verb is ActionKind.Recover && !terms[onward].Text.StartsWith("rock", StringComparison.OrdinalIgnoreCase)
+            bool recovers = onward > 0 && terms[onward].Meaning.Verb is ActionKind.Recover
+                && !terms[onward].Text.StartsWith("rock", StringComparison.OrdinalIgnoreCase)
                 && !(i > 1 && terms.FindLastIndex(i - 1, t => t.Kind is TermKind.Move) is int before and >= 0 && terms[before].Meaning.Verb is ActionKind.Rock);
             if (goes || recovers)
             {

@@ -70,7 +70,8 @@ internal static class TermReader
                     (meaning, used) = (alone, 1);
                 }
 
-                if (used > 1 && meaning is { Kind: TermKind.Move, Verb: null, NamesAmount: true } && WithoutAmount(tokens, at, used, lexicon) is (Meaning bare, int fewer))
+                if (used > 1 && meaning is { Kind: TermKind.Move, Verb: null, NamesAmount: true }
+                    && WithoutAmount(tokens, at, used, lexicon) is (Meaning bare, int fewer))
                 {
                     // "sailor quarter right" is "sailor 1/4 right"
                     (meaning, used) = (bare, fewer);
@@ -120,7 +121,8 @@ internal static class TermReader
                 }
 
                 if (used == 2 && meaning is { Kind: TermKind.Move, IsComposable: true } && terms.Count > 0
-                    && (terms[^1] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" } || (terms.Count > 1 && terms[^1].Kind is TermKind.Side or TermKind.Foot
+                    && (terms[^1] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" } || (terms.Count > 1
+                        && terms[^1].Kind is TermKind.Side or TermKind.Foot
                     && terms[^2] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" }))
                     && tokens[at + 1].Text is "step" or "steps" && lexicon.Word(token.Text) is { Kind: TermKind.Dir } where)
                 {
@@ -238,7 +240,8 @@ internal static class TermReader
                 continue;
             }
 
-            if (tokens[i].Text == "t" && i > 0 && (tokens[i - 1].Kind == WordTokenKind.Fraction || tokens[i - 1].Text is "quarter" or "half" or "full" or "qtr"))
+            if (tokens[i].Text == "t" && i > 0 && (tokens[i - 1].Kind == WordTokenKind.Fraction
+                || tokens[i - 1].Text is "quarter" or "half" or "full" or "qtr"))
             {
                 // "1/4 T L"
                 tokens[i] = tokens[i] with { Text = "turn" };
@@ -499,7 +502,8 @@ internal static class TermReader
     private static bool IsFootWord(string word) => word is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt";
 
     /// <summary>
-    /// The name before the amount that a name ends with, where the way round follows ("sailor quarter right", "jazz box quarter turn L"), and how many tokens it
+    /// The name before the amount that a name ends with, where the way round follows ("sailor quarter right", "jazz box quarter turn L"), and how many
+    /// tokens it
     /// takes; null for other names.
     /// </summary>
     private static (Meaning Meaning, int Tokens)? WithoutAmount(List<WordToken> tokens, int at, int used, Lexicon lexicon)

@@ -89,7 +89,8 @@ internal sealed partial class SentenceScan
                 || (_words.Is(next, "from") && !_words.Is(_words.Skip(next + 1, "the"), "count", "section", "where"))
                 || (_words.Is(next, "from") && _words.Is(next + 1, "count") && _words.NumberAt(next + 2) is (1, _))
                 || (_words.Is(at, "back", "go") && next > at + 1 && _words.Is(next, "start", "beginning", "top"))
-                || (_words.Is(at, "back", "go") && Between(at, next, "back") && Between(at, next, "to") && _words.Is(next, "count") && _words.NumberAt(next + 1) is (1, _));
+                || (_words.Is(at, "back", "go") && Between(at, next, "back") && Between(at, next, "to") && _words.Is(next, "count")
+                    && _words.NumberAt(next + 1) is (1, _));
             if (again)
             {
                 Before(at);
@@ -361,7 +362,8 @@ internal sealed partial class SentenceScan
         }
 
         int end = _words.Skip(next + 1, "on", "to", "onto", "into", "with", "the", "next", "again", "anew");
-        int? onward = IsWall(end) && _words.ListAt(end + 1, ordinals: false) is { Values: [int wall], End: int after } && _current.Walls.Contains(wall - 1) ? after
+        int? onward = IsWall(end) && _words.ListAt(end + 1, ordinals: false) is { Values: [int wall], End: int after }
+            && _current.Walls.Contains(wall - 1) ? after
             : _words.OrdinalAt(end) is (int nth, int used) && IsWall(end + used) && _current.Walls.Contains(nth - 1) ? end + used + 1
             : IsWall(end) && Between(next, end, "next") ? end + 1
             : before && (end >= _words.Count || _words[end].Kind == WordTokenKind.Mark) ? end
