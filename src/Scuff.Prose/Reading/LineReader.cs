@@ -92,6 +92,7 @@ internal sealed class LineReader
             walks.TimesStated = true;
         }
 
+        PartHoldAndClap(clauses, places);
         ResolveTurnsTo(clauses);
         (LineReading? best, LineReading? other, List<Clause> danced, List<(Clause Figure, int From, int To)> figures) =
             _search.Solve(clauses, places);
@@ -743,6 +744,24 @@ internal sealed class LineReader
         return told.Length > 0 && told[0] is "as" or "same" or "like" && ends.Length == 2
             && int.TryParse(ends[0], NumberStyles.None, CultureInfo.InvariantCulture, out int from)
             && int.TryParse(ends[1], NumberStyles.None, CultureInfo.InvariantCulture, out int to) ? (from, to) : null;
+    }
+
+    /// <summary>"7-8 hold and clap": where the line has a count for each of its moves, the clap has its own.</summary>
+    private static void PartHoldAndClap(List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    {
+        if (clauses is not [.., { Head.Verb: ActionKind.Hold }, { Head.Verb: ActionKind.Clap or ActionKind.Snap }]
+            && clauses is not [.., { Head.Verb: ActionKind.Hold }, { IsAmp: true }, { Head.Verb: ActionKind.Clap or ActionKind.Snap }])
+        {
+            return;
+        }
+
+        bool single = clauses.TrueForAll(c => c.IsAmp || c is { IsFigure: false, Times: 1, IsRepeat: false, Detail.Count: 0, Feet.Count: < 2, Lasts: null }
+            || c.Head?.Verb is ActionKind.Clap or ActionKind.Snap or ActionKind.Hold);
+        if (single && clauses.Count(c => !c.IsAmp) == places.Count && places.All(p => p.Place.IsWhole))
+        {
+            clauses[^1].Link = Link.Hard;
+            clauses.RemoveAll(c => c.IsAmp && ReferenceEquals(c, clauses[^2]));
+        }
     }
 
     /// <summary>Whether a place or a foot was taken for a remark ("jazz box 1/4 right &amp; cross").</summary>

@@ -278,7 +278,7 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     FootRule.Free, [(clause.Feet[0].Foot, true)], situation, 0);
                 return;
             case ActionKind.Clap or ActionKind.Snap or ActionKind.Slap:
-                AddAccompaniment(variants, clause, verb, situation.Last is { IsWith: false, Action.Kind: ActionKind.Hold });
+                AddAccompaniment(variants, clause, verb);
                 return;
         }
 
@@ -714,10 +714,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
         Cost = cost,
     };
 
-    private void AddAccompaniment(List<Variant> variants, Clause clause, ActionKind kind, bool held)
+    private void AddAccompaniment(List<Variant> variants, Clause clause, ActionKind kind)
     {
-        // "7-8 hold and clap": a count for each, where there are two
-        bool apart = held && clause.Link is Link.Soft or Link.Amp;
         StepAction action = new(kind, ActingFoot.None, Direction.Unstated, Contact.Air, WeightEffect.Keeps);
         if (clause.OnEachMove && clause.Feet.Count == 0)
         {
@@ -725,14 +723,14 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0.05 });
         }
 
-        Variant own = Body(clause, action, clause.Link is Link.Hard || apart ? 0.1 : clause.Link is Link.None ? 0.2 : 0.4, stretches: false);
+        Variant own = Body(clause, action, clause.Link is Link.Hard ? 0.1 : clause.Link is Link.None ? 0.2 : 0.4, stretches: false);
         variants.Add(Named(own, lexicon.Verbs.Definition(kind)));
         variants.Add(new Variant
         {
             Definition = lexicon.Verbs.Definition(kind),
             Named = null,
             Rows = [new VariantRow(action, Counts.Zero, false)],
-            Cost = clause.Link is Link.Hard || apart ? 0.3 : 0.1,
+            Cost = clause.Link is Link.Hard ? 0.3 : 0.1,
             Accompanies = true
         });
     }
