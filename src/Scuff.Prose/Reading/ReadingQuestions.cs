@@ -141,7 +141,8 @@ internal sealed class ReadingQuestions(ReaderState state)
                 continue;
             }
 
-            if (clause is { IsRepeat: true, Head: null, Dir: null or { Direction: Direction.Side } })
+            if (clause is { IsRepeat: true, Head: null, Dir: null or { Direction: Direction.Side } }
+                && !state.Text.AsSpan(clause.Start, clause.End - clause.Start).StartsWith("now", StringComparison.OrdinalIgnoreCase))
             {
                 // "same to the left, hold": the words say to do it again, and one step is danced
                 _unused.Add(clause.Span);

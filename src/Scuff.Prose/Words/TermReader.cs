@@ -219,7 +219,7 @@ internal static class TermReader
                 continue;
             }
 
-            if (tokens[i].Text == "." && (IsShortForm(tokens, i) || (i > 0 && i + 1 < tokens.Count && tokens[i - 1].Text is "tog" && tokens[i + 1].Text is "-"))
+            if (tokens[i].Text == "." && i > 0 && i + 1 < tokens.Count && tokens[i - 1].Text is "tog" or "opp" && !EndsSentences(tokens)
                 && (char.IsLower(text[tokens[i + 1].Span.Start]) || tokens[i + 1].Text is "r" or "l" or "-"))
             {
                 // "set R tog. with L", "side-tog.-side"
@@ -488,6 +488,20 @@ internal static class TermReader
         }
 
         return null;
+    }
+
+    /// <summary>Whether a stop parts the moves of a line ("L heel. tog. R heel. tog").</summary>
+    private static bool EndsSentences(List<WordToken> tokens)
+    {
+        for (int i = 1; i + 1 < tokens.Count; i++)
+        {
+            if (tokens[i].Text == "." && tokens[i - 1].Text is not ("tog" or "opp") && !IsShortForm(tokens, i))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Whether two words are the halves of one that a blank has slipped into, neither of them a word by itself.</summary>
