@@ -400,7 +400,7 @@ internal sealed partial class ClauseBuilder
         Clause? second = first is null ? null : _clauses.Find(c => c.HasContent && !ReferenceEquals(c, first));
         Clause? named = first is { Feet.Count: > 0 } ? first : first is not null && second is { IsFeetOnly: true } ? second : null;
         Foot foot = leading.Feet[0].Foot;
-        if (first is null || (named is not null && named.Feet[0].Foot != foot))
+        if (first is null or { Head.Verb: ActionKind.RollBody } || (named is not null && named.Feet[0].Foot != foot))
         {
             _clauses.Insert(0, leading);
             return;

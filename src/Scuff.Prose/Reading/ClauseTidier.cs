@@ -64,7 +64,8 @@ internal sealed partial class ClauseTidier
             // "side mambo R closing R to L": how the figure ends, or a step of its own; the counts tell
             _clauses[i].SaysFinish |= _clauses[i] is { Link: Link.None or Link.Hard, Feet.Count: 1, Head: null, Amount: null, HasTurnWord: false } last
                 && last.Dir is not null && last.DirText.Split(' ')[0].EndsWith("ing", StringComparison.OrdinalIgnoreCase)
-                && _clauses[i - 1] is { IsFigure: true, Times: 1, Detail.Count: 0 } figure && figure.Head!.Figures[0].Rows.Count > 2;
+                && _clauses[i - 1] is { IsFigure: true, Times: 1, Detail.Count: 0 } figure && figure.Head!.Figures[0].Rows.Count > 2
+                && (_clauses[i].Link is Link.None || IsLastOf(figure, _clauses[i]));
         }
 
         foreach (Clause swaying in _clauses.Where(c => c is { FirstWithBefore: true, Feet.Count: > 1 }))
@@ -72,6 +73,11 @@ internal sealed partial class ClauseTidier
             swaying.Feet.RemoveAt(0);
         }
     }
+
+    /// <summary>Whether a step is the last one of a figure, told once more behind a comma: "right side mambo, closing R to L".</summary>
+    private static bool IsLastOf(Clause figure, Clause step) => figure.Feet is [{ } lead]
+        && figure.Head!.Figures[0].Rows[^1] is { IsFinish: false } row && row.For(lead.Foot) is { } last
+        && last.Foot.ToFoot() == step.Feet[0].Foot && FigureComparison.Family(last.Direction) == FigureComparison.Family(step.Dir!.Direction);
 
     /// <summary>"On the ball of L turn 1/4 right closing R beside L": the foot it turns on, and not where the weight is in the end.</summary>
     private void TurnOnBall()
