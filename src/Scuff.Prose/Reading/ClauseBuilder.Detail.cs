@@ -72,6 +72,19 @@ internal sealed partial class ClauseBuilder
         bool opens = !_current.HasContent && close + 1 < _end && IsContent(_terms[close + 1].Kind);
         Clause owner = opens ? _current : Last();
         List<Clause> moves = inner.Where(c => c.HasContent && !c.IsAmp).ToList();
+        if (!opens && moves.Count > 1 && moves.TrueForAll(m => m.IsFeetOnly)
+            && owner is { Head: null, Feet.Count: 0, Dir: not null, DirSide: null, Amount: null }
+            && ReferenceEquals(owner, _current) && _clauses is [.., { IsFigure: true, Detail.Count: 0, Dir: null } named]
+            && named.Head!.Figures.Any(f => f.Rows.Count == moves.Count))
+        {
+            // "right shuffle, still travelling forwards (R, L, R)": where the figure goes, and its feet
+            named.Dir = owner.Dir;
+            named.DirText = owner.DirText;
+            named.Cover(owner.Span);
+            _current = new Clause { Link = Link.Hard };
+            owner = named;
+        }
+
         if (moves.Count(m => m.Head is not { Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }) < 2 && owner.HasContent)
         {
             // "(forward, head up)": arms and looks beside one word on the place
@@ -119,6 +132,22 @@ internal sealed partial class ClauseBuilder
                 owner.Times = Math.Clamp(_terms[i].Meaning.Value, 1, 8);
                 owner.TimesStated = true;
             }
+        }
+
+        if (owner.HasContent
+            && moves is [{ Head.Verb: ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null, Times: 1, Detail.Count: 0, WeightNote: null } manner]
+            && inner.Count == 1 && (manner.Size != 0 || manner.HasStyle))
+        {
+            // "(small steps)", "(keep the steps tiny)": how it is danced
+            owner.Size = owner is { Head.Verb: ActionKind.Step, Size: 0 } ? manner.Size : owner.Size;
+            owner.HasStyle = true;
+            moves.Clear();
+        }
+
+        if (moves.Count > 1 && owner is { HasContent: true, IsFigure: false } && moves.TrueForAll(IsOfBody))
+        {
+            // "touch L beside R (bend the knees, get down!)": how the body goes with it
+            moves.Clear();
         }
 
         bool ofWeight = Enumerable.Range(contentStart, close - contentStart).Any(i =>
@@ -251,6 +280,13 @@ internal sealed partial class ClauseBuilder
         _pending = _current.HasContent ? _pending : Link.Hard;
     }
 
+    /// <summary>Whether a clause tells only what knees and body do: "bend the knees", "down", "up again".</summary>
+    private static bool IsOfBody(Clause told) => told is { Feet.Count: 0, Amount: null, HasTurnWord: false, Times: 1 }
+        && told.Head?.Verb is null or ActionKind.Dip
+        && (told.Head is { Verb: ActionKind.Dip } or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dip or ActionKind.Arms }] }, ..] }
+            || (told.Head is null && (told.Dir is { Direction: Direction.Down or Direction.Up } || (told.Dir is null
+                && told.Part is "knee" or "knees" or "body"))));
+
     /// <summary>What a figure does whose every action fans the toe or the heel of one foot; or null.</summary>
     private static ActionKind? OneFootFan(Clause owner)
         => owner.Head!.Figures[0].Rows.All(r => r.Action.Kind is ActionKind.FanToe or ActionKind.FanHeel) ? owner.Head.Figures[0].Rows[0].Action.Kind : null;
@@ -310,7 +346,26 @@ internal sealed partial class ClauseBuilder
 
     /// <summary>Whether a number in this bracket is the count of the move before: not a wall in square brackets, and not "(5) cross R over L (6) step
     /// back".</summary>
-    private bool SaysCount(int at) => _terms[at].Text == "(" && _terms.Find(t => t.Kind is not TermKind.Filler).Kind is not TermKind.Open;
+    private bool SaysCount(int at) => _terms[at].Text == "(" && _terms.Find(t => t.Kind is not TermKind.Filler).Kind is not TermKind.Open && !CountsLead();
+
+    /// <summary>Whether the counts in brackets stand before their moves: "heel taps: (3) R heel forward (4) R heel forward again".</summary>
+    private bool CountsLead()
+    {
+        int counts = 0;
+        int last = -1;
+        for (int i = 0; i + 2 < _terms.Count; i++)
+        {
+            bool count = _terms[i].Text == "(" && _terms[i + 1].Kind is TermKind.Number or TermKind.Amp && _terms[i + 2].Kind is TermKind.Close;
+            counts += count ? 1 : 0;
+            last = count ? i + 2 : last;
+            if (count && counts == 1 && i > 0 && _terms[i - 1].Text is ":")
+            {
+                return true;
+            }
+        }
+
+        return counts > 1 && _terms.FindIndex(last, t => t.Kind is TermKind.Move or TermKind.Dir) > 0;
+    }
 
     /// <summary>Counts inside a bracket ("[5 side, 6 behind]") say again what the label says.</summary>
     private void DropCounts(int start, int end)

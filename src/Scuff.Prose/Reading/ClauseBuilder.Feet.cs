@@ -18,6 +18,14 @@ internal sealed partial class ClauseBuilder
     private void Part(Term term, int at)
     {
         string part = term.Meaning.Part;
+        if (part is "heels" or "toes" && _pending is Link.None && _current.Head?.Verb is ActionKind.Swivel or ActionKind.SwivelHeels or ActionKind.SwivelToes
+            && (_current.Part.Length > 0 || _current.Head.Verb is not ActionKind.Swivel)
+            && (_current.Feet.Count > 0 || _current.DirSide is not null || _current.Dir is not null))
+        {
+            // "swivel heels right toes right heels right"
+            Close(Link.Hard);
+        }
+
         StartIfPending(TermKind.Part, at);
         if (part == "ball" && _current is { Head: null, Dir: null, Feet.Count: 0, Part.Length: 0 } && _current.HasTurnWord
             && _current.Amount is not null && _current.TurnSide is not null && _pending is Link.None)
@@ -90,6 +98,16 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_pending is Link.None && _current is { Feet: [{ } rocked], Detail.Count: 0, Amount: null, Times: 1 } && rocked.Foot == foot.Other()
+            && _current.HeadText.EndsWith("recover", StringComparison.OrdinalIgnoreCase)
+            && _current.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Rock }, { Action.Kind: ActionKind.Recover }] }, ..] })
+        {
+            // "R side rock recover L cross R over L": the foot that it recovers on
+            Widen(term);
+            Close(Link.None);
+            return;
+        }
+
         if (at + 1 < _end && IsSidedArm(_terms[at + 1]))
         {
             // "with L hand on hat brim"
@@ -131,8 +149,9 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if ((_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase)) && _current is { IsFigure: true, Feet.Count: 1 }
-            && _current.Head!.Figures[0].Rows.Count > 2 && _current.Feet[0].Foot != foot && NextIndex(at + 1) is int ends and >= 0
+        if ((_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase))
+            && _current is { IsFigure: true, Feet.Count: 1 } or { IsFigure: true, Feet.Count: 0, TurnSide: not null, Amount: not null }
+            && _current.Head!.Figures[0].Rows.Count > 2 && !_current.Feet.Exists(f => f.Foot == foot) && NextIndex(at + 1) is int ends and >= 0
             && _terms[ends].Kind is TermKind.Dir or TermKind.Move && NextIndex(ends + 1) < 0)
         {
             // "jazz box R with L cross": how it ends
@@ -261,6 +280,27 @@ internal sealed partial class ClauseBuilder
             // "recover R R": typed twice, nobody recovers on one foot twice
             Widen(term);
             return;
+        }
+
+        if (_pending is Link.None
+            && _current is { Head.Verb: ActionKind.Kick or ActionKind.Flick or ActionKind.Hitch or ActionKind.Hook, Feet: [{ } lifted], Amount: null }
+            && lifted.Foot == foot && NextIndex(at + 1) is int closes and >= 0
+            && _terms[closes] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Together or Direction.Home or Direction.InPlace })
+        {
+            // "kick right right together": nobody kicks together
+            Close(Link.None);
+        }
+
+        bool closed = _current is { Head.Verb: ActionKind.Step, Feet.Count: 0, Dir.Direction: Direction.Together
+            or Direction.Home, Amount: null, Reference: null }
+            || (_current is { IsFigure: true, Feet.Count: 0, Dir: null, Amount: null }
+                && _current.Head!.Figures[0].Rows is [{ Action: { Kind: ActionKind.Step, Direction: Direction.Together } }]);
+        if (closed && _pending is Link.None && at + 1 < _end && _terms[at + 1] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" }
+            or { Kind: TermKind.Move, Meaning: { Verb: null or ActionKind.Dig, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dig
+                or ActionKind.Touch }] }, ..] } })
+        {
+            // "R heel fwd step together L heel fwd step together": the foot begins the next move
+            Close(Link.None);
         }
 
         bool namedPlace = at > 0 && _terms[at - 1 - (_terms[at - 1].Kind == TermKind.Filler && at > 1 ? 1 : 0)] is { Kind: TermKind.Move } named

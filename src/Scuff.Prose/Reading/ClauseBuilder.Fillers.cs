@@ -22,6 +22,49 @@ internal sealed partial class ClauseBuilder
             : null;
     }
 
+    /// <summary>
+    /// The foot in "ending with the left", "finishing with your right foot", where nothing more is told of it: the last one that steps; or null.
+    /// </summary>
+    private int? EndsOnFoot(int at)
+    {
+        if (_terms[at].Text.ToLowerInvariant() is not ("ending" or "finishing" or "ends" or "finishes" or "end" or "finish")
+            || !(Last() is { WeightNote: null, Detail.Count: 0 } walk && (walk.Times > 1 || walk.Feet.Count > 1 || walk.Head is { Special: "walk" or "run" })))
+        {
+            return null;
+        }
+
+        int foot = at + 1;
+        while (foot < _end && _terms[foot].Kind is TermKind.With or TermKind.Filler)
+        {
+            foot++;
+        }
+
+        return foot < _end && _terms[foot].Kind is TermKind.Foot or TermKind.Side
+            && (foot + 1 >= _end || _terms[foot + 1].Kind is TermKind.Separator or TermKind.Close) ? foot : null;
+    }
+
+    /// <summary>"Shuffle 1/2 left R-L-R moving back": the way of the whole figure, and not of the last foot alone.</summary>
+    private bool GoesWithAll(Term term, int at)
+    {
+        bool moving = at > 0 && _terms[at - 1].Kind is TermKind.Filler
+            && _terms[at - 1].Text.ToLowerInvariant() is "moving" or "going" or "travelling" or "traveling"
+            && term.Meaning is { Direction: Direction.Forward or Direction.Back, Side: null };
+        if (!moving || !_current.IsFeetOnly || _current.Feet.Count != 1
+            || _clauses is not [.., { IsFigure: true, Dir: null, Detail.Count: 0, Feet.Count: > 0 } figure]
+            || !figure.Head!.Figures.Any(f => f.Rows.Count == figure.Feet.Count + 1))
+        {
+            return false;
+        }
+
+        figure.Feet.AddRange(_current.Feet);
+        figure.Dir = term.Meaning;
+        figure.DirText = term.Text;
+        figure.Cover(term.Span);
+        _current = new Clause { Link = Link.None };
+        _pending = Link.None;
+        return true;
+    }
+
     private static bool IsThatIs(Term term) => term.Text.ToLowerInvariant() is "ie" or "i.e" or "i.e." or "that is" or "namely" or "meaning";
 
     private void Filler(Term term, int at)
@@ -37,8 +80,9 @@ internal sealed partial class ClauseBuilder
         _current.Stands |= word is "stand" or "standing";
         _soThat = word is "so that" or "so" or "such that" or "letting" || (_soThat && word is "the" or "its" or "your");
         _current.TurnsInto |= word is "into" or "into a" && _current.IsTurnOnly && _current.Amount is not null;
-        _current.SaysSameFoot |= word.EndsWith("same foot", StringComparison.Ordinal);
-        _current.SaysIt |= word is "it" or "them" or "same foot" or "that same foot" or "the same foot" or "that foot";
+        _current.SaysSameFoot |= word.EndsWith("same foot", StringComparison.Ordinal) || word.EndsWith("same toe", StringComparison.Ordinal)
+            || word.EndsWith("same heel", StringComparison.Ordinal);
+        _current.SaysIt |= word is "it" or "them" or "that foot" or "that toe" or "that heel" || _current.SaysSameFoot;
         if (StepNamed(word) is int step)
         {
             // "turning 1/4 left on the last step", "on the third step 1/4 left"

@@ -27,6 +27,16 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_current is { IsRepeat: true, Head: null } && _pending is Link.None
+            && (_current.Feet.Count > 0 || _current.DirSide is not null || _current.IsMirrored || _current.RepeatCounts is not null)
+            && move is { Verb: ActionKind.Scuff or ActionKind.Brush or ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick
+                or ActionKind.Clap, Figures.Count: < 2 })
+        {
+            // "repeat to the left but scuff R": how it ends this time
+            Close(Link.Soft);
+            _pending = Link.None;
+        }
+
         if (AmountOfTurn(term.Text) is int amount && _current is { Amount: null } && (_current.HasTurnWord || IsTurnVerb(_current.Head)))
         {
             // "unwind full turn left"
@@ -328,6 +338,15 @@ internal sealed partial class ClauseBuilder
 
         if (_current.HasContent)
         {
+            // "heel R fwd hook R over L", "cross L unwind 1/2 R": all is told of the foot before the verb
+            bool told = _current is { Head: null, Feet.Count: 1, Dir: not null, Amount: null }
+                && (move.Verb is ActionKind.Unwind || (_current.Part is "heel" or "toe" && move.Verb is ActionKind.Hook or ActionKind.Hitch or ActionKind.Flick
+                or ActionKind.Kick or ActionKind.Stomp)
+                || (_current.Part is "heel" or "toe" && move.Verb is ActionKind.Step && NextIndex(at + 1) is int place and >= 0
+                && _terms[place] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Together or Direction.Home }));
+            // "touch right out in out step right together": the last of a list of ways
+            told |= _current is { Head: null, Feet.Count: 0, Dir.Direction: Direction.Out or Direction.In, Amount: null, Part.Length: 0 }
+                && move.Verb is ActionKind.Step && _pending is Link.None && _clauses is [.., { Dir.Direction: Direction.Out or Direction.In }];
             bool turnGoesOn = _current.IsTurnOnly && _current.Amount is not null && _pending is Link.None && _current.WeightNote is null;
             bool modifier = turnGoesOn || (_current.Head is null && !_current.IsTurnOnly && _current.Reference is null
                 && _pending is Link.None or Link.Hard && !HasOwnFootAfter(at))
@@ -338,7 +357,7 @@ internal sealed partial class ClauseBuilder
                 modifier = true;
             }
 
-            if (!modifier || _pending is Link.Soft or Link.Amp)
+            if (!modifier || told || _pending is Link.Soft or Link.Amp)
             {
                 Close(_pending is Link.Soft or Link.Amp ? _pending : Link.None);
             }

@@ -30,6 +30,17 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_current is { Feet: [{ IsCertain: true } acting], FootFirst: true, Head: null, Dir: null, Amount: null } && acting.Foot == side && at + 1 < _end
+            && _terms[at + 1] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step, IsIng: false } } && _pending is Link.None)
+        {
+            // "RF right step", "RF small right step": the way it goes
+            _current.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Side, Side = side };
+            _current.DirText = term.Text;
+            _current.DirSide = side;
+            Widen(term);
+            return;
+        }
+
         if (_current is { Part: "ball", Head: null, Feet.Count: 0, Dir: null })
         {
             // "on ball of R"

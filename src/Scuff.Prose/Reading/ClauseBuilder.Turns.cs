@@ -51,7 +51,8 @@ internal sealed partial class ClauseBuilder
         }
         else if (stepLike || (leadsOn && _pending is Link.None && !_current.IsTurnOnly && _current.Feet.Count > 0))
         {
-            Close(Link.None);
+            // "hold 1/2 turn left": nobody holds and turns
+            Close(_current.Head?.Verb is ActionKind.Hold ? Link.Hard : Link.None);
         }
         else if (_current.Amount is not null)
         {

@@ -21,6 +21,7 @@ internal sealed partial class ClauseBuilder
     private bool _skipsFoot;
     private bool _skipsStep;
     private bool _soThat;
+    private Clause? _leading;
 
     private readonly bool _placesStart;
 
@@ -170,6 +171,14 @@ internal sealed partial class ClauseBuilder
                     break;
                 case TermKind.Filler when IsThatIs(term) && TryDetail(ref i, _end):
                     break;
+                case TermKind.Filler when EndsOnFoot(i) is int ended:
+                    // "walk forward four steps, beginning with the right foot and ending with the left"
+                    Last().WeightNote = TermKind.WeightOn;
+                    Last().WeightFoot = _terms[ended].Meaning.Side;
+                    Last().Cover(_terms[ended].Span);
+                    _pending = _current.HasContent ? Link.None : _pending;
+                    i = ended;
+                    break;
                 case TermKind.Filler when term.Text.Equals("by", StringComparison.OrdinalIgnoreCase)
                     && _current is { IsFigure: true, Detail.Count: 0 } && _current.Head!.Figures[0].Rows.Count > 2 && TryDetail(ref i, _end):
                     // "begin a jazz box by crossing R over L, step back ..."
@@ -251,7 +260,7 @@ internal sealed partial class ClauseBuilder
                     Widen(term);
                     break;
                 case TermKind.Lead:
-                    Lead(term);
+                    Lead(term, i);
                     break;
                 case TermKind.Size when _pending is Link.Soft && !_with && _current is { Feet.Count: 1, Dir.Direction: Direction.Forward or Direction.Back }
                     && i + 1 < _end && _terms[i + 1] is { Kind: TermKind.Dir, Meaning.Direction: Direction.CrossFront or Direction.CrossBehind }:
@@ -283,6 +292,16 @@ internal sealed partial class ClauseBuilder
                     }
 
                     break;
+                case TermKind.BothFeet when _current is { Head.Verb: ActionKind verb, Feet.Count: > 0, IsFigure: false } && _pending is Link.None
+                    && NextMeaningful(i + 1) is TermKind.WeightTakes or TermKind.WeightNone:
+                    // "stomp R stomp L both with weight"
+                    if (_clauses is [.., { WeightNote: null } other] && other.Head?.Verb == verb)
+                    {
+                        other.WeightNote = NextMeaningful(i + 1);
+                    }
+
+                    Widen(term);
+                    break;
                 case TermKind.BothFeet:
                     StartIfPending(term.Kind, i);
                     _current.BothFeet = true;
@@ -290,6 +309,8 @@ internal sealed partial class ClauseBuilder
                     break;
                 case TermKind.Dir when term.Text.EndsWith("crossing", StringComparison.OrdinalIgnoreCase) && TellsSteps(term, ref i):
                     // "jazz box crossing R over L, back L, side R, together L"
+                    break;
+                case TermKind.Dir when GoesWithAll(term, i):
                     break;
                 case TermKind.Dir:
                     DirTerm(term, i);
@@ -324,6 +345,15 @@ internal sealed partial class ClauseBuilder
                     _pending = Link.None;
                     Widen(_terms[last]);
                     i = last;
+                    break;
+                case TermKind.WeightNone or TermKind.WeightTakes when !_current.HasContent && _clauses is [.., { IsAmp: false } kept, { IsAmp: true }]
+                    && (term.Kind is TermKind.WeightNone || term.Text.Contains("ing", StringComparison.OrdinalIgnoreCase)):
+                    // "stomp R together & no weight": no step of its own
+                    _clauses.RemoveAt(_clauses.Count - 1);
+                    kept.WeightNote = term.Kind;
+                    kept.Cover(term.Span);
+                    _current = new Clause { Link = Link.Hard };
+                    _pending = Link.Hard;
                     break;
                 case TermKind.WeightNone:
                 case TermKind.WeightTakes:
@@ -367,6 +397,11 @@ internal sealed partial class ClauseBuilder
         }
 
         Close(Link.Hard);
+        if (_leading is Clause leading)
+        {
+            LeadFirst(leading);
+        }
+
         ClauseTidier.Tidy(_clauses);
         return _clauses;
     }
@@ -375,6 +410,28 @@ internal sealed partial class ClauseBuilder
     private bool IsPrep(int at) => _terms[at].Text.StartsWith("prep", StringComparison.OrdinalIgnoreCase) && at + 1 < _end
         && _terms[at + 1].Kind is TermKind.Foot or TermKind.Side or TermKind.Turn
         && (at + 2 >= _end || _terms[at + 2].Kind is TermKind.Separator or TermKind.Close);
+
+    /// <summary>
+    /// Gives the foot that is said to begin, before anything else is told, to the first move; what names another foot is left for the solver.
+    /// </summary>
+    private void LeadFirst(Clause leading)
+    {
+        Clause? first = _clauses.Find(c => c.HasContent);
+        Clause? second = first is null ? null : _clauses.Find(c => c.HasContent && !ReferenceEquals(c, first));
+        Clause? named = first is { Feet.Count: > 0 } ? first : first is not null && second is { IsFeetOnly: true } ? second : null;
+        Foot foot = leading.Feet[0].Foot;
+        if (first is null or { Head.Verb: ActionKind.RollBody } || (named is not null && named.Feet[0].Foot != foot))
+        {
+            _clauses.Insert(0, leading);
+            return;
+        }
+
+        first.Cover(leading.Span);
+        if (named is null)
+        {
+            first.Feet.Add(leading.Feet[0]);
+        }
+    }
 
     /// <summary>
     /// "If your knees allow", "mind your neighbour": who may leave it out, and what to look out for; but what hangs on a wall or a count has to be asked about.
@@ -566,8 +623,17 @@ internal sealed partial class ClauseBuilder
     }
 
     /// <summary>"Starting with the right foot": names the foot of the move it stands by.</summary>
-    private void Lead(Term term)
+    private void Lead(Term term, int at)
     {
+        if (_clauses.Count == 0 && !_current.HasContent && at + 1 < _end && _terms[at + 1] is { Kind: TermKind.Separator, Text: "," })
+        {
+            // "beginning with the right foot, take two steps forward"
+            _leading = new Clause();
+            _leading.Feet.Add(new FootWord(term.Meaning.Side!.Value, true, false));
+            _leading.Cover(term.Span);
+            return;
+        }
+
         Clause owner = _current.HasContent ? _current : _clauses.Count > 0 ? _clauses[^1] : _current;
         if (owner.Feet.Count == 0)
         {

@@ -95,6 +95,70 @@ internal sealed partial class ClauseTidier
         }
     }
 
+    /// <summary>
+    /// "Rock L fwd recover L back touch R": a recover cannot be on the foot that has rocked, so that the foot and its place begin a step of their own.
+    /// </summary>
+    private void RecoverThenStep()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is not { Head.Verb: ActionKind.Recover, Feet: [{ } stepped], Amount: null, Detail.Count: 0, WeightNote: null } recover
+                || _clauses[i - 1] is not { Feet: [{ } rocked] } rock || rocked.Foot != stepped.Foot
+                || rock.Head is not ({ Verb: ActionKind.Rock }
+                    or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Rock }, ..] and { Count: < 3 } }, ..] }))
+            {
+                continue;
+            }
+
+            if (recover.Dir is null && recover.HeadText.Split(' ') is [_, { Length: < 6 }, "back" or "BACK" or "Back"]
+                && !recover.HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))
+            {
+                // "recover R back"
+                recover.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Back };
+                recover.DirText = "back";
+            }
+
+            if (recover.Dir is null)
+            {
+                continue;
+            }
+
+            Clause step = new() { Dir = recover.Dir, DirText = recover.DirText, DirSide = recover.DirSide, Diagonal = recover.Diagonal,
+                Reference = recover.Reference };
+            step.Feet.Add(stepped);
+            step.Cover(recover.Span);
+            step.Link = Link.None;
+            step.LinkAfter = recover.LinkAfter;
+            recover.Feet.Clear();
+            (recover.Dir, recover.DirText, recover.DirSide, recover.Diagonal, recover.Reference) = (null, "", null, false, null);
+            recover.LinkAfter = Link.None;
+            _clauses.Insert(i + 1, step);
+        }
+    }
+
+    /// <summary>"Stomp R and then stomp L, and both stomps take weight": a note on moves that are told already.</summary>
+    private void NoteOnBoth()
+    {
+        if (_clauses.Count < 2 || _clauses[^1] is not
+            {
+                BothFeet: true, Head.Verb: ActionKind verb, Feet.Count: 0, Dir: null, Amount: null, Part.Length: 0, Detail.Count: 0,
+                WeightNote: TermKind.WeightTakes or TermKind.WeightNone
+            } note
+            || !note.HeadText.EndsWith('s'))
+        {
+            return;
+        }
+
+        List<Clause> meant = _clauses.FindAll(c => c.Head?.Verb == verb && !ReferenceEquals(c, note) && c.WeightNote is null);
+        if (meant.Count == 2 || (meant.Count == 1 && (meant[0].Times == 2 || meant[0].Feet.Count == 2)))
+        {
+            meant.ForEach(c => c.WeightNote = note.WeightNote);
+            _clauses[^2].Cover(note.Span);
+            _clauses[^2].LinkAfter = note.LinkAfter;
+            _clauses.RemoveAt(_clauses.Count - 1);
+        }
+    }
+
     /// <summary>"Kick L, throwing both hands up as you kick", "kick R forward two times, low kicks": the move before, spoken of once more.</summary>
     private void DropSaidAgain()
     {

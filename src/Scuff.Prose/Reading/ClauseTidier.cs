@@ -28,6 +28,8 @@ internal sealed partial class ClauseTidier
         TurnOnEachCount();
         JoinPronouns();
         EachBefore();
+        RecoverThenStep();
+        NoteOnBoth();
         JoinManners();
         SwayOverStep();
         DropSaidAgain();
@@ -65,9 +67,10 @@ internal sealed partial class ClauseTidier
         for (int i = 1; i < _clauses.Count; i++)
         {
             // "side mambo R closing R to L": how the figure ends, or a step of its own; the counts tell
-            _clauses[i].SaysFinish |= _clauses[i] is { Link: Link.None, Feet.Count: 1, Head: null, Amount: null, HasTurnWord: false } last
+            _clauses[i].SaysFinish |= _clauses[i] is { Link: Link.None or Link.Hard, Feet.Count: 1, Head: null, Amount: null, HasTurnWord: false } last
                 && last.Dir is not null && last.DirText.Split(' ')[0].EndsWith("ing", StringComparison.OrdinalIgnoreCase)
-                && _clauses[i - 1] is { IsFigure: true, Times: 1, Detail.Count: 0 } figure && figure.Head!.Figures[0].Rows.Count > 2;
+                && _clauses[i - 1] is { IsFigure: true, Times: 1, Detail.Count: 0 } figure && figure.Head!.Figures[0].Rows.Count > 2
+                && (_clauses[i].Link is Link.None || IsLastOf(figure, _clauses[i]));
         }
 
         foreach (Clause swaying in _clauses.Where(c => c is { FirstWithBefore: true, Feet.Count: > 1 }))
@@ -75,6 +78,11 @@ internal sealed partial class ClauseTidier
             swaying.Feet.RemoveAt(0);
         }
     }
+
+    /// <summary>Whether a step is the last one of a figure, told once more behind a comma: "right side mambo, closing R to L".</summary>
+    private static bool IsLastOf(Clause figure, Clause step) => figure.Feet is [{ } lead]
+        && figure.Head!.Figures[0].Rows[^1] is { IsFinish: false } row && row.For(lead.Foot) is { } last
+        && last.Foot.ToFoot() == step.Feet[0].Foot && FigureComparison.Family(last.Direction) == FigureComparison.Family(step.Dir!.Direction);
 
     /// <summary>"On the ball of L turn 1/4 right closing R beside L": the foot it turns on, and not where the weight is in the end.</summary>
     private void TurnOnBall()
@@ -680,7 +688,8 @@ internal sealed partial class ClauseTidier
                 && walks is { SaysEach: false, Detail.Count: 0, Part.Length: 0, WeightNote: null, TurnTo: null, OnStep: null, OnCount: null }
                 && walks is { TurnFirst: false, TimesStated: false }
                 && walks.Dir?.Direction is null or Direction.Forward or Direction.Back
-                && (walks.Feet.Count > 2 || (walks.Feet.Count == 2 && walks.SaysCircle)) && !(walks.Feet.Count == 2 && about == 8))
+                && (walks.Feet.Count > 2 || (walks.Feet.Count == 2 && walks.SaysCircle) || (walks.SaysCircle && WalksBefore(i)))
+                    && !(walks.Feet.Count == 2 && about == 8))
             {
                 // "walk R L R L in a half circle left": the walks, and the turn that they share
                 Clause shared = new() { Amount = about, TurnSide = walks.TurnSide, HasTurnWord = true, SaysCircle = true, Link = Link.None };
@@ -747,6 +756,12 @@ internal sealed partial class ClauseTidier
             }
         }
     }
+
+    /// <summary>Whether two walks with a foot each stand before a place: "walk R, walk L, walk R, walk L making a half circle left".</summary>
+    private bool WalksBefore(int at) => at > 1 && _clauses.GetRange(at - 2, 2).TrueForAll(c => c is
+    {
+        Head.Special: "walk" or "run", Feet.Count: 1, Amount: null, HasTurnWord: false, Detail.Count: 0, Times: 1
+    });
 
     /// <summary>"Around to the right, 3/4 in all": how far the turn before goes.</summary>
     private void JoinAmounts()
@@ -1129,7 +1144,8 @@ internal sealed partial class ClauseTidier
             bool gesture = fetch.Head?.Verb is ActionKind.Dig or ActionKind.Touch or ActionKind.Point or ActionKind.Tap or ActionKind.Kick
                 || (fetch.Head is null && fetch.Part is "heel" or "toe");
             if (gesture && fetch.Feet.Count == 1 && put is { Head.Verb: ActionKind.Step, Dir: { Direction: Direction.Back } way, Feet.Count: 1, Amount: null }
-                && put.Feet[0].Foot == fetch.Feet[0].Foot && put.HeadText.Split(' ')[0].ToLowerInvariant() is "put" or "set" or "bring" or "place" or "take")
+                && put.Feet[0].Foot == fetch.Feet[0].Foot && (put.HeadText.Split(' ')[0].ToLowerInvariant() is "put" or "set" or "bring" or "take"
+                    || (put.HeadText.StartsWith("place", StringComparison.OrdinalIgnoreCase) && fetch.Head?.Verb is null or ActionKind.Dig)))
             {
                 // "RF heel forward, RF put back": where it came from
                 put.Dir = way with { Direction = Direction.Home };

@@ -158,6 +158,18 @@ internal sealed class CountLabel
         while (at < end && places.Count < MaximumCounts)
         {
             char c = text[at];
+            if (c is 'l' or 'I' && at == labelStart && at + 3 < end && text[at + 1] is '-' or '–' or '&' && text[at + 2] is '2'
+                && !char.IsLetterOrDigit(text[at + 3]))
+            {
+                // "l-2", "I&2": the letter that looks like the number
+                Add(places, 1, false);
+                last = 1;
+                hasNumber = true;
+                at++;
+                labelEnd = at;
+                continue;
+            }
+
             if (char.IsAsciiDigit(c))
             {
                 int stop = at;

@@ -68,10 +68,10 @@ internal sealed class LineReader
         }
 
         if (clauses.Count == 1 && clauses[0].IsRepeat
-            || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null
+            || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null || RepeatReader.IsBeside(c)
                 || (c.Head is { Verb: ActionKind.Brush or ActionKind.Touch or ActionKind.Scuff or ActionKind.Hitch, IsIng: true } && c.Link is Link.Hard
                 && clauses.Exists(r => r.Diagonal))
-                || (ReferenceEquals(c, clauses[^1]) && RepeatReader.TellsEnd(c)))))
+                || (ReferenceEquals(c, clauses[^1]) && (RepeatReader.TellsEnd(c) || RepeatReader.ChangesEnd(c))))))
         {
             LineContent? repeated = _repeats.Read(clauses, places, whole, line, label, clocks);
             if (repeated is not null)
@@ -120,6 +120,7 @@ internal sealed class LineReader
             walks.TimesStated = true;
         }
 
+        PartHoldAndClap(clauses, places);
         ResolveTurnsTo(clauses);
         (LineReading? best, LineReading? other, List<Clause> danced, List<(Clause Figure, int From, int To)> figures) =
             _search.Solve(clauses, places);
@@ -198,14 +199,14 @@ internal sealed class LineReader
             }
         }
 
-        if (best is not { Fits: true } && AndsInFull(terms, places) is List<Term> plainAnds)
+        if ((best is not { Fits: true } || LeavesOut(clauses, danced)) && AndsInFull(terms, places) is List<Term> plainAnds)
         {
             // "29-30 step R to side & bump hips": where no & is counted it is the word
             List<Clause> told = ClauseBuilder.Build(plainAnds);
             ResolveTurnsTo(told);
             (LineReading? again, LineReading? againOther, List<Clause> againDanced, List<(Clause Figure, int From, int To)> againFigures) =
                 _search.Solve(told, places);
-            if (again is { Fits: true, Cost: < 2 })
+            if (again is { Fits: true, Cost: < 2 } && (best is not { Fits: true } || !LeavesOut(told, againDanced)))
             {
                 (best, other, danced, figures, clauses, terms) = (again, againOther, againDanced, againFigures, told, plainAnds);
             }
@@ -300,6 +301,12 @@ internal sealed class LineReader
                     break;
                 }
             }
+        }
+
+        if (best is not { Fits: true } && places.Count > 1 && RepeatReader.Elided(clauses) is Clause elided
+            && _repeats.Read([elided], places, whole, line, label, clocks, onlyMirrored: true) is LineContent mirrored)
+        {
+            return mirrored;
         }
 
         if (best is null || !clauses.Any(c => c.HasContent))
@@ -960,12 +967,34 @@ internal sealed class LineReader
         }
     }
 
+    /// <summary>"7-8 hold and clap": where the line has a count for each of its moves, the clap has its own.</summary>
+    private static void PartHoldAndClap(List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    {
+        if (clauses is not [.., { Head.Verb: ActionKind.Hold }, { Head.Verb: ActionKind.Clap or ActionKind.Snap }]
+            && clauses is not [.., { Head.Verb: ActionKind.Hold }, { IsAmp: true }, { Head.Verb: ActionKind.Clap or ActionKind.Snap }])
+        {
+            return;
+        }
+
+        bool single = clauses.TrueForAll(c => c.IsAmp || c is { IsFigure: false, Times: 1, IsRepeat: false, Detail.Count: 0, Feet.Count: < 2, Lasts: null }
+            || c.Head?.Verb is ActionKind.Clap or ActionKind.Snap or ActionKind.Hold);
+        if (single && clauses.Count(c => !c.IsAmp) == places.Count && places.All(p => p.Place.IsWhole))
+        {
+            clauses[^1].Link = Link.Hard;
+            clauses.RemoveAll(c => c.IsAmp && ReferenceEquals(c, clauses[^2]));
+        }
+    }
+
+    /// <summary>Whether a place or a foot was taken for a remark ("jazz box 1/4 right &amp; cross").</summary>
+    private static bool LeavesOut(List<Clause> clauses, List<Clause> danced)
+        => !ReferenceEquals(clauses, danced) && clauses.Exists(c => c.HasContent && !c.IsAmp && !danced.Contains(c));
+
     /// <summary>The words with every lone &amp; as "and", when all counts of the line are whole; null when there is none.</summary>
     private static List<Term>? AndsInFull(List<Term> terms, IReadOnlyList<LabelPlace> places)
     {
-        bool isLone = places.All(p => p.Place.IsWhole) && terms.Exists(t => t is { Kind: TermKind.Amp, Text: "&" });
+        bool isLone = places.All(p => p.Place.IsWhole) && terms.Exists(t => t is { Kind: TermKind.Amp, Text: "&" or "+" });
         return isLone
-            ? [.. terms.Select((t, i) => t is { Kind: TermKind.Amp, Text: "&" } && !(i + 1 < terms.Count && terms[i + 1].Kind == TermKind.Number)
+            ? [.. terms.Select((t, i) => t is { Kind: TermKind.Amp, Text: "&" or "+" } && !(i + 1 < terms.Count && terms[i + 1].Kind == TermKind.Number)
                 ? t with { Meaning = new Meaning(TermKind.Join) }
                 : t)]
             : null;

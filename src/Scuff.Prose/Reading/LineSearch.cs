@@ -164,6 +164,14 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             }
         }
 
+        foreach (List<Clause>? meant in plain is { Fits: true } ? default(ReadOnlySpan<List<Clause>?>) : [RocksAlone(clauses), WithoutToldSteps(clauses)])
+        {
+            if (meant is not null && Best(solver.Solve(meant, places, state.Weight)) is ({ Fits: true, Cost: < 1.2 } told, LineReading or null) and var read)
+            {
+                return (told, read.Other, meant, figures);
+            }
+        }
+
         if (plain is not { Fits: true } && places.Count == 2 && places[1].Place.IsWhole
             && clauses is [{ Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Size: > 0, Lasts: null, Times: 1, Amount: null } wide])
         {
@@ -315,6 +323,75 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         }
 
         return made;
+    }
+
+    /// <summary>
+    /// "5 rock step R forward" over "6 recover L": the name of both for the rock alone. The clauses with rocks, or null where there is no such name.
+    /// </summary>
+    private static List<Clause>? RocksAlone(List<Clause> clauses)
+    {
+        List<Clause>? made = null;
+        for (int i = 0; i < clauses.Count; i++)
+        {
+            if (clauses[i] is { IsFigure: true, Detail.Count: 0, Times: 1, Head.Figures: [{ Rows: [{ Action.Kind: ActionKind.Rock },
+                { Action.Kind: ActionKind.Recover }] }, ..] })
+            {
+                made ??= [.. clauses];
+                made[i] = clauses[i].Copy(mirrored: false);
+                made[i].Head = new Meaning(TermKind.Move) { Verb = ActionKind.Rock, Special = "rock" };
+                made[i].HeadText = "rock";
+                Direction way = clauses[i].Head!.Figures[0].Rows[0].Action.Direction;
+                made[i].Dir ??= way is Direction.Unstated ? null : new Meaning(TermKind.Dir) { Direction = way };
+            }
+        }
+
+        return made;
+    }
+
+    /// <summary>
+    /// "Waltz box, left forward, right back": steps of the figure said once more after its name, each where the figure has it. The clauses without them, the
+    /// figure with the first of their feet; null where there are none.
+    /// </summary>
+    private static List<Clause>? WithoutToldSteps(List<Clause> clauses)
+    {
+        for (int i = 0; i + 2 < clauses.Count; i++)
+        {
+            if (clauses[i] is not { IsFigure: true, Amount: null, Times: 1, Detail.Count: 0, Feet.Count: < 2, IsRepeat: false } named
+                || named.Head!.Figures[0] is not { Rows.Count: > 3 } figure || clauses[i + 1] is not { Feet: [{ } first] })
+            {
+                continue;
+            }
+
+            Foot lead = named.Feet.Count > 0 ? named.Feet[0].Foot : first.Foot;
+            int row = 0;
+            int end = i + 1;
+            while (end < clauses.Count && clauses[end] is { Head: null, Feet: [{ } foot], Dir: { } way, Amount: null, IsAmp: false, Detail.Count: 0, Times: 1 })
+            {
+                int found = Enumerable.Range(row, figure.Rows.Count - row).FirstOrDefault(r => figure.Rows[r].For(lead) is var danced
+                    && danced.Foot.ToFoot() == foot.Foot && FigureComparison.Family(danced.Direction) == FigureComparison.Family(way.Direction), -1);
+                if (found < 0)
+                {
+                    break;
+                }
+
+                row = found + 1;
+                end++;
+            }
+
+            if (end - i - 1 is >= 2 and int told && told < figure.Rows.Count - 1)
+            {
+                Clause whole = named.Copy(mirrored: false);
+                if (whole.Feet.Count == 0)
+                {
+                    whole.Feet.Add(first);
+                }
+
+                whole.Cover(clauses[end - 1].Span);
+                return [.. clauses.Take(i), whole, .. clauses.Skip(end)];
+            }
+        }
+
+        return null;
     }
 
     /// <summary>"Hitch L and scoot forward on R" on one count: the knee is up while the other foot scoots. Null where there is no such pair.</summary>

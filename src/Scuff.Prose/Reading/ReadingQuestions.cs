@@ -166,6 +166,16 @@ internal sealed class ReadingQuestions(ReaderState state)
                 continue;
             }
 
+            if (clause is { IsRepeat: true, Head: null, Dir: null or { Direction: Direction.Side } }
+                && !state.Text.AsSpan(clause.Start, clause.End - clause.Start).StartsWith("now", StringComparison.OrdinalIgnoreCase))
+            {
+                // "same to the left, hold": the words say to do it again, and one step is danced
+                _unused.Add(clause.Span);
+                state.Add(ReadingRules.WordsUnused.At(clause.Span, ("words", state.Text.Substring(clause.Span.Start, clause.Span.Length)), ("counts", label),
+                    ("unused", "repeat"), ("read", Phrasing.Describe(rows))));
+                continue;
+            }
+
             bool foot = clause.Feet.Exists(f => !UsesFoot(rows, clause, f));
             bool way = clause.Dir is Meaning dir && clause.IsFigure && !UsesWay(rows, clause, dir.Direction);
             List<PlacedRow> stepped = rows.FindAll(r => !r.IsWith && r.Action.Foot.ToFoot() is not null);

@@ -13,7 +13,7 @@ internal sealed class RepeatReader(ReaderState state)
 {
     /// <summary>"Repeat 1-4 on the other foot": the moves of those counts again, mirrored when said or when only that is possible.</summary>
     public LineContent? Read(List<Clause> clauses, IReadOnlyList<LabelPlace> places, TextSpan whole, int line, string label,
-        List<(Facing Facing, TextSpan Span)> clocks, List<Clause>? restated = null)
+        List<(Facing Facing, TextSpan Span)> clocks, List<Clause>? restated = null, bool onlyMirrored = false)
     {
         if (places.Count == 0)
         {
@@ -22,7 +22,7 @@ internal sealed class RepeatReader(ReaderState state)
 
         Clause repeat = clauses.First(c => c.IsRepeat);
         bool mirrored = clauses.Any(c => c.IsMirrored);
-        Foot? leading = clauses.SelectMany(c => c.Feet).Select(f => (Foot?)f.Foot).FirstOrDefault() ?? clauses.Select(c =>
+        Foot? leading = clauses.Where(c => !ChangesEnd(c)).SelectMany(c => c.Feet).Select(f => (Foot?)f.Foot).FirstOrDefault() ?? clauses.Select(c =>
             c.DirSide ?? c.TurnSide).FirstOrDefault(s => s is not null);
         Counts length = LabelPlaces.EndOf(places.Max(p => p.Place)) - Counts.FromWhole(places[0].Place.Value.Floor);
         Counts from;
@@ -66,6 +66,12 @@ internal sealed class RepeatReader(ReaderState state)
             }
 
             if (from < Counts.Zero || source.Count == 0)
+            {
+                return null;
+            }
+
+            if (onlyMirrored && (source[^1].Counts.Start != from || source[^1].Counts.End != from + length || leading is not Foot turnedTo
+                || state.Weight.FreeFoot() != turnedTo || FirstFoot(source[^1]) != turnedTo.Other()))
             {
                 return null;
             }
@@ -165,8 +171,12 @@ internal sealed class RepeatReader(ReaderState state)
             }).ToList();
         }
 
-        if (TellsEnd(clauses[^1]) && (copied[^1].Steps[^1].Action is not { } ends || ends.Kind != clauses[^1].Head!.Verb
-            || ends.Foot.ToFoot() != clauses[^1].Feet[0].Foot))
+        if (ChangesEnd(clauses[^1]) && EndedWith(copied, clauses[^1]) is List<WrittenMove> changed)
+        {
+            copied = changed;
+        }
+        else if ((TellsEnd(clauses[^1]) || ChangesEnd(clauses[^1])) && (copied[^1].Steps[^1].Action is not { } ends || ends.Kind != clauses[^1].Head!.Verb
+            || (clauses[^1].Feet.Count > 0 && ends.Foot.ToFoot() != clauses[^1].Feet[0].Foot)))
         {
             // "repeat starting with R, and brush L" where the counts do not end with a brush of the L: other steps than those
             return null;
@@ -177,6 +187,7 @@ internal sealed class RepeatReader(ReaderState state)
             return null;
         }
 
+        AddBeside(copied, clauses);
         copied = copied.Select(m => m with { Words = Phrasing.Describe(m) }).ToList();
         Weight weight = state.Weight;
         foreach (WrittenStep step in copied.SelectMany(m => m.Steps))
@@ -232,6 +243,84 @@ internal sealed class RepeatReader(ReaderState state)
         bool sameWay = clause.Dir is not { } way || action.Direction is Direction.Unstated
             || FigureComparison.Family(way.Direction) == FigureComparison.Family(action.Direction);
         return sameMove && sameWay && (clause.Feet.Count == 0 || action.Foot.ToFoot() == clause.Feet[0].Foot);
+    }
+
+    private static Foot? FirstFoot(WrittenLine line)
+        => line.Moves.SelectMany(m => m.Steps).Select(s => s.Action.Foot.ToFoot()).FirstOrDefault(f => f is not null);
+
+    /// <summary>
+    /// "And to the left", "now L, just as smooth": nothing but the other side, which says to dance there what the line before tells. The words as a repeat,
+    /// or null.
+    /// </summary>
+    public static Clause? Elided(List<Clause> clauses)
+    {
+        List<Clause> told = clauses.FindAll(c => c.HasContent);
+        if (told is not [{ Head: null, IsAmp: false, Amount: null, HasTurnWord: false, Part.Length: 0, BothFeet: false, Detail.Count: 0, Times: 1 } only]
+            || only.WeightNote is not null || only.Reference is not null || only.Size != 0 || only.Feet.Exists(f => f.MayBeReference)
+            || clauses.Exists(c => c.Unknown.Count > 0)
+            || !(only is { IsFeetOnly: true, Feet.Count: 1 } || only is { Dir.Direction: Direction.Side, DirSide: not null, Feet.Count: 0 }))
+        {
+            return null;
+        }
+
+        Clause repeat = only.Copy(mirrored: false);
+        repeat.IsRepeat = true;
+        repeat.Dir = null;
+        repeat.DirText = "";
+        return repeat;
+    }
+
+    /// <summary>Whether it says how the counts end this time: "same to the left with a scuff", "repeat on L, hitch R".</summary>
+    public static bool ChangesEnd(Clause clause) => clause is
+    {
+        IsRepeat: false, IsAmp: false, Amount: null, HasTurnWord: false, Dir: null, Feet.Count: < 2, Part.Length: 0, Times: 1, Detail.Count: 0, BothFeet: false,
+        WeightNote: null, Unknown.Count: 0, Head.Verb: ActionKind.Scuff or ActionKind.Brush or ActionKind.Touch or ActionKind.Tap or ActionKind.Hitch
+            or ActionKind.Hook or ActionKind.Flick
+    };
+
+    /// <summary>The moves with the last gesture changed to another of the same foot; null where they do not end with one.</summary>
+    private List<WrittenMove>? EndedWith(List<WrittenMove> copied, Clause ending)
+    {
+        WrittenStep last = copied[^1].Steps[^1];
+        bool gesture = last.Action is { Effect: WeightEffect.Keeps } && last.Action.Foot.ToFoot() is Foot foot && (ending.Feet.Count == 0
+            || ending.Feet[0].Foot == foot);
+        if (!gesture || ending.Head!.Verb is not ActionKind kind || last.Action.Kind == kind || copied.Sum(m => m.Steps.Count) < 2)
+        {
+            return null;
+        }
+
+        StepAction usual = state.Lexicon.Verbs.Usual(kind);
+        WrittenStep made = last with { Action = usual with { Foot = last.Action.Foot, Turn = last.Action.Turn } };
+        return
+        [
+            .. copied.SkipLast(1),
+            copied[^1] with { Definition = null, Named = null, Steps = [.. copied[^1].Steps.SkipLast(1), made] },
+        ];
+    }
+
+    /// <summary>Whether it says what the hands do while the counts are danced again: "same to the right, clicking again", "repeat on L, clap".</summary>
+    public static bool IsBeside(Clause clause) => clause is
+    {
+        IsRepeat: false, IsAmp: false, Amount: null, Feet.Count: 0, Dir: null, Part.Length: 0, Times: 1, Detail.Count: 0,
+        Head: { Verb: ActionKind.Clap or ActionKind.Snap } or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Arms }] }, ..] }
+    };
+
+    /// <summary>Puts what the hands do beside the last step, unless the counts that are danced again have it already.</summary>
+    private static void AddBeside(List<WrittenMove> copied, List<Clause> clauses)
+    {
+        foreach (Clause clause in clauses)
+        {
+            if (!IsBeside(clause) || clause.Head!.Verb is not ActionKind kind
+                || copied.Exists(m => m.Steps.Any(s => s.Action.Kind == kind || s.With.Any(w => w.Kind == kind))))
+            {
+                continue;
+            }
+
+            StepAction hands = new(kind, ActingFoot.None, Direction.Unstated, Contact.Air, WeightEffect.Keeps);
+            List<WrittenStep> steps = [.. copied[^1].Steps];
+            steps[^1] = steps[^1].Action.Kind is ActionKind.Hold ? steps[^1] with { Action = hands } : steps[^1] with { With = [.. steps[^1].With, hands] };
+            copied[^1] = copied[^1] with { Steps = steps.ToValueList() };
+        }
     }
 
     private static bool TowardsCorner(List<Clause> clauses) => clauses.Exists(c => c.Diagonal) && clauses.TrueForAll(c => c.Amount is null);

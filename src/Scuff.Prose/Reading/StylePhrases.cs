@@ -131,6 +131,19 @@ internal static class StylePhrases
                 part++;
             }
 
+            bool hands = terms[i].Kind is TermKind.Style or TermKind.Unknown
+                && terms[i].Text.ToLowerInvariant() is "hands" or "arms" or "fists" or "elbows" or "palms"
+                && terms.FindIndex(from, i - from, t => t.Kind is TermKind.Move or TermKind.Dir) >= 0
+                && terms[i - 1].Kind is not (TermKind.BothFeet or TermKind.Filler or TermKind.Style)
+                && terms.TrueForAll(i + 1, end, t => t.Kind is TermKind.Filler or TermKind.Style or TermKind.Size or TermKind.Part or TermKind.Unknown
+                    || t is { Kind: TermKind.Dir, Meaning.Side: null });
+            if (hands)
+            {
+                // "skate R skate L hands behind your back"
+                from = i;
+                return true;
+            }
+
             if (does && part < end && IsUpperBody(terms[part]) && !IsArms(terms[part])
                 && terms.TrueForAll(part, end, t => t.Kind is not (TermKind.Foot or TermKind.Amount or TermKind.WeightOn or TermKind.WeightBoth
                     or TermKind.WeightTakes or TermKind.WeightNone or TermKind.Clock or TermKind.Move)))

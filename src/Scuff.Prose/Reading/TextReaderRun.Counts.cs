@@ -449,12 +449,15 @@ internal sealed partial class TextReaderRun
             return runs;
         }
 
-        int end = BeforeClock(line);
+        // "..., counts 1 to 8, no &s" tells no more than its counts
+        int end = BeforeRemark(line with { End = BeforeClock(line) });
         int start = end;
-        while (start > line.Start && (char.IsAsciiDigit(_text[start - 1]) || _text[start - 1] is '&' or '-' or '–' or ','))
+        while (start > line.Start && (char.IsAsciiDigit(_text[start - 1]) || _text[start - 1] is '&' or '-' or '–' or ',' or '+'))
         {
             start--;
         }
+
+        start = SpreadLabel(line.Start, start, end);
 
         int gap = _text.LastIndexOf("  ", end - 1, end - line.Start, StringComparison.Ordinal);
         if (gap > line.Start + 2 && gap + 2 < end && end - gap < 24 && CountLabel.Read(_text, gap + 2, end) is { Places.Count: > 1 } spread
@@ -464,22 +467,134 @@ internal sealed partial class TextReaderRun
         }
 
         bool apart = start > line.Start + 2 && start < end && char.IsWhiteSpace(_text[start - 1]);
-        if (!apart || CountLabel.Read(_text, start, end) is not { Places.Count: > 1 } last || last.End != end)
+        if (!apart || CountLabel.Read(_text, start, end) is not { } last || last.End != end)
+        {
+            return [];
+        }
+
+        // where the line before has its counts behind, too, a repeat and a single count are told so
+        bool goesOn = _section is { Lines: [.., var before] } && before.LabelSpan.Start > before.Span.Start + 2
+            && Counts.FromWhole(FirstNumber(last) - 1 - (_section.Offset ?? 0)) == before.Counts.End;
+        if (last.Places.Count < 2 && !goesOn)
         {
             return [];
         }
 
         // "Repeat 1-4     5-8": the counts that come next, and no others, are those of the line itself
-        List<Term> terms = TermReader.Read(_text, line.Start, start, _state.Lexicon);
-        ReadOnlySpan<char> before = _text.AsSpan(line.Start, start - line.Start);
-        bool repeats = terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored)
-            || (before.Length < 30 && (before.Contains("again", StringComparison.OrdinalIgnoreCase)
-                || before.Contains("once more", StringComparison.OrdinalIgnoreCase)));
-        bool goesOn = repeats && _section is { Lines.Count: > 0 } section
-            && FirstNumber(last) == section.Length.Value.Floor + (section.Offset ?? 0) + 1;
-        bool tells = goesOn || (terms.Count > 1 && terms.Exists(t => t.Kind is TermKind.Move or TermKind.Dir)
-            && !terms.Exists(t => t.Kind is TermKind.Repeat));
-        return tells && !terms.Exists(t => t.Kind is TermKind.Unknown) ? [(last, line.Start, EndOfWords(line.Start, start, out _))] : [];
+        int stop = WithoutCountWord(line.Start, start);
+        bool told = TellsMoves(line with { End = stop }, start - stop > 1, goesOn) || (last.Places.Count > 1 && RepeatsOn(line.Start, start, FirstNumber(last)));
+        return told ? [(last, line.Start, EndOfWords(line.Start, stop, out _))] : [];
+    }
+
+    private bool RepeatsOn(int from, int to, int first)
+    {
+        if (_section is not { Lines.Count: > 0 } section || first != section.Length.Value.Floor + (section.Offset ?? 0) + 1)
+        {
+            return false;
+        }
+
+        List<Term> terms = TermReader.Read(_text, from, to, _state.Lexicon);
+        return !terms.Exists(t => t.Kind is TermKind.Unknown) && (terms.Exists(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored)
+            || (to - from < 30 && TellsAgain().IsMatch(_text.AsSpan(from, to - from))));
+    }
+
+    /// <summary>Whether the words before counts at the end of a line are what is danced on them.</summary>
+    /// <param name="words">The words.</param>
+    /// <param name="parted">Whether more than a blank parts them from the counts.</param>
+    /// <param name="goesOn">Whether the line before has its counts behind it, too, and these go on from there.</param>
+    private bool TellsMoves(TextLine words, bool parted, bool goesOn)
+    {
+        List<Term> terms = TermReader.Read(_text, words.Start, words.End, _state.Lexicon);
+        int unknown = terms.Count(t => t.Kind is TermKind.Unknown);
+        int repeat = terms.FindIndex(t => t.Kind is TermKind.Repeat or TermKind.RepeatMirrored);
+        int move = terms.FindIndex(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Part);
+        bool again = goesOn && (repeat >= 0 || TellsAgain().IsMatch(_text.AsSpan(words.Start, words.End - words.Start)));
+        bool named = terms is [{ Kind: TermKind.Move, Meaning.Figures: [{ Rows.Count: > 1 }, ..] }];
+
+        // "vine right with touch, repeat to the left, 1-8"; but "repeat 1-4" has no counts of its own
+        bool repeats = repeat < 0 || goesOn || (parted && move >= 0 && move < repeat && repeat < terms.Count - 1);
+        return (terms.Count > 1 || named || again) && (move >= 0 || again) && repeats && (unknown == 0 || (goesOn && unknown * 3 <= terms.Count));
+    }
+
+    [GeneratedRegex(@"\b(?:again|once more)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex TellsAgain();
+
+    /// <summary>Where the counts at the end of a line begin, when blanks part them: "walk walk shuffle, 1-2 3&amp;4".</summary>
+    private int SpreadLabel(int from, int start, int end)
+    {
+        foreach (string word in (ReadOnlySpan<string>)[" to ", " thru ", " through "])
+        {
+            if (start - from > word.Length + 3 && start < end && _text.AsSpan(start - word.Length, word.Length).Equals(word, StringComparison.OrdinalIgnoreCase)
+                && char.IsAsciiDigit(_text[start - word.Length - 1]) && char.IsWhiteSpace(_text[start - word.Length - 2]))
+            {
+                return start - word.Length - 1;
+            }
+        }
+
+        int spread = start;
+        for (int at = start - 1; at > from && start < end && (char.IsAsciiDigit(_text[at]) || _text[at] is '&' or '-' or '–' or ',' or ' '); at--)
+        {
+            bool begins = char.IsAsciiDigit(_text[at]) && _text[at - 1] == ' ' && at > from + 3 && !char.IsLetterOrDigit(_text[at - 2]);
+            spread = begins && CountLabel.Read(_text, at, end) is { } label && label.End == end ? at : spread;
+        }
+
+        return spread;
+    }
+
+    // "step R, touch L - counts 1-2", "on counts 1 to 8", "straight counts 1-8": the words before the numbers
+    private int WithoutCountWord(int from, int at)
+    {
+        bool counts = false;
+        int stop = at;
+        while (at > from)
+        {
+            int end = at;
+            while (end > from && (char.IsWhiteSpace(_text[end - 1]) || _text[end - 1] is ',' or '-' or '–' or '(' or '.' or ';' or '='))
+            {
+                end--;
+            }
+
+            int start = end;
+            while (start > from && char.IsLetter(_text[start - 1]))
+            {
+                start--;
+            }
+
+            stop = end;
+            string word = start == end ? "" : _text[start..end].ToLowerInvariant();
+            bool next = word is "counts" or "count" or "cts" or "ct" or "beats"
+                || (word is "straight" or "on" or "for" && (counts || end == at - 1)) || (word is "all" or "the" && counts);
+            if (!next)
+            {
+                break;
+            }
+
+            counts |= word[0] is 'c' or 'b';
+            at = start;
+        }
+
+        return stop;
+    }
+
+    [GeneratedRegex(@"[,;(]?\s*(?:no|without|with no)(?: any)? (?:&'?s?|ands?|syncopation|quick counts?)\s?[).]?$|,?\s*(?:all )?(?:straight|even)(?: counts)?$",
+        RegexOptions.IgnoreCase)]
+    private static partial Regex CountRemark();
+
+    private int BeforeRemark(TextLine line)
+    {
+        int end = line.End;
+        if (end - line.Start > 24 && _text[end - 1] is 's' or 'n' or 't' or '.' or ')' or '&' or 'd'
+            && CountRemark().Match(_text, Math.Max(line.Start, end - 40), Math.Min(40, end - line.Start)) is { Success: true } remark)
+        {
+            end = remark.Index;
+        }
+
+        while (end > line.Start && char.IsWhiteSpace(_text[end - 1]))
+        {
+            end--;
+        }
+
+        return end;
     }
 
     // "step R forward, pivot 1/2 left     1-2  (3:00)": where the line ends without its clock

@@ -47,7 +47,8 @@ internal sealed partial class TextReaderRun
         // "Rocking chair" over 5-8 is a name in the middle of a section, where the counts run on
         bool wholeEights = (first - 1) % (_state.IsWaltz ? 6 : 8) == 0;
         bool begins = first <= 1 || (first == danced + 1 && first > 4 && (wholeEights || looksSo));
-        bool hasRoom = _section is null || _section.Lines.Count > 0;
+        bool waits = _section is { Lines.Count: 0, Title: "" };
+        bool hasRoom = _section is null || _section.Lines.Count > 0 || waits;
         if (!begins || !hasRoom || words.Length > 120 || (first > 1 && _section is null && _sections.Count == 0))
         {
             return false;
@@ -64,6 +65,18 @@ internal sealed partial class TextReaderRun
         if (_heading.IsField(line) && !looksSo)
         {
             return false;
+        }
+
+        if (waits)
+        {
+            // "Section 1", and under it "SCISSOR STEP, HOLD (RIGHT & LEFT)"
+            if (gap || !tellsMoves || IsTalk(line, words))
+            {
+                return false;
+            }
+
+            _section!.Title = TitleOf(words);
+            return true;
         }
 
         OpenNext(TitleOf(words), line);

@@ -623,7 +623,8 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 foot = rows[^1].Action.Foot.ToFoot()!.Value.Other();
             }
 
-            named &= isNamed;
+            // "kick R forward twice": the second one by the foot that is named, too
+            named &= i < feet.Count ? isNamed : feet[^1].Named;
             StepAction action = usual with { Foot = foot.ToActingFoot() };
             Direction direction = usual.Kind is ActionKind.Recover or ActionKind.Shift ? Direction.InPlace
                 : VariantParts.DirectionOf(clause, foot, usual.Direction, usual.Kind);

@@ -16,6 +16,7 @@ internal static partial class WordOrder
         MakeIsDo(terms);
         SwingIsSweep(terms);
         NowTheFoot(terms);
+        RockOnto(terms);
         if (terms is [{ Kind: TermKind.Dir } first, _, ..] && first.Text.Equals("next", StringComparison.OrdinalIgnoreCase))
         {
             // "Next, swivel heels right": what comes after what, and no place
@@ -60,6 +61,42 @@ internal static partial class WordOrder
             or ActionKind.SplitToes or ActionKind.Bounce or ActionKind.Jump or ActionKind.Click
     }
         or { Kind: TermKind.Part, Meaning.Part: "heels" or "toes" };
+
+    /// <summary>
+    /// "Rock onto L behind R, recover": who rocks onto a foot recovers on it, unless it is said where that goes, or a recover comes after it.
+    /// </summary>
+    private static void RockOnto(List<Term> terms)
+    {
+        for (int i = 0; i + 1 < terms.Count; i++)
+        {
+            if (terms[i] is not { Kind: TermKind.Move, Meaning.Verb: ActionKind.Recover }
+                || !terms[i].Text.StartsWith("rock", StringComparison.OrdinalIgnoreCase)
+                || terms[i + 1].Kind is not (TermKind.Side or TermKind.Foot))
+            {
+                continue;
+            }
+
+            int next = i + 2;
+            while (next < terms.Count && terms[next].Kind is TermKind.Filler or TermKind.Size or TermKind.Style)
+            {
+                next++;
+            }
+
+            bool goes = next < terms.Count && terms[next] is
+            {
+                Kind: TermKind.Dir, Meaning.Direction: Direction.CrossFront or Direction.CrossBehind or Direction.Side or Direction.Forward or Direction.Back
+                or Direction.DiagonalForward or Direction.DiagonalBack
+            };
+            int onward = terms.FindIndex(next, t => t.Kind is TermKind.Move);
+            bool recovers = onward > 0 && terms[onward].Meaning.Verb is ActionKind.Recover
+                && !terms[onward].Text.StartsWith("rock", StringComparison.OrdinalIgnoreCase)
+                && !(i > 1 && terms.FindLastIndex(i - 1, t => t.Kind is TermKind.Move) is int before and >= 0 && terms[before].Meaning.Verb is ActionKind.Rock);
+            if (goes || recovers)
+            {
+                terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Move) { Verb = ActionKind.Rock, Special = "rock" } };
+            }
+        }
+    }
 
     /// <summary>"Right make a big step back": nothing is turned by making a step.</summary>
     private static void MakeIsDo(List<Term> terms)

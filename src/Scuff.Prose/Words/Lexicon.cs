@@ -253,7 +253,8 @@ internal sealed class Lexicon
             }
 
             node = next;
-            if (footInside && prefix is not null && PartsMoves(tokens, at, inside, i))
+            if (footInside && (prefix is not null || tokens[inside - 1].Text is "recover" or "rec" or "replace" or "return")
+                && PartsMoves(tokens, at, inside, i))
             {
                 continue;
             }

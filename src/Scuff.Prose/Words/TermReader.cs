@@ -80,6 +80,13 @@ internal static class TermReader
                     (meaning, used) = (alone, 1);
                 }
 
+                if (used > 1 && meaning is { Kind: TermKind.Move, Verb: null, NamesAmount: true }
+                    && WithoutAmount(tokens, at, used, lexicon) is (Meaning bare, int fewer))
+                {
+                    // "sailor quarter right" is "sailor 1/4 right"
+                    (meaning, used) = (bare, fewer);
+                }
+
                 // a number inside a figure's name is a name; a plain number is not
                 TextSpan span = TextSpan.FromBounds(token.Span.Start, tokens[at + used - 1].Span.End);
                 WordToken slip = tokens.GetRange(at, used).Find(t => t.IsCorrected);
@@ -112,6 +119,29 @@ internal static class TermReader
                     continue;
                 }
 
+                if (used == 2 && meaning is { Kind: TermKind.Move, IsComposable: true } && terms.Count > 1 && terms[^1].Kind is TermKind.Side or TermKind.Foot
+                    && terms[^2] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ Rows.Count: > 2 }, ..] } } && at + 3 < tokens.Count
+                    && IsFootWord(tokens[at + 2].Text) && lexicon.Word(tokens[at + 3].Text) is { Kind: TermKind.Dir }
+                    && lexicon.Word(token.Text) is { Kind: TermKind.Dir, Side: null } onward)
+                {
+                    // "shuffle L back rock R back": the rock has a place of its own
+                    terms.Add(new Term(onward, token.Span, token.Text));
+                    at++;
+                    continue;
+                }
+
+                if (used == 2 && meaning is { Kind: TermKind.Move, IsComposable: true } && terms.Count > 0
+                    && (terms[^1] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" } || (terms.Count > 1
+                        && terms[^1].Kind is TermKind.Side or TermKind.Foot
+                    && terms[^2] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" }))
+                    && tokens[at + 1].Text is "step" or "steps" && lexicon.Word(token.Text) is { Kind: TermKind.Dir } where)
+                {
+                    // "R heel forward step together": the place of the heel
+                    terms.Add(new Term(where, token.Span, token.Text));
+                    at++;
+                    continue;
+                }
+
                 terms.Add(slip.IsCorrected
                     ? new Term(meaning, span, WordsOf(text, span), true) { SlipSpan = slip.Span, SlipWord = slip.Text }
                     : new Term(meaning, span, WordsOf(text, span)));
@@ -129,12 +159,6 @@ internal static class TermReader
         }
 
         EverydayWords.Mark(terms);
-        if (terms.Count > 1 && terms[0] is { Kind: TermKind.Dir } && terms[0].Text.Equals("next", StringComparison.OrdinalIgnoreCase))
-        {
-            // "Next, rock forward": what comes then, for nothing was named to be next to
-            terms[0] = terms[0] with { Meaning = FillerMeaning };
-        }
-
         return terms;
     }
 
@@ -218,7 +242,39 @@ internal static class TermReader
                 continue;
             }
 
-            if (tokens[i].Text == "t" && i > 0 && tokens[i - 1].Kind == WordTokenKind.Fraction)
+            if (tokens[i].Text is "tl" or "tr" && ((i > 0 && tokens[i - 1].Kind == WordTokenKind.Fraction)
+                || (i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Fraction)))
+            {
+                // "1/4 TL", "TR 1/2": turn left, turn right
+                WordToken both = tokens[i];
+                tokens[i] = both with { Text = "turn", Span = new TextSpan(both.Span.Start, 1) };
+                tokens.Insert(i + 1, both with { Text = both.Text[1..], Span = new TextSpan(both.Span.Start + 1, 1), SpaceBefore = true });
+                continue;
+            }
+
+            if (tokens[i].Text == "." && i > 0 && i + 1 < tokens.Count && tokens[i - 1].Text is "tog" or "opp" && !EndsSentences(text, tokens)
+                && (char.IsLower(text[tokens[i + 1].Span.Start]) || tokens[i + 1].Text is "r" or "l" or "-"))
+            {
+                // "set R tog. with L", "side-tog.-side"
+                tokens.RemoveAt(i);
+                continue;
+            }
+
+            if (i + 1 < tokens.Count && IsTorn(tokens[i], tokens[i + 1], lexicon))
+            {
+                // "hol d", "to the rig ht": a blank within a word
+                tokens[i] = tokens[i] with
+                {
+                    Text = tokens[i].Text + tokens[i + 1].Text,
+                    Span = TextSpan.FromBounds(tokens[i].Span.Start, tokens[i + 1].Span.End),
+                    IsCorrected = true
+                };
+                tokens.RemoveAt(i + 1);
+                continue;
+            }
+
+            if (tokens[i].Text == "t" && i > 0 && (tokens[i - 1].Kind == WordTokenKind.Fraction
+                || tokens[i - 1].Text is "quarter" or "half" or "full" or "qtr"))
             {
                 // "1/4 T L"
                 tokens[i] = tokens[i] with { Text = "turn" };
@@ -282,8 +338,9 @@ internal static class TermReader
             if (tokens[i].Text == "ft" && i > 0)
             {
                 // "R ft": the foot; "point R ft", "tap ft of L": in front
-                bool named = tokens[i - 1].Text is "r" or "l" or "right" or "left" or "rt" or "lt" or "both"
-                    && i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Word;
+                bool named = (tokens[i - 1].Text is "r" or "l" or "right" or "left" or "rt" or "lt" or "both"
+                    && i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Word)
+                    || tokens[i - 1].Text is "opp" or "opposite" or "other" or "same";
                 tokens[i] = tokens[i] with { Text = named ? "foot" : "front" };
                 continue;
             }
@@ -510,7 +567,50 @@ internal static class TermReader
         return null;
     }
 
+    /// <summary>Whether a stop parts the moves of a line ("L heel. tog. R heel. tog").</summary>
+    private static bool EndsSentences(string text, List<WordToken> tokens)
+    {
+        for (int i = 1; i + 1 < tokens.Count; i++)
+        {
+            if (tokens[i].Text == "." && tokens[i - 1].Text is not ("tog" or "opp") && !IsShortForm(text, tokens, i))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether two words are the halves of one that a blank has slipped into, neither of them a word by itself.</summary>
+    private static bool IsTorn(WordToken first, WordToken second, Lexicon lexicon)
+        => first.Kind == WordTokenKind.Word && second is { Kind: WordTokenKind.Word, SpaceBefore: true, IsCorrected: false } && !first.IsCorrected
+            && first.Text.Length + second.Text.Length is > 3 and < 12 && (first.Text.Length > 1 || second.Text.Length > 2)
+            && IsScrap(second.Text, lexicon) && IsScrap(first.Text, lexicon) && lexicon.Word(first.Text + second.Text) is not null;
+
+    private static bool IsScrap(string word, Lexicon lexicon) => !lexicon.KnowsWord(word) && lexicon.StandsFor(word) is null && !IsFeet(word)
+        && lexicon.Word(word) is null;
+
     private static bool IsFootWord(string word) => word is "r" or "l" or "right" or "left" or "rf" or "lf" or "rt" or "lt";
+
+    /// <summary>
+    /// The name before the amount that a name ends with, where the way round follows ("sailor quarter right", "jazz box quarter turn L"), and how many
+    /// tokens it
+    /// takes; null for other names.
+    /// </summary>
+    private static (Meaning Meaning, int Tokens)? WithoutAmount(List<WordToken> tokens, int at, int used, Lexicon lexicon)
+    {
+        int end = at + used;
+        int amount = tokens[end - 1].Text is "turn" ? end - 2 : end - 1;
+        bool way = end < tokens.Count && IsFootWord(tokens[end].Text) && !(end + 1 < tokens.Count && IsFootWord(tokens[end + 1].Text));
+        if (!way || amount <= at || tokens[amount].Text is not ("quarter" or "half"))
+        {
+            return null;
+        }
+
+        amount -= tokens[amount - 1].Text is "three" ? 1 : 0;
+        return amount > at && lexicon.Longest(tokens.GetRange(at, amount - at), 0) is ({ Kind: TermKind.Move } name, int taken) && taken == amount - at
+            ? (name, taken) : null;
+    }
 
     private static bool IsFeet(string word) => word.Length is >= 2 and <= 8 && word.All(c => c is 'r' or 'l');
 
@@ -519,9 +619,9 @@ internal static class TermReader
     {
         char last = text[token.Span.End - 1];
         string head = token.Text[..^1];
-        if (head is "on")
+        if (head is "on" or "to" or "by" or "in")
         {
-            return last is 'R' or 'L' ? (head, char.ToLowerInvariant(last).ToString()) : null;
+            return last is 'R' or 'L' && (head is "on" || char.IsLower(text[token.Span.End - 2])) ? (head, char.ToLowerInvariant(last).ToString()) : null;
         }
 
         return last is 'R' or 'L' && token.Span.Length > 2 && char.IsLower(text[token.Span.End - 2]) && lexicon.KnowsWord(head)
@@ -636,8 +736,9 @@ internal static class TermReader
             bool firstIsFoot = i == 1 && first is "r" or "l";
             if ((firstIsFoot || i >= 4 || first is "rf" or "lf" or "toe") && second.Length >= 4 && lexicon.Word(first) is Meaning a
                 && lexicon.Word(second) is Meaning b
-                && a.Kind is TermKind.Move or TermKind.Side or TermKind.Foot or TermKind.Dir or TermKind.Turn or TermKind.Part
-                && b.Kind is TermKind.Move or TermKind.Dir or TermKind.Side)
+                && a.Kind is TermKind.Move or TermKind.Side or TermKind.Foot or TermKind.Dir or TermKind.Turn or TermKind.Part or TermKind.Amount
+                && (b.Kind is TermKind.Move or TermKind.Dir or TermKind.Side || (b.Kind is TermKind.Turn && a.Kind is TermKind.Amount)
+                || (b.Kind is TermKind.Amount && a.Kind is TermKind.Turn or TermKind.Move)))
             {
                 return (first, second);
             }

@@ -31,6 +31,9 @@ internal sealed partial class SentenceReader
         Tags = [.. dance.Tags];
     }
 
+    // after how many counts the break is that was told last
+    private Counts? _placeBefore;
+
     /// <summary>The dance's tags and those that sentences define.</summary>
     public List<Tag> Tags { get; }
 
@@ -111,7 +114,8 @@ internal sealed partial class SentenceReader
         List<WordToken> told = inline is TextLine cut ? [.. tokens.Where(t => t.Span.End <= cut.Start || (restartsAfter && t.Span.Start >= cut.End))] : tokens;
         string part = PartOf(told);
         bool tagOnly = ofTag is not null && TellsOnlyWalls(words);
-        List<SentencePart> breaks = SentenceScan.Of(new SentenceWords(told), _dance, part, at => TagName(told, at), tagOnly ? ofTag : null);
+        List<SentencePart> breaks = SentenceScan.Of(new SentenceWords(told), _dance, part, at => TagName(told, at), tagOnly ? ofTag : null, _placeBefore);
+        _placeBefore = breaks.FindLast(b => b.After is not null)?.After ?? _placeBefore;
         if (ofTag is not null && breaks is [{ Acts.Count: 0, Walls.Count: > 0, Denied: false }])
         {
             // "TAG", and under it "at the end of wall 2"

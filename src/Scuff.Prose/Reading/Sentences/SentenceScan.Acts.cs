@@ -97,12 +97,13 @@ internal sealed partial class SentenceScan
 
         if (_words.Is(at, "start", "begin", "commence", "starting", "beginning", "back", "go"))
         {
-            int next = _words.Skip(at + 1, "back", "the", "dance", "all", "whole", "to", "your");
+            int next = _words.Skip(at + 1, "back", "the", "dance", "all", "whole", "to", "your", "straight", "right", "directly", "immediately", "on");
             bool again = _words.Is(next, "again", "over", "anew", "afresh")
                 || (_words.Is(next, "from") && !_words.Is(_words.Skip(next + 1, "the"), "count", "section", "where"))
                 || (_words.Is(next, "from") && _words.Is(next + 1, "count") && _words.NumberAt(next + 2) is (1, _))
                 || (_words.Is(at, "back", "go") && next > at + 1 && _words.Is(next, "start", "beginning", "top"))
-                || (_words.Is(at, "back") && next > at + 1 && _words.Is(next, "count") && _words.NumberAt(next + 1) is (1, _));
+                || (_words.Is(at, "back", "go") && Between(at, next, "back") && Between(at, next, "to") && _words.Is(next, "count")
+                    && _words.NumberAt(next + 1) is (1, _));
             if (again)
             {
                 if (!(_current.WholeWall && _current.Acts.Exists(a => a is InterruptionAct.PlayTag)))
@@ -383,6 +384,19 @@ internal sealed partial class SentenceScan
             return width16 + 1;
         }
 
+        if (_words.NumberAt(at) is (int more, int moreUsed) && _words.Is(at + moreUsed, "extra", "additional", "more", "bonus") && IsOnlyTag(more)
+            && _words.Is(at + moreUsed + 1, "count", "counts", "beats", "steps"))
+        {
+            // "the four extra counts come once, when wall 4 is complete"
+            if (!_current.Acts.Exists(a => a is InterruptionAct.PlayTag))
+            {
+                Before(at);
+                _current.Acts.Add(new InterruptionAct.PlayTag(""));
+            }
+
+            return moreUsed + 2;
+        }
+
         bool ofTag = _words.NumberAt(at) is (int extra, int extraUsed) && _words.Is(at + extraUsed, "count", "counts") && extra > 0
             && _words.Is(at - 1, "add", "the", "these", "extra", "following", "with", "of", "a", "an")
             && (_current.Acts.Exists(a => a is InterruptionAct.PlayTag) || IsOnlyTag(extra));
@@ -421,6 +435,49 @@ internal sealed partial class SentenceScan
         }
 
         return Counts.FromWhole(count) <= _part.Sections[section - 1].Length ? (_part.StartOf(section - 1) + Counts.FromWhole(count), end - at) : null;
+    }
+
+    /// <summary>
+    /// "Before you go on to wall 7", "and carry on with wall 3": what comes next, said of what is put in; after the end of a wall it changes nothing. How
+    /// many words.
+    /// </summary>
+    private int BeforeGoingOn(int at)
+    {
+        if (!_current.Acts.Exists(a => a is InterruptionAct.PlayTag))
+        {
+            return 0;
+        }
+
+        bool before = _words.Is(at, "before");
+        int next = _words.Skip(_words.Is(at, "before", "and", "then", ",") ? at + 1 : at, "and", "then", "you", "we", "they", "all", "just", "can", "simply");
+        bool begins = _words.Is(next, "start", "starting", "begin", "beginning") || (before && _words.Is(next, "restart", "restarting"));
+        if (!begins && !_words.Is(next, "go", "going", "goes", "carry", "carrying", "continue", "continuing", "move", "moving"))
+        {
+            return 0;
+        }
+
+        int end = _words.Skip(next + 1, "on", "to", "onto", "into", "with", "the", "next", "again", "anew");
+        int? onward = IsWall(end) && _words.ListAt(end + 1, ordinals: false) is { Values: [int wall], End: int after }
+            && _current.Walls.Contains(wall - 1) ? after
+            : _words.OrdinalAt(end) is (int nth, int used) && IsWall(end + used) && _current.Walls.Contains(nth - 1) ? end + used + 1
+            : IsWall(end) && Between(next, end, "next") ? end + 1
+            : before && (end >= _words.Count || _words[end].Kind == WordTokenKind.Mark) ? end
+            : null;
+        if (onward is not int stop || (!before && !_current.WholeWall))
+        {
+            return 0;
+        }
+
+        if (!_current.WholeWall && _current.After is not null && begins)
+        {
+            AddRestart();
+        }
+        else if (!_current.WholeWall && _current.After is not null)
+        {
+            _current.Acts.Add(new InterruptionAct.GoOn());
+        }
+
+        return _words.Skip(stop, "as", "usual", "normal", "normally") - at;
     }
 
     private bool IsOnlyTag(int counts) => _dance.Tags.Count == 1

@@ -87,6 +87,19 @@ internal sealed partial class SentenceScan
         _current.After = place;
     }
 
+    /// <summary>"Restart on wall 6, same place": where the break told before it is.</summary>
+    private int TrySamePlace(int at)
+    {
+        if (!_words.Is(at, "same") || !_words.Is(at + 1, "place", "spot", "point", "count", "position", "part")
+            || _current.WholeWall || (Parts.FindLast(p => p.After is not null)?.After ?? _placeBefore) is not Counts place)
+        {
+            return 0;
+        }
+
+        PlaceAt(place);
+        return 2;
+    }
+
     /// <summary>"after 16 counts", "first 24 counts", "counts 1-16", "after section 2", "16 counts in".</summary>
     private int TryPlace(int at)
     {
@@ -259,6 +272,12 @@ internal sealed partial class SentenceScan
         if (number is (int value, int used))
         {
             int end = next + used;
+            if (_words.Is(end, "extra", "additional") && IsOnlyTag(value))
+            {
+                // "dance the 4 extra counts after wall 4"
+                return next - at;
+            }
+
             bool half = _words.Is(end, "&");
             int beyond = _words.Skip(end + (half ? 1 : 0), "-", "first");
             bool counts = _words.Is(beyond, "count", "counts", "beats", "steps");

@@ -19,8 +19,11 @@ internal sealed partial class SentenceScan
     private readonly Dances.Part? _part;
     private SentencePart _current = new();
 
-    private SentenceScan(SentenceWords words, Dance dance, string partName, Func<int, (string Name, int Used)> tagName)
+    private readonly Counts? _placeBefore;
+
+    private SentenceScan(SentenceWords words, Dance dance, string partName, Func<int, (string Name, int Used)> tagName, Counts? placeBefore)
     {
+        _placeBefore = placeBefore;
         _words = words;
         _dance = dance;
         _tagName = tagName;
@@ -37,9 +40,11 @@ internal sealed partial class SentenceScan
     /// <param name="tagName">The name of a tag that begins at a place, and how many words it takes.</param>
     /// <param name="ofTag">The tag under whose steps or heading it stands, without naming it again: "once at the end of wall 3, twice at the end of wall
     /// 6".</param>
-    public static List<SentencePart> Of(SentenceWords words, Dance dance, string partName, Func<int, (string Name, int Used)> tagName, string? ofTag = null)
+    /// <param name="placeBefore">After how many counts the break is that the sentence before tells, or null.</param>
+    public static List<SentencePart> Of(SentenceWords words, Dance dance, string partName, Func<int, (string Name, int Used)> tagName, string? ofTag = null,
+        Counts? placeBefore = null)
     {
-        SentenceScan scan = new(words, dance, partName, tagName);
+        SentenceScan scan = new(words, dance, partName, tagName, placeBefore);
         if (ofTag is not null)
         {
             scan._current.Acts.Add(new InterruptionAct.PlayTag(ofTag));
@@ -93,6 +98,12 @@ internal sealed partial class SentenceScan
 
         if (word.Kind == WordTokenKind.Mark && word.Text is "." or ";")
         {
+            if (_current.WholeWall && BeforeGoingOn(at + 1) is int onward and > 0)
+            {
+                // "after wall 2 do the tag. Continue with wall 3"
+                return onward + 1;
+            }
+
             if (_current.Walls.Count > 0 && NamesWallBeforeStop(at + 1))
             {
                 Next();
@@ -119,11 +130,13 @@ internal sealed partial class SentenceScan
         }
 
         int used = TryDenial(at);
+        used = used > 0 ? used : BeforeGoingOn(at);
         used = used > 0 ? used : TryWalls(at);
         used = used > 0 ? used : TryCut(at);
         used = used > 0 ? used : TryRestart(at);
         used = used > 0 ? used : TryShortWall(at);
         used = used > 0 ? used : TryToTheEnd(at);
+        used = used > 0 ? used : TrySamePlace(at);
         used = used > 0 ? used : TryPlace(at);
         used = used > 0 ? used : TryTag(at);
         used = used > 0 ? used : TryOther(at);

@@ -71,6 +71,7 @@ internal sealed class SentenceWords(List<WordToken> told)
             "listen", "nice", "printed", "written", "shown", "described", "listed", "given", "explained", "noted", "underneath", "beneath", "overleaf",
             "sheet", "page", "bottom", "remember", "stand", "standing", "stands", "tricky", "look", "looks", "find", "yourself", "bring", "brings",
             "position", "land", "lands", "brought", "looked",
+            "falls", "fall", "falling", "coming",
     };
 
     /// <summary>Whether a list that was read had a facing for one of its numbers.</summary>

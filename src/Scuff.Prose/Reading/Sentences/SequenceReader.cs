@@ -34,6 +34,12 @@ internal static class SequenceReader
                 at++;
             }
 
+            if (at < words.Length && words[at] == '.' && at == key.Length && IsLetters(words[(at + 1)..]))
+            {
+                // "Seq. A A B"
+                return at + 1;
+            }
+
             if (at < words.Length && (words[at] == ':' || (at > key.Length && words[at] is '-' or '–' or '—')))
             {
                 return at + 1;
@@ -65,8 +71,9 @@ internal static class SequenceReader
         {
             ReadOnlySpan<char> word = words[range].Trim('.');
             bool passes = word.Length == 0 || word.Equals("tag", StringComparison.OrdinalIgnoreCase)
-                || word.Equals("bridge", StringComparison.OrdinalIgnoreCase) || word.IndexOfAnyExceptInRange('0', '9') < 0;
-            if (!passes && (word.Length > 1 || !char.IsLetter(word[0])))
+                || word.Equals("bridge", StringComparison.OrdinalIgnoreCase) || word.IndexOfAnyExceptInRange('0', '9') < 0
+                || (letters > 0 && word.ToString().ToLowerInvariant() is "first" or "1st" or "counts" or "cts" or "only");
+            if (!passes && (!char.IsLetter(word[0]) || word[1..].IndexOfAnyExceptInRange('0', '9') >= 0))
             {
                 return false;
             }
@@ -163,6 +170,12 @@ internal static class SequenceReader
     {
         int value = words[at].Value;
         int next = at + 1;
+        if (value == 1 && words.Is(next, "st"))
+        {
+            // "1st 16 counts"
+            return 2;
+        }
+
         if (value is > 0 and < 9 && ((words.Is(next, "x", "times") && words[next + 1].Kind == WordTokenKind.Word)
             || (words[next].Kind == WordTokenKind.Word && !words[next].SpaceBefore && !words.Is(next, "counts", "count"))))
         {
@@ -171,7 +184,8 @@ internal static class SequenceReader
         }
 
         int opened = at - 1;
-        while (words.Is(opened, "first", "only", "counts", "count", "the", "to", "up", "until", "till", "til", "just", "with"))
+        while (words.Is(opened, "first", "only", "counts", "count", "the", "to", "up", "until", "till", "til", "just", "with", "st")
+            || (words.Is(opened + 1, "st") && words[opened].Value == 1))
         {
             opened--;
         }
