@@ -30,9 +30,10 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
 
             if (rows.Count == 0)
             {
-                if (named == "foot" || IsFront(terms[at]) || IsReplaced(at))
+                if (named == "foot" || IsFront(terms[at]) || IsReplaced(at)
+                    || (at > 0 && terms[at - 1].Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase)))
                 {
-                    // "with the weight still on your left", "facing the front", "scuff instead of touch"
+                    // "with the weight still on your left", "facing the front", "scuff instead of touch", "close behind"
                     continue;
                 }
 

@@ -81,7 +81,7 @@ internal static class TermReader
                 }
 
                 if (used > 1 && meaning is { Kind: TermKind.Move, Verb: null, NamesAmount: true }
-                    && WithoutAmount(tokens, at, used, lexicon) is (Meaning bare, int fewer))
+                    && WithoutAmount(tokens, at, used, meaning, lexicon) is (Meaning bare, int fewer))
                 {
                     // "sailor quarter right" is "sailor 1/4 right"
                     (meaning, used) = (bare, fewer);
@@ -597,17 +597,25 @@ internal static class TermReader
     /// tokens it
     /// takes; null for other names.
     /// </summary>
-    private static (Meaning Meaning, int Tokens)? WithoutAmount(List<WordToken> tokens, int at, int used, Lexicon lexicon)
+    private static (Meaning Meaning, int Tokens)? WithoutAmount(List<WordToken> tokens, int at, int used, Meaning whole, Lexicon lexicon)
     {
         int end = at + used;
         int amount = tokens[end - 1].Text is "turn" ? end - 2 : end - 1;
-        bool way = end < tokens.Count && IsFootWord(tokens[end].Text) && !(end + 1 < tokens.Count && IsFootWord(tokens[end + 1].Text));
+        // "shuffle half turn R" names the foot, as names in short do
+        bool way = end < tokens.Count && tokens[end].Text is "right" or "left" && !(end + 1 < tokens.Count && IsFootWord(tokens[end + 1].Text));
         if (!way || amount <= at || tokens[amount].Text is not ("quarter" or "half"))
         {
             return null;
         }
 
-        amount -= tokens[amount - 1].Text is "three" ? 1 : 0;
+        int eighths = tokens[amount].Text is "half" ? 4 : tokens[amount - 1].Text is "three" ? 6 : 2;
+        if (!whole.Figures.All(f => f.TotalTurn.Amount == eighths))
+        {
+            // the half of "cha cha back half" is none of a turn, and a "hinge quarter" turns by two of them
+            return null;
+        }
+
+        amount -= eighths == 6 ? 1 : 0;
         return amount > at && lexicon.Longest(tokens.GetRange(at, amount - at), 0) is ({ Kind: TermKind.Move } name, int taken) && taken == amount - at
             ? (name, taken) : null;
     }

@@ -65,7 +65,6 @@ internal static partial class Rewrites
         ["blanks that do not break"] = line => line.Replace(' ', '\u00A0'),
         ["a hyphen before"] = line => "- " + line,
         ["a dot before"] = line => "• " + line,
-        ["a quoted mail"] = line => "> " + line,
         ["1-2:"] = line => Counts(line, counts => counts.TrimEnd(':') + ":"),
         ["1-2."] = line => Counts(line, counts => counts.TrimEnd(':', '.') + "."),
         ["(1-2)"] = line => Counts(line, counts => "(" + counts.Trim(':', '.', '(', ')') + ")"),

@@ -10,7 +10,11 @@ namespace Tests.Corpus;
 public sealed class WordingCorpusTests(ITestOutputHelper output)
 {
     // Their lines are not shown: whoever makes the reader better must not see what it is judged by.
-    private static readonly string[] Hidden = ["unseen", "unseen-b", "unseen-g", "unseen-k", "unseen-l", "unseen-m"];
+    private static readonly string[] Hidden =
+    [
+        "unseen", "unseen-b", "unseen-g", "unseen-k", "unseen-l", "unseen-m",
+        "unseen-n", "unseen-o", "unseen-p", "unseen-q", "unseen-r",
+    ];
 
     /// <summary>Folder, least share read right in thousandths, most cases read wrong without a question, most questions not asked.</summary>
     public static TheoryData<string, int, int, int> Folders => new()
@@ -28,7 +32,7 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         { "eleventh", 968, 0, 0 },
         { "twelfth", 980, 0, 0 },
         { "generated", 995, 0, 0 },
-        { "unseen", 983, 0, 0 },
+        { "unseen", 987, 0, 0 },
         { "unseen-b", 978, 0, 0 },
         { "ninth-b", 1000, 0, 0 },
         { "eleventh-b", 973, 0, 0 },
@@ -45,11 +49,21 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         { "sixteenth-b", 1000, 0, 0 },
         { "seventeenth-b", 987, 0, 0 },
         { "eighteenth-b", 1000, 0, 0 },
-        { "unseen-k", 904, 0, 0 },
-        { "twentieth", 971, 0, 0 },
-        { "unseen-l", 900, 0, 0 },
+        { "unseen-k", 916, 0, 0 },
+        { "twentieth", 985, 0, 0 },
+        { "unseen-l", 942, 0, 0 },
         { "twenty-first", 1000, 0, 0 },
         { "unseen-m", 900, 1, 0 },
+        { "twenty-second", 964, 0, 0 },
+        { "unseen-n", 796, 1, 0 },
+        { "twenty-third", 1000, 0, 0 },
+        { "unseen-o", 745, 2, 0 },
+        { "twenty-fourth", 1000, 0, 0 },
+        { "unseen-p", 618, 1, 0 },
+        { "twenty-fifth", 1000, 0, 0 },
+        { "unseen-q", 727, 2, 0 },
+        { "twenty-sixth", 759, 2, 0 },
+        { "unseen-r", 785, 2, 0 },
     };
 
     [Theory]
