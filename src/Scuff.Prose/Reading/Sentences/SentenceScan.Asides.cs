@@ -1,0 +1,58 @@
+namespace Scuff.Prose.Reading.Sentences;
+
+// What is said to the dancers on the way, and breaks nothing.
+internal sealed partial class SentenceScan
+{
+    /// <summary>Words that urge or reassure, or lead to what is told behind them; how many they are, or 0.</summary>
+    private int TryAside(int at)
+    {
+        if (_words.Is(at, "without"))
+        {
+            // "dance it twice without any interruption"
+            int next = _words.Skip(at + 1, "any", "a", "an", "single");
+            return _words.Is(next, "interruption", "interruptions", "interrupting", "interrupt", "break", "breaks", "breaking", "pause", "pauses", "pausing",
+                "stopping", "stops", "fuss") ? next + 1 - at : 0;
+        }
+
+        if (_words.Is(at, "except", "only", "save") && _words.Is(at + 1, "that"))
+        {
+            // "it runs normally, except that when you have finished wall six you add the tag": what is excepted tells itself, unless it denies something
+            return EndOfPlainWords(at + 2, "no", "not", "dont", "don't", "don’t", "never", "without", "skip", "leave") > 0 ? 2 : 0;
+        }
+
+        if (_words.Is(at, "normally", "normal", "usual"))
+        {
+            // "after that it runs normally"; of a wall that waits for what is done there it says that nothing is
+            return _current.Walls.Count == 0 || _current.Acts.Count > 0 ? 1 : 0;
+        }
+
+        int verb = _words.Is(at, "dont", "don't", "don’t", "never") ? at + 1 : _words.Is(at, "do") && _words.Is(at + 1, "not") ? at + 2 : 0;
+        if (verb > 0 && _words.Is(verb, "let", "lose", "rush", "worry", "panic", "hurry", "slouch", "slack"))
+        {
+            // "and don't let the energy drop!"
+            int end = EndOfPlainWords(verb + 1, "wall", "walls", "tag", "tags", "restart", "restarts", "bridge", "count", "counts", "section", "part",
+                "step", "steps", "chorus", "left", "right", "then", "until", "again");
+            return end > 0 ? end - at : 0;
+        }
+
+        return 0;
+    }
+
+    // the place of the stop that ends these words, if none of them is a number or one of those; or 0
+    private int EndOfPlainWords(int at, params ReadOnlySpan<string> barred)
+    {
+        int end = at;
+        bool numbers = barred.Contains("wall");
+        while (end < _words.Count && !_words.Is(end, ".", ",", ";", "!", ")", "-", "–", ":"))
+        {
+            if (_words.Is(end, barred) || (numbers && _words.NumberAt(end) is not null))
+            {
+                return 0;
+            }
+
+            end++;
+        }
+
+        return end;
+    }
+}
