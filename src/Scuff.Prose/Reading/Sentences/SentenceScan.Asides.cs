@@ -22,8 +22,16 @@ internal sealed partial class SentenceScan
 
         if (_words.Is(at, "normally", "normal", "usual"))
         {
-            // "after that it runs normally"; of a wall that waits for what is done there it says that nothing is
-            return _current.Walls.Count == 0 || _current.Acts.Count > 0 ? 1 : 0;
+            bool waits = _current is { Walls.Count: > 0, Acts.Count: 0, After: null, WholeWall: false };
+            if (waits && WallNext(at + 1))
+            {
+                // "walls 1 and 2 normal, wall 3 restart after 16": of them nothing is told
+                _current.Walls.Clear();
+                waits = false;
+            }
+
+            // "after that it runs normally"
+            return waits ? 0 : 1;
         }
 
         int verb = _words.Is(at, "dont", "don't", "don’t", "never") ? at + 1 : _words.Is(at, "do") && _words.Is(at + 1, "not") ? at + 2 : 0;
@@ -36,6 +44,14 @@ internal sealed partial class SentenceScan
         }
 
         return 0;
+    }
+
+    // whether other walls are spoken of next: ", then restart wall 4", ". On wall 4"
+    private bool WallNext(int at)
+    {
+        int next = _words.Skip(at, ",", ".", ";", "-", "–", "and", "then", "but", "a", "the");
+        next = next > at ? _words.Skip(next, "restart", "tag", "on", "in", "during", "at", "end", "of", "the", "after") : next;
+        return IsWall(next) || (_words.OrdinalAt(next) is (_, int used) && IsWall(next + used));
     }
 
     // the place of the stop that ends these words, if none of them is a number or one of those; or 0
