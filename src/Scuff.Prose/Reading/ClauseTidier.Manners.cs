@@ -262,6 +262,26 @@ internal sealed partial class ClauseTidier
         }
     }
 
+    /// <summary>"Sway R, sway L, and finish on L": where the weight ends that is there already, and no sway more.</summary>
+    private void EndOn()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is { SaysFinish: true, IsFeetOnly: true, Feet.Count: 1, Times: 1, Detail.Count: 0, Reference: null, WeightNote: null } end
+                && _clauses[i - 1] is { IsFigure: false, IsRepeat: false, IsAmp: false, Detail.Count: 0, Times: 1, WeightNote: null, Feet.Count: > 0 } before
+                && before.Feet[^1].Foot == end.Feet[0].Foot
+                && before.Head?.Verb is ActionKind.Sway or ActionKind.Bump or ActionKind.Step or ActionKind.Stomp or ActionKind.Recover)
+            {
+                before.WeightNote = TermKind.WeightOn;
+                before.WeightFoot = end.Feet[0].Foot;
+                before.Unknown.AddRange(end.Unknown);
+                before.Cover(end.Span);
+                before.LinkAfter = end.LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
     /// <summary>"Jazz box R, and make a quarter turn right as you step back on the left": which step of the figure turns.</summary>
     private void TurnAsYouStep()
     {

@@ -36,6 +36,7 @@ internal sealed partial class ClauseTidier
         JoinHeld();
         BodyAsYouStep();
         EndWith();
+        EndOn();
         TurnAsYouStep();
         TurnAndClose();
         JoinWeights();
