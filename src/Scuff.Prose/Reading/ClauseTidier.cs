@@ -21,6 +21,7 @@ internal sealed partial class ClauseTidier
     private void Run()
     {
         TurnOnBall();
+        PartGoes();
         TurnOverDetail();
         JoinLifts();
         DropLaid();
@@ -65,6 +66,7 @@ internal sealed partial class ClauseTidier
         JoinInPlace();
         JoinFeet();
         CentreAfterTwist();
+        PullsIn();
         for (int i = 1; i < _clauses.Count; i++)
         {
             // "side mambo R closing R to L": how the figure ends, or a step of its own; the counts tell
