@@ -263,8 +263,10 @@ internal sealed partial class ClauseBuilder
                     step.DirSide ??= moves[0].DirSide;
                 }
             }
-            else if (owner.Dir is null && moves[0].Dir is not null && moves[0].Head is null)
+            else if (owner.Dir is null && moves[0] is { Head: null, Dir: not null }
+                && !(moves[0] is { Part: "toe" or "toes" or "heel" or "heels", Dir.Direction: Direction.Up or Direction.Down }))
             {
+                // "(toe up)" after a heel is how the foot is held, and not where it goes
                 owner.Dir = moves[0].Dir;
                 owner.DirSide ??= moves[0].DirSide;
             }

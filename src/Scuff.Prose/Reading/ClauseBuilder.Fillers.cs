@@ -141,7 +141,7 @@ internal sealed partial class ClauseBuilder
             or "looking");
 
     /// <summary>Whether it sends heels or toes out, from where they come back.</summary>
-    private static bool PartsOut(Clause clause)
+    internal static bool PartsOut(Clause clause)
         => (clause is { Head: null, Part: "heels" or "toes" or "heel" or "toe", Dir.Direction: Direction.Out })
             || clause.Head?.Verb is ActionKind.FanToe or ActionKind.FanHeel or ActionKind.SplitHeels or ActionKind.SplitToes
             || clause.Head is

@@ -127,8 +127,10 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
-        if (dir.Direction is Direction.Clockwise or Direction.Anticlockwise && (_current.Amount is not null || _current.HasTurnWord))
+        if (dir.Direction is Direction.Clockwise or Direction.Anticlockwise && (_current.Amount is not null || _current.HasTurnWord
+            || _current.Head is { Verb: ActionKind.Pivot or ActionKind.Unwind } or { NamesAmount: true }))
         {
+            // "pivot a half turn clockwise": the way round
             _current.TurnSide = dir.Direction == Direction.Clockwise ? Foot.Right : Foot.Left;
             Widen(term);
             return;

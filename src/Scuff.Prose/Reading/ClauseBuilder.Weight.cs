@@ -55,6 +55,20 @@ internal sealed partial class ClauseBuilder
         return onto ? (foot, next) : null;
     }
 
+    /// <summary>"With the weight on your right foot step the left foot forward": where the weight is before the first step, which takes it.</summary>
+    private bool TellsStart(Term term, int foot)
+    {
+        if (_clauses.Count > 0 || _current.HasContent || !(_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase)))
+        {
+            return false;
+        }
+
+        int step = NextIndex(foot + 1);
+        int other = step < 0 ? -1 : NextIndex(step + 1);
+        return other >= 0 && _terms[step] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step }
+            && _terms[other].Kind is TermKind.Foot or TermKind.Side && _terms[other].Meaning.Side != _terms[foot].Meaning.Side;
+    }
+
     private static bool IsStill(Clause clause) => clause.Head?.Verb is ActionKind.Hold or ActionKind.Clap or ActionKind.Snap;
 
     private void WeightOn(ref int at, Term term)
@@ -92,6 +106,12 @@ internal sealed partial class ClauseBuilder
                 _current.Feet.Add(new FootWord(_terms[next].Meaning.Side!.Value, true, false));
                 _current.Cover(term.Span);
                 _current.Cover(_terms[next].Span);
+                at = next;
+                return;
+            }
+
+            if (!actsItself && TellsStart(term, next))
+            {
                 at = next;
                 return;
             }

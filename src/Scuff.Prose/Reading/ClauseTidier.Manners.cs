@@ -262,6 +262,70 @@ internal sealed partial class ClauseTidier
         }
     }
 
+    /// <summary>"Sway R, sway L, and finish on L": where the weight ends that is there already, and no sway more.</summary>
+    private void EndOn()
+    {
+        for (int i = _clauses.Count - 1; i > 0; i--)
+        {
+            if (_clauses[i] is { SaysFinish: true, IsFeetOnly: true, Feet.Count: 1, Times: 1, Detail.Count: 0, Reference: null, WeightNote: null } end
+                && _clauses[i - 1] is { IsFigure: false, IsRepeat: false, IsAmp: false, Detail.Count: 0, Times: 1, WeightNote: null, Feet.Count: > 0 } before
+                && before.Feet[^1].Foot == end.Feet[0].Foot
+                && before.Head?.Verb is ActionKind.Sway or ActionKind.Bump or ActionKind.Step or ActionKind.Stomp or ActionKind.Recover)
+            {
+                before.WeightNote = TermKind.WeightOn;
+                before.WeightFoot = end.Feet[0].Foot;
+                before.Unknown.AddRange(end.Unknown);
+                before.Cover(end.Span);
+                before.LinkAfter = end.LinkAfter;
+                _clauses.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>"R toe goes out to the side, R next to L": a toe or a heel that goes touches, and takes no weight.</summary>
+    private void PartGoes()
+    {
+        foreach (Clause clause in _clauses)
+        {
+            if (clause is { Head.Verb: ActionKind.Step, Part: "toe" or "heel", Feet.Count: 1, Dir: not null, Amount: null, WeightNote: null, SaysBall: false }
+                && clause.HeadText.ToLowerInvariant() is "goes" or "go" or "goes out" or "going")
+            {
+                clause.Head = null;
+                clause.HeadText = "";
+            }
+        }
+    }
+
+    /// <summary>"Monterey 1/4 R: point R out, pull R in with 1/4 right": what is pulled in where the figure has a step takes the weight.</summary>
+    private void PullsIn()
+    {
+        foreach (Clause figure in _clauses)
+        {
+            if (figure is not { IsFigure: true, Detail.Count: > 2 } || figure.Head!.Figures[0].Rows is not { Count: > 2 } rows)
+            {
+                continue;
+            }
+
+            List<Clause> told = figure.Detail.FindAll(d => d is { HasContent: true, IsAmp: false, IsTurnOnly: false });
+            if (told.Count != rows.Count)
+            {
+                continue;
+            }
+
+            for (int i = 0; i < rows.Count; i++)
+            {
+                if (told[i] is { Head.Verb: ActionKind.Drag or ActionKind.Slide, WeightNote: null, Feet.Count: 1 } pull
+                    && pull.Dir?.Direction is null or Direction.In or Direction.Together
+                    && rows[i].Action is { Kind: ActionKind.Step, Direction: Direction.Together })
+                {
+                    pull.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "step" };
+                    pull.HeadText = "step";
+                    pull.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Together };
+                }
+            }
+        }
+    }
+
     /// <summary>"Jazz box R, and make a quarter turn right as you step back on the left": which step of the figure turns.</summary>
     private void TurnAsYouStep()
     {

@@ -21,6 +21,7 @@ internal sealed partial class ClauseTidier
     private void Run()
     {
         TurnOnBall();
+        PartGoes();
         TurnOverDetail();
         JoinLifts();
         DropLaid();
@@ -36,6 +37,7 @@ internal sealed partial class ClauseTidier
         JoinHeld();
         BodyAsYouStep();
         EndWith();
+        EndOn();
         TurnAsYouStep();
         TurnAndClose();
         JoinWeights();
@@ -64,6 +66,7 @@ internal sealed partial class ClauseTidier
         JoinInPlace();
         JoinFeet();
         CentreAfterTwist();
+        PullsIn();
         for (int i = 1; i < _clauses.Count; i++)
         {
             // "side mambo R closing R to L": how the figure ends, or a step of its own; the counts tell

@@ -558,6 +558,10 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                     agrees &= remark is not { Head: null, Feet.Count: 0, Dir.Direction: Direction.Centre or Direction.Home } || kept.Count == 0
                         || kept[^1].Head?.Verb is not (ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.Swivel or ActionKind.Twist
                             or ActionKind.FanToe or ActionKind.FanHeel or ActionKind.SplitHeels or ActionKind.SplitToes);
+
+                    // "R toe fan out in out in": every way of a toe that fans is danced, as are those of heels and toes that part
+                    agrees &= remark is not { Head: null, Feet.Count: 0, Dir.Direction: Direction.In or Direction.Out } || kept.Count == 0
+                        || !ClauseBuilder.PartsOut(kept[^1]);
                     agrees &= remark.Unknown.Count == 0;
 
                     // "L heel, together", "recover R, close L": after a gesture or a recover a foot that closes is danced

@@ -39,9 +39,43 @@ internal static class StylePhrases
                 }
             }
 
+            int last = LastOfManner(terms, start, end);
+            for (int i = start - 1; i < last; i++)
+            {
+                terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Style) };
+            }
+
             start = end + 1;
         }
     }
+
+    /// <summary>"Run it back with a spring in the step: R, L, R": up to where the words say in what manner, from the with on; or -1.</summary>
+    private static int LastOfManner(List<Term> terms, int start, int end)
+    {
+        if (start == 0 || terms[start - 1].Kind is not TermKind.With)
+        {
+            return -1;
+        }
+
+        for (int i = start; i < end && terms[i].Kind is not (TermKind.Foot or TermKind.Amount or TermKind.Number or TermKind.Clock or TermKind.Side); i++)
+        {
+            if (i > start + 1 && IsCarriage(LastWord(terms[i].Text)))
+            {
+                ReadOnlySpan<char> before = terms[i].Text.Contains(' ', StringComparison.Ordinal) ? terms[i].Text : terms[i - 1].Text;
+                bool within = before.StartsWith("in ", StringComparison.OrdinalIgnoreCase) || before.StartsWith("to ", StringComparison.OrdinalIgnoreCase)
+                    || terms[i - 1].Text.ToLowerInvariant() is "in" or "to" || terms[i - 2].Text.ToLowerInvariant() is "in" or "to";
+                return within ? i + 1 : -1;
+            }
+        }
+
+        return -1;
+    }
+
+    // what a spring, a swing or a bounce may be in
+    private static bool IsCarriage(ReadOnlySpan<char> word) => word is "step" or "steps" or "walk" or "stride" or "knees" or "hips" or "feet" or "heels"
+        or "boots" or "shoulders";
+
+    private static ReadOnlySpan<char> LastWord(string words) => words.AsSpan(words.LastIndexOf(' ') + 1);
 
     private static bool Ends(TermKind kind) => kind is TermKind.Separator or TermKind.Then or TermKind.Join or TermKind.With or TermKind.Amp
         or TermKind.Open or TermKind.Close;

@@ -129,7 +129,8 @@ internal sealed partial class SentenceScan
             return 1;
         }
 
-        int used = TryDenial(at);
+        int used = TryAside(at);
+        used = used > 0 ? used : TryDenial(at);
         used = used > 0 ? used : BeforeGoingOn(at);
         used = used > 0 ? used : TryWalls(at);
         used = used > 0 ? used : TryCut(at);

@@ -5,13 +5,16 @@ namespace Scuff.Prose.Reading.Sentences;
 /// <summary>The words of sentences about the pattern, and how they are walked through.</summary>
 internal sealed class SentenceWords(List<WordToken> told)
 {
-    // "W3" and "16 cts" in full
+    // "W3", "aft 16 cts" and "RS" in full
     private readonly List<WordToken> tokens = [.. told.Select((t, i) => t.Text switch
     {
         "w" when i + 1 < told.Count && told[i + 1].Kind == WordTokenKind.Number => t with { Text = "wall" },
         "cts" or "cnts" or "cnt" => t with { Text = "counts" },
         "c" when i > 0 && told[i - 1].Kind == WordTokenKind.Number => t with { Text = "counts" },
         "ct" => t with { Text = "count" },
+        "aft" => t with { Text = "after" },
+        "bef" => t with { Text = "before" },
+        "rs" => t with { Text = "restart" },
         _ => t,
     })];
 
@@ -72,6 +75,7 @@ internal sealed class SentenceWords(List<WordToken> told)
             "sheet", "page", "bottom", "remember", "stand", "standing", "stands", "tricky", "look", "looks", "find", "yourself", "bring", "brings",
             "position", "land", "lands", "brought", "looked",
             "falls", "fall", "falling", "coming",
+            "thing", "runs", "need", "needs", "throw", "throwing", "chuck", "tack", "slot", "smile", "smiles",
     };
 
     /// <summary>Whether a list that was read had a facing for one of its numbers.</summary>
