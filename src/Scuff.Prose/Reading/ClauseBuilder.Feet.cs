@@ -291,13 +291,28 @@ internal sealed partial class ClauseBuilder
             Close(Link.None);
         }
 
-        bool closed = _current is { Head.Verb: ActionKind.Step, Feet.Count: 0, Dir.Direction: Direction.Together
-            or Direction.Home, Amount: null, Reference: null }
+        bool closed = _current is
+        {
+            Head.Verb: ActionKind.Step, Feet.Count: 0, Dir.Direction: Direction.Together
+            or Direction.Home, Amount: null, Reference: null
+        }
             || (_current is { IsFigure: true, Feet.Count: 0, Dir: null, Amount: null }
                 && _current.Head!.Figures[0].Rows is [{ Action: { Kind: ActionKind.Step, Direction: Direction.Together } }]);
         if (closed && _pending is Link.None && at + 1 < _end && _terms[at + 1] is { Kind: TermKind.Part, Meaning.Part: "heel" or "toe" }
-            or { Kind: TermKind.Move, Meaning: { Verb: null or ActionKind.Dig, Figures: [{ Rows: [{ Action.Kind: ActionKind.Dig
-                or ActionKind.Touch }] }, ..] } })
+            or
+            {
+                Kind: TermKind.Move, Meaning:
+                {
+                    Verb: null or ActionKind.Dig, Figures: [
+                    {
+                        Rows: [
+                        {
+                            Action.Kind: ActionKind.Dig
+                or ActionKind.Touch
+                        }]
+                    }, ..]
+                }
+            })
         {
             // "R heel fwd step together L heel fwd step together": the foot begins the next move
             Close(Link.None);
@@ -459,8 +474,11 @@ internal sealed partial class ClauseBuilder
         }
 
         // "RF right", "R right": the foot, and where it goes
-        sideOfFoot |= !certain && _current is { Feet: [{ } bare], Head: null, Dir: null, Reference: null, Part.Length: 0, Amount: null, HasTurnWord: false,
-            BothFeet: false, IsRepeat: false } && bare.Foot == foot && _pending is Link.None && NextIndex(at + 1) < 0
+        sideOfFoot |= !certain && _current is
+        {
+            Feet: [{ } bare], Head: null, Dir: null, Reference: null, Part.Length: 0, Amount: null, HasTurnWord: false,
+            BothFeet: false, IsRepeat: false
+        } && bare.Foot == foot && _pending is Link.None && NextIndex(at + 1) < 0
             && (bare.IsCertain || !string.Equals(_terms[at - 1].Text, term.Text, StringComparison.OrdinalIgnoreCase)) && at > 0
             && _terms[at - 1].Kind is TermKind.Foot or TermKind.Side;
         sideOfFoot |= !certain && _current is { Feet: [{ IsCertain: true }], FootFirst: true, Head: null, Dir: null, Reference: null, Part: "toe" or "heel" }

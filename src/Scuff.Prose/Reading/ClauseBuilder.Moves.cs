@@ -29,8 +29,11 @@ internal sealed partial class ClauseBuilder
 
         if (_current is { IsRepeat: true, Head: null } && _pending is Link.None
             && (_current.Feet.Count > 0 || _current.DirSide is not null || _current.IsMirrored || _current.RepeatCounts is not null)
-            && move is { Verb: ActionKind.Scuff or ActionKind.Brush or ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick
-                or ActionKind.Clap, Figures.Count: < 2 })
+            && move is
+            {
+                Verb: ActionKind.Scuff or ActionKind.Brush or ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick
+                or ActionKind.Clap, Figures.Count: < 2
+            })
         {
             // "repeat to the left but scuff R": how it ends this time
             Close(Link.Soft);

@@ -82,8 +82,11 @@ internal sealed partial class ClauseTidier
                 Head: { Verb: ActionKind.Sway } or { Verb: null, Figures: [{ Id: "sway_one" }, ..] }, Feet.Count: 0, Dir: null, DirSide: null, Amount: null,
                 HasTurnWord: false, Times: 1, TimesStated: false, BothFeet: false, IsAmp: false, Detail.Count: 0, Lasts: null, Unknown.Count: 0
             } sway && (sway.Link is Link.Soft || sway.IsWith || sway.Head!.IsIng);
-            bool aside = _clauses[i - 1] is { Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Dir.Direction: Direction.Side or Direction.Out,
-                Times: 1 };
+            bool aside = _clauses[i - 1] is
+            {
+                Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Dir.Direction: Direction.Side or Direction.Out,
+                Times: 1
+            };
             bool others = i + 1 < _clauses.Count && _clauses[i + 1].Head is { Verb: ActionKind.Sway } or { Figures: [{ Id: "sway_one" or "sway" }, ..] };
             if (!bare || !aside || others)
             {
@@ -123,8 +126,14 @@ internal sealed partial class ClauseTidier
                 continue;
             }
 
-            Clause step = new() { Dir = recover.Dir, DirText = recover.DirText, DirSide = recover.DirSide, Diagonal = recover.Diagonal,
-                Reference = recover.Reference };
+            Clause step = new()
+            {
+                Dir = recover.Dir,
+                DirText = recover.DirText,
+                DirSide = recover.DirSide,
+                Diagonal = recover.Diagonal,
+                Reference = recover.Reference
+            };
             step.Feet.Add(stepped);
             step.Cover(recover.Span);
             step.Link = Link.None;

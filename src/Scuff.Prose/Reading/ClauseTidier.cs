@@ -381,8 +381,11 @@ internal sealed partial class ClauseTidier
         bool isStrut = strut is { IsFigure: true, Detail.Count: 0, Part.Length: 0 } && strut.HeadText.Contains("strut", StringComparison.OrdinalIgnoreCase)
             && strut.Head!.Figures[0].Rows is [_, { Action.Kind: ActionKind.Drop }];
         if (!isStrut || parts.Count != 2
-            || !parts.TrueForAll(p => p is { Head: null or { Verb: ActionKind.Drop or ActionKind.Touch or ActionKind.Dig }, Feet.Count: 0, Amount: null,
-                Detail.Count: 0 } && p.Dir?.Direction is null or Direction.Down)
+            || !parts.TrueForAll(p => p is
+            {
+                Head: null or { Verb: ActionKind.Drop or ActionKind.Touch or ActionKind.Dig }, Feet.Count: 0, Amount: null,
+                Detail.Count: 0
+            } && p.Dir?.Direction is null or Direction.Down)
             || (PartOf(parts[0]), PartOf(parts[1])) is not (("heel", "toe") or ("toe", "heel")))
         {
             return false;

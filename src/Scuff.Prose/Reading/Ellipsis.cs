@@ -11,7 +11,9 @@ namespace Scuff.Prose.Reading;
 /// </summary>
 internal static class Ellipsis
 {
-    /// <summary>The terms with the verb, and where one acts the foot, of the move before in front of them; the terms themselves where nothing is left out.</summary>
+    /// <summary>
+    /// The terms with the verb, and where one acts the foot, of the move before in front of them; the terms themselves where nothing is left out.
+    /// </summary>
     /// <param name="terms">The terms of a line.</param>
     /// <param name="last">The last action of the line before, or null.</param>
     public static List<Term> Filled(List<Term> terms, StepAction? last)

@@ -512,8 +512,11 @@ internal sealed class LineReader
                 foot = term.Kind is TermKind.Foot or TermKind.Side && foot is null ? term : foot;
                 heel |= term.Text.StartsWith("heel", StringComparison.OrdinalIgnoreCase);
                 plain &= term is { Kind: TermKind.Foot or TermKind.Side or TermKind.Filler or TermKind.Size or TermKind.Part or TermKind.WeightOn }
-                    or { Kind: TermKind.Dir, Meaning.Direction: Direction.Forward } or { Kind: TermKind.Move,
-                        Meaning.Verb: ActionKind.Step or ActionKind.Dig or ActionKind.Press or ActionKind.Touch }
+                    or { Kind: TermKind.Dir, Meaning.Direction: Direction.Forward } or
+                {
+                    Kind: TermKind.Move,
+                    Meaning.Verb: ActionKind.Step or ActionKind.Dig or ActionKind.Press or ActionKind.Touch
+                }
                     || term.Text.StartsWith("heel", StringComparison.OrdinalIgnoreCase);
             }
 
@@ -579,8 +582,11 @@ internal sealed class LineReader
     {
         int open = terms.Count > 4 ? terms.FindIndex(t => t.Kind == TermKind.Open) : -1;
         int close = open > 1 ? terms.FindIndex(open, t => t.Kind == TermKind.Close) : -1;
-        if (close < 0 || close - open > 4 || terms.FindIndex(open, close - open, t => t is { Kind: TermKind.Move,
-            Meaning.Verb: ActionKind.Rock }) is not (> 0 and int rock)
+        if (close < 0 || close - open > 4 || terms.FindIndex(open, close - open, t => t is
+            {
+                Kind: TermKind.Move,
+                Meaning.Verb: ActionKind.Rock
+            }) is not (> 0 and int rock)
             || terms.FindIndex(close, t => t is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Recover }) < 0)
         {
             return;

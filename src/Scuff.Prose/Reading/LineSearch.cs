@@ -333,8 +333,14 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         List<Clause>? made = null;
         for (int i = 0; i < clauses.Count; i++)
         {
-            if (clauses[i] is { IsFigure: true, Detail.Count: 0, Times: 1, Head.Figures: [{ Rows: [{ Action.Kind: ActionKind.Rock },
-                { Action.Kind: ActionKind.Recover }] }, ..] })
+            if (clauses[i] is
+                {
+                    IsFigure: true, Detail.Count: 0, Times: 1, Head.Figures: [
+                    {
+                        Rows: [{ Action.Kind: ActionKind.Rock },
+                        { Action.Kind: ActionKind.Recover }]
+                    }, ..]
+                })
             {
                 made ??= [.. clauses];
                 made[i] = clauses[i].Copy(mirrored: false);

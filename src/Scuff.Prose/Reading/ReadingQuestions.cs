@@ -385,10 +385,10 @@ internal sealed class ReadingQuestions(ReaderState state)
                 Figures: [
                 {
                     Rows: [
-                    {
-                        Action.Kind: ActionKind.Touch or ActionKind.Dig or ActionKind.Point or ActionKind.Kick or ActionKind.Hook
+                        {
+                            Action.Kind: ActionKind.Touch or ActionKind.Dig or ActionKind.Point or ActionKind.Kick or ActionKind.Hook
                 or ActionKind.Stomp or ActionKind.Step
-                    }]
+                        }]
                 }, ..]
             }
             || (clause is { Link: not Link.None, Head.Verb: ActionKind.Drop } && NamesHeelOrToe(clause.HeadText)));

@@ -482,7 +482,8 @@ internal sealed partial class TextReaderRun
 
         // "Repeat 1-4     5-8": the counts that come next, and no others, are those of the line itself
         int stop = WithoutCountWord(line.Start, start);
-        bool told = TellsMoves(line with { End = stop }, start - stop > 1, goesOn) || (last.Places.Count > 1 && RepeatsOn(line.Start, start, FirstNumber(last)));
+        bool told = TellsMoves(line with { End = stop }, start - stop > 1, goesOn)
+            || (last.Places.Count > 1 && RepeatsOn(line.Start, start, FirstNumber(last)));
         return told ? [(last, line.Start, EndOfWords(line.Start, stop, out _))] : [];
     }
 

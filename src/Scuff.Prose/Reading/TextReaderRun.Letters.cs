@@ -185,7 +185,8 @@ internal sealed partial class TextReaderRun
     [GeneratedRegex(@"^\W*(?:and |then |now |so )*(?:start|begin|continue|carry on|go on|go|dance|on|keep going|back)\b(?: (?:with|into|to|the|dance"
         + @"|on|from|dancing|again))*"
         + @" (?:the )?(?:(?:next|new) wall|wall (?:\d{1,2}|\p{L}{3,6})|\d(?:rd|th|nd) wall|\p{L}{4,7} wall)"
-        + @"(?: (?:from|the|top|beginning|start|as|usual|normal|normally|again|on|facing|at|\d{1,2}:\d\d|\d{1,2} ?o['’]?clock))*\W*$", RegexOptions.IgnoreCase)]
+        + @"(?: (?:from|the|top|beginning|start|as|usual|normal|normally|again|on|facing|at|\d{1,2}:\d\d|\d{1,2} ?o['’]?clock))*\W*$",
+        RegexOptions.IgnoreCase)]
     private static partial Regex OnWithTheDance();
 
     /// <summary>"(R)" or "**" among the counts: the mark that a sentence elsewhere begins with, which tells what it means.</summary>

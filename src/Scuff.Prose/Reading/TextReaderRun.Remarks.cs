@@ -231,7 +231,8 @@ internal sealed partial class TextReaderRun
     private static bool IsClosing(string words)
     {
         // the clock at which it begins again is no word
-        string[] each = [.. ClockTime().Replace(words, " ").Split([' ', ',', '.', '!', '-', '–', ':', ';', '*', '(', ')', '[', ']', '~', '…', '\t', '&', '='],
+        string[] each = [.. ClockTime().Replace(words, " ").Split(
+            [' ', ',', '.', '!', '-', '–', ':', ';', '*', '(', ')', '[', ']', '~', '…', '\t', '&', '='],
             StringSplitOptions.RemoveEmptyEntries)
             .Where(w => w.Any(char.IsLetterOrDigit))];
         if (each.Length > 2 && each[0].All(char.IsAsciiDigit))

@@ -191,8 +191,11 @@ internal sealed partial class TextReaderRun
         if (words.Length > 8 && words[0] == '#' && words[^1] == '#' && words.ContainsAnyExcept('#'))
         {
             // "# Restart wall 3 #" is framed, and no comment
-            TextLine framed = (line with { Start = line.Start + words.IndexOfAnyExcept('#'),
-                End = line.Start + words.LastIndexOfAnyExcept('#') + 1 }).Trimmed(_text);
+            TextLine framed = (line with
+            {
+                Start = line.Start + words.IndexOfAnyExcept('#'),
+                End = line.Start + words.LastIndexOfAnyExcept('#') + 1
+            }).Trimmed(_text);
             line = framed.Start < framed.End ? framed : line;
             words = _text.AsSpan(line.Start, line.End - line.Start);
         }

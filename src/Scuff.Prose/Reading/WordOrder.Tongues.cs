@@ -51,8 +51,14 @@ internal static partial class WordOrder
         int foot = place < 0 ? -1 : Previous(terms, place, start);
         if (foot < 0 || terms[foot].Kind is not (TermKind.Side or TermKind.Foot) || terms[other].Kind is not (TermKind.Side or TermKind.Foot)
             || terms[foot].Meaning.Side == terms[other].Meaning.Side
-            || terms[place] is not { Kind: TermKind.Dir, Meaning: { Side: null, Direction: Direction.CrossFront or Direction.CrossBehind
-                or Direction.Together or Direction.LockBehind or Direction.LockFront } }
+            || terms[place] is not
+            {
+                Kind: TermKind.Dir, Meaning:
+                {
+                    Side: null, Direction: Direction.CrossFront or Direction.CrossBehind
+                or Direction.Together or Direction.LockBehind or Direction.LockFront
+                }
+            }
             || terms.FindIndex(start, foot - start, t => t.Kind is TermKind.Move) >= 0)
         {
             return;
@@ -66,9 +72,15 @@ internal static partial class WordOrder
             // the place is told already
             terms[verb] = terms[verb] with { Meaning = new Meaning(TermKind.Filler) };
         }
-        else if (terms[verb] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step or ActionKind.Touch or ActionKind.Tap or ActionKind.Point
+        else if (terms[verb] is
+        {
+            Kind: TermKind.Move, Meaning:
+            {
+                Verb: ActionKind.Step or ActionKind.Touch or ActionKind.Tap or ActionKind.Point
             or ActionKind.Kick or ActionKind.Stomp or ActionKind.Hook or ActionKind.Rock or ActionKind.Brush or ActionKind.Scuff or ActionKind.Drag
-            or ActionKind.Slide or ActionKind.Press or ActionKind.Dig or ActionKind.Flick or ActionKind.Sweep } })
+            or ActionKind.Slide or ActionKind.Press or ActionKind.Dig or ActionKind.Flick or ActionKind.Sweep
+            }
+        })
         {
             Term moved = terms[verb];
             terms.RemoveAt(verb);

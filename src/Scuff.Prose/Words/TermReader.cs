@@ -398,7 +398,8 @@ internal static class TermReader
         return by > 0 && foot < tokens.Count && IsFootWord(tokens[foot].Text)
             && (foot + 1 >= tokens.Count || tokens[foot + 1].Text is not ("shoulder" or "side" or "hand" or "arm" or "elbow" or "hip" or "knee"))
             && tokens[by - 1].Kind is WordTokenKind.Word
-            && tokens[by - 1].Text is not ("followed" or "turn" or "turning" or "turned" or "pivot" or "lead" or "led" or "leading" or "start" or "starting" or "begin"
+            && tokens[by - 1].Text is not ("followed" or "turn" or "turning" or "turned" or "pivot" or "lead" or "led" or "leading" or "start" or "starting"
+                or "begin"
                 or "beginning" or "danced" or "done" or "made" or "reached" or "preceded" or "step" or "times" or "one" or "count" or "ending");
     }
 

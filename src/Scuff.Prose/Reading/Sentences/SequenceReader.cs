@@ -142,8 +142,11 @@ internal static class SequenceReader
         }
 
         if (word.Text.Length > 1 && char.IsLower(state.Text[word.Span.Start]) && dance.FindPart(word.Text) is null
-            && (SentenceWords.IsFilling(word.Text) || state.Lexicon.Word(word.Text) is { Kind: TermKind.Filler or TermKind.Dir or TermKind.Then or TermKind.Join
-                or TermKind.With or TermKind.Style or TermKind.Size }))
+            && (SentenceWords.IsFilling(word.Text) || state.Lexicon.Word(word.Text) is
+            {
+                Kind: TermKind.Filler or TermKind.Dir or TermKind.Then or TermKind.Join
+                or TermKind.With or TermKind.Style or TermKind.Size
+            }))
         {
             // "A (only the first 16 counts of it)", "and on end B": words that name no part
             return 1;
