@@ -36,6 +36,12 @@ internal sealed partial class TextReaderRun
         {
             line = line with { End = cut.Start };
             line = line.Trimmed(_text);
+            if (line.End <= label.End)
+            {
+                // "7&  *Restart wall 5*": no steps stand before it, and the counts are asked about as those that hold nothing
+                _sentences.Add(new PendingSentence(cut, _tracks.Count - 1, null));
+                return;
+            }
         }
 
         if (IsEightOfItsOwn(label))

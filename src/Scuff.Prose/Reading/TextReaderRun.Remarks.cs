@@ -220,13 +220,28 @@ internal sealed partial class TextReaderRun
     private bool IsOutside(TextLine line) => (_section is null && _sections.Count == 0) || !HasCountsAfter(line);
 
     // whether the next line is the heading of a tag, a bridge or the ending
-    private bool IsBeforeTag(TextLine line) => _lines.Find(l => l.Start > line.End && l.Trimmed(_text) is { } next && next.Start < next.End
-        && !IsRule(next)).Trimmed(_text) is var after
-        && after.Start < after.End && _text.AsSpan(after.Start, after.End - after.Start).TrimStart("*#~ ") is var words
-        && (StartsWithWord(words, "tag") || StartsWithWord(words, "bridge") || StartsWithWord(words, "tags") || StartsWithWord(words, "ending"));
+    private bool IsBeforeTag(TextLine line)
+    {
+        for (int i = line.Number; i < _lines.Count; i++)
+        {
+            TextLine next = _lines[i].Trimmed(_text);
+            if (_lines[i].Start > line.End && next.Start < next.End && !IsRule(next))
+            {
+                ReadOnlySpan<char> words = _text.AsSpan(next.Start, next.End - next.Start).TrimStart("*#~ ");
+                return StartsWithWord(words, "tag") || StartsWithWord(words, "bridge") || StartsWithWord(words, "tags") || StartsWithWord(words, "ending");
+            }
+        }
 
-    private bool HasCountsAfter(TextLine line) => _lines.Exists(l => l.Start > line.End && l.Trimmed(_text) is { } later && later.Start < later.End
-        && CountLabel.Read(_text, later.Start, later.End) is { } label && label.End < later.End);
+        return false;
+    }
+
+    private bool HasCountsAfter(TextLine line) => (_lastCounted ??= LastCounted()) > line.End;
+
+    // where the last line of counts begins: asked of every line of talk, and the same for all
+    private int? _lastCounted;
+
+    private int LastCounted() => _lines.FindLast(l => l.Trimmed(_text) is { } counted && counted.Start < counted.End
+        && CountLabel.Read(_text, counted.Start, counted.End) is { } label && label.End < counted.End) is { Number: > 0 } last ? last.Start : -1;
 
     private static bool IsClosing(string words)
     {

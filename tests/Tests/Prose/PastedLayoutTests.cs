@@ -1,3 +1,4 @@
+using Scuff.Analysis;
 using Scuff.Dances;
 using Scuff.Diagnostics;
 using Scuff.Prose;
@@ -147,4 +148,30 @@ public sealed class PastedLayoutTests
     [Fact]
     public void A_name_over_the_title_gives_way_to_the_line_that_names_the_dance()
         => Assert.Equal("Harbour Lantern", DanceReader.Read($"THE TIDELINE\nDance of the month: Harbour Lantern\n\n{Eight}").Dance.Title);
+
+    // Found by damaging sheets: nothing stood between the counts and the break, and reading ended in an error of the program.
+    [Theory]
+    [InlineData("7&    *Restart wall 5*")]
+    [InlineData("8    ## RESTART WALL 3")]
+    public void Counts_that_hold_nothing_but_a_break_are_asked_about(string line)
+    {
+        DanceAnalysis analysis = DanceAnalysis.Of(DanceReader.Read($"Tar Barrel\n\n1-4 vine R, touch L\n5-6 walk L, R\n{line}\n"));
+
+        Assert.Single(analysis.Dance.Interruptions);
+        Assert.Contains(analysis.Report.Complaints, c => c.Rule.Id == "count/missing");
+        Assert.Contains(analysis.Report.Complaints, c => c.Rule.Id.StartsWith("interruption/", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_turn_after_a_held_step_forward_goes_onto_the_other_foot()
+    {
+        Dance dance = DanceReader.Read("Tar Barrel\n\n1-2 step R forward, hold\n3-4 1/2 turn L, hold\n").Dance;
+
+        Assert.Equal(Weight.Left, dance.Sections.SelectMany(s => s.Steps).Aggregate(dance.Start, (weight, step) => step.Action.WeightAfter(weight)));
+    }
+
+    [Fact]
+    public void Styling_is_kept_to_its_last_word()
+        => Assert.Contains("like a gull on a windy pier", DanceWriter.Tidy(DanceReader.Read(
+            "Tar Barrel\n\n1-2 rock R forward like a gull on a windy pier, recover L\n")), StringComparison.Ordinal);
 }
