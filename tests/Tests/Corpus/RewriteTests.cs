@@ -3,12 +3,12 @@ using Tests.House;
 namespace Tests.Corpus;
 
 /// <summary>
-/// A line that is read right is typed otherwise in a hundred ways that mean the same, and must be read so again. Fails when fewer come out right than did, or
-/// more wrong without a question.
+/// A line that is read right is typed otherwise in many ways (<see cref="Rewrites"/>) that mean the same, and must be read so again. Fails when fewer come
+/// out right than did, or more wrong without a question.
 /// </summary>
 public sealed class RewriteTests(ITestOutputHelper output)
 {
-    // every so many lines of the corpus: all of them take a minute
+    // every so many lines of each folder: more would tell little more
     private const int Stride = 6;
 
     private static readonly Lazy<List<CorpusCase>> ReadRight = new(() =>
