@@ -436,7 +436,7 @@ class Song:
         channels = sorted({n[2] for n in self.notes})
         others = [c for c in channels if c != DRUMS]
         gone = set()
-        if DRUMS in channels and dice.random() < 0.16 and len(others) > 1:
+        if DRUMS in channels and dice.random() < 0.25 and len(others) > 1:
             gone.add(DRUMS)
         for c in others:
             if len(others) - len(gone) > 2 and dice.random() < 0.1:

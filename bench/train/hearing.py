@@ -4,6 +4,7 @@ import numpy as np
 RATE, HOP, WINDOW = 22050, 220, 1024
 FRAMES_A_SECOND = RATE / HOP
 COMPRESSION, USUAL = 1000, 0.12
+STEPS_A_LEVEL = 8                           # levels are kept in eighths, in a byte
 
 
 def bands(low=21.0, high=10000.0):
@@ -31,13 +32,21 @@ def gain(samples):
     return 1.0 if power < 1e-12 else USUAL / np.sqrt(power)
 
 
-def hear(samples, table, torch, device):
-    """ln(1 + 1000 m) of every band a hundred times a second: [frames x bands], on the device."""
+def hear(samples, table):
+    """ln(1 + 1000 m) of every band a hundred times a second: [frames x bands]."""
     hann = 0.5 - 0.5 * np.cos(2 * np.pi * np.arange(WINDOW) / WINDOW)
-    hann = torch.from_numpy((hann * 2 / hann.sum()).astype(np.float32)).to(device)
+    hann = (hann * 2 / hann.sum()).astype(np.float32)
     frames = len(samples) // HOP + 1
     padded = np.zeros(WINDOW // 2 + frames * HOP + WINDOW, np.float32)
     padded[WINDOW // 2:WINDOW // 2 + len(samples)] = samples
-    windows = torch.from_numpy(padded).to(device).unfold(0, WINDOW, HOP)[:frames] * hann
-    magnitudes = torch.fft.rfft(windows).abs()[:, :WINDOW // 2] @ torch.from_numpy(table).to(device)
-    return torch.log1p(COMPRESSION * gain(samples) * magnitudes)
+    windows = np.lib.stride_tricks.sliding_window_view(padded, WINDOW)[:frames * HOP:HOP]
+    scale, heard = COMPRESSION * gain(samples), np.empty((frames, table.shape[1]), np.float32)
+    for a in range(0, frames, 1000):
+        magnitudes = np.abs(np.fft.rfft(windows[a:a + 1000] * hann))[:, :WINDOW // 2].astype(np.float32)
+        heard[a:a + 1000] = np.log1p(scale * (magnitudes @ table))
+    return heard
+
+
+def kept(levels):
+    """In eighths, a byte each."""
+    return np.clip(np.rint(levels * STEPS_A_LEVEL), 0, 255).astype(np.uint8)

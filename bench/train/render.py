@@ -1,6 +1,7 @@
-"""render.py SONGS SOUND FONT... [--seed 7] [--jobs N]: plays SONGS/midi/*.mid through libfluidsynth with the sound fonts in turn.
+"""render.py SONGS SOUND FONT... [--seed 7] [--jobs N] [--levels]: plays SONGS/midi/*.mid through libfluidsynth with the sound fonts in turn.
 
-Leaves SOUND/ID.npy: 22050 samples a second, one channel, 16 bits. Uses all processors unless told otherwise.
+Leaves SOUND/ID.npy: 22050 samples a second, one channel, 16 bits; with --levels what is heard of them instead, SOUND/ID.levels.npy, as train.py keeps it, and
+the songs in an order of chance, so that training can begin while the rest is played. Uses all processors unless told otherwise.
 """
 import argparse
 import ctypes
@@ -11,6 +12,8 @@ import random
 import sys
 
 import numpy as np
+
+import hearing
 
 RATE = 44100
 BLOCK = 8820
@@ -55,8 +58,14 @@ def synth(lib, font, has_reverb):
     return made
 
 
-def play(jobs, sound):
-    lib, taps, synths = library(), half_band(), {}
+def save(path, numbers):
+    """Whole or not at all: somebody may be waiting for it."""
+    np.save(path + '.part.npy', numbers)
+    os.replace(path + '.part.npy', path)
+
+
+def play(jobs, sound, is_levels):
+    lib, taps, table, synths = library(), half_band(), hearing.bands(), {}
     block = np.zeros((BLOCK, 2), np.int16)
     out = block.ctypes.data_as(ctypes.c_void_p)
     for midi, font, has_reverb in jobs:
@@ -75,7 +84,11 @@ def play(jobs, sound):
         lib.delete_fluid_player(player)
         samples = np.convolve(np.concatenate(parts), taps, 'same')[::2]
         samples *= 28000 / max(1, np.abs(samples).max())
-        np.save(os.path.join(sound, os.path.basename(midi)[:-4] + '.npy'), samples.astype(np.int16))
+        samples, path = samples.astype(np.int16), os.path.join(sound, os.path.basename(midi)[:-4])
+        if is_levels:
+            save(path + '.levels.npy', hearing.kept(hearing.hear(samples.astype(np.float32) / 32768, table)))
+        else:
+            save(path + '.npy', samples)
 
 
 def main():
@@ -85,12 +98,17 @@ def main():
     parser.add_argument('fonts', nargs='+')
     parser.add_argument('--seed', type=int, default=7, help='which font plays which song')
     parser.add_argument('--jobs', type=int, default=os.cpu_count() or 1)
+    parser.add_argument('--levels', action='store_true', help='keep what is heard, not the sound')
     asked = parser.parse_args()
     songs, sound, fonts, count = asked.songs, asked.sound, asked.fonts, asked.jobs
     os.makedirs(sound, exist_ok=True)
     chance = random.Random(asked.seed)
     jobs = [(m, chance.choice(fonts), int(chance.random() < 0.67)) for m in sorted(glob.glob(songs + '/midi/*.mid'))]
-    workers = [multiprocessing.Process(target=play, args=(jobs[i::count], sound)) for i in range(count)]
+    kept = '.levels.npy' if asked.levels else '.npy'
+    jobs = [job for job in jobs if not os.path.exists(os.path.join(sound, os.path.basename(job[0])[:-4] + kept))]
+    if asked.levels:
+        chance.shuffle(jobs)
+    workers = [multiprocessing.Process(target=play, args=(jobs[i::count], sound, asked.levels)) for i in range(count)]
     for worker in workers:
         worker.start()
     for worker in workers:

@@ -22,25 +22,30 @@ BANDS, HEADS, KERNEL, LAYERS = 72, 5, 5, 10
 SHAPE = 16, 32, 48                          # what the first, the second and all further layers put out
 CROP, BATCH, RATE, DROP, STRETCH = 2048, 32, 3e-3, 0.1, 0.12
 WEIGHTS = (1, 1.2, 1.5, 2.0, 0.3)          # of the heads in the loss: beat, one, eight, start, stopped
-STEPS_A_LEVEL = 8                           # levels are kept in eighths, in a byte
 DEVICE = 'cuda' if torch.cuda.is_available() else 'cpu'
 CONTEXT = multiprocessing.get_context('spawn')
 
 
-def read(songs, sound, part=0, parts=1):
-    """The songs with what is heard of them, which is kept beside the sound for the next ear; of several processes each may do its part."""
+def read(songs, sound, is_waiting=False, but=()):
+    """
+    The songs with what is heard of them, which is kept beside the sound, but for those of some names. While the rest is still being played, only
+    those that are there.
+    """
     table, found = hearing.bands(), []
-    for path in sorted(glob.glob(songs + '/truth/*.json'))[part::parts]:
+    for path in sorted(glob.glob(songs + '/truth/*.json')):
         name = os.path.basename(path)[:-5]
-        truth = json.load(open(path))
         kept = f'{sound}/{name}.levels.npy'
+        if name in but or (is_waiting and not os.path.exists(kept)):
+            continue
+        truth = json.load(open(path))
         if not os.path.exists(kept):
-            levels = hearing.hear(np.load(f'{sound}/{name}.npy').astype(np.float32) / 32768, table, torch, DEVICE)
-            np.save(kept + f'.{os.getpid()}.npy', (levels * STEPS_A_LEVEL).round().clamp(0, 255).to(torch.uint8).cpu().numpy())
-            os.replace(kept + f'.{os.getpid()}.npy', kept)
+            part = f'{kept}.{os.getpid()}.npy'
+            np.save(part, hearing.kept(hearing.hear(np.load(f'{sound}/{name}.npy').astype(np.float32) / 32768, table)))
+            os.replace(part, kept)
         beats, counts = np.array(truth['beats']), np.array(truth['counts'] or [0] * len(truth['beats']))
         levels = np.load(kept)
         found.append(dict(
+            name=name,
             kind=next((k + ' ' for k in ('crossed', 'strange', 'groove', 'free') if k in name), ''),
             levels=torch.from_numpy(levels),
             seconds=len(levels) / hearing.FRAMES_A_SECOND,
@@ -102,11 +107,11 @@ def curves(chance, n, points, deviation):
     return np.stack([np.interp(np.arange(BANDS), np.linspace(0, BANDS - 1, points), r) for r in chance.normal(0, deviation, (n, points))])[:, None]
 
 
-def plan(songs, lengths, firsts, chance, n):
-    """What a batch is made of: which stretches of which songs, how each is changed, and what is true of it."""
-    frames = CROP * 2
+def plan(songs, lengths, firsts, chance, which):
+    """What a batch of some songs is made of: which stretches of them, how each is changed, and what is true of it."""
+    frames, n = CROP * 2, len(which)
     y, mask = np.zeros((n, HEADS, CROP), np.float32), np.zeros((n, HEADS, CROP), np.float32)
-    starts, stretches, which = np.zeros((n, 1)), np.ones((n, 1)), chance.integers(len(songs), size=n)
+    starts, stretches = np.zeros((n, 1)), np.ones((n, 1))
     keep, floors = np.ones((n, 1, BANDS)), chance.uniform(-1.5, 1.2, (n, 1, 1)) + curves(chance, n, 4, 0.5)
     for i, k in enumerate(which):
         stretch = float(np.exp(chance.uniform(-STRETCH, STRETCH))) if chance.random() < 0.7 else 1.0
@@ -129,29 +134,48 @@ def plan(songs, lengths, firsts, chance, n):
     return [np.ascontiguousarray(a, np.float32) for a in numbers] + [firsts[which][:, None], lengths[which][:, None], chance.integers(-4, 5, (n, 1, 1))]
 
 
-def keep_planning(queue, songs, lengths, firsts, seed):
+def keep_planning(queue, songs, lengths, firsts, seed, often):
     torch.set_num_threads(1)
     chance = np.random.default_rng(seed)
+    lots = np.repeat(np.arange(len(songs)), [1 if s['kind'] == 'groove ' else often for s in songs])
     while True:
-        queue.put(plan(songs, lengths, firsts, chance, BATCH))
+        queue.put(plan(songs, lengths, firsts, chance, chance.choice(lots, BATCH)))
 
 
 class Crops:
     """Stretches of songs, each changed by chance, in batches, which processes beside this one plan."""
 
-    def __init__(self, songs, seed, planners):
-        self.songs, self.queues, self.turn = songs, [], 0
+    def __init__(self, songs, seed, planners, often):
+        self.songs, self.seed, self.planners, self.often, self.turn = [], seed, planners, often, 0
+        self.all, self.lengths, self.running, self.coming = None, np.zeros(0, int), [], []
+        self.take(songs)
+
+    def take(self, songs):
+        """More songs beside those that are there."""
         levels = [s.pop('levels') for s in songs]
-        lengths = np.array([l.shape[0] for l in levels])
-        firsts = np.cumsum([0, *lengths])[:-1]
-        self.all = torch.cat(levels).to(DEVICE)
-        for i in range(planners):
-            self.queues.append(CONTEXT.Queue(6))
-            CONTEXT.Process(target=keep_planning, args=(self.queues[-1], songs, lengths, firsts, [seed, i]), daemon=True).start()
+        self.songs += songs
+        self.all = torch.cat(([] if self.all is None else [self.all]) + [l.to(DEVICE) for l in levels])
+        self.lengths = np.concatenate([self.lengths, [len(l) for l in levels]])
+        firsts = np.cumsum([0, *self.lengths])[:-1]
+
+        # what was planned with fewer songs stays right, so it goes on until all new planners have something
+        for queue, process in self.coming:
+            process.kill()
+        self.coming = []
+        for i in range(self.planners):
+            queue = CONTEXT.Queue(6)
+            asked = queue, self.songs, self.lengths, firsts, [self.seed, i, len(self.songs)], self.often
+            process = CONTEXT.Process(target=keep_planning, args=asked, daemon=True)
+            process.start()
+            self.coming.append((queue, process))
 
     def batch(self):
+        if self.coming and (not self.running or not any(queue.empty() for queue, _ in self.coming)):
+            for _, process in self.running:
+                process.kill()
+            self.running, self.coming = self.coming, []
         self.turn += 1
-        given = [torch.from_numpy(a) for a in self.queues[self.turn % len(self.queues)].get()]
+        given = [torch.from_numpy(a) for a in self.running[self.turn % len(self.running)][0].get()]
         if DEVICE == 'cuda':
             given = [t.pin_memory().to(DEVICE, non_blocking=True) for t in given]
         y, mask, keep, floor, is_noisy, fall, colour, start, stretch, first, length, up = given
@@ -160,7 +184,7 @@ class Crops:
         whole = at.floor().long()
         part, inside = (at - whole).unsqueeze(2), ((whole >= 0) & (whole < length - 1)).unsqueeze(2)
         row = torch.minimum(whole.clamp(min=0), length - 2) + first
-        x = (self.all[row].float() * (1 - part) + self.all[row + 1].float() * part) / STEPS_A_LEVEL * inside
+        x = (self.all[row].float() * (1 - part) + self.all[row + 1].float() * part) / hearing.STEPS_A_LEVEL * inside
 
         # another key
         x = torch.gather(x, 2, (torch.arange(BANDS, device=DEVICE).view(1, 1, BANDS) - up).clamp(0, BANDS - 1).expand(n, frames, BANDS))
@@ -202,7 +226,7 @@ def check(ear, songs):
     scores = {}
     with torch.no_grad():
         for song in songs:
-            likely = torch.sigmoid(ear(song['levels'].to(DEVICE).float().unsqueeze(0) / STEPS_A_LEVEL))[0].cpu().numpy()
+            likely = torch.sigmoid(ear(song['levels'].to(DEVICE).float().unsqueeze(0) / hearing.STEPS_A_LEVEL))[0].cpu().numpy()
             for head, (name, threshold, tolerance) in enumerate((('beat', .4, .07), ('one', .35, .07), ('eight', .3, .07), ('start', .25, .5))):
                 key = song['kind'] + name
                 scores.setdefault(key, []).append(f_measure(song['events'][head], peaks(likely[head], threshold), tolerance))
@@ -243,18 +267,21 @@ def main():
     parser.add_argument('--until', type=float, help='seconds since 1970 at which training ends, in place of --seconds')
     parser.add_argument('--compile', action='store_true', help='let PyTorch compile the network first')
     parser.add_argument('--rate', type=float, default=RATE, help='how far a step goes at most')
+    parser.add_argument('--grow', type=float, default=0, help='look again every so many seconds whether more of the songs have been played')
+    parser.add_argument('--own', type=int, default=1, help='how much more often a song of ours is taken than one over grooves')
     asked = parser.parse_args()
     begun = time.time()
     if asked.until:
         asked.seconds = asked.until - begun
     torch.manual_seed(asked.seed)
     torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = torch.backends.cudnn.benchmark = True
-    crops, songs = Crops([s for pair in asked.train for s in read(*pair)], asked.seed, 2), read(*asked.check)
+    crops, songs = Crops([s for pair in asked.train for s in read(*pair, asked.grow > 0)], asked.seed, 2, asked.own), read(*asked.check)
     ear, mean = Ear(asked.shape).to(DEVICE), Ear(asked.shape).to(DEVICE)
     if asked.after:
         reload(ear, asked.after)
     mean.load_state_dict(ear.state_dict())
     step, told, started = 0, 0.0, time.time()
+    looked = started
     print(len(crops.songs), 'songs read in', round(started - begun), 's', flush=True)
     heard = torch.compile(ear) if asked.compile else ear
     descent = torch.optim.AdamW(ear.parameters(), lr=asked.rate, weight_decay=1e-2, betas=(0.9, 0.98), **(dict(fused=True) if DEVICE == 'cuda' else {}))
@@ -262,6 +289,13 @@ def main():
     while (passed := (time.time() - started) / (asked.seconds - started + begun)) < 1:
         for group in descent.param_groups:
             group['lr'] = asked.rate * min(1, (step + 1) / 200) * (0.5 + 0.5 * math.cos(math.pi * passed)) + 1e-5
+        if asked.grow and time.time() - looked > asked.grow:
+            names = {s['name'] for s in crops.songs}
+            more = [s for pair in asked.train for s in read(*pair, True, names)]
+            if more:
+                crops.take(more)
+                print(step, len(crops.songs), 'songs', flush=True)
+            looked = time.time()
         x, y, mask = crops.batch()
         with torch.autocast(DEVICE, dtype=torch.bfloat16, enabled=DEVICE == 'cuda'):
             z = heard(x)
