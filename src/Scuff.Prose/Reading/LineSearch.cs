@@ -164,12 +164,20 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             }
         }
 
-        foreach (List<Clause>? meant in plain is { Fits: true } ? default(ReadOnlySpan<List<Clause>?>) : [RocksAlone(clauses), WithoutToldSteps(clauses)])
+        foreach (List<Clause>? meant in plain is { Fits: true } ? default(ReadOnlySpan<List<Clause>?>)
+            : [RocksAlone(clauses), WithoutToldSteps(clauses), WithoutToldFirst(clauses)])
         {
             if (meant is not null && Best(solver.Solve(meant, places, state.Weight)) is ({ Fits: true, Cost: < 1.2 } told, LineReading or null) and var read)
             {
                 return (told, read.Other, meant, figures);
             }
+        }
+
+        if (plain is { Fits: true, Cost: > 1.2 } && WithoutToldFirst(clauses) is List<Clause> begun
+            && Best(solver.Solve(begun, places, state.Weight)) is ({ Fits: true } whole, var wholeOther) && whole.Cost < plain.Cost - 0.7)
+        {
+            // "1-4 weave, R over L": no foot crosses twice in a row
+            return (whole, wholeOther, begun, figures);
         }
 
         if (plain is not { Fits: true } && places.Count == 2 && places[1].Place.IsWhole
@@ -299,16 +307,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         for (int i = 0; i < clauses.Count; i++)
         {
             if (clauses[i] is not { IsFigure: true, Feet: [{ } lead], Amount: null, Times: 1, Detail.Count: 0, TurnSide: null } named
-                || named.Head!.Figures[0] is not { Rows.Count: > 2, TotalTurn.Sign: 0 } figure)
-            {
-                continue;
-            }
-
-            List<PatternRow> rows = [.. figure.Rows.Where(r => !r.IsFinish)];
-            bool follow = rows.Count > 2 && i + rows.Count <= clauses.Count && Enumerable.Range(1, rows.Count - 1).All(n =>
-                clauses[i + n] is { Link: Link.Hard, IsFigure: false, Feet: [{ } foot], Amount: null, IsAmp: false }
-                    && rows[n].For(lead.Foot).Foot.ToFoot() == foot.Foot);
-            if (!follow || rows[0].For(lead.Foot).Foot.ToFoot() != lead.Foot || rows[0].Action.Kind != ActionKind.Step)
+                || FirstOf(named, lead.Foot, clauses, i) is not Direction way)
             {
                 continue;
             }
@@ -317,12 +316,47 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             Clause first = named.Copy(mirrored: false);
             first.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "step" };
             first.HeadText = "step";
-            first.Dir = new Meaning(TermKind.Dir) { Direction = rows[0].Action.Direction };
+            first.Dir = new Meaning(TermKind.Dir) { Direction = way };
             first.DirSide = null;
             made[i] = first;
         }
 
         return made;
+    }
+
+    /// <summary>
+    /// Where the foot goes that stands with a figure's name, when the other steps of the figure follow the name: where it is said ("weave R over L, L side"),
+    /// and else where the figure has it; null where what follows is not the figure.
+    /// </summary>
+    private static Direction? FirstOf(Clause named, Foot lead, List<Clause> clauses, int at)
+    {
+        Direction? told = named.Dir?.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Forward or Direction.Back
+            ? named.Dir.Direction : null;
+        Direction? usual = null;
+        foreach (StepDefinition figure in named.Head!.Figures.Where(f => f.Rows.Count > 2 && f.TotalTurn.Sign == 0))
+        {
+            // "weave in front R": named by the way it goes, and told by the foot that begins
+            Foot side = figure.Rows[0].For(lead).Foot.ToFoot() == lead ? lead : lead.Other();
+            List<PatternRow> rows = [.. figure.Rows.Where(r => !r.IsFinish)];
+            bool follow = rows.Count > 2 && at + rows.Count <= clauses.Count && Enumerable.Range(1, rows.Count - 1).All(n =>
+                clauses[at + n] is { Link: Link.Hard, IsFigure: false, Feet: [{ } foot], Amount: null, IsAmp: false }
+                    && rows[n].For(side).Foot.ToFoot() == foot.Foot);
+            if (!follow || rows[0].For(side).Foot.ToFoot() != lead || rows[0].Action.Kind != ActionKind.Step)
+            {
+                continue;
+            }
+
+            bool ways = Enumerable.Range(1, rows.Count - 1).All(n => clauses[at + n].Dir is not { } way
+                || FigureComparison.Family(way.Direction) == FigureComparison.Family(rows[n].Action.Direction));
+            if (ways && (told is null || FigureComparison.Family(told.Value) == FigureComparison.Family(rows[0].Action.Direction)))
+            {
+                return told ?? rows[0].Action.Direction;
+            }
+
+            usual ??= told ?? (side == lead ? rows[0].Action.Direction : null);
+        }
+
+        return usual;
     }
 
     /// <summary>
@@ -399,6 +433,48 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
 
         return null;
     }
+
+    /// <summary>
+    /// "Cross shuffle, R over L", "sailor step, R behind L": how the figure begins, said once more after its name. The clauses without it, the figure with its
+    /// foot; null where there is none.
+    /// </summary>
+    private static List<Clause>? WithoutToldFirst(List<Clause> clauses)
+    {
+        for (int i = 0; i + 1 < clauses.Count; i++)
+        {
+            if (clauses[i] is not { IsFigure: true, Times: 1, Detail.Count: 0, Feet.Count: < 2, IsRepeat: false } named
+                || clauses[i + 1] is not
+                {
+                    Head: null or { Verb: ActionKind.Step }, Feet: [{ } foot], Dir: { } way, Amount: null, HasTurnWord: false, IsAmp: false, Detail.Count: 0,
+                    Times: 1, WeightNote: null, Part.Length: 0, Link: Link.Hard or Link.None
+                } first
+                || (i + 2 < clauses.Count && clauses[i + 2].Link is not Link.Hard)
+                || named.Head!.Figures.FirstOrDefault(f => Begins(f, foot.Foot, way.Direction)) is not StepDefinition figure)
+            {
+                continue;
+            }
+
+            Foot side = figure.Rows[0].For(foot.Foot).Foot.ToFoot() == foot.Foot ? foot.Foot : foot.Foot.Other();
+            if ((named.Feet.Count > 0 && named.Feet[0].Foot != side && named.Feet[0].Foot != foot.Foot) || (named.DirSide is Foot goes && goes != side))
+            {
+                continue;
+            }
+
+            Clause whole = named.Copy(mirrored: false);
+            whole.Head = named.Head with { Figures = [figure] };
+            whole.Feet.Clear();
+            whole.Feet.Add(new FootWord(side, true, false));
+            whole.Cover(first.Span);
+            return [.. clauses.Take(i), whole, .. clauses.Skip(i + 2)];
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether a figure of several steps begins with that foot going there.</summary>
+    private static bool Begins(StepDefinition figure, Foot foot, Direction way) => figure.Rows.Count > 2
+        && figure.Rows[0] is { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes } action } row && row.For(foot).Foot.ToFoot() is not null
+        && FigureComparison.Family(action.Direction) == FigureComparison.Family(way);
 
     /// <summary>"Hitch L and scoot forward on R" on one count: the knee is up while the other foot scoots. Null where there is no such pair.</summary>
     private static List<Clause>? LiftedBeside(List<Clause> clauses)
