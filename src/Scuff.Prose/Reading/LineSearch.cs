@@ -29,6 +29,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                 ? new PlacedRow(null, action, "", Counts.Zero, -1, -1, null, false, false, false) : null,
         };
         List<(Clause, int, int)> figures = [];
+        ClosesInTurn(clauses, null);
         if (clauses.Any(c => c.Detail.Count > 0))
         {
             List<Clause> detailed = [];
@@ -56,6 +57,8 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                     bool sideIsWay = ClauseBuilder.IsTurnVerb(clause.Head) && clause is { FootFirst: false, Feet: [{ IsCertain: false }] };
                     turned.TurnSide = clause.TurnSide ?? (sideIsWay ? clause.Feet[0].Foot : null);
                 }
+
+                ClosesInTurn(clause.Detail, clause);
 
                 if (clause is { IsFigure: true, Dir: { Direction: Direction.Forward or Direction.Back } onward }
                     && clause.Detail[0] is
@@ -296,6 +299,59 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
 
         return false;
     }
+
+    /// <summary>
+    /// "Monterey 1/2 R (point R, turn, point L, together)": between the points of two feet the one that pointed first closes in the turn, or the other could
+    /// not point. The turn is made a step of that foot.
+    /// </summary>
+    /// <param name="clauses">The clauses, changed in place.</param>
+    /// <param name="owner">The figure whose detail they are, or null.</param>
+    private static void ClosesInTurn(List<Clause> clauses, Clause? owner)
+    {
+        bool monterey = owner is { IsFigure: true } && owner.Head!.Figures[0].Id.StartsWith("monterey", StringComparison.Ordinal);
+        Foot? named = monterey ? owner!.TurnSide ?? (owner.Feet.Count == 1 ? owner.Feet[0].Foot : null) : null;
+        for (int i = 0; i + 2 < clauses.Count; i++)
+        {
+            if (!PointsOut(clauses[i]) || !PointsOut(clauses[i + 2]) || clauses[i + 1] is not
+                {
+                    IsTurnOnly: true, Amount: not null, WeightNote: null, Times: 1, SaysEach: false, IsWith: false, Link: Link.Hard, LinkAfter: Link.Hard
+                } turn)
+            {
+                continue;
+            }
+
+            Foot? first = clauses[i].Feet.Count == 1 ? clauses[i].Feet[0].Foot : named;
+            Foot? second = clauses[i + 2].Feet.Count == 1 ? clauses[i + 2].Feet[0].Foot : monterey ? first?.Other() : null;
+            if (first is not Foot closing || second != closing.Other() || (turn.TurnSide ?? named) is not Foot way || (way != closing && !monterey))
+            {
+                continue;
+            }
+
+            turn.TurnSide = way;
+            turn.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "step" };
+            turn.HeadText = "step";
+            turn.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Together };
+            turn.Feet.Add(new FootWord(closing, true, false));
+            if (clauses[i].Feet.Count == 0)
+            {
+                clauses[i].Feet.Add(new FootWord(closing, true, false));
+            }
+
+            if (clauses[i + 2].Feet.Count == 0)
+            {
+                clauses[i + 2].Feet.Add(new FootWord(closing.Other(), true, false));
+            }
+        }
+    }
+
+    /// <summary>Whether a foot points or touches to its side.</summary>
+    private static bool PointsOut(Clause clause) => clause is
+    {
+        Feet.Count: < 2, Amount: null, HasTurnWord: false, Times: 1, Detail.Count: 0, WeightNote: null or TermKind.WeightNone,
+        Dir: null or { Direction: Direction.Side or Direction.Out }
+    }
+        && (clause.Head?.Verb is ActionKind.Point || (clause.Head?.Verb is ActionKind.Touch or ActionKind.Tap && clause.Dir is not null)
+            || clause.Head is { Verb: null, Figures: [{ Rows: [{ Action: { Kind: ActionKind.Point or ActionKind.Touch, Direction: Direction.Side } }] }, ..] });
 
     /// <summary>
     /// "Vine R, L behind, R side, touch L": the name stands for its first step, and the others follow with the feet of the figure. The clauses with the first
