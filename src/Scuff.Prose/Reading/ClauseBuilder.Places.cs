@@ -21,6 +21,13 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_pending is Link.None && dir.Direction is Direction.In or Direction.Out && _current is { Dir: null, Amount: null, Head.Verb: null }
+            && IsFan(_current.Head) && _current.Head!.Figures[0].Rows.Count > 1)
+        {
+            // "R toe fan out in out in": the name has the first of them, and each of the others is danced
+            Close(Link.None);
+        }
+
         if (_pending is Link.None && dir.Direction is Direction.CrossFront or Direction.CrossBehind
             && _current is { IsFigure: true, FootFirst: false, Dir: null, DirSide: null, Amount: null, Feet: [{ } goes, { } crosses] }
             && crosses.Foot == goes.Foot.Other() && NextIndex(at + 1) is int by && (by < 0 || _terms[by].Meaning.Side == goes.Foot)

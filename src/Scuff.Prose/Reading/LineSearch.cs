@@ -59,6 +59,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                 }
 
                 ClosesInTurn(clause.Detail, clause);
+                FansOn(clause);
 
                 if (clause is { IsFigure: true, Dir: { Direction: Direction.Forward or Direction.Back } onward }
                     && clause.Detail[0] is
@@ -284,6 +285,12 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             return named is null || clause.Detail.Find(d => d.DirSide is not null && d.Part.Length == 0)?.DirSide is not Foot told0 || told0 == named;
         }
 
+        if (ClauseBuilder.IsFan(clause.Head) && clause.Detail.Count(d => d.HasContent && !d.IsAmp) > feet.Count)
+        {
+            // "1-2 R toe fan: out, in, out, in": the counts hold half of what is told
+            return false;
+        }
+
         foreach (int count in (ReadOnlySpan<int>)[feet.Count, rows.Count])
         {
             LabelPlace[] places = [.. Enumerable.Range(0, count).Select(i => new LabelPlace("", i + 1, Counts.FromWhole(i), i > 0))];
@@ -341,6 +348,28 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             {
                 clauses[i + 2].Feet.Add(new FootWord(closing.Other(), true, false));
             }
+        }
+    }
+
+    /// <summary>"R toe fan: out, in, out, in", "heel splits (out, in)": what goes there is said once for all.</summary>
+    private static void FansOn(Clause owner)
+    {
+        if (!ClauseBuilder.IsFan(owner.Head) || owner.Feet.Count > 1)
+        {
+            return;
+        }
+
+        ActionKind fan = owner.Head!.Figures[0].Rows[0].Action.Kind;
+        foreach (Clause way in owner.Detail.TakeWhile((d, i) => d is
+        {
+            Head: null, Part.Length: 0, Amount: null, HasTurnWord: false, IsAmp: false, IsRepeat: false, BothFeet: false,
+            Dir.Direction: Direction.Out or Direction.In or Direction.Home or Direction.Centre or Direction.Together
+        }
+            && (d.Feet.Count == 0 || (i == 0 && d.Feet.Count + owner.Feet.Count == 1))))
+        {
+            way.Head = new Meaning(TermKind.Move) { Verb = fan };
+            way.Feet.AddRange(way.Feet.Count == 0 ? owner.Feet.Count > 0 ? owner.Feet : owner.Detail[0].Feet : []);
+            way.Dir = way.Dir! with { Direction = way.Dir.Direction is Direction.Out ? Direction.Out : Direction.In };
         }
     }
 
@@ -699,7 +728,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
 
                     // "R toe fan out in out in": every way of a toe that fans is danced, as are those of heels and toes that part
                     agrees &= remark is not { Head: null, Feet.Count: 0, Dir.Direction: Direction.In or Direction.Out } || kept.Count == 0
-                        || !ClauseBuilder.PartsOut(kept[^1]);
+                        || kept.FindLast(c => !IsWayOut(c)) is not Clause parting || !(ClauseBuilder.PartsOut(parting) || ClauseBuilder.IsFan(parting.Head));
                     agrees &= remark.Unknown.Count == 0;
 
                     // "L heel, together", "recover R, close L": after a gesture or a recover a foot that closes is danced
@@ -717,6 +746,9 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
 
         return found;
     }
+
+    /// <summary>Whether it is a bare "out" or "in", which goes on with the move before.</summary>
+    private static bool IsWayOut(Clause clause) => clause is { Head: null, Feet.Count: 0, Part.Length: 0, Dir.Direction: Direction.In or Direction.Out };
 
     private static bool IsGesture(Clause clause) => clause.Head?.Verb is ActionKind.Dig or ActionKind.Touch or ActionKind.Point or ActionKind.Tap
         or ActionKind.Kick || clause is { Head: null, Part: "heel" or "toe", Feet.Count: 1 }
