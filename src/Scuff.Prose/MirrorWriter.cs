@@ -16,15 +16,18 @@ public static partial class MirrorWriter
     private const string Mark = " (mirrored)";
 
     private static readonly Dictionary<string, string> Words = Pairs(
-        ("left", "right"), ("l", "r"), ("lf", "rf"), ("lt", "rt"), ("lft", "rgt"), ("lh", "rh"), ("xl", "xr"), ("leftwards", "rightwards"),
-        ("leftside", "rightside"), ("clockwise", "anticlockwise"), ("cw", "ccw"), ("3:00", "9:00"), ("1:30", "10:30"), ("4:30", "7:30"),
-        ("3.00", "9.00"), ("1.30", "10.30"), ("4.30", "7.30"));
+        ("left", "right"), ("l", "r"), ("lf", "rf"), ("lt", "rt"), ("lft", "rgt"), ("lh", "rh"), ("xl", "xr"), ("xlif", "xrif"), ("xlib", "xrib"),
+        ("lif", "rif"), ("leftwards", "rightwards"), ("leftside", "rightside"), ("clockwise", "anticlockwise"), ("cw", "ccw"), ("3:00", "9:00"),
+        ("1:30", "10:30"), ("4:30", "7:30"), ("3.00", "9.00"), ("1.30", "10.30"), ("4.30", "7.30"));
 
     // words for the other way round that have no partner of their own
     private static readonly Dictionary<string, string> OneWay = new(StringComparer.OrdinalIgnoreCase)
     {
         ["counterclockwise"] = "clockwise",
         ["acw"] = "cw",
+
+        // a rib is also what the heart beats behind
+        ["lib"] = "rib",
     };
 
     /// <summary>The text of the dance in the other foot. Never throws, whatever the text; words that were not understood are mirrored as words.</summary>

@@ -156,6 +156,10 @@ internal sealed partial class ClauseBuilder
                 }, ..]
             };
 
+    /// <summary>Whether a name stands for toes or heels that go out and in, and for nothing else.</summary>
+    internal static bool IsFan(Meaning? head) => head is { Figures: [{ Rows.Count: > 0 } ways, ..] }
+        && ways.Rows.All(r => r.Action.Kind is ActionKind.FanToe or ActionKind.FanHeel or ActionKind.SplitHeels or ActionKind.SplitToes);
+
     /// <summary>Whether arms are what a word of lifting speaks of: "L forward lifting both arms".</summary>
     private bool ArmFollows(int at)
     {

@@ -21,6 +21,23 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_pending is Link.None && dir.Direction is Direction.In or Direction.Out && _current is { Dir: null, Amount: null, Head.Verb: null }
+            && IsFan(_current.Head) && _current.Head!.Figures[0].Rows.Count > 1)
+        {
+            // "R toe fan out in out in": the name has the first of them, and each of the others is danced
+            Close(Link.None);
+        }
+
+        if (_pending is Link.None && dir.Direction is Direction.CrossFront or Direction.CrossBehind
+            && _current is { IsFigure: true, FootFirst: false, Dir: null, DirSide: null, Amount: null, Feet: [{ } goes, { } crosses] }
+            && crosses.Foot == goes.Foot.Other() && NextIndex(at + 1) is int by && (by < 0 || _terms[by].Meaning.Side == goes.Foot)
+            && _current.Head!.Figures.Any(f => FigureVariants.CrossesFirst(f, dir.Direction)))
+        {
+            // "weave left R over L": the way, and the foot that begins
+            _current.DirSide = goes.Foot;
+            _current.Feet.RemoveAt(0);
+        }
+
         bool onThe = term.Text.StartsWith("on the ", StringComparison.OrdinalIgnoreCase)
             || (at > 0 && _terms[at - 1] is { Kind: TermKind.Filler } on && on.Text.ToLowerInvariant() is "on the" or "the" or "on");
         if (onThe && at + 1 < _end && _terms[at + 1].Text.Equals("step", StringComparison.OrdinalIgnoreCase) && NextIndex(at + 2) < 0

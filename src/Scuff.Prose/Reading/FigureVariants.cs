@@ -27,6 +27,19 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             clause.TurnSide = null;
         }
 
+        if (WayByCross(clause, stated) is Foot onward)
+        {
+            if (!CrossesFirst(original, stated))
+            {
+                return;
+            }
+
+            // "weave R over L": named by the way it goes, and told by the foot that crosses
+            clause = clause.Copy(mirrored: false);
+            clause.Feet.Clear();
+            clause.DirSide = onward;
+        }
+
         original = WayOf(original, stated);
         if (clause.Head!.Figures.Count > 1)
         {
@@ -217,6 +230,23 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
 
         string name = definition.Name + way;
         return lexicon.Catalogue.Definitions.FirstOrDefault(d => d.Name == name || d.Aliases.Contains(name)) ?? definition;
+    }
+
+    /// <summary>Whether a figure that is named by the way it goes begins with the other foot, crossing there.</summary>
+    internal static bool CrossesFirst(StepDefinition definition, Direction where) => definition is { NamedBy: NamedBy.Travel, Rows.Count: > 2 }
+        && definition.Rows[0].Foot is RelativeFoot.Other && definition.Rows[0].Action.Direction == where;
+
+    /// <summary>The way that a figure goes whose clause tells how it begins, with a foot that crosses; null for any other.</summary>
+    private static Foot? WayByCross(Clause clause, Direction stated)
+    {
+        if (stated is not (Direction.CrossFront or Direction.CrossBehind) || clause is not { Feet: [{ Foot: Foot crossing }], DirFirst: false, Times: 1 }
+            || !clause.Head!.Figures.Any(f => CrossesFirst(f, stated)))
+        {
+            return null;
+        }
+
+        Foot onward = crossing.Other();
+        return (clause.DirSide ?? onward) == onward && (clause.Reference ?? onward) == onward ? onward : null;
     }
 
     /// <summary>Whether it is one jump onto both feet, crossed.</summary>

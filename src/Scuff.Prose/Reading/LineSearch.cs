@@ -29,6 +29,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                 ? new PlacedRow(null, action, "", Counts.Zero, -1, -1, null, false, false, false) : null,
         };
         List<(Clause, int, int)> figures = [];
+        ClosesInTurn(clauses, null);
         if (clauses.Any(c => c.Detail.Count > 0))
         {
             List<Clause> detailed = [];
@@ -56,6 +57,9 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                     bool sideIsWay = ClauseBuilder.IsTurnVerb(clause.Head) && clause is { FootFirst: false, Feet: [{ IsCertain: false }] };
                     turned.TurnSide = clause.TurnSide ?? (sideIsWay ? clause.Feet[0].Foot : null);
                 }
+
+                ClosesInTurn(clause.Detail, clause);
+                FansOn(clause);
 
                 if (clause is { IsFigure: true, Dir: { Direction: Direction.Forward or Direction.Back } onward }
                     && clause.Detail[0] is
@@ -164,12 +168,20 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             }
         }
 
-        foreach (List<Clause>? meant in plain is { Fits: true } ? default(ReadOnlySpan<List<Clause>?>) : [RocksAlone(clauses), WithoutToldSteps(clauses)])
+        foreach (List<Clause>? meant in plain is { Fits: true } ? default(ReadOnlySpan<List<Clause>?>)
+            : [RocksAlone(clauses), WithoutToldSteps(clauses), WithoutToldFirst(clauses)])
         {
             if (meant is not null && Best(solver.Solve(meant, places, state.Weight)) is ({ Fits: true, Cost: < 1.2 } told, LineReading or null) and var read)
             {
                 return (told, read.Other, meant, figures);
             }
+        }
+
+        if (plain is { Fits: true, Cost: > 1.2 } && WithoutToldFirst(clauses) is List<Clause> begun
+            && Best(solver.Solve(begun, places, state.Weight)) is ({ Fits: true } whole, var wholeOther) && whole.Cost < plain.Cost - 0.7)
+        {
+            // "1-4 weave, R over L": no foot crosses twice in a row
+            return (whole, wholeOther, begun, figures);
         }
 
         if (plain is not { Fits: true } && places.Count == 2 && places[1].Place.IsWhole
@@ -273,6 +285,12 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             return named is null || clause.Detail.Find(d => d.DirSide is not null && d.Part.Length == 0)?.DirSide is not Foot told0 || told0 == named;
         }
 
+        if (ClauseBuilder.IsFan(clause.Head) && clause.Detail.Count(d => d.HasContent && !d.IsAmp) > feet.Count)
+        {
+            // "1-2 R toe fan: out, in, out, in": the counts hold half of what is told
+            return false;
+        }
+
         foreach (int count in (ReadOnlySpan<int>)[feet.Count, rows.Count])
         {
             LabelPlace[] places = [.. Enumerable.Range(0, count).Select(i => new LabelPlace("", i + 1, Counts.FromWhole(i), i > 0))];
@@ -290,6 +308,81 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
     }
 
     /// <summary>
+    /// "Monterey 1/2 R (point R, turn, point L, together)": between the points of two feet the one that pointed first closes in the turn, or the other could
+    /// not point. The turn is made a step of that foot.
+    /// </summary>
+    /// <param name="clauses">The clauses, changed in place.</param>
+    /// <param name="owner">The figure whose detail they are, or null.</param>
+    private static void ClosesInTurn(List<Clause> clauses, Clause? owner)
+    {
+        bool monterey = owner is { IsFigure: true } && owner.Head!.Figures[0].Id.StartsWith("monterey", StringComparison.Ordinal);
+        Foot? named = monterey ? owner!.TurnSide ?? (owner.Feet.Count == 1 ? owner.Feet[0].Foot : null) : null;
+        for (int i = 0; i + 2 < clauses.Count; i++)
+        {
+            if (!PointsOut(clauses[i]) || !PointsOut(clauses[i + 2]) || clauses[i + 1] is not
+                {
+                    IsTurnOnly: true, Amount: not null, WeightNote: null, Times: 1, SaysEach: false, IsWith: false, Link: Link.Hard, LinkAfter: Link.Hard
+                } turn)
+            {
+                continue;
+            }
+
+            Foot? first = clauses[i].Feet.Count == 1 ? clauses[i].Feet[0].Foot : named;
+            Foot? second = clauses[i + 2].Feet.Count == 1 ? clauses[i + 2].Feet[0].Foot : monterey ? first?.Other() : null;
+            if (first is not Foot closing || second != closing.Other() || (turn.TurnSide ?? named) is not Foot way || (way != closing && !monterey))
+            {
+                continue;
+            }
+
+            turn.TurnSide = way;
+            turn.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "step" };
+            turn.HeadText = "step";
+            turn.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Together };
+            turn.Feet.Add(new FootWord(closing, true, false));
+            if (clauses[i].Feet.Count == 0)
+            {
+                clauses[i].Feet.Add(new FootWord(closing, true, false));
+            }
+
+            if (clauses[i + 2].Feet.Count == 0)
+            {
+                clauses[i + 2].Feet.Add(new FootWord(closing.Other(), true, false));
+            }
+        }
+    }
+
+    /// <summary>"R toe fan: out, in, out, in", "heel splits (out, in)": what goes there is said once for all.</summary>
+    private static void FansOn(Clause owner)
+    {
+        if (!ClauseBuilder.IsFan(owner.Head) || owner.Feet.Count > 1)
+        {
+            return;
+        }
+
+        ActionKind fan = owner.Head!.Figures[0].Rows[0].Action.Kind;
+        foreach (Clause way in owner.Detail.TakeWhile((d, i) => d is
+        {
+            Head: null, Part.Length: 0, Amount: null, HasTurnWord: false, IsAmp: false, IsRepeat: false, BothFeet: false,
+            Dir.Direction: Direction.Out or Direction.In or Direction.Home or Direction.Centre or Direction.Together
+        }
+            && (d.Feet.Count == 0 || (i == 0 && d.Feet.Count + owner.Feet.Count == 1))))
+        {
+            way.Head = new Meaning(TermKind.Move) { Verb = fan };
+            way.Feet.AddRange(way.Feet.Count == 0 ? owner.Feet.Count > 0 ? owner.Feet : owner.Detail[0].Feet : []);
+            way.Dir = way.Dir! with { Direction = way.Dir.Direction is Direction.Out ? Direction.Out : Direction.In };
+        }
+    }
+
+    /// <summary>Whether a foot points or touches to its side.</summary>
+    private static bool PointsOut(Clause clause) => clause is
+    {
+        Feet.Count: < 2, Amount: null, HasTurnWord: false, Times: 1, Detail.Count: 0, WeightNote: null or TermKind.WeightNone,
+        Dir: null or { Direction: Direction.Side or Direction.Out }
+    }
+        && (clause.Head?.Verb is ActionKind.Point || (clause.Head?.Verb is ActionKind.Touch or ActionKind.Tap && clause.Dir is not null)
+            || clause.Head is { Verb: null, Figures: [{ Rows: [{ Action: { Kind: ActionKind.Point or ActionKind.Touch, Direction: Direction.Side } }] }, ..] });
+
+    /// <summary>
     /// "Vine R, L behind, R side, touch L": the name stands for its first step, and the others follow with the feet of the figure. The clauses with the first
     /// steps in the place of such names; null where there is none.
     /// </summary>
@@ -299,16 +392,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         for (int i = 0; i < clauses.Count; i++)
         {
             if (clauses[i] is not { IsFigure: true, Feet: [{ } lead], Amount: null, Times: 1, Detail.Count: 0, TurnSide: null } named
-                || named.Head!.Figures[0] is not { Rows.Count: > 2, TotalTurn.Sign: 0 } figure)
-            {
-                continue;
-            }
-
-            List<PatternRow> rows = [.. figure.Rows.Where(r => !r.IsFinish)];
-            bool follow = rows.Count > 2 && i + rows.Count <= clauses.Count && Enumerable.Range(1, rows.Count - 1).All(n =>
-                clauses[i + n] is { Link: Link.Hard, IsFigure: false, Feet: [{ } foot], Amount: null, IsAmp: false }
-                    && rows[n].For(lead.Foot).Foot.ToFoot() == foot.Foot);
-            if (!follow || rows[0].For(lead.Foot).Foot.ToFoot() != lead.Foot || rows[0].Action.Kind != ActionKind.Step)
+                || FirstOf(named, lead.Foot, clauses, i) is not Direction way)
             {
                 continue;
             }
@@ -317,12 +401,47 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             Clause first = named.Copy(mirrored: false);
             first.Head = new Meaning(TermKind.Move) { Verb = ActionKind.Step, Special = "step" };
             first.HeadText = "step";
-            first.Dir = new Meaning(TermKind.Dir) { Direction = rows[0].Action.Direction };
+            first.Dir = new Meaning(TermKind.Dir) { Direction = way };
             first.DirSide = null;
             made[i] = first;
         }
 
         return made;
+    }
+
+    /// <summary>
+    /// Where the foot goes that stands with a figure's name, when the other steps of the figure follow the name: where it is said ("weave R over L, L side"),
+    /// and else where the figure has it; null where what follows is not the figure.
+    /// </summary>
+    private static Direction? FirstOf(Clause named, Foot lead, List<Clause> clauses, int at)
+    {
+        Direction? told = named.Dir?.Direction is Direction.CrossFront or Direction.CrossBehind or Direction.Forward or Direction.Back
+            ? named.Dir.Direction : null;
+        Direction? usual = null;
+        foreach (StepDefinition figure in named.Head!.Figures.Where(f => f.Rows.Count > 2 && f.TotalTurn.Sign == 0))
+        {
+            // "weave in front R": named by the way it goes, and told by the foot that begins
+            Foot side = figure.Rows[0].For(lead).Foot.ToFoot() == lead ? lead : lead.Other();
+            List<PatternRow> rows = [.. figure.Rows.Where(r => !r.IsFinish)];
+            bool follow = rows.Count > 2 && at + rows.Count <= clauses.Count && Enumerable.Range(1, rows.Count - 1).All(n =>
+                clauses[at + n] is { Link: Link.Hard, IsFigure: false, Feet: [{ } foot], Amount: null, IsAmp: false }
+                    && rows[n].For(side).Foot.ToFoot() == foot.Foot);
+            if (!follow || rows[0].For(side).Foot.ToFoot() != lead || rows[0].Action.Kind != ActionKind.Step)
+            {
+                continue;
+            }
+
+            bool ways = Enumerable.Range(1, rows.Count - 1).All(n => clauses[at + n].Dir is not { } way
+                || FigureComparison.Family(way.Direction) == FigureComparison.Family(rows[n].Action.Direction));
+            if (ways && (told is null || FigureComparison.Family(told.Value) == FigureComparison.Family(rows[0].Action.Direction)))
+            {
+                return told ?? rows[0].Action.Direction;
+            }
+
+            usual ??= told ?? (side == lead ? rows[0].Action.Direction : null);
+        }
+
+        return usual;
     }
 
     /// <summary>
@@ -399,6 +518,48 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
 
         return null;
     }
+
+    /// <summary>
+    /// "Cross shuffle, R over L", "sailor step, R behind L": how the figure begins, said once more after its name. The clauses without it, the figure with its
+    /// foot; null where there is none.
+    /// </summary>
+    private static List<Clause>? WithoutToldFirst(List<Clause> clauses)
+    {
+        for (int i = 0; i + 1 < clauses.Count; i++)
+        {
+            if (clauses[i] is not { IsFigure: true, Times: 1, Detail.Count: 0, Feet.Count: < 2, IsRepeat: false } named
+                || clauses[i + 1] is not
+                {
+                    Head: null or { Verb: ActionKind.Step }, Feet: [{ } foot], Dir: { } way, Amount: null, HasTurnWord: false, IsAmp: false, Detail.Count: 0,
+                    Times: 1, WeightNote: null, Part.Length: 0, Link: Link.Hard or Link.None
+                } first
+                || (i + 2 < clauses.Count && clauses[i + 2].Link is not Link.Hard)
+                || named.Head!.Figures.FirstOrDefault(f => Begins(f, foot.Foot, way.Direction)) is not StepDefinition figure)
+            {
+                continue;
+            }
+
+            Foot side = figure.Rows[0].For(foot.Foot).Foot.ToFoot() == foot.Foot ? foot.Foot : foot.Foot.Other();
+            if ((named.Feet.Count > 0 && named.Feet[0].Foot != side && named.Feet[0].Foot != foot.Foot) || (named.DirSide is Foot goes && goes != side))
+            {
+                continue;
+            }
+
+            Clause whole = named.Copy(mirrored: false);
+            whole.Head = named.Head with { Figures = [figure] };
+            whole.Feet.Clear();
+            whole.Feet.Add(new FootWord(side, true, false));
+            whole.Cover(first.Span);
+            return [.. clauses.Take(i), whole, .. clauses.Skip(i + 2)];
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether a figure of several steps begins with that foot going there.</summary>
+    private static bool Begins(StepDefinition figure, Foot foot, Direction way) => figure.Rows.Count > 2
+        && figure.Rows[0] is { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes } action } row && row.For(foot).Foot.ToFoot() is not null
+        && FigureComparison.Family(action.Direction) == FigureComparison.Family(way);
 
     /// <summary>"Hitch L and scoot forward on R" on one count: the knee is up while the other foot scoots. Null where there is no such pair.</summary>
     private static List<Clause>? LiftedBeside(List<Clause> clauses)
@@ -567,7 +728,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
 
                     // "R toe fan out in out in": every way of a toe that fans is danced, as are those of heels and toes that part
                     agrees &= remark is not { Head: null, Feet.Count: 0, Dir.Direction: Direction.In or Direction.Out } || kept.Count == 0
-                        || !ClauseBuilder.PartsOut(kept[^1]);
+                        || kept.FindLast(c => !IsWayOut(c)) is not Clause parting || !(ClauseBuilder.PartsOut(parting) || ClauseBuilder.IsFan(parting.Head));
                     agrees &= remark.Unknown.Count == 0;
 
                     // "L heel, together", "recover R, close L": after a gesture or a recover a foot that closes is danced
@@ -585,6 +746,9 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
 
         return found;
     }
+
+    /// <summary>Whether it is a bare "out" or "in", which goes on with the move before.</summary>
+    private static bool IsWayOut(Clause clause) => clause is { Head: null, Feet.Count: 0, Part.Length: 0, Dir.Direction: Direction.In or Direction.Out };
 
     private static bool IsGesture(Clause clause) => clause.Head?.Verb is ActionKind.Dig or ActionKind.Touch or ActionKind.Point or ActionKind.Tap
         or ActionKind.Kick || clause is { Head: null, Part: "heel" or "toe", Feet.Count: 1 }

@@ -958,7 +958,10 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 or ActionKind.Kick or ActionKind.Brush
                     } only]
                 }, ..]
-            } ? only.Action.Kind : null);
+            } ? only.Action.Kind : previous?.Head is
+            {
+                Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.FanToe or ActionKind.FanHeel } firstFan, ..] } fans, ..]
+            } && fans.Rows.All(r => r.Action.Kind == firstFan.Action.Kind) ? firstFan.Action.Kind : null);
         ActionKind? partedBefore = previous?.Inherited is ActionKind.FanToe or ActionKind.FanHeel ? null
             : inherited is ActionKind.SplitHeels or ActionKind.SplitToes ? inherited
             : previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes } parted] }, ..] }

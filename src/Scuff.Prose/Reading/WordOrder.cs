@@ -17,6 +17,7 @@ internal static partial class WordOrder
         SwingIsSweep(terms);
         NowTheFoot(terms);
         RockOnto(terms);
+        PlaceBeforeFeet(terms);
         if (terms is [{ Kind: TermKind.Dir } first, _, ..] && first.Text.Equals("next", StringComparison.OrdinalIgnoreCase))
         {
             // "Next, swivel heels right": what comes after what, and no place
@@ -94,6 +95,20 @@ internal static partial class WordOrder
             if (goes || recovers)
             {
                 terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Move) { Verb = ActionKind.Rock, Special = "rock" } };
+            }
+        }
+    }
+
+    /// <summary>"XIF L of R", "behind L of R": the place, the foot that goes there, and the foot it goes by.</summary>
+    private static void PlaceBeforeFeet(List<Term> terms)
+    {
+        for (int i = 0; i + 3 < terms.Count; i++)
+        {
+            if (terms[i] is { Kind: TermKind.Dir, Meaning: { Side: null, Direction: Direction.CrossFront or Direction.CrossBehind } }
+                && terms[i + 1].Kind is TermKind.Side or TermKind.Foot && terms[i + 2] is { Kind: TermKind.Filler, Text: "of" or "OF" or "Of" }
+                && terms[i + 3].Kind is TermKind.Side or TermKind.Foot && terms[i + 3].Meaning.Side != terms[i + 1].Meaning.Side)
+            {
+                (terms[i], terms[i + 1]) = (terms[i + 1], terms[i]);
             }
         }
     }

@@ -242,6 +242,16 @@ internal static class TermReader
                 continue;
             }
 
+            if (tokens[i].Text == "rib" && ((i + 1 < tokens.Count && tokens[i + 1].Text == "of")
+                || (i > 0 && tokens[i - 1].Text is "lock" or "lk" or "lck" or "cross" or "x" or "crs" or "step" or "stp" or "hook" or "hk" or "rock" or "rk")))
+            {
+                // "lk RIB of L": the right in back, and not what the heart beats behind
+                WordToken glued = tokens[i];
+                tokens[i] = glued with { Text = "right", Span = new TextSpan(glued.Span.Start, 1) };
+                tokens.Insert(i + 1, glued with { Text = "behind", Span = TextSpan.FromBounds(glued.Span.Start + 1, glued.Span.End), SpaceBefore = true });
+                continue;
+            }
+
             if (tokens[i].Text is "tl" or "tr" && ((i > 0 && tokens[i - 1].Kind == WordTokenKind.Fraction)
                 || (i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Fraction)))
             {
@@ -297,6 +307,15 @@ internal static class TermReader
                 continue;
             }
 
+            if (tokens[i].Text is "corner" or "diagonal" or "diag" && i > 2 && tokens[i - 1].Text is "forward" or "fwd" or "forwards" or "fw" or "fd"
+                && IsFootWord(tokens[i - 2].Text) && (tokens[i - 3].Text is "on" or "to" or "the" or "your" or "toward" or "towards" or "at" or "in" or "into"
+                    || (i > 3 && tokens[i - 3].Text is "heel" or "toe" or "toes" && IsFootWord(tokens[i - 4].Text))))
+            {
+                // "heel on L fwd diagonal": on the forward left diagonal; the foot is told before
+                (tokens[i - 1], tokens[i - 2]) = (tokens[i - 1] with { Text = tokens[i - 2].Text }, tokens[i - 2] with { Text = "forward" });
+                continue;
+            }
+
             if (tokens[i].Text == "above" && i > 0 && i + 1 < tokens.Count
                 && IsFootWord(tokens[i + (tokens[i + 1].Text is "the" or "your" && i + 2 < tokens.Count ? 2 : 1)].Text))
             {
@@ -349,6 +368,12 @@ internal static class TermReader
             {
                 WordToken token = tokens[i];
                 tokens.RemoveAt(i);
+                if (words[^1] == "of" && i < tokens.Count && tokens[i].Text == "of")
+                {
+                    // "XLIF of R"
+                    tokens.RemoveAt(i);
+                }
+
                 for (int k = words.Count - 1; k >= 0; k--)
                 {
                     tokens.Insert(i, token with { Text = words[k], SpaceBefore = k > 0 || token.SpaceBefore });
@@ -368,6 +393,17 @@ internal static class TermReader
                     }
 
                     tokens.Insert(i, token with { Text = token.Text[..1], Span = new TextSpan(token.Span.Start, 1) });
+                }
+                else if (token.Text is ['x', _, .., 'r' or 'l'] && lexicon.StandsFor(token.Text[..^1]) is IReadOnlyList<string> over)
+                {
+                    // "XLIFR": the foot it crosses stuck to the short form
+                    tokens.RemoveAt(i);
+                    TextSpan crossing = new(token.Span.Start, token.Span.Length - 1);
+                    tokens.Insert(i, token with { Text = token.Text[^1..], Span = new TextSpan(token.Span.End - 1, 1), SpaceBefore = true });
+                    for (int k = over.Count - 1; k >= 0; k--)
+                    {
+                        tokens.Insert(i, token with { Text = over[k], Span = crossing, SpaceBefore = k > 0 || token.SpaceBefore });
+                    }
                 }
                 else if (FootAtEnd(text, token, lexicon) is (string head, string foot))
                 {

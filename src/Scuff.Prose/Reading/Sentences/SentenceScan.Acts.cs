@@ -302,8 +302,9 @@ internal sealed partial class SentenceScan
 
         if (_words.Is(at, "continue", "continuing", "carry", "resume", "resuming") || (_words.Is(at, "go", "going") && _words.Is(at + 1, "on")))
         {
-            if (_current.Acts.Count > 0)
+            if (_current.Acts.Count > 0 && !_current.Acts.Exists(a => a is InterruptionAct.Restart))
             {
+                // who starts again from the top cannot go on from there as well: "restart on wall 3 after 16 counts, then continue as normal"
                 _current.Acts.Add(new InterruptionAct.GoOn());
             }
 

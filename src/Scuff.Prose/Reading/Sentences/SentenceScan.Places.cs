@@ -281,7 +281,11 @@ internal sealed partial class SentenceScan
             bool half = _words.Is(end, "&");
             int beyond = _words.Skip(end + (half ? 1 : 0), "-", "first");
             bool counts = _words.Is(beyond, "count", "counts", "beats", "steps");
-            bool ofTag = counts && (_words.Is(beyond + 1, "tag", "bridge") || _words.Is(_words.Skip(next - 1, "("), "tag") || IsAfterTag(at)
+            // "wall 5: after 16 counts tag": where it is put in, and not how long it is
+            bool before = after && next == at + 1 && _words.Is(beyond, "counts", "beats") && _current is { After: null, WholeWall: false }
+                && !IsOnlyTag(value);
+            bool ofTag = counts && ((_words.Is(beyond + 1, "tag", "bridge") && !before) || _words.Is(_words.Skip(next - 1, "("), "tag")
+                || (!after && IsAfterTag(at))
                 || (_words.Is(beyond + 1, ":") && !after)
                 || (_current.WholeWall && !after && _current.Acts.Exists(a => a is Dances.InterruptionAct.PlayTag)));
             if (ofTag)
