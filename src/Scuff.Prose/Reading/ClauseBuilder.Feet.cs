@@ -560,8 +560,10 @@ internal sealed partial class ClauseBuilder
             && _current.DirText.StartsWith("tog", StringComparison.OrdinalIgnoreCase))
         || (_current is { HasVerb: true, IsFigure: false, FootFirst: false, Feet: [{ } last], Dir: null, Amount: null, Part.Length: 0 } && last.Foot == foot);
 
-    /// <summary>Whether a foot is said to be what the weight goes onto: "onto RF", "onto the right foot".</summary>
-    private bool SaysUpon(Term foot, int at) => foot.Text.StartsWith("onto", StringComparison.OrdinalIgnoreCase)
+    /// <summary>Whether a foot is said to be what the weight goes onto: "onto RF", "onto the right foot", and for a sway "on RF".</summary>
+    private bool SaysUpon(Term foot, int at) => (_current.Head?.Verb is ActionKind.Sway or ActionKind.Lunge
+            && (foot.Text.StartsWith("on ", StringComparison.OrdinalIgnoreCase)
+            || (at > 0 && _terms[at - 1].Text.Equals("on", StringComparison.OrdinalIgnoreCase)))) || foot.Text.StartsWith("onto", StringComparison.OrdinalIgnoreCase)
         || foot.Text.StartsWith("on to", StringComparison.OrdinalIgnoreCase) || SaysOnto(at - 1);
 
     private bool SaysTo(int at)

@@ -51,6 +51,8 @@ internal sealed class LineReader
             && (onceMore.Length < 30 || !clauses.Exists(c => c.Unknown.Count > 0))
             && (onceMore.Contains("again", StringComparison.OrdinalIgnoreCase) || onceMore.Contains("once more", StringComparison.OrdinalIgnoreCase)
                 || onceMore.Contains("one more time", StringComparison.OrdinalIgnoreCase)
+                || onceMore.Contains("one time more", StringComparison.OrdinalIgnoreCase)
+                || onceMore.Contains("a second time", StringComparison.OrdinalIgnoreCase)
                 || onceMore.Contains("another time", StringComparison.OrdinalIgnoreCase)))
         {
             Clause repeat = new() { IsRepeat = true };

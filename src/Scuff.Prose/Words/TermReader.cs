@@ -63,6 +63,14 @@ internal static class TermReader
                 continue;
             }
 
+            if (WeightEach(tokens, at) is int changing)
+            {
+                TextSpan changed = TextSpan.FromBounds(token.Span.Start, tokens[at + changing - 1].Span.End);
+                terms.Add(new Term(new Meaning(TermKind.WeightTakes), changed, WordsOf(text, changed)));
+                at += changing;
+                continue;
+            }
+
             if (NoWeight(tokens, at) is int refused)
             {
                 TextSpan none = TextSpan.FromBounds(token.Span.Start, tokens[at + refused - 1].Span.End);
@@ -222,6 +230,16 @@ internal static class TermReader
     /// <summary>Puts the words in place of the short forms that stand for them.</summary>
     private static List<WordToken> Expand(string text, List<WordToken> tokens, Lexicon lexicon)
     {
+        for (int i = 0; i < tokens.Count; i++)
+        {
+            // "OJ step back", where the text tells that OJ is the right foot; "V step" stays the name of a figure
+            if (tokens[i].Kind == WordTokenKind.Word && lexicon.FootOf(tokens[i].Text) is string told
+                && !(tokens[i].Text.Length == 1 && lexicon.Longest(tokens, i) is ({ Kind: TermKind.Move, Figures.Count: > 0 }, > 1)))
+            {
+                tokens[i] = tokens[i] with { Text = told };
+            }
+        }
+
         JoinSlashed(tokens);
         ClockWords.Join(tokens, lexicon);
         BorrowedWords.Mend(tokens);
@@ -526,8 +544,36 @@ internal static class TermReader
         }
 
         string words = string.Join(' ', tokens.GetRange(said, end - said).Select(t => t.Text));
-        bool again = words is "again" or "once more" or "one more time" or "once again" or "over again" or "another time" or "a second time";
+        bool again = words is "again" or "once more" or "one more time" or "one time more" or "one time again" or "once again" or "over again" or "another time" or "a second time";
         return counted && again ? end - at : null;
+    }
+
+    /// <summary>"Every bump weight change", "weight changes with each bump", "changing weight each time": how many tokens, or null.</summary>
+    private static int? WeightEach(List<WordToken> tokens, int at)
+    {
+        bool weight = false;
+        bool changes = false;
+        bool each = false;
+        int end = at;
+        while (end < tokens.Count && end < at + 8)
+        {
+            string word = tokens[end].Text;
+            bool eachTime = word is "every" or "each" && end + 1 < tokens.Count
+                && tokens[end + 1].Text is "bump" or "time" or "one" or "count" or "beat" or "hip" or "sway" or "move" or "push" or "side";
+            if (!eachTime && word is not ("weight" or "wt" or "wgt" or "change" or "changes" or "changing" or "shift" or "shifts" or "shifting" or "transfer"
+                or "transfers" or "transferring" or "with" or "on" or "at" or "has" or "is" or "a" or "the" or "your" or "for" or "there"))
+            {
+                break;
+            }
+
+            weight |= word is "weight" or "wt" or "wgt";
+            changes |= word.StartsWith("chang", StringComparison.Ordinal) || word.StartsWith("shift", StringComparison.Ordinal)
+                || word.StartsWith("transfer", StringComparison.Ordinal);
+            each |= eachTime;
+            end += eachTime ? 2 : 1;
+        }
+
+        return weight && changes && each ? end - at : null;
     }
 
     /// <summary>"Without putting any weight on it", "do not transfer the weight", "no weight change": how many tokens, or null.</summary>
