@@ -494,7 +494,7 @@ internal sealed partial class ClauseBuilder
             { Verb: null, Figures: [{ Rows: [{ } only] }, ..] } => only.Action.Kind,
             _ => null,
         };
-        return bare && title.HeadText.Length > 4 && title.HeadText.EndsWith('s')
+        return bare && title.HeadText.Length > 4 && title.HeadText.EndsWith("s", StringComparison.OrdinalIgnoreCase)
             && gesture is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick;
     }
 

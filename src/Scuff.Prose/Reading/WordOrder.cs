@@ -267,7 +267,7 @@ internal static partial class WordOrder
     }
 
     // "crosses", "touches", "locks": what a foot does, not what she is told to do
-    private static bool IsThirdPerson(Term term) => term.Text.EndsWith('s') && term.Text.Length > 4
+    private static bool IsThirdPerson(Term term) => term.Text.EndsWith("s", StringComparison.OrdinalIgnoreCase) && term.Text.Length > 4
         && (term is { Kind: TermKind.Move, Meaning.Verb: not null }
             || (term.Kind is TermKind.Dir && (term.Text.StartsWith("cross", StringComparison.OrdinalIgnoreCase)
                 || term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) || term.Text.StartsWith("lock", StringComparison.OrdinalIgnoreCase))));

@@ -738,12 +738,13 @@ internal static class TermReader
 
     /// <summary>
     /// "Step diag. right fwd", "cross r. over l.": the stop belongs to a word cut short, and no sentence ends there; after a letter only where the next word is
-    /// small, since "step R. Touch L" is two sentences.
+    /// small, since "step R. Touch L" is two sentences, or where the small letter comes first ("r. KBC").
     /// </summary>
     private static bool IsShortForm(string text, List<WordToken> tokens, int at) => at > 0 && at + 1 < tokens.Count && !tokens[at].SpaceBefore
         && (tokens[at - 1].Text is "diag" or "fwd" or "bwd" or "bkwd" or "tog" or "beh" or "appr" or "approx" or "resp" or "opp" or "wt" or "incl" or "rt"
             or "lt" || (tokens[at - 1].Text is "r" or "l"
-                && (tokens[at + 1].Kind is WordTokenKind.Fraction || char.IsLower(text[tokens[at + 1].Span.Start]))))
+                && (tokens[at + 1].Kind is WordTokenKind.Fraction || char.IsLower(text[tokens[at + 1].Span.Start])
+                || (at == 1 && text[tokens[0].Span.Start] is 'r' or 'l' && !IsFootWord(tokens[2].Text)))))
         && tokens[at + 1].Kind is WordTokenKind.Word or WordTokenKind.Fraction;
 
     private static int ReadWord(string text, WordToken token, Lexicon lexicon, List<Term> terms)
