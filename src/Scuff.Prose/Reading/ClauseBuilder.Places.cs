@@ -415,6 +415,19 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (placing && _pending is Link.None && feetAfter && dir.Side is null && _current is { HasVerb: true, IsFigure: false, Feet.Count: 1, Reference: null }
+            && _terms[following].Meaning.Side == _current.Feet[0].Foot && present is Direction.Forward or Direction.Back or Direction.Side
+            && _current.Head!.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick)
+        {
+            // "touch left toe back close left": the foot comes from there, in a step of its own
+            Close(Link.None);
+            _current.Dir = dir;
+            _current.DirText = term.Text;
+            _current.DirFirst = true;
+            Widen(term);
+            return;
+        }
+
         bool sameKind = present == coming || (present, coming) is (Direction.CrossFront, Direction.Forward) or (Direction.CrossFront, Direction.Side)
             or (Direction.Side, Direction.Out) or (Direction.Out, Direction.Side) or (Direction.Back, Direction.Together)
                 or (Direction.Home, Direction.Together)

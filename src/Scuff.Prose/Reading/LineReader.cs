@@ -341,6 +341,7 @@ internal sealed class LineReader
             _questions.CountsElsewhere(best, danced, places, label);
             _questions.WeightElsewhere(best, danced, label);
             _questions.RecoverTwice(best, danced, label);
+            _questions.BehindOrBack(best, danced, whole, places);
             _questions.SlipAndCounts(best, danced, places, label);
             _questions.DetailPassedOver(best, danced, label, _search);
             _comparison.Compare(figures, best, danced);

@@ -1,4 +1,5 @@
 using Scuff.Diagnostics;
+using Scuff.Steps;
 
 namespace Scuff.Prose.Words;
 
@@ -134,6 +135,20 @@ internal static class TermReader
                 {
                     // "shuffle L back rock R back": the rock has a place of its own
                     terms.Add(new Term(onward, token.Span, token.Text));
+                    at++;
+                    continue;
+                }
+
+                if (used == 2 && meaning is { Kind: TermKind.Move, IsComposable: true } && token.Text is "heel" or "toe" && terms.Count > 1
+                    && terms[^1].Kind is TermKind.Side or TermKind.Foot && terms[^2] is
+                    {
+                        Kind: TermKind.Move,
+                        Meaning.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Dig or ActionKind.Point
+                    }
+                    && lexicon.Word(token.Text) is { Kind: TermKind.Part } part)
+                {
+                    // "step right touch left heel forward": what touches, and no move after it
+                    terms.Add(new Term(part, token.Span, token.Text));
                     at++;
                     continue;
                 }
