@@ -376,7 +376,7 @@ internal sealed class CountLabel
         return new CountLabel(places, TextSpan.FromBounds(labelStart, labelEnd), rest);
     }
 
-    /// <summary>Where the counts begin behind the marks of a list, which programs set one before the other: "- 1-4 vine", "#1-4", "• - 1-4", "# - 1-4".</summary>
+    /// <summary>Where the counts begin behind the marks of a list, which programs set one before the other: "- 1-4 vine", "#1-4", "• - 1-4".</summary>
     private static int BehindMarks(string text, int start, int end)
     {
         int at = start;

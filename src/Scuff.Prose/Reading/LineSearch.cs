@@ -665,7 +665,8 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
     /// <summary>Where the rock goes that a figure begins with by its name alone ("side mambo", "back rock"), or null where its forms differ.</summary>
     private static Meaning? WayOfRock(Clause clause)
     {
-        List<Direction> ways = [.. clause.Head!.Figures.Where(f => f.Rows[0].Action.Kind is ActionKind.Rock).Select(f => f.Rows[0].Action.Direction).Distinct()];
+        List<Direction> ways = [.. clause.Head!.Figures.Where(f => f.Rows[0].Action.Kind is ActionKind.Rock)
+            .Select(f => f.Rows[0].Action.Direction).Distinct()];
         return ways is [var only] && only is not Direction.Unstated ? new Meaning(TermKind.Dir) { Direction = only } : null;
     }
 }

@@ -309,8 +309,8 @@ internal sealed class ReadingQuestions(ReaderState state)
     }
 
     /// <summary>
-    /// "RF behind, LF behind": steps that go behind the other foot, or back, as Dutch, French and Italian writers say it; one foot after the other crosses behind
-    /// hardly ever.
+    /// "RF behind, LF behind": steps that go behind the other foot, or back, as Dutch, French and Italian writers say it; one foot after the other
+    /// crosses behind hardly ever.
     /// </summary>
     public void BehindOrBack(LineReading best, List<Clause> danced, TextSpan whole, IReadOnlyList<LabelPlace> places)
     {
@@ -324,7 +324,8 @@ internal sealed class ReadingQuestions(ReaderState state)
         if (follow)
         {
             string first = Phrasing.Describe(best.Rows);
-            string second = string.Join(", ", rows.Select(r => Phrasing.Describe(IsBareBehind(r, danced) ? r.Action with { Direction = Direction.Back } : r.Action)));
+            string second = string.Join(", ", rows.Select(r => Phrasing.Describe(IsBareBehind(r, danced)
+                ? r.Action with { Direction = Direction.Back } : r.Action)));
             state.Add(ReadingRules.TwoReadings.At(whole, ("first", first), ("second", second))
                 .OnCount(LabelPlaces.FirstCount(places))
                 .WithFixes(

@@ -195,19 +195,25 @@ internal static partial class WordOrder
         }
     }
 
-    /// <summary>"Swing RF forward and touch the toe", "swing the left leg back and step", "swing R forward touching the toe": the verb behind it has its place.</summary>
+    /// <summary>"Swing RF forward and touch the toe", "swing R back and step", "swing R forward touching the toe": the verb behind has its place.</summary>
     private static bool SwingsToVerb(List<Term> terms, int swing)
     {
         int end = terms.FindIndex(swing, t => t.Kind is TermKind.Separator or TermKind.Open or TermKind.Close);
         end = end < 0 ? terms.Count : end;
-        List<int> said = [.. Enumerable.Range(swing + 1, end - swing - 1).Where(i => terms[i].Kind is not (TermKind.Filler or TermKind.Size or TermKind.Style))];
+        List<int> said = [.. Enumerable.Range(swing + 1, end - swing - 1)
+            .Where(i => terms[i].Kind is not (TermKind.Filler or TermKind.Size or TermKind.Style))];
         bool joined = said.Count > 2 && terms[said[2]].Kind is TermKind.Join or TermKind.Then;
         int verb = joined ? 3 : 2;
         bool tells = said.Count > verb && terms[said[0]].Kind is TermKind.Side or TermKind.Foot
             && terms[said[1]] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Forward or Direction.Back or Direction.Side }
-            && terms[said[verb]] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Step, Figures.Count: < 2 } }
+            && terms[said[verb]] is
+            {
+                Kind: TermKind.Move,
+                Meaning: { Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Step, Figures.Count: < 2 }
+            }
             && (joined || terms[said[verb]].Meaning.IsIng)
-            && said.Skip(verb + 1).All(i => terms[i].Kind is TermKind.Part or TermKind.WeightTakes || terms[i].Text.Equals("it", StringComparison.OrdinalIgnoreCase)
+            && said.Skip(verb + 1).All(i => terms[i].Kind is TermKind.Part or TermKind.WeightTakes
+                || terms[i].Text.Equals("it", StringComparison.OrdinalIgnoreCase)
                 || terms[i] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Down });
         if (!tells)
         {

@@ -79,10 +79,12 @@ internal static class BorrowedWords
     // "return by turning vine: ...", "come back with a weave": what is danced on the way back to the side, and no recovering
     private static int? WayBack(List<WordToken> tokens, int at)
     {
-        int by = at + 1 < tokens.Count && tokens[at].Text is "come" or "coming" or "go" or "going" or "get" or "getting" && tokens[at + 1].Text is "back" ? at + 2
+        int by = at + 1 < tokens.Count && tokens[at].Text is "come" or "coming" or "go" or "going" or "get" or "getting"
+            && tokens[at + 1].Text is "back" ? at + 2
             : tokens[at].Text.StartsWith("return", StringComparison.Ordinal) ? at + 1 : tokens.Count;
         int next = by + 1 < tokens.Count && tokens[by + 1].Text is "a" or "the" or "another" ? by + 2 : by + 1;
-        bool told = next < tokens.Count && tokens[by].Text is "by" or "via" or "with" or "in" or "through" or "using" && tokens[next].Text is "turning" or "rolling"
+        bool told = next < tokens.Count && tokens[by].Text is "by" or "via" or "with" or "in" or "through" or "using"
+            && tokens[next].Text is "turning" or "rolling"
             or "vine" or "grapevine" or "vines" or "weave" or "weaving" or "side" or "three" or "syncopated" or "full";
         return told && (at == 0 || tokens[at - 1].Kind is WordTokenKind.Mark || tokens[at - 1].Text is "and" or "then") ? by + 1 - at : null;
     }

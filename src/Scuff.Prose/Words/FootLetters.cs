@@ -111,7 +111,8 @@ internal static partial class FootLetters
     private static partial Regex Announced();
 
     // what parts the pairs of a key from each other: a sign, a gap, "and"
-    [GeneratedRegex(@"\s*[,;|/\t]\s*(?:and )?|\s{3,}|\s+and\s+|\s*&\s*|\.\s+(?=\p{Lu})|(?<=foot|leg|right|left)\)?\s+(?=\(?\p{Lu}{1,4}\s*[=:–-])", RegexOptions.None)]
+    [GeneratedRegex(@"\s*[,;|/\t]\s*(?:and )?|\s{3,}|\s+and\s+|\s*&\s*|\.\s+(?=\p{Lu})"
+        + @"|(?<=foot|leg|right|left)\)?\s+(?=\(?\p{Lu}{1,4}\s*[=:–-])", RegexOptions.None)]
     private static partial Regex Parts();
 
     [GeneratedRegex(@"^(?<letters>[""“']?\p{L}{1,4}[""”']?)\s*(?<sign>=|:|-|–|—|→|\(|is|means|stands for|for|)\s*(?:the |your |my )?(?<side>right|left)"

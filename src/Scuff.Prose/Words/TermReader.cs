@@ -559,7 +559,8 @@ internal static class TermReader
         }
 
         string words = string.Join(' ', tokens.GetRange(said, end - said).Select(t => t.Text));
-        bool again = words is "again" or "once more" or "one more time" or "one time more" or "one time again" or "once again" or "over again" or "another time" or "a second time";
+        bool again = words is "again" or "once more" or "one more time" or "one time more" or "one time again" or "once again" or "over again"
+            or "another time" or "a second time";
         return counted && again ? end - at : null;
     }
 
