@@ -402,12 +402,25 @@ internal sealed partial class ClauseBuilder
         }
     }
 
+    /// <summary>"(rocks, weight back on left, closes)": a step among others of the bracket, and not where all of it ends.</summary>
+    private bool IsAmongSteps(int at, int start, int end)
+    {
+        int stop = _terms.FindIndex(at, end - at, t => t.Kind is TermKind.Separator or TermKind.Then);
+        return stop > 0 && _terms.FindIndex(start, at - start, t => t.Kind is TermKind.Move) >= 0
+            && _terms.FindIndex(stop, end - stop, t => t.Kind is TermKind.Move or TermKind.Dir) >= 0;
+    }
+
     /// <summary>A note on the weight in brackets: "(no weight)", "(weight on L)".</summary>
     private void TakeWeightNote(Clause owner, int start, int end)
     {
         for (int i = start; i < end; i++)
         {
             TermKind kind = _terms[i].Kind;
+            if (kind is TermKind.WeightOn && IsAmongSteps(i, start, end))
+            {
+                continue;
+            }
+
             if (kind is TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth)
             {
                 owner.WeightNote = kind;
@@ -418,7 +431,10 @@ internal sealed partial class ClauseBuilder
                 {
                     if (_terms[next].Meaning.Side is Foot foot)
                     {
-                        owner.WeightNote = kind;
+                        // "(weight changes with every bump, finish weight R)": both are so where the last bump is to the right
+                        bool each = owner is { WeightNote: TermKind.WeightTakes, Head.Verb: ActionKind.Bump } && owner.Feet.Count > 1
+                            && owner.Feet[^1].Foot == foot;
+                        owner.WeightNote = each ? TermKind.WeightTakes : kind;
                         owner.WeightFoot = foot;
                         break;
                     }
@@ -478,7 +494,7 @@ internal sealed partial class ClauseBuilder
             { Verb: null, Figures: [{ Rows: [{ } only] }, ..] } => only.Action.Kind,
             _ => null,
         };
-        return bare && title.HeadText.Length > 4 && title.HeadText.EndsWith('s')
+        return bare && title.HeadText.Length > 4 && title.HeadText.EndsWith("s", StringComparison.OrdinalIgnoreCase)
             && gesture is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick;
     }
 
@@ -590,6 +606,12 @@ internal sealed partial class ClauseBuilder
         if (!owner.IsFigure && !headsOff && !repeats)
         {
             return false;
+        }
+
+        if (_terms[at].Text is ":" && at + 1 < end && _terms[at + 1] is { Kind: TermKind.Number, Meaning.Value: 1 or 5 })
+        {
+            // "V step: 1 right to the corner, 2 left to the corner, ...": each count once more
+            DropCounts(at + 1, end);
         }
 
         List<Clause> rest = Build(at + 1, end);

@@ -26,6 +26,14 @@ internal sealed partial class ClauseBuilder
             Close(Link.Hard);
         }
 
+        if (part is "heel" or "toe" && _pending is Link.None && _clauses is [.., { Part: "heel" or "toe" }]
+            && _current is { Head: null, Feet.Count: 0, Part.Length: 0, Amount: null, Reference: null, Dir.Direction: Direction.Together or Direction.Home }
+            && NextIndex(at + 1) is int owned and >= 0 && _terms[owned].Kind is TermKind.Side or TermKind.Foot)
+        {
+            // "heel right forward together heel left forward together": the heel that was out is back
+            Close(Link.None);
+        }
+
         StartIfPending(TermKind.Part, at);
         if (part == "ball" && _current is { Head: null, Dir: null, Feet.Count: 0, Part.Length: 0 } && _current.HasTurnWord
             && _current.Amount is not null && _current.TurnSide is not null && _pending is Link.None)
@@ -306,10 +314,10 @@ internal sealed partial class ClauseBuilder
                     Verb: null or ActionKind.Dig, Figures: [
                     {
                         Rows: [
-                        {
-                            Action.Kind: ActionKind.Dig
+                            {
+                                Action.Kind: ActionKind.Dig
                 or ActionKind.Touch
-                        }]
+                            }]
                     }, ..]
                 }
             })
@@ -560,8 +568,11 @@ internal sealed partial class ClauseBuilder
             && _current.DirText.StartsWith("tog", StringComparison.OrdinalIgnoreCase))
         || (_current is { HasVerb: true, IsFigure: false, FootFirst: false, Feet: [{ } last], Dir: null, Amount: null, Part.Length: 0 } && last.Foot == foot);
 
-    /// <summary>Whether a foot is said to be what the weight goes onto: "onto RF", "onto the right foot".</summary>
-    private bool SaysUpon(Term foot, int at) => foot.Text.StartsWith("onto", StringComparison.OrdinalIgnoreCase)
+    /// <summary>Whether a foot is said to be what the weight goes onto: "onto RF", "onto the right foot", and for a sway "on RF".</summary>
+    private bool SaysUpon(Term foot, int at) => (_current.Head?.Verb is ActionKind.Sway or ActionKind.Lunge
+            && (foot.Text.StartsWith("on ", StringComparison.OrdinalIgnoreCase)
+            || (at > 0 && _terms[at - 1].Text.Equals("on", StringComparison.OrdinalIgnoreCase))))
+        || foot.Text.StartsWith("onto", StringComparison.OrdinalIgnoreCase)
         || foot.Text.StartsWith("on to", StringComparison.OrdinalIgnoreCase) || SaysOnto(at - 1);
 
     private bool SaysTo(int at)

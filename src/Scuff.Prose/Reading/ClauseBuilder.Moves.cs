@@ -27,6 +27,15 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (_pending is Link.None && move is { Verb: ActionKind.Step, IsIng: false } && _current is { IsTurnOnly: true, Amount: not null, TurnSide: not null }
+            && _clauses is [.., { Head.Verb: ActionKind.Step, Feet: [{ } stepped], Dir.Direction: Direction.Forward, Amount: null, WeightNote: null }]
+            && NextIndex(at + 1) is int again and >= 0 && _terms[again].Kind is TermKind.Side or TermKind.Foot
+            && _terms[again].Meaning.Side == stepped.Foot)
+        {
+            // "step R forward turn half left step R forward": the turn brings the weight to the other foot, and the same foot steps again
+            Close(Link.Hard);
+        }
+
         if (_current is { IsRepeat: true, Head: null } && _pending is Link.None
             && (_current.Feet.Count > 0 || _current.DirSide is not null || _current.IsMirrored || _current.RepeatCounts is not null)
             && move is

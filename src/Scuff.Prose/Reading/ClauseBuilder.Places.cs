@@ -255,6 +255,15 @@ internal sealed partial class ClauseBuilder
             Close(Link.None);
         }
 
+        if (footFollows && _pending is Link.None && dir.Side is null && dir.Direction is Direction.CrossFront or Direction.CrossBehind
+            && _current is { IsTurnOnly: true, Amount: not null, TurnSide: not null }
+            && _clauses is [.., { Head.Verb: ActionKind.Step, Feet: [{ } stepped], Dir.Direction: Direction.Forward, Amount: null, WeightNote: null }]
+            && _terms[NextIndex(at + 1)].Meaning.Side == stepped.Foot)
+        {
+            // "step right forward 1/4 turn left cross right over left": the turn brings the weight to the other foot
+            Close(Link.Hard);
+        }
+
         bool recoverClose = _current is { Head.Verb: ActionKind.Recover, Feet.Count: 1, Dir: null } && footFollows
             && dir.Direction is Direction.Together && term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) && _pending is Link.None
             && _terms[NextIndex(at + 1)].Meaning.Side != _current.Feet[0].Foot;
@@ -428,6 +437,19 @@ internal sealed partial class ClauseBuilder
                 _current.Dir = _current.Dir with { Direction = Direction.LockBehind, Special = "" };
             }
 
+            Widen(term);
+            return;
+        }
+
+        if (placing && _pending is Link.None && feetAfter && dir.Side is null && _current is { HasVerb: true, IsFigure: false, Feet.Count: 1, Reference: null }
+            && _terms[following].Meaning.Side == _current.Feet[0].Foot && present is Direction.Forward or Direction.Back or Direction.Side
+            && _current.Head!.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick)
+        {
+            // "touch left toe back close left": the foot comes from there, in a step of its own
+            Close(Link.None);
+            _current.Dir = dir;
+            _current.DirText = term.Text;
+            _current.DirFirst = true;
             Widen(term);
             return;
         }

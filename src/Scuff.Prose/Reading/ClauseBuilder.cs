@@ -108,7 +108,8 @@ internal sealed partial class ClauseBuilder
                     }
 
                     if (term.Text is "-" or "–" or "—"
-                        && ((_current.IsFigure && (_current.Head!.Figures[0].Rows.Count > 1 || _current.HeadText.EndsWith('s'))) || IsOfGestures(_current)
+                        && ((_current.IsFigure && (_current.Head!.Figures[0].Rows.Count > 1 || _current.HeadText.EndsWith("s",
+                            StringComparison.OrdinalIgnoreCase))) || IsOfGestures(_current)
                         || (_current.Head is null && _current.Feet.Count == 0 && _clauses.Count > 0 && _clauses[^1].IsFigure))
                         && TryDetail(ref i, _end))
                     {
@@ -192,7 +193,8 @@ internal sealed partial class ClauseBuilder
                     break;
                 case TermKind.Filler when term.Text.ToLowerInvariant() is "on" or "on the" or "with the" or "at the" or "the" && i + 1 < _end
                     && _current.Head?.Verb is ActionKind.Clap or ActionKind.Snap && _terms[i + 1] is { Kind: TermKind.Move, Meaning.Verb: not null } each
-                    && each.Text.EndsWith('s') && (i + 2 >= _end || _terms[i + 2].Kind is TermKind.Separator or TermKind.Close):
+                    && each.Text.EndsWith("s", StringComparison.OrdinalIgnoreCase)
+                    && (i + 2 >= _end || _terms[i + 2].Kind is TermKind.Separator or TermKind.Close):
                     // "(snap fingers on the drops)": moves that are told already
                     _current.SaysEach = true;
                     _current.OnEachMove = true;

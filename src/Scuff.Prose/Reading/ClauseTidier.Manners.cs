@@ -153,7 +153,7 @@ internal sealed partial class ClauseTidier
                 BothFeet: true, Head.Verb: ActionKind verb, Feet.Count: 0, Dir: null, Amount: null, Part.Length: 0, Detail.Count: 0,
                 WeightNote: TermKind.WeightTakes or TermKind.WeightNone
             } note
-            || !note.HeadText.EndsWith('s'))
+            || !note.HeadText.EndsWith("s", StringComparison.OrdinalIgnoreCase))
         {
             return;
         }
@@ -194,7 +194,7 @@ internal sealed partial class ClauseTidier
             bool sameMove = _clauses[before].Head?.Verb == verb;
             bool asYouDo = said.IsWith && said.SaysAsYou && sameMove;
             bool severalOfThem = said.Link is Link.Hard && sameMove && before == i - 1 && (said.HasStyle || said.Size != 0)
-                && said.HeadText.EndsWith('s') && !said.HeadText.EndsWith("ss", StringComparison.Ordinal)
+                && said.HeadText.EndsWith("s", StringComparison.OrdinalIgnoreCase) && !said.HeadText.EndsWith("ss", StringComparison.Ordinal)
                 && (_clauses[before].Times > 1 || _clauses[before].Feet.Count > 1);
             if (asYouDo || severalOfThem)
             {

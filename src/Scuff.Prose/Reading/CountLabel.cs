@@ -105,19 +105,7 @@ internal sealed class CountLabel
     {
         int at = SkipBlank(text, start, end);
         int opened = 0;
-        if (at + 2 < end && text[at] is '-' or '–' or '—' && text[at + 1] == ' ' && (char.IsAsciiDigit(text[at + 2]) || text[at + 2] is '&' or '(' or '['
-            || text.AsSpan(at + 2, end - at - 2) is ['*', '*', >= '0' and <= '9', ..]))
-        {
-            // a bullet: "- 1-4 vine right, touch"
-            at += 2;
-        }
-
-        if (at + 1 < end && text[at] is '#' && (char.IsAsciiDigit(text[at + 1]) || text[at + 1] == '&'))
-        {
-            // "#1-4 vine right, touch"
-            at++;
-        }
-
+        at = BehindMarks(text, at, end);
         while (at < end && text[at] is '(' or '[' or '*' or '•' or '·' or '●' or '○' or '▪' or '■' or '◦' or '►' or '➤' or '→')
         {
             opened++;
@@ -388,6 +376,36 @@ internal sealed class CountLabel
         return new CountLabel(places, TextSpan.FromBounds(labelStart, labelEnd), rest);
     }
 
+    /// <summary>Where the counts begin behind the marks of a list, which programs set one before the other: "- 1-4 vine", "#1-4", "• - 1-4".</summary>
+    private static int BehindMarks(string text, int start, int end)
+    {
+        int at = start;
+        while (at + 1 < end)
+        {
+            char next = text[at + 1];
+            int far = text[at] is '#' ? at + 1 : SkipBlank(text, at + 1, end);
+            if (far >= end || !(text[at] is '#' || IsBullet(text[at]) || (text[at] is '-' or '–' or '—' && next == ' '))
+                || !(char.IsAsciiDigit(text[far]) || text[far] is '&' or '(' or '[' or '#' || IsBullet(text[far])
+                || (text[far] is '-' or '–' or '—' && far + 1 < end && text[far + 1] == ' ')
+                || text.AsSpan(far, end - far) is ['*', '*', >= '0' and <= '9', ..]))
+            {
+                break;
+            }
+
+            if (text[at] is not '#' && (char.IsAsciiDigit(text[far]) || text[far] is '(' or '[' or '&' or '*') && IsBullet(text[at]))
+            {
+                // the last bullet is passed over with the brackets
+                break;
+            }
+
+            at = far;
+        }
+
+        return at;
+    }
+
+    private static bool IsBullet(char c) => c is '•' or '·' or '●' or '○' or '▪' or '■' or '◦' or '►' or '➤' or '→';
+
     /// <summary>Whether a word stands between the first and the last of some counts: "1 to 4", "1 till 4", "1 bis 4".</summary>
     /// <param name="word">The word.</param>
     public static bool IsTo(ReadOnlySpan<char> word) => word is "to" or "till" or "til" or "until" or "thru" or "through" or "bis" or "tot" or "upto";
@@ -402,7 +420,7 @@ internal sealed class CountLabel
         }
 
         int next = SkipBlank(text, stop, end);
-        return next > stop && next < end && char.IsAsciiDigit(text[next]) && IsTo(text.AsSpan(at, stop - at)) ? next : null;
+        return next > stop && next < end && char.IsAsciiDigit(text[next]) && IsTo(text[at..stop].ToLowerInvariant()) ? next : null;
     }
 
     private static (string Letter, int Length)? IsLetterMark(string text, int at, int end, bool hasNumber, int labelStart)

@@ -790,6 +790,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         {
             TermKind.WeightBoth => action with { Effect = WeightEffect.Shares },
             TermKind.WeightNone => action with { Effect = WeightEffect.Keeps },
+            TermKind.WeightTakes when action is { Kind: ActionKind.Bump, Direction: Direction.Right or Direction.Left } =>
+                action with { Effect = action.Direction is Direction.Left ? WeightEffect.ToLeft : WeightEffect.ToRight },
             TermKind.WeightTakes when action.Foot.ToFoot() is not null => action with { Effect = WeightEffect.Takes },
             TermKind.WeightOn when clause.WeightFoot is Foot both && action.Foot == ActingFoot.Both =>
                 action with { Effect = both == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight },

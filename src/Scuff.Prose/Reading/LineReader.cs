@@ -51,9 +51,11 @@ internal sealed class LineReader
             && (onceMore.Length < 30 || !clauses.Exists(c => c.Unknown.Count > 0))
             && (onceMore.Contains("again", StringComparison.OrdinalIgnoreCase) || onceMore.Contains("once more", StringComparison.OrdinalIgnoreCase)
                 || onceMore.Contains("one more time", StringComparison.OrdinalIgnoreCase)
+                || onceMore.Contains("one time more", StringComparison.OrdinalIgnoreCase)
+                || onceMore.Contains("a second time", StringComparison.OrdinalIgnoreCase)
                 || onceMore.Contains("another time", StringComparison.OrdinalIgnoreCase)))
         {
-            Clause repeat = new() { IsRepeat = true };
+            Clause repeat = new() { IsRepeat = true, RepeatCounts = CountsAgain(onceMore, places) };
             repeat.Cover(whole);
             clauses = [repeat];
         }
@@ -339,6 +341,7 @@ internal sealed class LineReader
             _questions.CountsElsewhere(best, danced, places, label);
             _questions.WeightElsewhere(best, danced, label);
             _questions.RecoverTwice(best, danced, label);
+            _questions.BehindOrBack(best, danced, whole, places);
             _questions.SlipAndCounts(best, danced, places, label);
             _questions.DetailPassedOver(best, danced, label, _search);
             _comparison.Compare(figures, best, danced);
@@ -891,6 +894,44 @@ internal sealed class LineReader
     }
 
     private static double Badness(LineReading reading, List<Clause> clauses) => reading.Cost + clauses.Sum(c => c.Unknown.Count);
+
+    /// <summary>"Do 1-2 once more", "dance counts 1 to 4 again": the counts that are told, where they are others than those of the line.</summary>
+    private static (int From, int To)? CountsAgain(ReadOnlySpan<char> words, IReadOnlyList<LabelPlace> places)
+    {
+        (int, int)? told = null;
+        for (int i = 0; i < words.Length; i++)
+        {
+            int first = NumberAt(words, ref i);
+            int at = i;
+            while (first > 0 && at < words.Length && words[at] is ' ' or '-' or '–' or 't' or 'T' or 'o' or 'O' or '&')
+            {
+                at++;
+            }
+
+            int end = at;
+            int last = first > 0 && at > i ? NumberAt(words, ref end) : 0;
+            if (last > first && (end >= words.Length || words[end] is not ('/' or ':')))
+            {
+                told = told is null && !(places.Count > 0 && first == places[0].Number && last == places[^1].Number) ? (first, last) : null;
+                i = end;
+            }
+        }
+
+        return told;
+    }
+
+    // the number that begins here, or 0
+    private static int NumberAt(ReadOnlySpan<char> words, ref int at)
+    {
+        int number = 0;
+        while (at < words.Length && char.IsAsciiDigit(words[at]) && number < 100)
+        {
+            number = (number * 10) + (words[at] - '0');
+            at++;
+        }
+
+        return number;
+    }
 
     /// <summary>"As 1-4", "same as counts 1-8": the counts that are danced again; null for other words.</summary>
     private static (int From, int To)? AsCounts(string words)

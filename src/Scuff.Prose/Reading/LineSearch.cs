@@ -74,6 +74,16 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                     opening.DirText = clause.DirText;
                 }
 
+                if (clause.IsFigure && clause.Detail[0] is { Dir: null, Diagonal: false, Amount: null, BothFeet: false, Head.Verb: ActionKind.Rock } rocked
+                    && (clause.Dir ?? WayOfRock(clause)) is Meaning rocks)
+                {
+                    // "right mambo to side (rocks, weight back on left, closes)": the name says where it rocks
+                    rocked.Dir = rocks;
+                    rocked.DirText = clause.Dir is null ? rocked.DirText : clause.DirText;
+                    rocked.DirSide ??= clause.Dir is null ? null : clause.DirSide;
+                    rocked.Diagonal = clause.Diagonal;
+                }
+
                 bool turnsFirst = clause is { Amount: not null, TurnSide: not null } && (clause.TurnsInto || clause.TurnFirst)
                     && !clause.Detail.Exists(d => d.Amount is not null || d.HasTurnWord);
                 if (turnsFirst)
@@ -814,5 +824,13 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         List<StepAction> b = [.. detail.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None).Select(r => r.Action)];
         return a.Zip(b).All(p => SameGesture(p.First.Kind, p.Second.Kind)) && a.Zip(b).All(p => p.Second.Direction == Direction.Unstated
             || FigureComparison.Family(p.First.Direction) == FigureComparison.Family(p.Second.Direction));
+    }
+
+    /// <summary>Where the rock goes that a figure begins with by its name alone ("side mambo", "back rock"), or null where its forms differ.</summary>
+    private static Meaning? WayOfRock(Clause clause)
+    {
+        List<Direction> ways = [.. clause.Head!.Figures.Where(f => f.Rows[0].Action.Kind is ActionKind.Rock)
+            .Select(f => f.Rows[0].Action.Direction).Distinct()];
+        return ways is [var only] && only is not Direction.Unstated ? new Meaning(TermKind.Dir) { Direction = only } : null;
     }
 }

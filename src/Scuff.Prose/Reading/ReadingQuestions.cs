@@ -308,6 +308,37 @@ internal sealed class ReadingQuestions(ReaderState state)
         }
     }
 
+    /// <summary>
+    /// "RF behind, LF behind": steps that go behind the other foot, or back, as Dutch, French and Italian writers say it; one foot after the other
+    /// crosses behind hardly ever.
+    /// </summary>
+    public void BehindOrBack(LineReading best, List<Clause> danced, TextSpan whole, IReadOnlyList<LabelPlace> places)
+    {
+        List<PlacedRow> rows = best.Rows.FindAll(r => !r.IsWith);
+        bool follow = false;
+        for (int i = 1; i < rows.Count; i++)
+        {
+            follow |= IsBareBehind(rows[i], danced) && IsBareBehind(rows[i - 1], danced) && rows[i].Action.Foot != rows[i - 1].Action.Foot;
+        }
+
+        if (follow)
+        {
+            string first = Phrasing.Describe(best.Rows);
+            string second = string.Join(", ", rows.Select(r => Phrasing.Describe(IsBareBehind(r, danced)
+                ? r.Action with { Direction = Direction.Back } : r.Action)));
+            state.Add(ReadingRules.TwoReadings.At(whole, ("first", first), ("second", second))
+                .OnCount(LabelPlaces.FirstCount(places))
+                .WithFixes(
+                    new Fix("write " + first, new TextRemedy([new TextEdit(whole, first)]), false),
+                    new Fix("write " + second, new TextRemedy([new TextEdit(whole, second)]), false)));
+        }
+    }
+
+    private static bool IsBareBehind(PlacedRow row, List<Clause> danced)
+        => row is { Action: { Kind: ActionKind.Step, Direction: Direction.CrossBehind, Turn.Sign: 0 }, Clause: >= 0 } && row.Clause < danced.Count
+            && danced[row.Clause] is { Head: null or { Verb: ActionKind.Step }, Reference: null, DirSide: null, Feet.Count: 1, Amount: null } told
+            && told.DirText.ToLowerInvariant() is "behind" or "beh" or "bhd" or "bh";
+
     /// <summary>A slip of the fingers in a name whose counts are not those of the line either: two doubts are one too many.</summary>
     public void SlipAndCounts(LineReading best, List<Clause> danced, IReadOnlyList<LabelPlace> places, string label)
     {

@@ -206,7 +206,7 @@ internal sealed partial class TextReaderRun
     private bool SaysAgain(int from, int to)
     {
         ReadOnlySpan<char> words = _text.AsSpan(from, to - from);
-        foreach (string again in (ReadOnlySpan<string>)["again", "once more", "more time", "another time", "repeat", "same", "as "])
+        foreach (string again in (ReadOnlySpan<string>)["again", "once more", "more time", "time more", "another time", "repeat", "same", "as "])
         {
             if (words.Contains(again, StringComparison.OrdinalIgnoreCase))
             {

@@ -169,9 +169,10 @@ internal sealed partial class TextReaderRun
             }
 
             if (CountLabel.Read(_text, i, line.End) is not CountLabel label || label.End >= line.End || NextWordIsNoMove(label, line.End)
-                || (label.Places.Count == 1 && !(_text[label.Span.End] is ':' or ')' && Runs(line with { Start = i }, label).Count > 1)))
+                || (label.Places.Count == 1 && !(_text[label.Span.End] is ':' or ')' && Runs(line with { Start = i }, label).Count > 1)
+                && !(_text.AsSpan(line.Start, i - line.Start).TrimEnd().EndsWith(":") && Runs(line with { Start = i }, label).Count > 2)))
             {
-                // "(waltz) 1: L step forward 2: R point to side 3: hold": a single count has to be marked, and gone on from
+                // "(waltz) 1: L step forward 2: R point to side 3: hold": a single count has to be marked, and gone on from, as in "V step: 1 R, 2 L, 3 R, 4 L"
                 continue;
             }
 

@@ -48,6 +48,7 @@ internal sealed partial class TextReaderRun
         _state = new ReaderState(text, lexicon);
         _lines = TextLine.Of(text);
         _heading = new HeadingReader(_state);
+        ReadFootLetters();
         JoinWhatBelongsTogether();
     }
 
@@ -200,7 +201,7 @@ internal sealed partial class TextReaderRun
             words = _text.AsSpan(line.Start, line.End - line.Start);
         }
 
-        if (words.StartsWith("//") || (words[0] == '#' && !(words.Length > 1 && char.IsAsciiDigit(words[1]))))
+        if (words.StartsWith("//") || (words[0] == '#' && !(words.Length > 1 && char.IsAsciiDigit(words[1])) && !IsMarkedCount(line)))
         {
             _notes.Add(new Note("comment", words.ToString(), line.Span));
             return;
@@ -470,6 +471,10 @@ internal sealed partial class TextReaderRun
         _notes.Add(new Note("unknown", kept, line.Span));
         _state.Add(ReadingRules.UnknownLine.At(line.Span, ("words", kept.Length > 80 ? kept[..80] + "..." : kept)));
     }
+
+    // "#&3-4 close L, ...", "#(5-6) ...", "#- 1-2 ...": counts behind a mark, and no comment
+    private bool IsMarkedCount(TextLine line) => line.End - line.Start > 2 && _text[line.Start + 1] is '&' or '(' or '[' or '-' or '–' or '•' or '*'
+        && CountLabel.Read(_text, line.Start, line.End) is { Places: [{ Place.IsWhole: false }, ..] or { Count: > 1 } } label && label.End < line.End;
 
     /// <summary>Headings of sections, parts, tags, tracks, the sequence and moves of her own.</summary>
     private bool ReadStructure(TextLine line, int index)

@@ -801,6 +801,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 };
             }
 
+            if (clause.WeightNote == TermKind.WeightTakes && verb is ActionKind.Bump or ActionKind.RollHips && way is Direction.Right or Direction.Left)
+            {
+                // "bump R, L, R (weight changes with every bump)"
+                action = action with { Effect = way is Direction.Left ? WeightEffect.ToLeft : WeightEffect.ToRight };
+            }
+
             if (i == 0)
             {
                 action = WithTurn(clause, action, out missing);

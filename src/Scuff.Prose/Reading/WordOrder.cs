@@ -172,6 +172,11 @@ internal static partial class WordOrder
             }
 
             int end = terms.FindIndex(i, t => t.Kind is TermKind.Separator or TermKind.Then or TermKind.Join or TermKind.Close);
+            if (SwingsToVerb(terms, i))
+            {
+                continue;
+            }
+
             if (end >= 0 && terms[end].Kind is TermKind.Join or TermKind.Then)
             {
                 // "swing L in front of R and step on it": the verb that counts comes after
@@ -203,6 +208,41 @@ internal static partial class WordOrder
                 terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Move) { Verb = ActionKind.Sweep, Special = "sweep" } };
             }
         }
+    }
+
+    /// <summary>"Swing RF forward and touch the toe", "swing R back and step", "swing R forward touching the toe": the verb behind has its place.</summary>
+    private static bool SwingsToVerb(List<Term> terms, int swing)
+    {
+        int end = terms.FindIndex(swing, t => t.Kind is TermKind.Separator or TermKind.Open or TermKind.Close);
+        end = end < 0 ? terms.Count : end;
+        List<int> said = [.. Enumerable.Range(swing + 1, end - swing - 1)
+            .Where(i => terms[i].Kind is not (TermKind.Filler or TermKind.Size or TermKind.Style))];
+        bool joined = said.Count > 2 && terms[said[2]].Kind is TermKind.Join or TermKind.Then;
+        int verb = joined ? 3 : 2;
+        bool tells = said.Count > verb && terms[said[0]].Kind is TermKind.Side or TermKind.Foot
+            && terms[said[1]] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Forward or Direction.Back or Direction.Side }
+            && terms[said[verb]] is
+            {
+                Kind: TermKind.Move,
+                Meaning: { Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Step, Figures.Count: < 2 }
+            }
+            && (joined || terms[said[verb]].Meaning.IsIng)
+            && said.Skip(verb + 1).All(i => terms[i].Kind is TermKind.Part or TermKind.WeightTakes
+                || terms[i].Text.Equals("it", StringComparison.OrdinalIgnoreCase)
+                || terms[i] is { Kind: TermKind.Dir, Meaning.Direction: Direction.Down });
+        if (!tells)
+        {
+            return false;
+        }
+
+        Term made = terms[said[verb]];
+        terms[swing] = terms[swing] with { Meaning = made.Meaning with { IsIng = false }, Text = made.Text };
+        foreach (int rest in said.Skip(2))
+        {
+            terms[rest] = terms[rest].Kind is TermKind.Part or TermKind.WeightTakes ? terms[rest] : terms[rest] with { Meaning = new Meaning(TermKind.Filler) };
+        }
+
+        return true;
     }
 
     /// <summary>"Over L crosses R foot", "beside R touches L toe": the place and its foot, the verb, and the foot that acts at the end.</summary>
@@ -248,7 +288,7 @@ internal static partial class WordOrder
     }
 
     // "crosses", "touches", "locks": what a foot does, not what she is told to do
-    private static bool IsThirdPerson(Term term) => term.Text.EndsWith('s') && term.Text.Length > 4
+    private static bool IsThirdPerson(Term term) => term.Text.EndsWith("s", StringComparison.OrdinalIgnoreCase) && term.Text.Length > 4
         && (term is { Kind: TermKind.Move, Meaning.Verb: not null }
             || (term.Kind is TermKind.Dir && (term.Text.StartsWith("cross", StringComparison.OrdinalIgnoreCase)
                 || term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) || term.Text.StartsWith("lock", StringComparison.OrdinalIgnoreCase))));

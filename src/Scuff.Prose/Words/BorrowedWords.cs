@@ -16,6 +16,14 @@ internal static class BorrowedWords
             }
         }
 
+        for (int i = tokens.Count - 3; i >= 0; i--)
+        {
+            if (WayBack(tokens, i) is int words)
+            {
+                tokens.RemoveRange(i, words);
+            }
+        }
+
         for (int i = 0; i < tokens.Count; i++)
         {
             string? meant = tokens[i].Kind is not WordTokenKind.Word ? null : tokens[i].Text switch
@@ -24,6 +32,7 @@ internal static class BorrowedWords
                 "next" => IsNextMove(tokens, i) ? "then" : null,
                 "before" => IsOver(tokens, i) ? "over" : null,
                 "point" => IsToe(tokens, i) ? "toe" : null,
+                "for" => IsToSide(tokens, i) ? "to" : null,
                 "on" => i > 0 && tokens[i - 1].Text is "rf" or "lf" && i + 2 < tokens.Count && tokens[i + 1].Text is "the"
                     && tokens[i + 2].Text == (tokens[i - 1].Text is "rf" ? "right" : "left") ? "to" : null,
                 "after" => i > 0 && Stops(tokens, i + 1) ? "afterwards" : null,
@@ -53,6 +62,31 @@ internal static class BorrowedWords
         bool turned = at > 0 && (tokens[at - 1].Kind is WordTokenKind.Fraction
             || tokens[at - 1].Text is "turn" or "quarter" or "half" or "point" or "kick" or "vine" or "grapevine" or "chasse" or "shuffle" or "look");
         return turned && tokens[foot].Text is not ("rf" or "lf") ? "to" : null;
+    }
+
+    // "turn 1/4 for the right", "pass the right foot for the right", "chassé for the left": to that side
+    private static bool IsToSide(List<WordToken> tokens, int at)
+    {
+        int side = at + 1 < tokens.Count && tokens[at + 1].Text is "the" ? at + 2 : at + 1;
+        bool ends = side + 1 >= tokens.Count || tokens[side + 1].Kind is WordTokenKind.Mark or WordTokenKind.Fraction or WordTokenKind.Clock
+            || tokens[side + 1].Text is "side" or "diagonal" or "and" or "then" or "with" or "on" or "while" or "turning" or "in";
+        return at > 0 && side < tokens.Count && tokens[side].Text is "right" or "left" && (ends || side > at + 1)
+            && !(side + 1 < tokens.Count && tokens[side + 1].Text is "foot" or "leg" or "heel" or "toe" or "knee" or "hip" or "hand" or "to" or "too")
+            && tokens[at - 1].Text is not ("room" or "ready" or "free" or "same" or "again" or "repeat" or "space" or "as" or "time" or "likewise" or "done"
+                or "danced" or "prepare" or "prep" or "prepared" or "weight" or "good" or "way" or "start" or "now");
+    }
+
+    // "return by turning vine: ...", "come back with a weave": what is danced on the way back to the side, and no recovering
+    private static int? WayBack(List<WordToken> tokens, int at)
+    {
+        int by = at + 1 < tokens.Count && tokens[at].Text is "come" or "coming" or "go" or "going" or "get" or "getting"
+            && tokens[at + 1].Text is "back" ? at + 2
+            : tokens[at].Text.StartsWith("return", StringComparison.Ordinal) ? at + 1 : tokens.Count;
+        int next = by + 1 < tokens.Count && tokens[by + 1].Text is "a" or "the" or "another" ? by + 2 : by + 1;
+        bool told = next < tokens.Count && tokens[by].Text is "by" or "via" or "with" or "in" or "through" or "using"
+            && tokens[next].Text is "turning" or "rolling"
+            or "vine" or "grapevine" or "vines" or "weave" or "weaving" or "side" or "three" or "syncopated" or "full";
+        return told && (at == 0 || tokens[at - 1].Kind is WordTokenKind.Mark || tokens[at - 1].Text is "and" or "then") ? by + 1 - at : null;
     }
 
     private static bool IsFoot(string word) => word is "r" or "l" or "right" or "left" or "rf" or "lf";

@@ -21,6 +21,9 @@ internal sealed class Lexicon
     private readonly HashSet<string> _arriveAlong = new(StringComparer.Ordinal);
     private readonly Lexicon? _base;
 
+    // what letters stand for the feet in this text; null without a key
+    private Dictionary<string, string>? _feet;
+
     public Lexicon(StepCatalogue catalogue)
     {
         Catalogue = catalogue;
@@ -75,6 +78,12 @@ internal sealed class Lexicon
 
     /// <summary>The same words and some moves of the dance's own.</summary>
     public Lexicon With(IEnumerable<StepDefinition> own) => new(this, own);
+
+    /// <summary>The same words, and the letters that stand for the feet in one text ("JL is the right leg").</summary>
+    public Lexicon WithFeet(Dictionary<string, string> letters) => new(this, []) { _feet = letters };
+
+    /// <summary>The foot or the side that letters stand for where the text tells it in a key, or null.</summary>
+    public string? FootOf(string word) => _feet?.GetValueOrDefault(word) ?? _base?.FootOf(word);
 
     /// <summary>The longest phrase that starts at a token; hyphens between words are passed over.</summary>
     /// <param name="tokens">The line's tokens.</param>

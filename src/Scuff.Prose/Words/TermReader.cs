@@ -1,4 +1,5 @@
 using Scuff.Diagnostics;
+using Scuff.Steps;
 
 namespace Scuff.Prose.Words;
 
@@ -60,6 +61,14 @@ internal static class TermReader
                 TextSpan again = TextSpan.FromBounds(token.Span.Start, tokens[at + done - 1].Span.End);
                 terms.Add(new Term(new Meaning(TermKind.Repeat), again, WordsOf(text, again)));
                 at += done;
+                continue;
+            }
+
+            if (WeightEach(tokens, at) is int changing)
+            {
+                TextSpan changed = TextSpan.FromBounds(token.Span.Start, tokens[at + changing - 1].Span.End);
+                terms.Add(new Term(new Meaning(TermKind.WeightTakes), changed, WordsOf(text, changed)));
+                at += changing;
                 continue;
             }
 
@@ -126,6 +135,20 @@ internal static class TermReader
                 {
                     // "shuffle L back rock R back": the rock has a place of its own
                     terms.Add(new Term(onward, token.Span, token.Text));
+                    at++;
+                    continue;
+                }
+
+                if (used == 2 && meaning is { Kind: TermKind.Move, IsComposable: true } && token.Text is "heel" or "toe" && terms.Count > 1
+                    && terms[^1].Kind is TermKind.Side or TermKind.Foot && terms[^2] is
+                    {
+                        Kind: TermKind.Move,
+                        Meaning.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Dig or ActionKind.Point
+                    }
+                    && lexicon.Word(token.Text) is { Kind: TermKind.Part } part)
+                {
+                    // "step right touch left heel forward": what touches, and no move after it
+                    terms.Add(new Term(part, token.Span, token.Text));
                     at++;
                     continue;
                 }
@@ -222,6 +245,16 @@ internal static class TermReader
     /// <summary>Puts the words in place of the short forms that stand for them.</summary>
     private static List<WordToken> Expand(string text, List<WordToken> tokens, Lexicon lexicon)
     {
+        for (int i = 0; i < tokens.Count; i++)
+        {
+            // "OJ step back", where the text tells that OJ is the right foot; "V step" stays the name of a figure
+            if (tokens[i].Kind == WordTokenKind.Word && lexicon.FootOf(tokens[i].Text) is string told
+                && !(tokens[i].Text.Length == 1 && lexicon.Longest(tokens, i) is ({ Kind: TermKind.Move, Figures.Count: > 0 }, > 1)))
+            {
+                tokens[i] = tokens[i] with { Text = told };
+            }
+        }
+
         JoinSlashed(tokens);
         ClockWords.Join(tokens, lexicon);
         BorrowedWords.Mend(tokens);
@@ -562,8 +595,37 @@ internal static class TermReader
         }
 
         string words = string.Join(' ', tokens.GetRange(said, end - said).Select(t => t.Text));
-        bool again = words is "again" or "once more" or "one more time" or "once again" or "over again" or "another time" or "a second time";
+        bool again = words is "again" or "once more" or "one more time" or "one time more" or "one time again" or "once again" or "over again"
+            or "another time" or "a second time";
         return counted && again ? end - at : null;
+    }
+
+    /// <summary>"Every bump weight change", "weight changes with each bump", "changing weight each time": how many tokens, or null.</summary>
+    private static int? WeightEach(List<WordToken> tokens, int at)
+    {
+        bool weight = false;
+        bool changes = false;
+        bool each = false;
+        int end = at;
+        while (end < tokens.Count && end < at + 8)
+        {
+            string word = tokens[end].Text;
+            bool eachTime = word is "every" or "each" && end + 1 < tokens.Count
+                && tokens[end + 1].Text is "bump" or "time" or "one" or "count" or "beat" or "hip" or "sway" or "move" or "push" or "side";
+            if (!eachTime && word is not ("weight" or "wt" or "wgt" or "change" or "changes" or "changing" or "shift" or "shifts" or "shifting" or "transfer"
+                or "transfers" or "transferring" or "with" or "on" or "at" or "has" or "is" or "a" or "the" or "your" or "for" or "there"))
+            {
+                break;
+            }
+
+            weight |= word is "weight" or "wt" or "wgt";
+            changes |= word.StartsWith("chang", StringComparison.Ordinal) || word.StartsWith("shift", StringComparison.Ordinal)
+                || word.StartsWith("transfer", StringComparison.Ordinal);
+            each |= eachTime;
+            end += eachTime ? 2 : 1;
+        }
+
+        return weight && changes && each ? end - at : null;
     }
 
     /// <summary>"Without putting any weight on it", "do not transfer the weight", "no weight change": how many tokens, or null.</summary>
@@ -728,12 +790,13 @@ internal static class TermReader
 
     /// <summary>
     /// "Step diag. right fwd", "cross r. over l.": the stop belongs to a word cut short, and no sentence ends there; after a letter only where the next word is
-    /// small, since "step R. Touch L" is two sentences.
+    /// small, since "step R. Touch L" is two sentences, or where the small letter comes first ("r. KBC").
     /// </summary>
     private static bool IsShortForm(string text, List<WordToken> tokens, int at) => at > 0 && at + 1 < tokens.Count && !tokens[at].SpaceBefore
         && (tokens[at - 1].Text is "diag" or "fwd" or "bwd" or "bkwd" or "tog" or "beh" or "appr" or "approx" or "resp" or "opp" or "wt" or "incl" or "rt"
             or "lt" || (tokens[at - 1].Text is "r" or "l"
-                && (tokens[at + 1].Kind is WordTokenKind.Fraction || char.IsLower(text[tokens[at + 1].Span.Start]))))
+                && (tokens[at + 1].Kind is WordTokenKind.Fraction || char.IsLower(text[tokens[at + 1].Span.Start])
+                || (at == 1 && text[tokens[0].Span.Start] is 'r' or 'l' && !IsFootWord(tokens[2].Text)))))
         && tokens[at + 1].Kind is WordTokenKind.Word or WordTokenKind.Fraction;
 
     private static int ReadWord(string text, WordToken token, Lexicon lexicon, List<Term> terms)

@@ -243,6 +243,14 @@ internal sealed partial class SentenceScan
             return 3;
         }
 
+        if (_words.Is(at + 1, "of") && _words.NumberAt(at + 2) is ( > 1 and < 33, int width) && _words.Is(at + 2 + width, "times", "tempos", "tempi"))
+        {
+            // "tag of 4 times": how long it is, as Portuguese and Spanish count
+            Before(at);
+            _current.Acts.Add(new InterruptionAct.PlayTag(""));
+            return 3 + width;
+        }
+
         (string name, int used) = HowMany(at + 1) is int told and > 0 ? ("", told) : _tagName(at + 1);
         bool again = name.Length == 0 && _current.Acts.Count > 0 && _current.Acts[^1] is InterruptionAct.PlayTag
             && !_words.Is(at - 1, "then", "and", "again");
