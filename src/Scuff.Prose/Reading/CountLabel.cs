@@ -50,6 +50,38 @@ internal sealed class CountLabel
         return stop - at >= 4 && (stop >= end || !char.IsAsciiDigit(text[stop])) ? stop : null;
     }
 
+    /// <summary>Where three or more counts parted by strokes end ("1/2/3", "4/5/6"): no fraction has two of them. Null where there are none.</summary>
+    private static int? CountsInStrokes(string text, int at, int end)
+    {
+        int strokes = 0;
+        int last = -1;
+        int stop = at;
+        while (true)
+        {
+            int digits = stop;
+            while (digits < end && char.IsAsciiDigit(text[digits]) && digits - stop < 3)
+            {
+                digits++;
+            }
+
+            if (digits == stop || int.Parse(text.AsSpan(stop, digits - stop), System.Globalization.CultureInfo.InvariantCulture) is var number
+                && last >= 0 && number != last + 1)
+            {
+                return null;
+            }
+
+            last = number;
+            stop = digits;
+            if (stop + 1 >= end || text[stop] != '/' || !char.IsAsciiDigit(text[stop + 1]))
+            {
+                return strokes > 1 ? stop : null;
+            }
+
+            strokes++;
+            stop++;
+        }
+    }
+
     /// <summary>"4 count tag after walls 1, 3 and 5", "16-count intro", "1 restart: ...": how long or how many something is, and no label.</summary>
     private static bool TellsLength(string text, int at, int end)
     {
@@ -85,6 +117,18 @@ internal sealed class CountLabel
         Add(two, Places[0].Number / 10, false);
         Add(two, Places[0].Number % 10, true);
         return new CountLabel(two, Span, End);
+    }
+
+    /// <summary>Whole counts that are told within a sentence: "on three the left crosses behind", "on counts 5 and 6 rock forward, recover".</summary>
+    public static CountLabel Told(int first, int last, int start, int end)
+    {
+        List<LabelPlace> told = [];
+        for (int number = first; number <= last; number++)
+        {
+            Add(told, number, number > first);
+        }
+
+        return new CountLabel(told, TextSpan.FromBounds(start, end), end);
     }
 
     /// <summary>The label of a line of its own for a quick count, "a" or "e" as the &amp; has it; null where the line starts otherwise.</summary>
@@ -143,6 +187,7 @@ internal sealed class CountLabel
         bool pendingAnd = false;
         string pendingLetter = "&";
         bool hasNumber = false;
+        int inStrokes = 0;
         while (at < end && places.Count < MaximumCounts)
         {
             char c = text[at];
@@ -177,10 +222,11 @@ internal sealed class CountLabel
 
                 bool glued = at > labelStart && !char.IsWhiteSpace(text[at - 1]);
                 bool isFraction = stop < end && text[stop] is '/' or '¼' or '½' or '¾' or '⁄'
-                    && !(text[stop] == '/' && (stop + 1 >= end || text[stop + 1] is '/' or ' '));
+                    && !(text[stop] == '/' && (stop + 1 >= end || text[stop + 1] is '/' or ' ' or '&'));
                 bool pair = isFraction && !hasNumber && number is 5 or 7 && stop + 2 < end && text[stop] == '/' && text[stop + 1] - '0' == number + 1
                     && !char.IsAsciiDigit(text[stop + 2]) && !char.IsLetter(text[stop + 2]);
-                isFraction &= !pair;
+                inStrokes = isFraction && stop > inStrokes ? CountsInStrokes(text, at, end) ?? inStrokes : inStrokes;
+                isFraction &= !pair && stop > inStrokes;
                 bool isTimes = stop < end && text[stop] is 'x' or 'X' && (stop + 1 >= end || !char.IsLetter(text[stop + 1]));
                 bool isClock = stop + 1 < end && text[stop] == ':' && char.IsAsciiDigit(text[stop + 1]);
                 bool isOrdinal = stop + 1 < end && char.IsLetter(text[stop])

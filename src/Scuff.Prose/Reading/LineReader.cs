@@ -69,6 +69,19 @@ internal sealed class LineReader
             clauses = [repeat];
         }
 
+        if (AgainTurning(clauses) is (Clause sameAgain, Clause where, Clause turning))
+        {
+            // "then a second one, only this time turn a quarter to the right as the left steps back"
+            int complaints = _state.Complaints.Count;
+            LineContent? turned = _repeats.Read([sameAgain], places, whole, line, label, clocks, turning: (where, turning));
+            if (turned is not null)
+            {
+                return turned;
+            }
+
+            _state.Complaints.RemoveRange(complaints, _state.Complaints.Count - complaints);
+        }
+
         if (clauses.Count == 1 && clauses[0].IsRepeat
             || (clauses.Count > 0 && clauses[0].IsRepeat && clauses.All(c => c.IsRepeat || c.IsFeetOnly || c.Head is null || RepeatReader.IsBeside(c)
                 || (c.Head is { Verb: ActionKind.Brush or ActionKind.Touch or ActionKind.Scuff or ActionKind.Hitch, IsIng: true } && c.Link is Link.Hard
@@ -282,6 +295,60 @@ internal sealed class LineReader
             }
         }
 
+        foreach ((List<Term> named, List<Term> once) in NamedTimes(terms))
+        {
+            // "Paddle turn left 4 times: step R forward, pivot 1/8 left": the steps of one time, as often as the name says
+            List<Clause> name = ClauseBuilder.Build([.. named]);
+            List<Clause> body = ClauseBuilder.Build([.. once]);
+            ResolveTurnsTo(body);
+            if (name.FindAll(c => c.HasContent) is not [{ Times: > 1 and <= 8, Unknown.Count: 0 } title]
+                || body.Exists(c => c.Unknown.Count > 0 || c.IsRepeat || c.TimesStated) || body.Count(c => (c.Head ?? c.Dir) is not null && !c.IsAmp) < 2)
+            {
+                continue;
+            }
+
+            foreach (List<Clause> told in LineRepeats.Times(body, title.Times))
+            {
+                (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
+                    _search.Solve(told, places);
+                if (steps is { Fits: true, Cost: < 1.2 } && !TitleAgrees(title, steps) && best is { Fits: true })
+                {
+                    // "paddle 1/4 left x4: step R forward, pivot 1/8 left"
+                    TextSpan against = TextSpan.FromBounds(once[0].Span.Start, once[^1].Span.End);
+                    _state.Add(ReadingRules.MoveLeftOut.At(against, ("words", _state.Text.Substring(against.Start, against.Length)), ("counts", label)));
+                    break;
+                }
+
+                if (steps is { Fits: true, Cost: < 1.2 } && TitleAgrees(title, steps))
+                {
+                    (best, other, danced, figures, clauses) = best is { Fits: true } && IsDancedAs(best, steps)
+                        ? (best, other, danced, figures, clauses) : (steps, otherSteps, stepsDanced, stepFigures, told);
+                    break;
+                }
+            }
+        }
+
+        for (int split = 1; best is not { Fits: true } && split <= LongestTitle && split + 2 < terms.Count; split++)
+        {
+            // "Rumba box forward right side left together right forward hold": a name, and without a mark behind it the steps that it has
+            if (!terms.Take(split).Any(t => t is { Kind: TermKind.Move, Meaning: { Verb: null, Figures.Count: > 0 } })
+                || terms.Take(split + 1).Any(t => t.Kind is TermKind.Separator or TermKind.Open or TermKind.Times))
+            {
+                continue;
+            }
+
+            List<Clause> told = ClauseBuilder.Build(terms.GetRange(split, terms.Count - split));
+            ResolveTurnsTo(told);
+            (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
+                _search.Solve(told, places);
+            List<Clause> name = ClauseBuilder.Build(terms.GetRange(0, split));
+            if (steps is { Fits: true, Cost: < 1.2 } && told.TrueForAll(c => c.Unknown.Count == 0) && told.Count(c => c.HasContent && !c.IsAmp) > 1
+                && name.TrueForAll(c => c.Unknown.Count == 0) && _search.Solve(name, places).Best is { Fits: true } whatItIs && IsDancedAs(whatItIs, steps))
+            {
+                (best, other, danced, figures, clauses) = (steps, otherSteps, stepsDanced, stepFigures, told);
+            }
+        }
+
         if (best is not { Fits: true } || clauses.Exists(c => c.Unknown.Count > 0 || c.Detail.Exists(d => d.Unknown.Count > 0)))
         {
             // "Time steps: R behind L, L in place, R to side": the steps without the name they are given
@@ -361,6 +428,54 @@ internal sealed class LineReader
         return new LineContent(moves.ToValueList(), claims,
             best.Fits)
         { Places = counted, Notes = Styling(terms), LeavesWordsOut = best.Fits && _questions.LeftOut(clauses, danced, figures, best, whole, label) };
+    }
+
+    // no figure's name in front of its steps is longer, with its foot and its way
+    private const int LongestTitle = 4;
+
+    /// <summary>What names steps and says how often they are danced, and the steps of one time: after a colon, or within brackets.</summary>
+    private static IEnumerable<(List<Term> Named, List<Term> Once)> NamedTimes(List<Term> terms)
+    {
+        bool often = terms.Exists(t => t.Kind is TermKind.Times or TermKind.Number);
+        foreach ((int from, int to) in often ? NamedStretches(terms) : [])
+        {
+            if (terms[from - 1].Kind is not TermKind.Open && terms[from - 1].Text is not ":")
+            {
+                // a dash may as well part one move from the next
+                continue;
+            }
+
+            List<Term> named = [.. terms.Take(from - 1), .. terms.Skip(to + (terms[from - 1].Kind is TermKind.Open ? 1 : 0))];
+            yield return (named, terms.GetRange(from, to - from));
+        }
+    }
+
+    /// <summary>Whether a title in front of the steps says nothing against them: the foot that begins, the way round and how far.</summary>
+    private static bool TitleAgrees(Clause title, LineReading steps)
+    {
+        Foot? first = steps.Rows.Find(r => r.Action.Foot.ToFoot() is not null)?.Action.Foot.ToFoot();
+        List<PlacedRow> turns = steps.Rows.FindAll(r => r.Action.Turn.Sign != 0);
+        Foot? way = title.TurnSide;
+        return (title.Feet.Count == 0 || title.Feet[0].Foot == first || (turns.Count > 0 && title.Feet.Count == 1 && IsWay(title.Feet[0].Foot)))
+            && (title.Amount is not int amount || turns.TrueForAll(r => r.Action.Turn.Amount == amount)
+                || turns.Aggregate(Turn.None, (sum, r) => sum + r.Action.Turn).Amount == amount)
+            && (way is null || turns.TrueForAll(r => r.Action.Turn.Sign > 0 == (way == Foot.Right)))
+            && (title.DirSide is not Foot aside || way is not null || turns.Count > 0 || steps.Rows.Exists(r => r.Action.Direction == Direction.Side
+                && r.Action.Foot.ToFoot() == aside) || !steps.Rows.Exists(r => r.Action.Direction == Direction.Side))
+            && (title.Dir is not { Direction: Direction.Forward or Direction.Back } goes || steps.Rows.Exists(r
+                => FigureComparison.Family(r.Action.Direction) == goes.Direction));
+
+        bool IsWay(Foot side) => turns.TrueForAll(r => r.Action.Turn.Sign > 0 == (side == Foot.Right));
+    }
+
+    /// <summary>Whether two readings are danced alike: the same feet on the same counts, to the same places and with the same turns.</summary>
+    private static bool IsDancedAs(LineReading one, LineReading other)
+    {
+        IEnumerable<PlacedRow> mine = one.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None);
+        IEnumerable<PlacedRow> theirs = other.Rows.Where(r => !r.IsWith && r.Action.Foot != ActingFoot.None);
+        return one.DancesLike(other) && mine.Zip(theirs).All(p => p.First.Action.Direction is Direction.Unstated
+            || p.Second.Action.Direction is Direction.Unstated
+            || FigureComparison.Family(p.First.Action.Direction) == FigureComparison.Family(p.Second.Action.Direction));
     }
 
     /// <summary>
@@ -998,6 +1113,31 @@ internal sealed class LineReader
         again.Feet.Add(new FootWord(mirrored ? foot.Other() : foot, true, false));
         clauses.ForEach(c => again.Cover(c.Span));
         return again;
+    }
+
+    /// <summary>
+    /// The same once more with a turn that one of its steps makes ("repeat, turning 1/4 right as you step back on the left", "... on count 6"): what repeats,
+    /// what tells the step, and what tells the turn; null for other words.
+    /// </summary>
+    private static (Clause Repeat, Clause Where, Clause Turning)? AgainTurning(List<Clause> clauses)
+    {
+        List<Clause> told = clauses.FindAll(c => c.HasContent);
+        if (told is not [{ IsRepeat: true, Head: null, Amount: null, Dir: null } repeat, _, ..] || told.Count > 3
+            || clauses.Exists(c => c.Unknown.Count > 0 || c.Detail.Count > 0 || c.TimesStated)
+            || told.Find(c => c is { Amount: not null, TurnSide: not null, IsRepeat: false }) is not Clause turning)
+        {
+            return null;
+        }
+
+        if (turning.OnCount is not null && told.Count == 2 && turning is { Head: null, Dir: null })
+        {
+            return (repeat, turning, turning);
+        }
+
+        Clause where = told.Count == 2 ? turning : told.Find(c => !ReferenceEquals(c, repeat) && !ReferenceEquals(c, turning))!;
+        bool alone = ReferenceEquals(where, turning) || turning is { Head: null, Dir: null, Feet.Count: 0 };
+        return alone && where is { Dir: not null, Feet.Count: 1, IsRepeat: false, Head: null or { Verb: ActionKind.Step } } && (ReferenceEquals(where, turning)
+            || where.Amount is null) ? (repeat, where, turning) : null;
     }
 
     /// <summary>"As 1-4 but with left", "like 1-2 on the other side": the foot that begins, or that it is the other one.</summary>

@@ -60,6 +60,9 @@ internal static class LineRepeats
         }
     }
 
+    /// <summary>The clauses so many times over, once with the same feet and once with the feet exchanged each time.</summary>
+    public static IEnumerable<List<Clause>> Times(List<Clause> once, int times) => [Written(once, times, false), Written(once, times, true)];
+
     private static List<Clause> Written(List<Clause> body, int times, bool mirrored)
     {
         List<Clause> all = [];

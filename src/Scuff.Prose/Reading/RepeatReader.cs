@@ -13,7 +13,8 @@ internal sealed class RepeatReader(ReaderState state)
 {
     /// <summary>"Repeat 1-4 on the other foot": the moves of those counts again, mirrored when said or when only that is possible.</summary>
     public LineContent? Read(List<Clause> clauses, IReadOnlyList<LabelPlace> places, TextSpan whole, int line, string label,
-        List<(Facing Facing, TextSpan Span)> clocks, List<Clause>? restated = null, bool onlyMirrored = false)
+        List<(Facing Facing, TextSpan Span)> clocks, List<Clause>? restated = null, bool onlyMirrored = false,
+        (Clause Where, Clause Turn)? turning = null)
     {
         if (places.Count == 0)
         {
@@ -187,6 +188,16 @@ internal sealed class RepeatReader(ReaderState state)
             return null;
         }
 
+        if (turning is (Clause where, Clause turn))
+        {
+            if (Turned(copied, where, turn) is not List<WrittenMove> turned)
+            {
+                return null;
+            }
+
+            copied = turned;
+        }
+
         AddBeside(copied, clauses);
         copied = copied.Select(m => m with { Words = Phrasing.Describe(m) }).ToList();
         Weight weight = state.Weight;
@@ -198,6 +209,28 @@ internal sealed class RepeatReader(ReaderState state)
         state.Follow(copied, weight);
         Counts end = places.Max(p => p.Place);
         return new LineContent(copied.ToValueList(), clocks.Select(c => new FacingClaim(c.Facing, end, c.Span)).ToValueList(), true);
+    }
+
+    /// <summary>The moves with a turn on the one step that is told by its foot and its way, or by its count; null where that is none or several.</summary>
+    private static List<WrittenMove>? Turned(List<WrittenMove> copied, Clause where, Clause turn)
+    {
+        bool Is(WrittenStep step) => where.OnCount is int count ? step.Count.Place == Counts.FromWhole(count - 1)
+            : step.Action.Foot.ToFoot() == where.Feet[0].Foot && step.Action.Effect == WeightEffect.Takes
+                && FigureComparison.Family(step.Action.Direction) == FigureComparison.Family(where.Dir!.Direction);
+        List<WrittenStep> found = [.. copied.SelectMany(m => m.Steps).Where(Is)];
+        if (found is not [{ Action: { Turn.Sign: 0, Foot: not ActingFoot.None } }] || turn is not { Amount: int amount, TurnSide: Foot side })
+        {
+            return null;
+        }
+
+        Turn made = Turn.FromEighths(side == Foot.Right ? amount : -amount);
+        return copied.ConvertAll(m => m.Steps.Any(Is)
+            ? m with
+            {
+                StatedTurn = (m.StatedTurn ?? Turn.None) + made,
+                Steps = m.Steps.Select(s => Is(s) ? s with { Action = s.Action with { Turn = made } } : s).ToValueList(),
+            }
+            : m);
     }
 
     /// <summary>Whether it says after a repeat how that ends: "repeat starting with R, and brush L".</summary>

@@ -20,6 +20,7 @@ internal static class StylePhrases
     /// <summary>Marks the stretches; the terms keep their places in the text.</summary>
     public static void Mark(List<Term> terms)
     {
+        MarkTips(terms);
         int start = 0;
         while (start < terms.Count)
         {
@@ -48,6 +49,37 @@ internal static class StylePhrases
             start = end + 1;
         }
     }
+
+    /// <summary>
+    /// "L coaster (tip: small steps, stay on the balls of your feet)", "... - note: keep it low": what is said to the dancer in brackets, or up to the end of
+    /// the line, moves nobody. Where it tells a turn, a weight, a foot's move or how often, it may, and is read as any other words.
+    /// </summary>
+    private static void MarkTips(List<Term> terms)
+    {
+        for (int i = 0; i + 2 < terms.Count; i++)
+        {
+            bool opens = terms[i].Kind is TermKind.Open or TermKind.Separator or TermKind.Dash && IsTip(terms[i + 1].Text)
+                && terms[i + 2].Text is ":" or "-" or "–" or "—" or "=";
+            if (!opens)
+            {
+                continue;
+            }
+
+            int end = terms[i].Kind is TermKind.Open ? terms.FindIndex(i, t => t.Kind is TermKind.Close) : terms.Count;
+            end = end < 0 ? terms.Count : end;
+            bool feet = terms.FindIndex(i, end - i, t => t.Kind is TermKind.Foot or TermKind.Side or TermKind.Lead || t.Meaning.Side is not null) >= 0;
+            bool tells = terms.FindIndex(i, end - i, t => t.Kind is TermKind.Amount or TermKind.Turn or TermKind.Times or TermKind.Repeat
+                or TermKind.RepeatMirrored or TermKind.WeightOn or TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth or TermKind.Clock
+                or TermKind.Number) >= 0;
+            for (int at = i + 1; at < end && !feet && !tells; at++)
+            {
+                terms[at] = terms[at] with { Meaning = new Meaning(TermKind.Style) };
+            }
+        }
+    }
+
+    private static bool IsTip(string word) => word.ToLowerInvariant() is "tip" or "tips" or "hint" or "hints" or "note" or "notes" or "nb" or "remember"
+        or "reminder" or "remark" or "style" or "styling" or "think" or "feel" or "caution" or "careful" or "teaching tip" or "style tip" or "styling tip";
 
     /// <summary>"Run it back with a spring in the step: R, L, R": up to where the words say in what manner, from the with on; or -1.</summary>
     private static int LastOfManner(List<Term> terms, int start, int end)

@@ -359,6 +359,12 @@ internal sealed partial class TextReaderRun
         bool inFront = stop < words.Length && words[stop] is ':' or '.' or '-' && begins == 0;
         bool behind = stop >= words.Length || (words[stop] is '.' or '!' && stop + 1 >= words.Length);
         (int from, int to) = inFront ? (line.Start + stop + 1, line.End) : (line.Start, line.Start + Math.Max(0, begins - 1));
+        if (stop < words.Length && words[stop] is '(' && words[^1] is ')' && words[stop..].IndexOf(')') == words.Length - stop - 1 && begins == 0)
+        {
+            // "Monterey 1/4 right twice, 8 counts (point R, 1/4 right closing R, point L, close L)"
+            (inFront, from, to) = (true, line.Start, line.End);
+        }
+
         if ((!inFront && !(behind && begins > 0)) || to - from < 12)
         {
             return null;

@@ -50,6 +50,7 @@ internal sealed partial class TextReaderRun
         _heading = new HeadingReader(_state);
         ReadFootLetters();
         JoinWhatBelongsTogether();
+        PassOverItemNumbers();
     }
 
     /// <summary>A sentence on the pattern that is read once all sections are known.</summary>
@@ -295,12 +296,12 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (ReadLetteredSection(line, index) || ReadNumberedCounts(line, index))
+        if (ReadLetteredSection(line, index) || ReadNumberedCounts(line, index) || ReadCountsTold(line, index))
         {
             return;
         }
 
-        if ((InTwos(CountLabel.Read(_text, line.Start, line.End)) ?? QuickCount(index)) is CountLabel label
+        if ((InTwos(CountLabel.Read(_text, line.Start, line.End)) ?? QuickCount(index) ?? PairInStrokes(line, index)) is CountLabel label
             && (_section is not null || _tag is not null || label.End < line.End || IsRangeHeading(line, label, index) is not null))
         {
             if (IsRangeHeading(line, label, index) is CountLabel first)

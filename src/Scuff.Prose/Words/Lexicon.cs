@@ -14,6 +14,7 @@ internal sealed class Lexicon
     private readonly Node _root = new();
     private readonly Dictionary<string, byte> _words = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string[]> _aliases = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> _slips = new(StringComparer.Ordinal);
     private readonly HashSet<string> _ordinary = new(StringComparer.Ordinal);
     private readonly HashSet<string> _beforeHour = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> _afterHour = new(StringComparer.OrdinalIgnoreCase);
@@ -32,6 +33,16 @@ internal sealed class Lexicon
             if (kind == "alias")
             {
                 AddAlias(value, forms);
+                continue;
+            }
+
+            if (kind == "slip")
+            {
+                foreach (string form in forms.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+                {
+                    _slips[form] = value;
+                }
+
                 continue;
             }
 
@@ -104,6 +115,12 @@ internal sealed class Lexicon
 
     /// <summary>The words that a short form stands for, or null.</summary>
     public IReadOnlyList<string>? StandsFor(string word) => _aliases.GetValueOrDefault(word) ?? _base?.StandsFor(word);
+
+    /// <summary>
+    /// The word of the dance that a word of every day may have been typed for, or that a telephone has put in its place ("shuttle" for shuffle, "tow" for toe);
+    /// it is meant only where it stands as the other does. Null for other words.
+    /// </summary>
+    public string? SlipFor(string word) => _slips.GetValueOrDefault(word) ?? _base?.SlipFor(word);
 
     /// <summary>Whether a word beside a number makes it an hour of the clock ("kl 9", "9 uhr").</summary>
     /// <param name="word">The word.</param>

@@ -72,6 +72,14 @@ internal static class TermReader
                 continue;
             }
 
+            if (AsStep(tokens, at, terms, lexicon) is int likewise)
+            {
+                TextSpan told = TextSpan.FromBounds(token.Span.Start, tokens[at + likewise - 1].Span.End);
+                terms.Add(new Term(FillerMeaning, told, WordsOf(text, told)));
+                at += likewise;
+                continue;
+            }
+
             if (NoWeight(tokens, at) is int refused)
             {
                 TextSpan none = TextSpan.FromBounds(token.Span.Start, tokens[at + refused - 1].Span.End);
@@ -397,6 +405,13 @@ internal static class TermReader
                 continue;
             }
 
+            if (tokens[i].Kind == WordTokenKind.Word && lexicon.SlipFor(tokens[i].Text) is string typed && StandsAsMove(tokens, i, lexicon))
+            {
+                // "L shuttle fwd", "tough R": a telephone knows other words
+                tokens[i] = tokens[i] with { Text = typed, IsCorrected = true };
+                continue;
+            }
+
             if (tokens[i].Kind == WordTokenKind.Word && lexicon.StandsFor(tokens[i].Text) is IReadOnlyList<string> words)
             {
                 WordToken token = tokens[i];
@@ -453,6 +468,35 @@ internal static class TermReader
         }
 
         return tokens;
+    }
+
+    /// <summary>
+    /// Whether a word stands where a move does, with a foot before it or a foot, a way or an amount of turn behind it, and not as talk does ("a tough R").
+    /// </summary>
+    private static bool StandsAsMove(List<WordToken> tokens, int at, Lexicon lexicon)
+    {
+        WordToken before = at > 0 ? tokens[at - 1] : default;
+        bool talk = before.Text is "a" or "an" or "the" or "like" or "look" or "looking" or "feel" or "feeling" or "be" or "being" or "very" or "so" or "as"
+            or "too" or "of" or "your" or "my" or "with" or "and" or "stay" or "act" or "some" or "for"
+            || (at > 0 && before.Kind == WordTokenKind.Word && lexicon.Word(before.Text)?.Kind is TermKind.Style);
+        if (talk)
+        {
+            return false;
+        }
+
+        if (before.Text is not null && IsFootWord(before.Text))
+        {
+            return true;
+        }
+
+        int next = at + 1;
+        while (next < tokens.Count && tokens[next].Text is "the" or "your" or "to" or "on" or "with")
+        {
+            next++;
+        }
+
+        return next < tokens.Count && (IsFootWord(tokens[next].Text) || tokens[next].Kind is WordTokenKind.Fraction
+            || (tokens[next].Kind == WordTokenKind.Word && lexicon.Word(tokens[next].Text)?.Kind is TermKind.Dir or TermKind.Amount));
     }
 
     /// <summary>"Touch R by L", "set the right foot down by the left": beside that foot.</summary>
@@ -626,6 +670,37 @@ internal static class TermReader
         }
 
         return weight && changes && each ? end - at : null;
+    }
+
+    /// <summary>
+    /// "Set the right down in front as a step forward", "put it back as a proper step": how many tokens say of a step that it is one, or null. The way is left
+    /// where it is not told yet.
+    /// </summary>
+    private static int? AsStep(List<WordToken> tokens, int at, List<Term> terms, Lexicon lexicon)
+    {
+        if (tokens[at].Text is not "as" || at + 2 >= tokens.Count || tokens[at + 1].Text is not ("a" or "an" or "one" or "your" or "its"))
+        {
+            return null;
+        }
+
+        int end = at + 2;
+        while (end < tokens.Count && tokens[end].Text is "full" or "proper" or "real" or "normal" or "ordinary" or "plain" or "whole" or "weighted" or "simple")
+        {
+            end++;
+        }
+
+        int from = terms.FindLastIndex(t => t.Kind is TermKind.Separator or TermKind.Then or TermKind.Join or TermKind.Amp) + 1;
+        bool isStep = end < tokens.Count && tokens[end].Text is "step"
+            && terms.FindIndex(from, t => t is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step }) >= 0;
+        if (!isStep)
+        {
+            return null;
+        }
+
+        bool said = end + 1 < tokens.Count && lexicon.Longest(tokens, end + 1) is ({ Kind: TermKind.Dir } way, int used)
+            && terms.FindIndex(from, t => t.Kind is TermKind.Dir && t.Meaning.Direction == way.Direction && t.Meaning.Side == way.Side) >= 0
+            && used > 0;
+        return end + 1 - at + (said ? lexicon.Longest(tokens, end + 1)!.Value.Tokens : 0);
     }
 
     /// <summary>"Without putting any weight on it", "do not transfer the weight", "no weight change": how many tokens, or null.</summary>

@@ -25,6 +25,9 @@ internal sealed class SentencePart
     /// <summary>How often the tag is danced, where that is said without naming the tag again.</summary>
     public int? Times { get; set; }
 
+    /// <summary>Whether what is danced there is called a bridge, after which the wall goes on.</summary>
+    public bool SaysBridge { get; set; }
+
     /// <summary>Whether it says that there is no tag or no restart.</summary>
     public bool Denied { get; set; }
 

@@ -258,6 +258,7 @@ internal sealed partial class SentenceScan
         {
             Before(at);
             _current.Acts.Add(new InterruptionAct.PlayTag(name));
+            _current.SaysBridge = _words.Is(at, "bridge", "bridges");
             if (_current.Times is int times)
             {
                 SetTimes(_current, times);

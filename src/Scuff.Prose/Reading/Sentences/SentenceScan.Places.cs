@@ -1,3 +1,4 @@
+using Scuff.Dances;
 using Scuff.Prose.Words;
 using Scuff.Timing;
 
@@ -87,9 +88,16 @@ internal sealed partial class SentenceScan
         _current.After = place;
     }
 
-    /// <summary>"Restart on wall 6, same place": where the break told before it is.</summary>
+    /// <summary>"Restart on wall 6, same place": where the break told before it is; "same tag again": the one told before.</summary>
     private int TrySamePlace(int at)
     {
+        if (_words.Is(at, "same") && _words.Is(at + 1, "tag", "bridge", "break")
+            && (_dance.Tags.Count == 1 || Parts.Exists(p => p.Acts.Exists(a => a is InterruptionAct.PlayTag))))
+        {
+            // "same bridge again after 16 counts of wall 4": the one that was told
+            return 1;
+        }
+
         if (!_words.Is(at, "same") || !_words.Is(at + 1, "place", "spot", "point", "count", "position", "part")
             || _current.WholeWall || (Parts.FindLast(p => p.After is not null)?.After ?? _placeBefore) is not Counts place)
         {

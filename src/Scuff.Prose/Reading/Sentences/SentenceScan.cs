@@ -190,6 +190,7 @@ internal sealed partial class SentenceScan
             if (part.Acts.Count == 0 && !part.Denied)
             {
                 part.Acts.AddRange(before.Acts);
+                part.SaysBridge = before.SaysBridge;
                 if (part.After is null && !part.WholeWall)
                 {
                     part.After = before.After;
@@ -201,6 +202,12 @@ internal sealed partial class SentenceScan
             {
                 SetTimes(part, times);
             }
+        }
+
+        foreach (SentencePart part in Parts.Where(p => p is { SaysBridge: true, WholeWall: false, After: not null, Acts: [.., InterruptionAct.PlayTag] }))
+        {
+            // a bridge is put into a wall, which goes on behind it
+            part.Acts.Add(new InterruptionAct.GoOn());
         }
 
         return Parts;
