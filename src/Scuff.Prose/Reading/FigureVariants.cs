@@ -236,7 +236,10 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
     internal static bool CrossesFirst(StepDefinition definition, Direction where) => definition is { NamedBy: NamedBy.Travel, Rows.Count: > 2 }
         && definition.Rows[0].Foot is RelativeFoot.Other && definition.Rows[0].Action.Direction == where;
 
-    /// <summary>The way that a figure goes whose clause tells how it begins, with a foot that crosses; null for any other.</summary>
+    /// <summary>
+    /// The way that a figure goes whose clause tells how it begins, with a foot that crosses the other ("weave R over L"); null for any other:
+    /// a weave behind R goes right.
+    /// </summary>
     private static Foot? WayByCross(Clause clause, Direction stated)
     {
         if (stated is not (Direction.CrossFront or Direction.CrossBehind) || clause is not { Feet: [{ Foot: Foot crossing }], DirFirst: false, Times: 1 }
@@ -246,7 +249,7 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         }
 
         Foot onward = crossing.Other();
-        return (clause.DirSide ?? onward) == onward && (clause.Reference ?? onward) == onward ? onward : null;
+        return (clause.DirSide ?? onward) == onward && clause.Reference == onward ? onward : null;
     }
 
     /// <summary>Whether it is one jump onto both feet, crossed.</summary>
