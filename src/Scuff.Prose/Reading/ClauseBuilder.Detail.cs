@@ -115,6 +115,18 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (Grinds(owner) && inner.Count > 0 && inner.TrueForAll(c => c is { Amount: null, WeightNote: null, Detail.Count: 0, Unknown.Count: 0 }
+                && (c.Part is "toe" or "toes" || c.Head?.Verb is ActionKind.SwivelToes or ActionKind.SplitToes or ActionKind.FanToe or ActionKind.Swivel
+                || (c is { Head: null, Part.Length: 0 } && !ReferenceEquals(c, inner[0]))))
+            && Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Text.Contains("toe", StringComparison.OrdinalIgnoreCase)))
+        {
+            // "grind right heel forward (toes left to right)": how a grind is made
+            owner.HasStyle = true;
+            owner.Cover(_terms[Math.Min(close, _end - 1)].Span);
+            at = close;
+            return;
+        }
+
         bool hasClock = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind == TermKind.Clock);
         TakeWeightNote(owner, contentStart, close);
 
@@ -281,6 +293,9 @@ internal sealed partial class ClauseBuilder
 
         _pending = _current.HasContent ? _pending : Link.Hard;
     }
+
+    private static bool Grinds(Clause clause) => clause.Head is { Verb: ActionKind.Grind }
+        or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.Grind }, ..] }, ..] };
 
     /// <summary>Whether a clause tells only what knees and body do: "bend the knees", "down", "up again".</summary>
     private static bool IsOfBody(Clause told) => told is { Feet.Count: 0, Amount: null, HasTurnWord: false, Times: 1 }

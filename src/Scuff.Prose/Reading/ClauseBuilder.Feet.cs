@@ -217,9 +217,9 @@ internal sealed partial class ClauseBuilder
         bool withOther = (_with || term.Text.StartsWith("with", StringComparison.OrdinalIgnoreCase)) && _current.Feet.Count == 1
             && _current.Feet[0].Foot != foot;
         if (withOther && _current.Feet[0].MayBeReference && _current is { Dir.Direction: Direction.Together, Reference: null }
-            && _current.DirText.StartsWith("clos", StringComparison.OrdinalIgnoreCase))
+            && SaysClosing(_current.DirText))
         {
-            // "close right with left": the first goes to the second
+            // "close right with left", "gather right with left": the first goes to the second
             _current.Reference = foot;
             _current.Feet[0] = _current.Feet[0] with { MayBeReference = false };
             _pending = Link.None;
@@ -567,6 +567,12 @@ internal sealed partial class ClauseBuilder
         || (_current is { Dir.Direction: Direction.Together, Feet.Count: 1, Reference: null }
             && _current.DirText.StartsWith("tog", StringComparison.OrdinalIgnoreCase))
         || (_current is { HasVerb: true, IsFigure: false, FootFirst: false, Feet: [{ } last], Dir: null, Amount: null, Part.Length: 0 } && last.Foot == foot);
+
+    // a foot that is drawn to the other: "close", "gather", "collect", "reunite"
+    private static bool SaysClosing(string word) => word.StartsWith("clos", StringComparison.OrdinalIgnoreCase)
+        || word.StartsWith("gather", StringComparison.OrdinalIgnoreCase) || word.StartsWith("collect", StringComparison.OrdinalIgnoreCase)
+        || word.StartsWith("unite", StringComparison.OrdinalIgnoreCase) || word.StartsWith("reunite", StringComparison.OrdinalIgnoreCase)
+        || word.StartsWith("attach", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Whether a foot is said to be what the weight goes onto: "onto RF", "onto the right foot", and for a sway "on RF".</summary>
     private bool SaysUpon(Term foot, int at) => (_current.Head?.Verb is ActionKind.Sway or ActionKind.Lunge

@@ -235,7 +235,7 @@ internal sealed partial class ClauseBuilder
             afterRecover = false;
         }
 
-        bool closing = (term.Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase) || dir.Special == "lock")
+        bool closing = (SaysClosing(term.Text) || dir.Special == "lock")
             && !term.Text.Contains(' ', StringComparison.Ordinal) && _current is { Feet.Count: 1 }
             && (_current.Dir is { Direction: Direction.Back } || _current is { Dir: null, Head.Verb: ActionKind.Step }) && footFollows
             && _pending is Link.None && _terms[NextIndex(at + 1)].Meaning.Side != _current.Feet[0].Foot;

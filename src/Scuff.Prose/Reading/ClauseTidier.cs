@@ -895,6 +895,9 @@ internal sealed partial class ClauseTidier
 
             bool ofToes = _clauses[i] is { Part: "toe" or "toes", HasTurnWord: true, Feet.Count: 0, Amount: null, Head: null }
                 or { Head: { Verb: ActionKind.SplitToes or ActionKind.FanToe or ActionKind.SwivelToes, IsIng: true }, Feet.Count: 0, Amount: null };
+            // "grind right heel forward, toes left to right"
+            ofToes |= _clauses[i] is { Head: null, Part: "toe" or "toes", Amount: null, Feet: [{ IsCertain: false } from], DirSide: Foot to }
+                && from.Foot != to;
             if (ofToes && _clauses[i - 1].Head is { Verb: ActionKind.Grind })
             {
                 // "grind R heel turning toes from left to right": how a grind is made
@@ -1147,6 +1150,24 @@ internal sealed partial class ClauseTidier
                 continue;
             }
 
+            bool fanned = fetch is { Head.Verb: ActionKind.FanToe or ActionKind.FanHeel, Feet.Count: 1 }
+                or { Head.Verb: ActionKind.Swivel, Part: "toe" or "heel", Feet.Count: 1, BothFeet: false }
+                or { Head: { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.FanToe or ActionKind.FanHeel }] }, ..] }, Feet.Count: 1 };
+            if (fanned && put is { Head: null or { Verb: ActionKind.Step or ActionKind.Recover }, Amount: null, Detail.Count: 0 }
+                && NamesPart(put) && (put.Dir is { Direction: Direction.Together or Direction.In or Direction.Home or Direction.Centre }
+                || (put.Head is not null && put.Dir is { Direction: Direction.Back }) || (put.Head?.Verb is ActionKind.Recover && put.Dir is null))
+                && put.Feet.TrueForAll(f => f.Foot == fetch.Feet[0].Foot))
+            {
+                // "fan right toe out, bring right toe back in": it stays where it is and only turns back
+                put.Head = fetch.Head;
+                put.HeadText = fetch.HeadText;
+                put.Part = fetch.Head!.Verb is ActionKind.Swivel ? fetch.Part : "";
+                put.Dir = (put.Dir ?? new Meaning(TermKind.Dir)) with { Direction = Direction.In };
+                put.Feet.Clear();
+                put.Feet.AddRange(fetch.Feet);
+                continue;
+            }
+
             bool gesture = fetch.Head?.Verb is ActionKind.Dig or ActionKind.Touch or ActionKind.Point or ActionKind.Tap or ActionKind.Kick
                 || (fetch.Head is null && fetch.Part is "heel" or "toe");
             if (gesture && fetch.Feet.Count == 1 && put is { Head.Verb: ActionKind.Step, Dir: { Direction: Direction.Back } way, Feet.Count: 1, Amount: null }
@@ -1268,6 +1289,9 @@ internal sealed partial class ClauseTidier
             i--;
         }
     }
+
+    private static bool NamesPart(Clause clause) => clause.Part is "toe" or "toes" or "heel" or "heels"
+        || clause.HeadText.Contains("toe", StringComparison.OrdinalIgnoreCase) || clause.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>"Pivot 1/4 left taking weight onto L": where the turn ends, no move of its own.</summary>
     private void JoinWeights()

@@ -411,7 +411,7 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 || definition.Id.StartsWith("push", StringComparison.Ordinal));
         amountMissing |= clause.Amount is null && original.TotalTurn.Sign != 0 && !clause.Head!.NamesAmount
             && clause.HeadText.EndsWith("turning", StringComparison.OrdinalIgnoreCase);
-        List<VariantRow> rows = RowsOf(definition, named, eighths, clause);
+        List<VariantRow> rows = RowsOf(definition, named, eighths, clause, situation.Weight);
         if (!isNamed && LandsCrossed(definition))
         {
             // nobody said which foot is in front
@@ -638,7 +638,7 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
                 named = same ? free : free.Other();
             }
 
-            foreach (VariantRow row in RowsOf(definition, named, eighths, clause))
+            foreach (VariantRow row in RowsOf(definition, named, eighths, clause, situation.Weight))
             {
                 weight = row.Action.WeightAfter(weight);
                 rows.Add(row with { At = row.At + at });
@@ -678,7 +678,7 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
 
     private static bool GoesThere(VariantRow row, Direction way) => FigureComparison.Family(row.Action.Direction) == FigureComparison.Family(way);
 
-    private static List<VariantRow> RowsOf(StepDefinition definition, Foot named, Ratio? eighths, Clause clause)
+    private static List<VariantRow> RowsOf(StepDefinition definition, Foot named, Ratio? eighths, Clause clause, Weight before)
     {
         List<VariantRow> rows = new(definition.Rows.Count);
         Turn native = named == Foot.Right ? definition.TotalTurn : -definition.TotalTurn;
@@ -760,9 +760,10 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             };
         }
 
-        if (rows[0].Action.Kind is ActionKind.Lunge && clause.Dir is null && clause.HeadText.Contains("forward", StringComparison.OrdinalIgnoreCase))
+        if (rows[0].Action.Kind is ActionKind.Lunge && clause.Dir is null
+            && Array.Exists(clause.HeadText.Split(' ', '-'), w => w.StartsWith("f", StringComparison.OrdinalIgnoreCase)))
         {
-            // "lunge forward R": the name says where
+            // "lunge forward R", "L lunge fwd": the name says where, in full or in short
             rows[0] = rows[0] with { Action = rows[0].Action with { Direction = Direction.Forward } };
         }
 
@@ -771,8 +772,11 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             rows[0] = rows[0] with { Action = rows[0].Action with { Direction = way } };
         }
 
-        if (clause.WeightNote is not null && rows.Count > 0)
+        bool stays = clause is { WeightNote: TermKind.WeightOn, WeightFoot: Foot standing } && before == standing.ToWeight()
+            && rows.TrueForAll(r => r.Action is { Foot: ActingFoot.None, Effect: WeightEffect.Keeps });
+        if (clause.WeightNote is not null && rows.Count > 0 && !stays)
         {
+            // "bump hips twice (weight stays left)" where the left has it already: the hips move, and no foot
             ApplyWeightNote(rows, clause);
         }
 

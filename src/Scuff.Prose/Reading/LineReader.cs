@@ -38,6 +38,7 @@ internal sealed class LineReader
     {
         List<Term> terms = TermReader.Read(_state.Text, start, end, _state.Lexicon);
         List<(Facing Facing, TextSpan Span)> clocks = TakeClocks(terms, out Turn bodyAngle);
+        NameInBrackets(terms);
         PassOverCounts(terms, places);
         StepOnce(terms);
         RecoverAcross(terms);
@@ -967,10 +968,43 @@ internal sealed class LineReader
         return bodyAngle;
     }
 
+    /// <summary>"[Hinge 1/2 R] 1/4 right stepping L back, ...": a name in square brackets stands before its steps as one with a colon does.</summary>
+    private void NameInBrackets(List<Term> terms)
+    {
+        int close = terms is [{ Kind: TermKind.Open }, ..] && _state.Text[terms[0].Span.Start] is '['
+            ? terms.FindIndex(1, t => t.Kind is TermKind.Close or TermKind.Open) : -1;
+        List<Term> name = close < 2 ? [] : terms.GetRange(1, close - 1);
+        bool named = close > 1 && _state.Text[terms[close].Span.Start] is ']' && terms[close].Kind is TermKind.Close
+            && !name.Exists(t => t.Kind is TermKind.Separator or TermKind.Number)
+            && (name.Exists(t => t is { Kind: TermKind.Move, Meaning.Figures.Count: > 0 })
+                || (name.Exists(t => t.Kind is TermKind.Move) && !name.Exists(t => t.Kind is TermKind.Foot or TermKind.Side or TermKind.Dir)))
+            && terms.FindIndex(close, t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Amount or TermKind.Turn) > 0;
+        if (named)
+        {
+            terms[close] = new Term(new Meaning(TermKind.Separator), terms[close].Span, ":");
+            terms.RemoveAt(0);
+        }
+    }
+
     private void ResolveTurnsTo(List<Clause> clauses)
     {
         Facing? facing = _state.Facing;
         Foot? lastTurn = null;
+        for (int i = 0; i + 1 < clauses.Count && facing is Facing before; i++)
+        {
+            Clause next = clauses[i + 1];
+            if (clauses[i] is { IsTurnOnly: true, TurnTo: int goal, Amount: null, WeightNote: null } aim && next is { Amount: int made, TurnSide: Foot round }
+                && clauses.Take(i).All(c => c is { Amount: null, TurnTo: null })
+                && before + Turn.FromEighths(round == Foot.Right ? made : -made) == Facing.FromEighths(goal))
+            {
+                // "squaring up to 12:00 with 1/8 turn right step R to side": where the turn goes, told before how far it is
+                next.Cover(aim.Span);
+                next.Link = aim.Link;
+                next.IsWith = aim.IsWith;
+                clauses.RemoveAt(i);
+            }
+        }
+
         foreach (Clause clause in clauses)
         {
             if (clause.Amount is not null && clause.TurnSide is null && lastTurn is Foot sameWay && clause.Start >= 0

@@ -289,18 +289,35 @@ internal sealed partial class TextReaderRun
             || StartsWithWord(words, "start") || StartsWithWord(words, "begin") || StartsWithWord(words, "end");
         if (headed || opens || words[0] is '#' or '/' or '[' or '*' or '=' or '-' or '>' || _text[next.Start - 1] is '|' || (next.Start > 1
             && _text[next.Start - 2] is '|') || SectionHeading(words) is not null
-            || CountLabel.Read(_text, next.Start, next.End) is not null || SentenceReader.LooksLikeSentence(words) || GluedLabel(next) is not null)
+            || SentenceReader.LooksLikeSentence(words))
         {
             return false;
         }
 
+        CountLabel? own = CountLabel.Read(_text, next.Start, next.End);
+        CountLabel? glued = own ?? GluedLabel(next);
+        bool upToCounts = false;
+        if (glued is not null)
+        {
+            (bool several, int reached, upToCounts) = RunsReach(line);
+            bool linked = own is null || (StartsWithWord(words, "and") && own.Places.Count > 2);
+            if (!linked || !(several || upToCounts) || FirstNumber(glued) != reached + 1)
+            {
+                return false;
+            }
+
+            // "1-2 cross, side 3&4 right sailor step 5-6 cross, side" and below it "and 7&8 behind, ...": one stretch of words
+            return true;
+        }
+
+        upToCounts = RunsReach(line).UpToCounts;
         char last = _text[line.End - 1];
         string ending = _text[Math.Max(line.Start, line.End - 6)..line.End].ToLowerInvariant();
         bool open = last is ',' or '&' or '/' or '+' or '(' || ending.EndsWith(" and", StringComparison.Ordinal)
             || ending.EndsWith(" then", StringComparison.Ordinal)
             || ending.EndsWith(" with", StringComparison.Ordinal) || ending.EndsWith(" to", StringComparison.Ordinal)
             || ending.EndsWith(" the", StringComparison.Ordinal)
-            || ending.EndsWith(" on", StringComparison.Ordinal);
+            || ending.EndsWith(" on", StringComparison.Ordinal) || upToCounts;
         if (!open && !isIndented && !char.IsLower(words[0]))
         {
             return false;
@@ -310,6 +327,31 @@ internal sealed partial class TextReaderRun
         int unknown = terms.Count(t => t.Kind == TermKind.Unknown);
         return terms.Exists(t => t.Kind is TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Turn or TermKind.Amount or TermKind.WeightOn)
             && (unknown == 0 || (open && unknown * 3 <= terms.Count));
+    }
+
+    /// <summary>
+    /// Whether a line holds several runs of counts, up to which number they go, and whether the last of them ends the line with its moves on the next:
+    /// "1&amp;2 behind, side, side 3&amp;4 behind, side, side 5-6".
+    /// </summary>
+    private (bool Several, int Reached, bool UpToCounts) RunsReach(TextLine line)
+    {
+        if (CountLabel.Read(_text, line.Start, line.End) is not CountLabel first)
+        {
+            return (false, 0, false);
+        }
+
+        List<(CountLabel Label, int Start, int End)> runs = Runs(line, first);
+        int reached = LastNumber(runs[^1].Label);
+        int start = line.End;
+        while (start > line.Start && (char.IsAsciiDigit(_text[start - 1]) || _text[start - 1] is '&' or '-' or '–'))
+        {
+            start--;
+        }
+
+        bool ends = start > first.End + 1 && start < line.End && char.IsWhiteSpace(_text[start - 1])
+            && CountLabel.Read(_text, start, line.End) is CountLabel hanging && hanging.End == line.End && hanging.Places.Count > 1
+            && FirstNumber(hanging) == reached + 1;
+        return ends ? (true, LastNumber(CountLabel.Read(_text, start, line.End)!), true) : (runs.Count > 1, reached, false);
     }
 
     private int BeforeBlanks(int at, int from)
@@ -431,6 +473,7 @@ internal sealed partial class TextReaderRun
     {
         List<(CountLabel, int, int)> runs = [];
         int from = line.Start;
+        int told = 0;
         for (int i = line.Start; i < line.End; i++)
         {
             if (_text[i] is not ('(' or '[') || _text.IndexOf(_text[i] == '(' ? ')' : ']', i, line.End - i) is not (> 0 and int close))
@@ -439,9 +482,12 @@ internal sealed partial class TextReaderRun
             }
 
             if (CountLabel.Read(_text, i + 1, close) is { } label && label.End == close && (runs.Count == 0
-                || FirstNumber(label) == LastNumber(runs[^1].Item1) + 1)
+                || FirstNumber(label) == told + 1 || (IsLoneAnd(label) && !IsLoneAnd(runs[^1].Item1)
+                && _text.AsSpan(from, i - from).ContainsAnyInRange('a', 'z')))
                 && i > from)
             {
+                // "(7) left to side (&) right across left (8)": an & goes on with the count before it
+                told = IsLoneAnd(label) ? told : LastNumber(label);
                 runs.Add((label, from, i));
                 from = close + 1;
                 i = close;
@@ -488,9 +534,9 @@ internal sealed partial class TextReaderRun
 
         // "Repeat 1-4     5-8": the counts that come next, and no others, are those of the line itself
         int stop = WithoutCountWord(line.Start, start);
-        bool told = TellsMoves(line with { End = stop }, start - stop > 1, goesOn)
+        bool moves = TellsMoves(line with { End = stop }, start - stop > 1, goesOn)
             || (last.Places.Count > 1 && RepeatsOn(line.Start, start, FirstNumber(last)));
-        return told ? [(last, line.Start, EndOfWords(line.Start, stop, out _))] : [];
+        return moves ? [(last, line.Start, EndOfWords(line.Start, stop, out _))] : [];
     }
 
     private bool RepeatsOn(int from, int to, int first)

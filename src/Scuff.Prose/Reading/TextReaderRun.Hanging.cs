@@ -54,7 +54,11 @@ internal sealed partial class TextReaderRun
 
     private static bool TellsABreak(string words) => (SentenceReader.HasWord(words, "restart") || SentenceReader.HasWord(words, "tag")
         || SentenceReader.HasWord(words, "bridge"))
-        && SentenceReader.NamesWall(words) && words.AsSpan().IndexOfAnyInRange('0', '9') >= 0;
+        && SentenceReader.NamesWall(words) && (words.AsSpan().IndexOfAnyInRange('0', '9') >= 0 || CountedInWords().IsMatch(words));
+
+    [GeneratedRegex(@"\b(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|one|two|three|four|five|six|seven|eight|nine|ten)\b",
+        RegexOptions.IgnoreCase)]
+    private static partial Regex CountedInWords();
 
     private void AddNote(Note note)
     {

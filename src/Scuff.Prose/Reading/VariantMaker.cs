@@ -101,10 +101,12 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 if ((VariantParts.IsStepAndPivot(definition) || paddle) && clause.Head.Verb is null)
                 {
                     // "step R forward, half pivot left": the step is written out already
-                    int? stated = clause.Amount;
+                    (int? stated, Foot? way) = (clause.Amount, clause.TurnSide);
                     clause.Amount ??= definition.Rows.Count == 2 ? definition.TotalTurn.Amount.Floor : 4;
+                    // "1/8 paddle to the left", "1/8 paddle left onto LEFT": the way round
+                    clause.TurnSide ??= clause.DirSide ?? (paddle && stated is not null && clause.Feet is [{ IsCertain: false } side, ..] ? side.Foot : null);
                     _turns.AddPivot(variants, clause, situation);
-                    clause.Amount = stated;
+                    (clause.Amount, clause.TurnSide) = (stated, way);
                 }
             }
         }

@@ -22,9 +22,11 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
             }
 
             (List<Clause> owners, List<PlacedRow> rows) = Around(terms[at]);
-            if (IsStyling(at) || owners.Exists(c => c.Detail.Exists(d => Covers(d, terms[at]))))
+            bool ofDetail = owners.Exists(c => c.Detail.Exists(d => Covers(d, terms[at])));
+            if (IsStyling(at) || (ofDetail && (GestureOf(terms[at].Meaning.Verb) is not ActionKind gesture
+                || rows.Exists(r => GestureOf(r.Action.Kind) == gesture))))
             {
-                // a remark, or the detail of a name
+                // a remark, or the detail of a name; but a vine whose detail ends in a scuff is not danced with its customary touch
                 continue;
             }
 
@@ -49,6 +51,16 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
 
         return found;
     }
+
+    // what a foot does in the air or on the floor, where one word may stand for its kin: a brush is as good as a scuff
+    private static ActionKind? GestureOf(ActionKind? kind) => kind switch
+    {
+        ActionKind.Scuff or ActionKind.Brush => ActionKind.Scuff,
+        ActionKind.Kick or ActionKind.Flick => ActionKind.Kick,
+        ActionKind.Hitch or ActionKind.Hook => ActionKind.Hitch,
+        ActionKind.Stomp => ActionKind.Stomp,
+        _ => null,
+    };
 
     private static string? Named(Term term) => term.Kind switch
     {

@@ -30,7 +30,7 @@ internal static class BorrowedWords
             {
                 "in" => Meant(tokens, i),
                 "next" => IsNextMove(tokens, i) ? "then" : null,
-                "before" => IsOver(tokens, i) ? "over" : null,
+                "before" => IsOver(tokens, i) ? "over" : ComesFirst(tokens, i) ? "then" : null,
                 "point" => IsToe(tokens, i) ? "toe" : null,
                 "for" => IsToSide(tokens, i) ? "to" : null,
                 "on" => i > 0 && tokens[i - 1].Text is "rf" or "lf" && i + 2 < tokens.Count && tokens[i + 1].Text is "the"
@@ -106,6 +106,40 @@ internal static class BorrowedWords
         }
 
         return false;
+    }
+
+    // "1/2 right before R steps next to L", "turn 1/2 right before stepping R back": what stands before it is danced first
+    private static bool ComesFirst(List<WordToken> tokens, int at)
+    {
+        if (at == 0 || tokens[at - 1].Kind is WordTokenKind.Mark)
+        {
+            return false;
+        }
+
+        int next = at + 1;
+        while (next < tokens.Count && tokens[next].Text is "the" or "your" or "you")
+        {
+            next++;
+        }
+
+        int verb = next;
+        while (verb < tokens.Count && (IsFoot(tokens[verb].Text) || tokens[verb].Text is "foot"))
+        {
+            verb++;
+        }
+
+        if (verb >= tokens.Count || tokens[verb].Kind is not WordTokenKind.Word)
+        {
+            return false;
+        }
+
+        string word = tokens[verb].Text;
+        string bare = word.EndsWith("ing", StringComparison.Ordinal) ? word[..^3] : word.EndsWith('s') ? word[..^1] : "";
+        bool done = IsMoved(bare) || IsMoved(bare + "e") || IsMoved(bare.TrimEnd('e'))
+            || (bare.Length > 2 && bare[^1] == bare[^2] && IsMoved(bare[..^1]))
+            || bare is "clos" or "close" or "plac" or "place" or "put" or "putt" or "go" or "goe" or "join" or "walk" or "bring" or "recover" or "sweep"
+                or "slid" or "slide" or "drag" or "dragg" or "pivot" or "turn";
+        return done && (verb > next || word.EndsWith("ing", StringComparison.Ordinal));
     }
 
     // "mark the point R behind", "touch point of LF": the tip of the foot

@@ -13,6 +13,10 @@ namespace Scuff.Prose.Reading.Sentences;
 /// <param name="weightAt">Where the weight is before a place of a part.</param>
 internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance, Func<int, Counts, Weight> weightAt)
 {
+    [GeneratedRegex(@"\b(?:(?:carry|carries|carrying|go|goes|going|dance|keep) on|continu(?:e|es|ing)|resume|resuming|proceed|proceeding|start|begin) $",
+        RegexOptions.IgnoreCase)]
+    private static partial Regex GoesOnBefore();
+
     /// <summary>Where in a sentence the words on changed counts begin, or -1.</summary>
     public static int ChangeStart(string words)
     {
@@ -29,6 +33,12 @@ internal sealed partial class ChangedCountsReader(ReaderState state, Dance dance
                 || words.AsSpan(0, at - 4).EndsWith("until ", StringComparison.OrdinalIgnoreCase)))
             {
                 // "dance to and with count 16": as far as it goes, nothing changes
+                continue;
+            }
+
+            if (at > 0 && mark.StartsWith("with count", StringComparison.Ordinal) && GoesOnBefore().IsMatch(words.AsSpan(0, at)))
+            {
+                // "then carry on with count 17": where it goes on
                 continue;
             }
 

@@ -110,7 +110,8 @@ internal sealed partial class SentenceReader
         // "tag after wall 2, 4 counts: sway R, L, R": the _steps stand in the sentence
         TextLine? inline = opensTag ? null : _steps.Inline(tokens, line, changeAt < 0 ? line.End : line.Start + changeAt);
         bool restartsAfter = inline is TextLine stop && (HasWord(_state.Text.AsSpan(stop.End, line.End - stop.End), "restart")
-            || (stop.End < line.End && _state.Text[stop.End] == ')'));
+            || (stop.End < line.End && _state.Text[stop.End] == ')')
+            || (tokens.FindLast(t => t.Span.End <= stop.Start).Text is "add" or "adding"));
         List<WordToken> told = inline is TextLine cut ? [.. tokens.Where(t => t.Span.End <= cut.Start || (restartsAfter && t.Span.Start >= cut.End))] : tokens;
         string part = PartOf(told);
         bool tagOnly = ofTag is not null && TellsOnlyWalls(words);
@@ -409,7 +410,9 @@ internal sealed partial class SentenceReader
     {
         for (int i = 0; i + 1 < tokens.Count; i++)
         {
-            if (tokens[i].Kind == WordTokenKind.Number && tokens[i + 1].Text is "counts" or "count" && tokens[i].Value is > 0 and < 1000)
+            // "after 16 counts add ..." tells where, not how long
+            if (tokens[i].Kind == WordTokenKind.Number && tokens[i + 1].Text is "counts" or "count" && tokens[i].Value is > 0 and < 1000
+                && !(i > 0 && tokens[i - 1].Text is "after" or "first"))
             {
                 return Counts.FromWhole(tokens[i].Value);
             }

@@ -6,6 +6,12 @@ internal sealed partial class SentenceScan
     /// <summary>Words that urge or reassure, or lead to what is told behind them; how many they are, or 0.</summary>
     private int TryAside(int at)
     {
+        if (_words.Is(at, "nb", "ps") || (_words.Is(at, "n", "p") && _words.Is(at + 1, ".") && _words.Is(at + 2, "b", "s")))
+        {
+            // "N.B. The tag is danced once": look here
+            return _words.Is(at, "nb", "ps") ? 1 : _words.Is(at + 3, ".") ? 4 : 3;
+        }
+
         if (_words.Is(at, "without"))
         {
             // "dance it twice without any interruption"

@@ -42,6 +42,15 @@ internal sealed partial class SentenceScan
             return afterOrdinals - at;
         }
 
+        if (ordinals.Count > 0 && _words.Is(at - 1, "the")
+            && (_words.Is(at - 2, "of", "after", "on", "in", "at", "during") || (_words.Is(at - 2, "and", "&", ",") && IsWall(at - 3)))
+            && NamesOrdinalWallBefore(at)
+            && (afterOrdinals >= _words.Count || _words.Is(afterOrdinals, ".", ",", ";", "!", ")", "and", "then", "after", "facing", "(")))
+        {
+            // "at the end of the second wall and again at the end of the fifth"
+            return Add(ordinals, afterOrdinals - at);
+        }
+
         if (_words[at].Kind == WordTokenKind.Number && _words.Is(at + 1, "wall") && _words.NumberAt(at + 2) is null
             && _words.Is(at - 1, "after", "on", "in", "at", "the", "of", "during"))
         {
@@ -81,6 +90,19 @@ internal sealed partial class SentenceScan
         }
 
         return Add(walls, end - at);
+    }
+
+    private bool NamesOrdinalWallBefore(int at)
+    {
+        for (int i = 0; i < at; i++)
+        {
+            if (_words.OrdinalAt(i) is (_, int used) && IsWall(i + used))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private int Add(List<int> walls, int used)

@@ -94,6 +94,8 @@ internal sealed partial class SentenceSteps(ReaderState state, Dance dance, Func
     private TextLine? InBrackets(List<WordToken> tokens, TextLine line, int end)
     {
         int tag = tokens.FindIndex(t => t.Text is "tag" or "bridge");
+        int extra = tokens.FindIndex(t => t.Text is "extra" or "additional" or "add");
+        tag = tag < 0 ? extra : tag;
         for (int i = tag + 1; tag >= 0 && i < tokens.Count; i++)
         {
             bool dash = tokens[i].Text is "-" or "–" or "—" && tokens[i].SpaceBefore && !(tokens[i - 1].Kind == WordTokenKind.Number && i + 1 < tokens.Count
@@ -110,7 +112,10 @@ internal sealed partial class SentenceSteps(ReaderState state, Dance dance, Func
             }
 
             List<Term> terms = TermReader.Read(state.Text, tokens[i].Span.End, close, state.Lexicon);
-            bool steps = terms.Exists(t => t.Kind == TermKind.Move) && terms.Exists(t => t.Kind is TermKind.Foot or TermKind.Side)
+            // "four extra counts (side, touch, side, touch)": moves one after the other, though no foot is named
+            bool listed = !dash && terms.Count(t => t.Kind is TermKind.Move or TermKind.Dir) > 1
+                && terms.TrueForAll(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Separator or TermKind.Join or TermKind.Filler);
+            bool steps = terms.Exists(t => t.Kind == TermKind.Move) && (listed || terms.Exists(t => t.Kind is TermKind.Foot or TermKind.Side))
                 && !terms.Exists(t => t.Kind is TermKind.Unknown or TermKind.Repeat)
                 && !SentenceReader.LooksLikeSentence(state.Text.AsSpan(tokens[i].Span.End, close - tokens[i].Span.End));
             if (steps)
@@ -119,7 +124,40 @@ internal sealed partial class SentenceSteps(ReaderState state, Dance dance, Func
             }
         }
 
-        return null;
+        return Added(tokens, line, end);
+    }
+
+    // "after 16 counts add 2 hip sways, then carry on": what is added, up to where the dance goes on
+    private TextLine? Added(List<WordToken> tokens, TextLine line, int end)
+    {
+        int add = tokens.FindIndex(t => t.Text is "add" or "adding");
+        if (add < 0 || add + 1 >= tokens.Count)
+        {
+            return null;
+        }
+
+        int stop = add + 1;
+        while (stop < tokens.Count && tokens[stop].Span.Start < end && tokens[stop].Text is not ("." or ";" or "then" or "before" or "(" or ")" or "at"
+            or "after" or "during" or "wall" or "continue" or "carry" or "restart" or ":" or "-" or "–"))
+        {
+            stop++;
+        }
+
+        while (stop > add + 1 && tokens[stop - 1].Text is "," or "and")
+        {
+            stop--;
+        }
+
+        if (stop == add + 1)
+        {
+            return null;
+        }
+
+        List<Term> terms = TermReader.Read(state.Text, tokens[add + 1].Span.Start, tokens[stop - 1].Span.End, state.Lexicon);
+        bool steps = terms.Exists(t => t.Kind is TermKind.Move) && terms.TrueForAll(t => t.Kind is TermKind.Move or TermKind.Dir or TermKind.Separator
+            or TermKind.Join or TermKind.Filler or TermKind.Foot or TermKind.Side or TermKind.Number or TermKind.Times or TermKind.Part or TermKind.Size
+            or TermKind.Amount or TermKind.BothFeet or TermKind.Amp);
+        return steps ? new TextLine(line.Number, tokens[add + 1].Span.Start, tokens[stop - 1].Span.End) : null;
     }
 
     /// <summary>A tag whose steps stand in the sentence: "tag after wall 2, 4 counts: sway R, L, R, L".</summary>
