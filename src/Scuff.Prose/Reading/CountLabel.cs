@@ -149,7 +149,7 @@ internal sealed class CountLabel
     {
         int at = SkipBlank(text, start, end);
         int opened = 0;
-        at = BehindMarks(text, at, end);
+        at = BehindThen(text, BehindMarks(text, at, end), end);
         while (at < end && text[at] is '(' or '[' or '*' or '•' or '·' or '●' or '○' or '▪' or '■' or '◦' or '►' or '➤' or '→')
         {
             opened++;
@@ -433,6 +433,7 @@ internal sealed class CountLabel
             if (far >= end || !(text[at] is '#' || IsBullet(text[at]) || (text[at] is '-' or '–' or '—' && next == ' '))
                 || !(char.IsAsciiDigit(text[far]) || text[far] is '&' or '(' or '[' or '#' || IsBullet(text[far])
                 || (text[far] is '-' or '–' or '—' && far + 1 < end && text[far + 1] == ' ')
+                || (text[at] is not '#' && IsCounting(text.AsSpan(far, end - far)))
                 || text.AsSpan(far, end - far) is ['*', '*', >= '0' and <= '9', ..]))
             {
                 break;
@@ -448,6 +449,46 @@ internal sealed class CountLabel
         }
 
         return at;
+    }
+
+    // "Then counts 5-8: ...", "Next, 5-8 ...": what joins the line to the one above
+    private static int BehindThen(string text, int at, int end)
+    {
+        foreach (string word in (ReadOnlySpan<string>)["and then", "then", "next", "now"])
+        {
+            if (at + word.Length >= end || !text.AsSpan(at, word.Length).Equals(word, StringComparison.OrdinalIgnoreCase) || char.IsLetter(text[at + word.Length]))
+            {
+                continue;
+            }
+
+            int far = SkipBlank(text, at + word.Length + (text[at + word.Length] is ',' or ':' ? 1 : 0), end);
+            int stop = far;
+            while (stop < end && char.IsAsciiDigit(text[stop]))
+            {
+                stop++;
+            }
+
+            int next = SkipBlank(text, stop, end);
+            bool isRange = stop > far && next + 1 < end && text[next] is '-' or '–' or '&' && char.IsAsciiDigit(text[SkipBlank(text, next + 1, end - 1)]);
+            return isRange || IsCounting(text.AsSpan(far, end - far)) ? far : at;
+        }
+
+        return at;
+    }
+
+    // "Counts 1-2", "count 3"
+    private static bool IsCounting(ReadOnlySpan<char> text)
+    {
+        foreach (string word in (ReadOnlySpan<string>)["counts", "count", "cts", "ct", "beats", "beat"])
+        {
+            if (text.StartsWith(word, StringComparison.OrdinalIgnoreCase))
+            {
+                ReadOnlySpan<char> rest = text[word.Length..].TrimStart([' ', '\u00A0', ':', '.']);
+                return rest.Length < text.Length - word.Length && rest.Length > 0 && char.IsAsciiDigit(rest[0]);
+            }
+        }
+
+        return false;
     }
 
     private static bool IsBullet(char c) => c is '•' or '·' or '●' or '○' or '▪' or '■' or '◦' or '►' or '➤' or '→';
