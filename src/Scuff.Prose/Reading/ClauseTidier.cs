@@ -1134,10 +1134,12 @@ internal sealed partial class ClauseTidier
                     Head.Verb: ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.SwivelHeels or ActionKind.SwivelToes or ActionKind.FanToe
                     or ActionKind.FanHeel
                 }
-                && put is { SaysIt: true, Head.Verb: ActionKind.Step, Feet.Count: 0 }
+                && (put is { SaysIt: true, Head.Verb: ActionKind.Step, Feet.Count: 0 }
+                    || (put is { Head.Verb: ActionKind.Step or ActionKind.Recover, Feet.Count: 0, Amount: null, Detail.Count: 0 } && NamesPart(put)
+                        && fetch.Head.Verb is ActionKind.SplitHeels or ActionKind.SplitToes))
                 && put.Dir is { Direction: Direction.Together or Direction.In or Direction.Home or Direction.Back })
             {
-                // "heels apart, then bring them together again"
+                // "heels apart, then bring them together again", "split heels, bring heels back together"
                 put.Head = fetch.Head;
                 put.HeadText = fetch.HeadText;
                 put.Dir = put.Dir with { Direction = Direction.In };

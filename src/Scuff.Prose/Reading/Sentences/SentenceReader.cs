@@ -59,7 +59,7 @@ internal sealed partial class SentenceReader
         RegexOptions.IgnoreCase)]
     private static partial Regex OnlyWalls();
 
-    [GeneratedRegex(@"\bwalls?\b|\bW ?\d{1,2}\b|\b(?:\d{1,2} ?(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth)"
+    [GeneratedRegex(@"\bwalls?\b|\beow\b|\bW ?\d{1,2}\b|\b(?:\d{1,2} ?(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth)"
         + @" (?:round|rotation|repetition|time (?:through|round|around))\b", RegexOptions.IgnoreCase)]
     private static partial Regex WallNamed();
 

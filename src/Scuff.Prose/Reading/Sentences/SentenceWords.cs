@@ -5,17 +5,18 @@ namespace Scuff.Prose.Reading.Sentences;
 /// <summary>The words of sentences about the pattern, and how they are walked through.</summary>
 internal sealed class SentenceWords(List<WordToken> told)
 {
-    // "W3", "aft 16 cts" and "RS" in full
-    private readonly List<WordToken> tokens = [.. told.Select((t, i) => t.Text switch
+    // "W3", "aft 16 cts", "EOW 7" and "RS" in full
+    private readonly List<WordToken> tokens = [.. told.SelectMany((t, i) => t.Text switch
     {
-        "w" when i + 1 < told.Count && told[i + 1].Kind == WordTokenKind.Number => t with { Text = "wall" },
-        "cts" or "cnts" or "cnt" => t with { Text = "counts" },
-        "c" when i > 0 && told[i - 1].Kind == WordTokenKind.Number => t with { Text = "counts" },
-        "ct" => t with { Text = "count" },
-        "aft" => t with { Text = "after" },
-        "bef" => t with { Text = "before" },
-        "rs" => t with { Text = "restart" },
-        _ => t,
+        "w" when i + 1 < told.Count && told[i + 1].Kind == WordTokenKind.Number => (WordToken[])[t with { Text = "wall" }],
+        "cts" or "cnts" or "cnt" => [t with { Text = "counts" }],
+        "c" when i > 0 && told[i - 1].Kind == WordTokenKind.Number => [t with { Text = "counts" }],
+        "ct" => [t with { Text = "count" }],
+        "aft" => [t with { Text = "after" }],
+        "bef" => [t with { Text = "before" }],
+        "rs" => [t with { Text = "restart" }],
+        "eow" => [t with { Text = "end" }, t with { Text = "of" }, t with { Text = "wall" }],
+        _ => [t],
     })];
 
     private static readonly Dictionary<string, int> Numbers = new(StringComparer.Ordinal)
