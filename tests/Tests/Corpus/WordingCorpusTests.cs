@@ -15,6 +15,7 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         "unseen", "unseen-b", "unseen-g", "unseen-k", "unseen-l", "unseen-m",
         "unseen-n", "unseen-o", "unseen-p", "unseen-q", "unseen-r",
         "unseen-s", "unseen-t", "unseen-u", "unseen-v", "unseen-w", "unseen-x", "unseen-y", "unseen-z",
+        "unseen-aa",
     ];
 
     /// <summary>Folder, least share read right in thousandths, most cases read wrong without a question, most questions not asked.</summary>
@@ -81,6 +82,8 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         { "unseen-y", 796, 0, 0 },
         { "thirty-fourth", 981, 0, 0 },
         { "unseen-z", 833, 0, 1 },
+        { "thirty-fifth", 833, 2, 0 },
+        { "unseen-aa", 685, 3, 0 },
     };
 
     [Theory]
