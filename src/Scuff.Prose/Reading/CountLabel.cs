@@ -456,7 +456,8 @@ internal sealed class CountLabel
     {
         foreach (string word in (ReadOnlySpan<string>)["and then", "then", "next", "now"])
         {
-            if (at + word.Length >= end || !text.AsSpan(at, word.Length).Equals(word, StringComparison.OrdinalIgnoreCase) || char.IsLetter(text[at + word.Length]))
+            if (at + word.Length >= end || char.IsLetter(text[at + word.Length])
+                || !text.AsSpan(at, word.Length).Equals(word, StringComparison.OrdinalIgnoreCase))
             {
                 continue;
             }
