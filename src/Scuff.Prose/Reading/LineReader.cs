@@ -410,6 +410,7 @@ internal sealed class LineReader
             _questions.WeightElsewhere(best, danced, label);
             _questions.RecoverTwice(best, danced, label);
             _questions.BehindOrBack(best, danced, whole, places);
+            _questions.OutThenIn(best, danced, whole, places);
             _questions.SlipAndCounts(best, danced, places, label);
             _questions.DetailPassedOver(best, danced, label, _search);
             _comparison.Compare(figures, best, danced);

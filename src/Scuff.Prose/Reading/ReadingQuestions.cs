@@ -334,6 +334,33 @@ internal sealed class ReadingQuestions(ReaderState state)
         }
     }
 
+    /// <summary>
+    /// "Again out, in" under toes or heels that fan: no foot and no move is named, and one foot that steps out while the other steps in is hardly ever meant.
+    /// </summary>
+    public void OutThenIn(LineReading best, List<Clause> danced, TextSpan whole, IReadOnlyList<LabelPlace> places)
+    {
+        List<PlacedRow> rows = best.Rows.FindAll(r => !r.IsWith);
+        if (!Enumerable.Range(1, Math.Max(0, rows.Count - 1)).Any(i => IsBare(rows[i - 1], Direction.Out, danced) && IsBare(rows[i], Direction.In, danced)
+            && (i < 2 || rows[i - 2].Action.Direction != Direction.Out)))
+        {
+            // "out, out, in, in" is steps
+            return;
+        }
+
+        string first = Phrasing.Describe(best.Rows);
+        string second = string.Join(", ", rows.Select(r => Phrasing.Describe(IsBare(r, Direction.Out, danced) || IsBare(r, Direction.In, danced)
+            ? r.Action with { Kind = ActionKind.SplitHeels, Foot = ActingFoot.Both, Effect = WeightEffect.Shares } : r.Action)));
+        state.Add(ReadingRules.TwoReadings.At(whole, ("first", first), ("second", second))
+            .OnCount(LabelPlaces.FirstCount(places))
+            .WithFixes(
+                new Fix("write " + first, new TextRemedy([new TextEdit(whole, first)]), false),
+                new Fix("write " + second, new TextRemedy([new TextEdit(whole, second)]), false)));
+    }
+
+    private static bool IsBare(PlacedRow row, Direction way, List<Clause> danced)
+        => row is { Action: { Kind: ActionKind.Step, Turn.Sign: 0 } action, Clause: >= 0 } && action.Direction == way && row.Clause < danced.Count
+            && danced[row.Clause] is { Head: null, DirSide: null, Feet.Count: 0, Amount: null };
+
     private static bool IsBareBehind(PlacedRow row, List<Clause> danced)
         => row is { Action: { Kind: ActionKind.Step, Direction: Direction.CrossBehind, Turn.Sign: 0 }, Clause: >= 0 } && row.Clause < danced.Count
             && danced[row.Clause] is { Head: null or { Verb: ActionKind.Step }, Reference: null, DirSide: null, Feet.Count: 1, Amount: null } told

@@ -199,16 +199,36 @@ internal sealed class RepeatReader(ReaderState state)
         }
 
         AddBeside(copied, clauses);
+        Weight weight = EndsOn(copied, clauses, whole, label);
         copied = copied.Select(m => m with { Words = Phrasing.Describe(m) }).ToList();
-        Weight weight = state.Weight;
-        foreach (WrittenStep step in copied.SelectMany(m => m.Steps))
-        {
-            weight = step.Action.WeightAfter(weight);
-        }
-
         state.Follow(copied, weight);
         Counts end = places.Max(p => p.Place);
         return new LineContent(copied.ToValueList(), clocks.Select(c => new FacingClaim(c.Facing, end, c.Span)).ToValueList(), true);
+    }
+
+    /// <summary>
+    /// Where the weight is when all is repeated. "Repeat, weight on L": what leaves it on both feet ends there now; where a step has it elsewhere, that is asked.
+    /// </summary>
+    private Weight EndsOn(List<WrittenMove> copied, List<Clause> clauses, TextSpan whole, string label)
+    {
+        Weight weight = copied.SelectMany(m => m.Steps).Aggregate(state.Weight, (w, s) => s.Action.WeightAfter(w));
+        Foot? told = clauses.Where(c => c.WeightNote is TermKind.WeightOn).Select(c => c.WeightFoot).LastOrDefault(f => f is not null);
+        if (told is not Foot foot || weight == foot.ToWeight())
+        {
+            return weight;
+        }
+
+        WrittenMove last = copied[^1];
+        if (weight is Weight.Shared or Weight.Unknown && last.Steps[^1] is { Action.Foot: ActingFoot.Both } end)
+        {
+            StepAction ended = end.Action with { Effect = foot == Foot.Left ? WeightEffect.ToLeft : WeightEffect.ToRight };
+            copied[^1] = last with { Steps = [.. last.Steps.Span[..^1], end with { Action = ended }] };
+            return foot.ToWeight();
+        }
+
+        state.Add(ReadingRules.WordsUnused.At(whole, ("words", state.Text.Substring(whole.Start, whole.Length)), ("counts", label), ("unused", "weight"),
+            ("read", string.Join(", ", copied.Select(m => Phrasing.Describe(m))))));
+        return weight;
     }
 
     /// <summary>The moves with a turn on the one step that is told by its foot and its way, or by its count; null where that is none or several.</summary>

@@ -61,7 +61,7 @@ public sealed class RewriteTests(ITestOutputHelper output)
         ("semicolons", 1000, 0),
         ("strokes", 1000, 0),
         ("dashes", 984, 2),
-        ("plus signs", 960, 3),
+        ("plus signs", 959, 3),
         ("arrows", 995, 0),
         ("then", 994, 1),
         ("and", 995, 1),

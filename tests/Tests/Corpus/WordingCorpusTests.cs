@@ -82,7 +82,7 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         { "unseen-y", 796, 0, 0 },
         { "thirty-fourth", 981, 0, 0 },
         { "unseen-z", 833, 0, 1 },
-        { "thirty-fifth", 833, 2, 0 },
+        { "thirty-fifth", 851, 0, 0 },
         { "unseen-aa", 685, 3, 0 },
     };
 
