@@ -32,10 +32,35 @@ internal static class BeatPath
     /// <param name="last">The music ends here, in seconds.</param>
     /// <param name="shortest">No beat is shorter, in seconds.</param>
     /// <param name="longest">No beat is longer, in seconds.</param>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static BeatRow Find(float[] heard, double first, double last, double shortest = 0.25, double longest = 1.34)
+        => Search(Evidence(heard), first, last, shortest, longest);
+
+    /// <summary>Logits at 50 steps a second to 100 frames, by straight lines; none counts for more than a lone answer may.</summary>
+    public static float[] Evidence(float[] heard)
     {
-        float[] evidence = Evidence(heard);
+        float[] evidence = new float[heard.Length * 2];
+        for (int i = 0; i < evidence.Length; i++)
+        {
+            double at = Math.Clamp((i - 0.5) / 2, 0, Math.Max(0, heard.Length - 1));
+            int k = (int)at;
+            float right = heard[Math.Min(k + 1, heard.Length - 1)];
+            evidence[i] = Math.Clamp((float)(heard[k] + ((right - heard[k]) * (at - k))), -Surest, Surest);
+        }
+
+        return evidence;
+    }
+
+    /// <summary>The same from evidence, [frames], as <see cref="Evidence"/> makes it.</summary>
+    /// <param name="evidence">The evidence.</param>
+    /// <param name="first">The music begins here, in seconds.</param>
+    /// <param name="last">The music ends here, in seconds.</param>
+    /// <param name="shortest">No beat is shorter, in seconds.</param>
+    /// <param name="longest">No beat is longer, in seconds.</param>
+    /// <param name="perSecondLeft">What every second of music costs that is left without beats at either end.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public static BeatRow Search(
+        float[] evidence, double first, double last, double shortest = 0.25, double longest = 1.34, double perSecondLeft = PerSecondLeft)
+    {
         int from = Math.Clamp((int)(first * Hearing.FramesPerSecond), 0, evidence.Length);
         int to = Math.Clamp((int)Math.Ceiling(last * Hearing.FramesPerSecond), from, evidence.Length);
         int low = Math.Clamp((int)Math.Round(shortest * Hearing.FramesPerSecond), Shortest, Longest);
@@ -54,7 +79,7 @@ internal static class BeatPath
         int kept = high + 1;
         float[] score = new float[kept * lengths];
         short[] before = new short[frames * lengths];
-        double perFrame = PerSecondLeft / Hearing.FramesPerSecond;
+        double perFrame = perSecondLeft / Hearing.FramesPerSecond;
         int bestFrame = 0;
         int bestLength = 0;
         double best = double.NegativeInfinity;
@@ -103,21 +128,6 @@ internal static class BeatPath
 
         beats.Reverse();
         return new BeatRow([.. Smoothed(beats, evidence)], best);
-    }
-
-    // Logits at 50 steps a second to 100 frames, by straight lines.
-    private static float[] Evidence(float[] heard)
-    {
-        float[] evidence = new float[heard.Length * 2];
-        for (int i = 0; i < evidence.Length; i++)
-        {
-            double at = Math.Clamp((i - 0.5) / 2, 0, Math.Max(0, heard.Length - 1));
-            int k = (int)at;
-            float right = heard[Math.Min(k + 1, heard.Length - 1)];
-            evidence[i] = Math.Clamp((float)(heard[k] + ((right - heard[k]) * (at - k))), -Surest, Surest);
-        }
-
-        return evidence;
     }
 
     private static int LowestBefore(int now, int low) => Math.Max(low, (int)Math.Ceiling(now * (1 - MostChange))) - low;
