@@ -659,8 +659,8 @@ internal sealed partial class ClauseTidier
         {
             if (_clauses[i] is { Head: { Verb: null, Figures: [{ Id: "swivel_centre" }, ..] }, Link: Link.None }
                 && _clauses[i - 1] is { Head.Verb: ActionKind.Recover or ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null, Detail.Count: 0 } verb
-                && _clauses[i - 2] is { Feet.Count: 1, Head: { Verb: ActionKind.FanToe or ActionKind.FanHeel }
-                    or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.FanToe or ActionKind.FanHeel }] }, ..] } })
+                && _clauses[i - 2] is { Feet.Count: 1 } fanned && (fanned.Head?.Verb is ActionKind.FanToe or ActionKind.FanHeel
+                || fanned.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.FanToe or ActionKind.FanHeel }] }, ..] }))
             {
                 // "fan right toes out to right, return toes to centre": nobody recovers
                 _clauses[i].Link = verb.Link;

@@ -107,8 +107,8 @@ internal sealed class CountLabel
         }
 
         string[] words = text[stop..Math.Min(end, stop + 24)].ToLowerInvariant().Split([' ', '-', ',', ':', '.'], StringSplitOptions.RemoveEmptyEntries);
-        return words.Length > 0 && words[0] is "restart" or "restarts" || words.Length > 1 && words[0] is "count" or "counts" or "beat" or "beats" or "ct" or "cts"
-            or "cnt" && words[1] is "tag" or "tags" or "bridge" or "intro" or "introduction" or "ending" or "break" or "restart";
+        return words.Length > 0 && words[0] is "restart" or "restarts" || words.Length > 1 && words[0] is "count" or "counts" or "beat" or "beats"
+            or "ct" or "cts" or "cnt" && words[1] is "tag" or "tags" or "bridge" or "intro" or "introduction" or "ending" or "break" or "restart";
     }
 
     /// <summary>A label of one number of two digits as the two counts that they are: "12", "78".</summary>
