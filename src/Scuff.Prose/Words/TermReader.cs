@@ -548,8 +548,8 @@ internal static class TermReader
 
     private static bool IsOfSum(string word) => word is "so" or "that" or "thats" or "which" or "this" or "thus" or "thereby" or "having" or "you" or "youve"
         or "we" or "weve" or "have" or "has" or "now" or "made" or "make" or "makes" or "making" or "completed" or "completing"
-        or "turned" or "done" or "danced" or "gone" or "it" or "is" or "been" or "gives" or "giving" or "in" or "all" or "total" or "altogether" or "together" or "a" or "an" or "one" or "your"
-        or "the" or "turn" or "circle" or "rotation" or "round" or "around" or "three" or "3" or "3/4" or "will" or "of";
+        or "turned" or "done" or "danced" or "gone" or "it" or "is" or "been" or "gives" or "giving" or "in" or "all"
+        or "total" or "altogether" or "together" or "a" or "an" or "one" or "your" or "the" or "turn" or "circle" or "rotation" or "round" or "around" or "three" or "3" or "3/4" or "will" or "of";
 
     /// <summary>
     /// Whether a word stands where a move does, with a foot before it or a foot, a way or an amount of turn behind it, and not as talk does ("a tough R").
