@@ -655,6 +655,21 @@ internal sealed partial class ClauseTidier
             home.Dir = new Meaning(TermKind.Dir) { Direction = Direction.Home };
         }
 
+        for (int i = _clauses.Count - 1; i > 1; i--)
+        {
+            if (_clauses[i] is { Head: { Verb: null, Figures: [{ Id: "swivel_centre" }, ..] }, Link: Link.None }
+                && _clauses[i - 1] is { Head.Verb: ActionKind.Recover or ActionKind.Step, Feet.Count: 0, Dir: null, Amount: null, Detail.Count: 0 } verb
+                && _clauses[i - 2] is { Feet.Count: 1 } fanned && (fanned.Head?.Verb is ActionKind.FanToe or ActionKind.FanHeel
+                || fanned.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.FanToe or ActionKind.FanHeel }] }, ..] }))
+            {
+                // "fan right toes out to right, return toes to centre": nobody recovers
+                _clauses[i].Link = verb.Link;
+                _clauses[i].IsWith = verb.IsWith;
+                _clauses[i].Cover(verb.Span);
+                _clauses.RemoveAt(i - 1);
+            }
+        }
+
         for (int i = 1; i < _clauses.Count; i++)
         {
             if (_clauses[i] is { Head: { Verb: null, Figures: [{ Id: "swivel_centre" }, ..] } head, Feet.Count: 0 } back
@@ -1225,12 +1240,21 @@ internal sealed partial class ClauseTidier
                 continue;
             }
 
-            if (put is { SaysIt: true, Head.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick, Link: Link.Soft }
-                && put.Feet.Count == 0 && fetch is { Feet.Count: 1, Amount: null, Detail.Count: 0, WeightNote: null }
-                    and ({ Head: null, Part.Length: 0 } or { Head.Verb: ActionKind.Slide or ActionKind.Drag })
-                && fetch.Dir?.Direction is null or Direction.Out or Direction.Side or Direction.Forward or Direction.Back or Direction.Up)
+            bool swung = fetch is { HasTurnWord: true, Head: null, Dir: not null, Amount: null, WeightNote: null, Detail.Count: 0, Part.Length: 0 }
+                && put is { Head.Verb: ActionKind.Kick or ActionKind.Point, Dir: null, Link: Link.Soft, Feet.Count: 0 }
+                && (fetch.TurnSide is null || fetch.Feet.Count == 0 || fetch.Feet[0].Foot == fetch.TurnSide);
+            if (swung && fetch is { TurnSide: Foot swinging, Feet.Count: 0 })
             {
-                // "swing your right foot out and point it to the side": the way to the point
+                fetch.Feet.Add(new FootWord(swinging, true, false));
+            }
+
+            if (put is { Head.Verb: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig or ActionKind.Kick, Link: Link.Soft }
+                && (put.SaysIt || swung) && put.Feet.Count == 0 && fetch is { Feet.Count: 1, Amount: null, Detail.Count: 0, WeightNote: null }
+                    and ({ Head: null, Part.Length: 0 } or { Head.Verb: ActionKind.Slide or ActionKind.Drag })
+                && fetch.Dir?.Direction is null or Direction.Out or Direction.Side or Direction.Forward or Direction.Back or Direction.Up
+                    or Direction.CrossFront)
+            {
+                // "swing your right foot out and point it to the side", "swing R forward and kick": the way to the point
                 put.Feet.AddRange(fetch.Feet);
                 put.Dir ??= fetch.Dir;
                 put.Link = fetch.Link;

@@ -91,13 +91,14 @@ internal sealed class CountLabel
             stop++;
         }
 
-        if (stop == at || stop >= end || text[stop] is not (' ' or '-'))
+        if (stop == at || stop >= end || !(text[stop] is ' ' or '-' || char.IsAsciiLetter(text[stop])))
         {
             return false;
         }
 
-        // "8 counts: R to side, ...": how long it all is
-        ReadOnlySpan<char> told = text.AsSpan(stop + 1, Math.Min(end - stop - 1, 8)).TrimStart();
+        // "8 counts: R to side, ...": how long it all is; "4ct tag"
+        int unit = char.IsAsciiLetter(text[stop]) ? stop : stop + 1;
+        ReadOnlySpan<char> told = text.AsSpan(unit, Math.Min(end - unit, 8)).TrimStart();
         int length = told.StartsWith("counts", StringComparison.OrdinalIgnoreCase) || told.StartsWith("beats ", StringComparison.OrdinalIgnoreCase) ? 6
             : told.StartsWith("count", StringComparison.OrdinalIgnoreCase) || told.StartsWith("beats", StringComparison.OrdinalIgnoreCase) ? 5 : 0;
         if (length > 0 && text[at] != '1' && (told.Length == length || told[length] is ':' or '.' or '-' or ','))
@@ -107,7 +108,7 @@ internal sealed class CountLabel
 
         string[] words = text[stop..Math.Min(end, stop + 24)].ToLowerInvariant().Split([' ', '-', ',', ':', '.'], StringSplitOptions.RemoveEmptyEntries);
         return words.Length > 0 && words[0] is "restart" or "restarts" || words.Length > 1 && words[0] is "count" or "counts" or "beat" or "beats"
-            && words[1] is "tag" or "tags" or "bridge" or "intro" or "introduction" or "ending" or "break" or "restart";
+            or "ct" or "cts" or "cnt" && words[1] is "tag" or "tags" or "bridge" or "intro" or "introduction" or "ending" or "break" or "restart";
     }
 
     /// <summary>A label of one number of two digits as the two counts that they are: "12", "78".</summary>
@@ -532,9 +533,10 @@ internal sealed class CountLabel
             return ("&", 1);
         }
 
-        if (c is 'n' or 'N' && hasNumber && char.IsAsciiDigit(next) && char.IsAsciiDigit(previous))
+        if (c is 'n' or 'N' && hasNumber && ((char.IsAsciiDigit(next) && char.IsAsciiDigit(previous)) || (char.IsWhiteSpace(next)
+            && char.IsWhiteSpace(previous) && SkipBlank(text, at + 1, end) is var behind && behind < end && char.IsAsciiDigit(text[behind]))))
         {
-            // "1n2"
+            // "1n2", "3 n 4"
             return ("&", 1);
         }
 

@@ -119,8 +119,11 @@ internal sealed class RepeatReader(ReaderState state)
             }
         }
 
-        if (copied.Count == 0)
+        int spoken = MannerOf(repeat.Head);
+        if (copied.Count == 0 || (spoken > 0 && !copied.SelectMany(m => m.Steps).Any(s => Manner(s.Action.Kind) == spoken
+            || s.With.Any(w => Manner(w.Kind) == spoken))))
         {
+            // "repeat the heel split" where none is among those counts
             return null;
         }
 
@@ -153,6 +156,7 @@ internal sealed class RepeatReader(ReaderState state)
         }
 
         bool flip = mirrored;
+        List<WrittenMove>? asWritten = null;
         if (!mirrored && leading is Foot lead && sourceFirst is Foot sf)
         {
             flip = lead != sf;
@@ -160,6 +164,7 @@ internal sealed class RepeatReader(ReaderState state)
         else if (!mirrored && sourceFirst is Foot source1 && state.Weight.FreeFoot() is Foot free && free != source1)
         {
             flip = true;
+            asWritten = NamesFeet(source, from, from + length) ? copied : null;
         }
 
         if (flip)
@@ -170,6 +175,13 @@ internal sealed class RepeatReader(ReaderState state)
                 StatedTurn = m.StatedTurn is Turn t ? -t : null,
                 Steps = m.Steps.Select(s => s with { Action = s.Action.Mirrored(), Gesture = DanceMirror.MirrorWords(s.Gesture) }).ToValueList(),
             }).ToList();
+        }
+
+        if (asWritten is not null)
+        {
+            // "walk R, L, R, kick L", "repeat 1-4": the words say the right, and only the left is free
+            state.Add(ReadingRules.TwoReadings.At(whole, ("first", string.Join(", ", copied.Select(m => Phrasing.Describe(m)))),
+                ("second", string.Join(", ", asWritten.Select(m => Phrasing.Describe(m))))).OnCount(LabelPlaces.FirstCount(places)));
         }
 
         if (ChangesEnd(clauses[^1]) && EndedWith(copied, clauses[^1]) is List<WrittenMove> changed)
@@ -297,6 +309,25 @@ internal sealed class RepeatReader(ReaderState state)
             || FigureComparison.Family(way.Direction) == FigureComparison.Family(action.Direction);
         return sameMove && sameWay && (clause.Feet.Count == 0 || action.Foot.ToFoot() == clause.Feet[0].Foot);
     }
+
+    private static int MannerOf(Meaning? head) => head is { Verb: ActionKind verb } ? Manner(verb)
+        : head is { Figures: [{ Rows: [{ Action.Kind: var kind }, ..] rows }, ..] } && rows.All(r => r.Action.Kind == kind) ? Manner(kind) : 0;
+
+    /// <summary>Moves that writers call by each other's names have one number; 0 for those whose names stand for any move.</summary>
+    private static int Manner(ActionKind kind) => kind switch
+    {
+        ActionKind.SplitHeels or ActionKind.SplitToes or ActionKind.FanHeel or ActionKind.FanToe or ActionKind.Swivel or ActionKind.SwivelHeels
+            or ActionKind.SwivelToes or ActionKind.Twist => 1,
+        ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig => 2,
+        ActionKind.Kick or ActionKind.Flick or ActionKind.Hook or ActionKind.Hitch or ActionKind.Brush or ActionKind.Scuff or ActionKind.Sweep => 3,
+        ActionKind.Bump or ActionKind.Sway or ActionKind.RollHips => 4,
+        ActionKind.Bounce => 5,
+        _ => 0,
+    };
+
+    /// <summary>Whether the words of the counts that are danced again name feet.</summary>
+    private bool NamesFeet(List<WrittenLine> source, Counts from, Counts to) => source.Exists(l => l.Counts.Start < to && l.Counts.End > from
+        && TermReader.Read(state.Text, l.Span.Start, l.Span.End, state.Lexicon).Exists(t => t.Kind is TermKind.Foot or TermKind.Side));
 
     private static Foot? FirstFoot(WrittenLine line)
         => line.Moves.SelectMany(m => m.Steps).Select(s => s.Action.Foot.ToFoot()).FirstOrDefault(f => f is not null);

@@ -196,7 +196,8 @@ internal sealed partial class TextReaderRun
             bool separated = _text[before] is ',' or ';' or '|' or '/' or '.' or ':' or ')' or ']';
             follows |= separated && FirstNumber(next) == 1 && last >= 8 && last % 4 == 0 && next.Places.Count > 1;
             // "1 R to side 2-3 L drag 4 L tap": where one line has several labels already, a bare number goes on with them
-            bool many = next.Places.Count > 1 || ((label.Places.Count == 1 || runs.Count > 0) && CountsOn(i, next, line.End));
+            bool many = next.Places.Count > 1 || ((label.Places.Count == 1 || runs.Count > 0 || GoesOnBehind(next, line.End) || !TellsSeveral(next, line.End))
+                && CountsOn(i, next, line.End));
             // "5) step L forward 6) turn", "1/ R to side 2/ L beside R": marked as the count before it is
             many |= c is not ('(' or '[') && label.Places.Count == 1 && (_text[next.Span.End] is ')' or ':'
                 || (_text[next.Span.End] == _text[label.Span.End] && _text[next.Span.End] is '/' or '°' or 'º' or '_' or ',' or '.' or '-' or '='));
@@ -426,12 +427,68 @@ internal sealed partial class TextReaderRun
         }
 
         string word = _text[start..before].ToLowerInvariant();
-        bool ofOther = word is "on" or "count" or "counts" or "for" or "to" or "wall" or "and" or "section" or "steps" or "hold" or "of" or "from" or "in";
+        bool ofOther = word is "on" or "count" or "counts" or "for" or "to" or "wall" or "and" or "section" or "steps" or "hold" or "of" or "from"
+            || (word is "in" && !IsBehindFoot(start));
         return !ofOther && TermReader.Read(_text, next.End, end, _state.Lexicon) is [
         {
             Kind: TermKind.Foot or TermKind.Side or TermKind.Amount or TermKind.Turn or TermKind.Dir or TermKind.Part or TermKind.BothFeet or TermKind.Size
             or TermKind.Move
         }, ..];
+    }
+
+    // "RF in, LF in 4 clap": where a foot goes
+    private bool IsBehindFoot(int at)
+    {
+        int end = BeforeBlanks(at, 0);
+        int start = end;
+        while (start > 0 && char.IsLetter(_text[start - 1]))
+        {
+            start--;
+        }
+
+        return _text.AsSpan(start, end - start) is "R" or "r" or "L" or "l" or "RF" or "rf" or "LF" or "lf" or "right" or "left" or "Right" or "Left" or "foot";
+    }
+
+    // "3 claps", "4 hip bumps", "2 sways right": how many there are; "3 hold", "4 clap" are counts
+    private bool TellsSeveral(CountLabel next, int end)
+    {
+        int at = next.End;
+        for (int word = 0; word < 2; word++)
+        {
+            int start = at;
+            while (at < end && char.IsLetter(_text[at]))
+            {
+                at++;
+            }
+
+            ReadOnlySpan<char> told = _text.AsSpan(start, at - start);
+            bool isPart = told is "heels" or "toes" or "hips" or "knees" or "hands" or "across" or "forwards" or "backwards";
+            if (!isPart && told.Length > 3 && told[^1] is 's' or 'S' && told[^2] is not ('s' or 'S'))
+            {
+                return true;
+            }
+
+            while (at < end && _text[at] == ' ')
+            {
+                at++;
+            }
+        }
+
+        return false;
+    }
+
+    // "5-6 sway left sway right 7 sway left 8 drag right": the count behind the next one is told in the same manner
+    private bool GoesOnBehind(CountLabel next, int end)
+    {
+        for (int at = next.End + 2; at < end; at++)
+        {
+            if (char.IsAsciiDigit(_text[at]) && char.IsWhiteSpace(_text[at - 1]) && CountLabel.Read(_text, at, end) is { } behind)
+            {
+                return behind.End < end && FirstNumber(behind) == LastNumber(next) + 1 && !NextWordIsNoMove(behind, end) && CountsOn(at, behind, end);
+            }
+        }
+
+        return false;
     }
 
     private bool StartsWithFraction(int at, int end)

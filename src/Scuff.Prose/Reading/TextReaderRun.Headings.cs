@@ -163,8 +163,15 @@ internal sealed partial class TextReaderRun
     {
         for (int i = line.Start + 3; i < line.End; i++)
         {
-            if (!(char.IsAsciiDigit(_text[i]) || _text[i] is '&') || !(char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is ':' or '.'))
+            if (!(char.IsAsciiDigit(_text[i]) || _text[i] is '&') || !(char.IsWhiteSpace(_text[i - 1]) || _text[i - 1] is ':' or '.' or '('))
             {
+                continue;
+            }
+
+            if (_text[i - 1] is '(' && (CountLabel.Read(_text, i, line.End) is not { Places.Count: > 1 } told
+                || !(_text.AsSpan(told.Span.End) is [')', ':', ..] or [')', ' ', '-' or '–' or '—' or ':', ' ', ..])))
+            {
+                // "Heel jack (&1&2): step R back, ..."; other brackets hold no counts of what follows
                 continue;
             }
 

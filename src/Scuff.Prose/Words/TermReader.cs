@@ -72,6 +72,14 @@ internal static class TermReader
                 continue;
             }
 
+            if (WholeTold(tokens, at, terms) is int whole)
+            {
+                TextSpan sum = TextSpan.FromBounds(token.Span.Start, tokens[at + whole - 1].Span.End);
+                terms.Add(new Term(FillerMeaning, sum, WordsOf(text, sum)));
+                at += whole;
+                continue;
+            }
+
             if (AsStep(tokens, at, terms, lexicon) is int likewise)
             {
                 TextSpan told = TextSpan.FromBounds(token.Span.Start, tokens[at + likewise - 1].Span.End);
@@ -324,10 +332,18 @@ internal static class TermReader
                 continue;
             }
 
-            if (tokens[i].Text == "t" && i > 0 && (tokens[i - 1].Kind == WordTokenKind.Fraction
-                || tokens[i - 1].Text is "quarter" or "half" or "full" or "qtr"))
+            if (tokens[i] is { Kind: WordTokenKind.Word, Text: "n" } && JoinsWords(text, tokens, i))
             {
-                // "1/4 T L"
+                // "rock L side n recover", "rock 'n' recover"
+                tokens[i] = tokens[i] with { Text = "and" };
+                continue;
+            }
+
+            if (tokens[i].Text == "t" && ((i > 0 && (tokens[i - 1].Kind == WordTokenKind.Fraction
+                || tokens[i - 1].Text is "quarter" or "half" or "full" or "qtr" or "piv" or "pvt" or "pivot"))
+                || (i + 1 < tokens.Count && tokens[i + 1].Kind == WordTokenKind.Fraction)))
+            {
+                // "1/4 T L", "1/2 piv T R", "T 1/4 R"
                 tokens[i] = tokens[i] with { Text = "turn" };
                 continue;
             }
@@ -469,6 +485,71 @@ internal static class TermReader
 
         return tokens;
     }
+
+    /// <summary>Whether an "n" between words is the "and" of those who type in short, and no letter of its own.</summary>
+    private static bool JoinsWords(string text, List<WordToken> tokens, int at)
+    {
+        if (at + 1 >= tokens.Count)
+        {
+            return false;
+        }
+
+        WordToken next = tokens[at + 1];
+        bool capital = text[tokens[at].Span.Start] == 'N';
+        bool follows = next.Kind is WordTokenKind.Word or WordTokenKind.Fraction || (next.Text == "'" && at + 2 < tokens.Count);
+        return follows && (at == 0 || tokens[at - 1].Kind == WordTokenKind.Word || tokens[at - 1].Text is "'" or "," or ")")
+            && (!capital || (next.Span.Length > 1 && char.IsUpper(text[next.Span.End - 1])));
+    }
+
+    /// <summary>
+    /// "So that you have made one full turn", "which makes 3/4 in all" behind turns that make as much between them: how many tokens tell the sum once more,
+    /// or null.
+    /// </summary>
+    private static int? WholeTold(List<WordToken> tokens, int at, List<Term> terms)
+    {
+        if (tokens[at].Text is not ("so" or "which" or "that" or "this" or "thus" or "thereby" or "having" or "making" or "completing" or "together"
+            or "altogether"))
+        {
+            return null;
+        }
+
+        int end = at;
+        int amount = 0;
+        while (end < tokens.Count && (IsOfSum(tokens[end].Text) || AmountOf(tokens, end) > 0
+            || (amount > 0 && (IsFootWord(tokens[end].Text) || tokens[end].Text is "to"))))
+        {
+            amount = AmountOf(tokens, end) is > 0 and int told ? told : amount;
+            end++;
+        }
+
+        if (amount == 0 || end == at + 1 || (end < tokens.Count && tokens[end].Kind is not (WordTokenKind.Mark or WordTokenKind.Clock)))
+        {
+            return null;
+        }
+
+        int sum = 0;
+        int parts = 0;
+        for (int i = terms.Count - 1; i >= 0 && sum < amount; i--)
+        {
+            sum += terms[i].Kind == TermKind.Amount ? terms[i].Meaning.Value : 0;
+            parts += terms[i].Kind == TermKind.Amount ? 1 : 0;
+        }
+
+        return sum == amount && parts > 1 ? end - at : null;
+    }
+
+    private static int AmountOf(List<WordToken> tokens, int at) => tokens[at].Kind == WordTokenKind.Fraction ? tokens[at].Value : tokens[at].Text switch
+    {
+        "full" or "whole" or "complete" or "360" => 8,
+        "half" => 4,
+        "quarters" when at > 0 && tokens[at - 1].Text is "three" or "3" => 6,
+        _ => 0,
+    };
+
+    private static bool IsOfSum(string word) => word is "so" or "that" or "thats" or "which" or "this" or "thus" or "thereby" or "having" or "you" or "youve"
+        or "we" or "weve" or "have" or "has" or "now" or "made" or "make" or "makes" or "making" or "completed" or "completing"
+        or "turned" or "done" or "danced" or "gone" or "it" or "is" or "been" or "gives" or "giving" or "in" or "all"
+        or "total" or "altogether" or "together" or "a" or "an" or "one" or "your" or "the" or "turn" or "circle" or "rotation" or "round" or "around" or "three" or "3" or "3/4" or "will" or "of";
 
     /// <summary>
     /// Whether a word stands where a move does, with a foot before it or a foot, a way or an amount of turn behind it, and not as talk does ("a tough R").

@@ -180,6 +180,42 @@ public sealed class WordingClassTests
     [InlineData("R", "1&2 3&4 Shuffle right, shuffle left: R forward, L together, R forward, L back, R together, L back",
         "1 R>R step:forward; 1& L>L step:together; 2 R>R step:forward; 3 L>L step:back; 3& R>R step:together; 4 L>L step:back")]
     [InlineData("R", "1-2 R side, touch L\n3-4 Repeat starting with L, touch R", "1 R>R step:side; 2 L>R touch; 3 L>L step:side; 4 R>L touch")]
+
+    // a bare "n" is "and", between words and between counts
+    [InlineData("L", "1-2 rock L side n recover, 3 n 4 L behind R side L cross",
+        "1 L>L rock:side; 2 R>R recover; 3 L>L step:cross-behind; 3& R>R step:side; 4 L>L step:cross-front")]
+    [InlineData("R", "1-2 R side 'n' touch L\n3-4 L SIDE N TOUCH R", "1 R>R step:side; 2 L>R touch; 3 L>L step:side; 4 R>L touch")]
+
+    // T for a turn, and "bk to frt"
+    [InlineData("R", "1-2 stp R fwd, ½ piv T L\n3-4 T ¼ R stp R fwd, stp L fwd",
+        "1 R>R step:forward; 2 L>L pivot @6:00; 3 R>R step:forward @9:00; 4 L>L step:forward")]
+    [InlineData("L", "1-2 stp L fwd, sweep RF bk to frt\n3-4 stp R fwd, swp L frt to bk",
+        "1 L>L step:forward; 2 R>L sweep:forward; 3 R>R step:forward; 4 L>R sweep:back")]
+
+    // the sum of the turns told once more
+    [InlineData("R", "1-2 Turn half left stepping back on R, and another half left stepping forward on L, so that you have made one full turn (12:00)",
+        "1 R>R step:back @6:00; 2 L>L step:forward @12:00")]
+    [InlineData("R", "1-2 1/4 turn L stepping back on R, 1/4 turn L stepping side on L, so you have turned a half",
+        "1 R>R step:back @9:00; 2 L>L step:side @6:00")]
+
+    // toes that return to the centre
+    [InlineData("R", "7-8 Fan right toes out to right, return toes to centre (weight stays on left)", "7 R>L fan:out; 8 R>L fan:in")]
+
+    // a count goes on with those before it, whatever its label looks like
+    [InlineData("L", "5 6 sway left sway right 7 sway left 8 drag right next to left no weight",
+        "5 L>L sway:side; 6 R>R sway:side; 7 L>L sway:side; 8 R>L drag:together")]
+    [InlineData("R", "&1 RF out, LF out 2 hld &3 RF in, LF in 4 clap",
+        "0& R>R step:out; 1 L>L step:out; 2 ->L hold; 2& R>R step:in; 3 L>L step:in; 4 ->L clap")]
+    [InlineData("R", "1-2 walk R L 3 hold", "1 R>R step:forward; 2 L>L step:forward; 3 ->L hold")]
+
+    // a name with its counts in brackets, and a foot that swings into its kick
+    [InlineData("R", "Heel Jack (&1&2): step R back, L heel forward, step L home, touch R beside L",
+        "0& R>R step:back; 1 L>R dig:forward; 1& L>L step:home; 2 R>L touch:together")]
+    [InlineData("L", "5-6 Swing left forward and kick, step left together", "5 L>R kick:forward; 6 L>L step:together")]
+
+    // a repeat of a move that is not among those counts is no repeat of them
+    [InlineData("R", "1-2 step R fwd, step L fwd\n3-4 Repeat the heel split",
+        "1 R>R step:forward; 2 L>L step:forward; 3 B>B split-heels:out; 4 B>B split-heels:in")]
     public void A_class_of_wording_is_read_as_a_teacher_reads_it(string free, string lines, string wanted)
     {
         CorpusCase example = new("own", "own", 1, $"{free} free, 12:00", lines.Split('\n'), wanted);
@@ -194,9 +230,11 @@ public sealed class WordingClassTests
     [InlineData("3-4 Mabmo")]
     [InlineData("5-8 Shimmy and move to the side over four counts")]
     [InlineData("5-8 Bump hips R, L, R, take the weight on the left")]
+    [InlineData("1-4 walk fwd R, L, R, kick L\n5-8 repeat counts 1-4")]
+    [InlineData("1-4 vine R, touch L\n5-8 repeat 1-4")]
     public void What_could_be_danced_in_two_ways_is_asked(string line)
     {
-        CorpusCase example = new("own", "own", 1, "R free, 12:00", [line], "?");
+        CorpusCase example = new("own", "own", 1, "R free, 12:00", line.Split('\n'), "?");
 
         (CorpusCase.Outcome outcome, string got, _) = example.Run();
 
@@ -207,6 +245,11 @@ public sealed class WordingClassTests
     [InlineData("Just the one restart, on wall 4, when you have 16 counts done.", "plan 4/16 restart")]
     [InlineData("Restart 1: wall 2 after 16 counts. Restart 2: wall 5 after 8 counts", "plan 2/16 restart; 5/8 restart")]
     [InlineData("On wall 7 restart after 8 counts, then dance to the end", "plan 7/8 restart")]
+    [InlineData("n restart on wall 3 after 8", "plan 3/8 restart")]
+    [InlineData("dont forget the tag at the end of wall 2 n again wall 4", "plan 2/32 tag; 4/32 tag")]
+    [InlineData("tag end of wall 2 (4 counts sways)", "plan 2/32 tag")]
+    [InlineData("4ct tag EOW 7", "plan 7/32 tag")]
+    [InlineData("On wall 4, after 16 counts add hip sways R, L, R, L, then continue with count 17", "plan 4/16 tag go-on")]
     [InlineData("Walls 3 and 6 are only 16 counts long", "plan 3,6/16 restart")]
     public void A_sentence_is_read_as_a_teacher_reads_it(string sentence, string wanted)
     {

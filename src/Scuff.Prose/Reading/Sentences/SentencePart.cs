@@ -28,6 +28,9 @@ internal sealed class SentencePart
     /// <summary>Whether what is danced there is called a bridge, after which the wall goes on.</summary>
     public bool SaysBridge { get; set; }
 
+    /// <summary>Whether it says that the dance goes on from there.</summary>
+    public bool SaysGoOn { get; set; }
+
     /// <summary>Whether it says that there is no tag or no restart.</summary>
     public bool Denied { get; set; }
 

@@ -135,6 +135,12 @@ internal sealed partial class SentenceReader
         {
             // "at the end of wall 1 add four counts: sway R, L, R, L"
             breaks[^1].Acts.Add(new InterruptionAct.PlayTag(""));
+            if (breaks[^1] is { SaysGoOn: true, After: not null, WholeWall: false })
+            {
+                // "after 16 counts add hip sways R, L, R, L, then continue with count 17"
+                breaks[^1].Acts.Add(new InterruptionAct.GoOn());
+            }
+
             breaks[^1].Unread.RemoveAll(t => new SentenceWords([t]).NumberAt(0) is not null || t.Text is "counts" or "count");
         }
 
@@ -207,9 +213,10 @@ internal sealed partial class SentenceReader
             return null;
         }
 
-        if (opensTag)
+        bool described = !opensTag && Tags.Count == 1 && words.Contains('(');
+        if (opensTag || described)
         {
-            foreach (SentencePart one in breaks.Where(b => b.Unread.Count > 0))
+            foreach (SentencePart one in breaks.Where(b => b.Unread.Count > 0 && (opensTag || TellsTag(b, tokens))))
             {
                 List<Term> named = TermReader.Read(_state.Text, one.Unread[0].Span.Start, one.Unread[^1].Span.End, _state.Lexicon);
                 if (named.TrueForAll(s => s.Kind is TermKind.Move or TermKind.Foot or TermKind.Side or TermKind.Dir or TermKind.Part or TermKind.Filler
@@ -253,6 +260,23 @@ internal sealed partial class SentenceReader
             Line = line.Number,
             Verbatim = words,
         })];
+    }
+
+    /// <summary>"Tag end of wall 2 (4 counts sways)": whether what is left stands in brackets and names nothing but what the tag consists of.</summary>
+    private bool TellsTag(SentencePart one, List<WordToken> tokens)
+    {
+        int at = tokens.FindIndex(t => t.Span == one.Unread[0].Span);
+        int open = at < 0 ? -1 : tokens.FindLastIndex(at, t => t.Text is "(");
+        int close = open < 0 ? -1 : tokens.FindIndex(open, t => t.Text is ")");
+        if (close < 0 || tokens[close].Span.Start < one.Unread[^1].Span.End || !one.Acts.Exists(a => a is InterruptionAct.PlayTag))
+        {
+            return false;
+        }
+
+        List<Term> named = TermReader.Read(_state.Text, one.Unread[0].Span.Start, one.Unread[^1].Span.End, _state.Lexicon);
+        return named.TrueForAll(t => t.Kind is TermKind.Filler
+            || (t.Kind is TermKind.Number && Tags[0].Body.Length == Counts.FromWhole(t.Meaning.Value)) || (t is { Kind: TermKind.Move, Meaning.Verb: { } kind }
+            && Tags[0].Body.Steps.Any(s => s.Action.Kind == kind)));
     }
 
     /// <summary>The _ending told by a line; what is not understood of it is kept in its words.</summary>

@@ -317,6 +317,7 @@ internal sealed partial class SentenceScan
                 _current.Acts.Add(new InterruptionAct.GoOn());
             }
 
+            _current.SaysGoOn = true;
             return GoOnEnd(at + 1) - at;
         }
 

@@ -41,6 +41,12 @@ internal sealed partial class SentenceScan
         }
 
         int verb = _words.Is(at, "dont", "don't", "don’t", "never") ? at + 1 : _words.Is(at, "do") && _words.Is(at + 1, "not") ? at + 2 : 0;
+        if (verb > 0 && _words.Is(verb, "forget", "overlook"))
+        {
+            // "dont forget on wall 6 theres the tag after 16 counts": what is not to be forgotten tells itself
+            return verb + 1 - at;
+        }
+
         if (verb > 0 && _words.Is(verb, "let", "lose", "rush", "worry", "panic", "hurry", "slouch", "slack"))
         {
             // "and don't let the energy drop!"
