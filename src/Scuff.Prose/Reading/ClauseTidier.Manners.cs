@@ -236,6 +236,19 @@ internal sealed partial class ClauseTidier
         {
             Clause body = _clauses[i - 1];
             Clause step = _clauses[i];
+            if (SwaysOnStep(body, step))
+            {
+                // "sway to the right as you step your right foot out to the side": one action, told in two ways
+                body.Feet.Clear();
+                body.Feet.Add(step.Feet[0]);
+                body.Cover(step.Span);
+                body.LinkAfter = step.LinkAfter;
+                body.Unknown.AddRange(step.Unknown);
+                _clauses.RemoveAt(i);
+                i--;
+                continue;
+            }
+
             bool ofBody = body is { Link: Link.Hard or Link.None, Feet.Count: 0, Amount: null, Times: 1, Detail.Count: 0, IsAmp: false, IsWith: false }
                 && body.Head is
                 {
@@ -251,6 +264,23 @@ internal sealed partial class ClauseTidier
                 (_clauses[i - 1], _clauses[i]) = (step, body);
             }
         }
+    }
+
+    /// <summary>Whether a sway goes with the step aside that is told behind it, on the foot of that side.</summary>
+    private static bool SwaysOnStep(Clause sway, Clause step)
+    {
+        bool stepsAside = step is
+        {
+            IsWith: true, Head: null or { Verb: ActionKind.Step }, Feet.Count: 1, Amount: null, HasTurnWord: false, Times: 1, TimesStated: false,
+            Detail.Count: 0, WeightNote: null or TermKind.WeightTakes, Dir.Direction: Direction.Side or Direction.Out
+        }
+            && (step.SaysAsYou || step.Head is { IsIng: true });
+        return stepsAside && sway is
+        {
+            Head: { Verb: ActionKind.Sway } or { Verb: null, Figures: [{ Id: "sway_one" }, ..] }, Feet.Count: < 2, Amount: null, HasTurnWord: false, Times: 1,
+            TimesStated: false, Detail.Count: 0, WeightNote: null, BothFeet: false
+        }
+            && (sway.DirSide ?? (sway.Feet is [{ } foot] ? foot.Foot : step.Feet[0].Foot)) == step.Feet[0].Foot;
     }
 
     /// <summary>"Jazz box 1/4 right with scuff": how a figure of four ends.</summary>
@@ -340,6 +370,15 @@ internal sealed partial class ClauseTidier
     {
         for (int i = _clauses.Count - 1; i > 1; i--)
         {
+            if (TellsTurnedStep(_clauses[i - 2], _clauses[i - 1], _clauses[i]))
+            {
+                // "vine left, turning 1/4 left on the third count as you step forward on the left": what that step of the figure is called once it turns
+                _clauses[i - 1].Cover(_clauses[i].Span);
+                _clauses[i - 1].LinkAfter = _clauses[i].LinkAfter;
+                _clauses.RemoveAt(i);
+                continue;
+            }
+
             if (_clauses[i] is
                 {
                     SaysAsYou: true, Head: null or { Verb: ActionKind.Step }, Feet.Count: < 2, Dir: { } way, Amount: null, Detail.Count: 0, Times: 1
@@ -359,6 +398,36 @@ internal sealed partial class ClauseTidier
                 i--;
             }
         }
+    }
+
+    /// <summary>Whether a step is the one of the figure that a turn behind the figure is said to fall on, by its number, and told once more.</summary>
+    private static bool TellsTurnedStep(Clause figure, Clause turn, Clause step)
+    {
+        if (step is not
+            {
+                IsWith: true, Head: null or { Verb: ActionKind.Step }, Feet.Count: < 2, Amount: null, HasTurnWord: false, Detail.Count: 0, Times: 1,
+                WeightNote: null or TermKind.WeightTakes
+            }
+            || !(step.SaysAsYou || step.Head is { IsIng: true }) || step.Dir?.Direction is not (null or Direction.Forward or Direction.Side)
+            || turn is not { IsTurnOnly: true, Amount: not null, TurnSide: not null, TurnTo: null, SaysEach: false }
+            || (turn.OnStep is null && turn.OnCount is null) || figure is not { IsFigure: true, Amount: null, HasTurnWord: false, Detail.Count: 0, Times: 1 })
+        {
+            return false;
+        }
+
+        ValueList<PatternRow> rows = figure.Head!.Figures[0].Rows;
+        if (rows.Count < 3)
+        {
+            return false;
+        }
+
+        if (step.Feet is not [{ } stepped] || (figure.DirSide ?? (figure.Feet is [{ } only] ? only.Foot : null)) is not Foot lead)
+        {
+            return true;
+        }
+
+        return turn.OnStep is not int told ? rows.Any(r => r.For(lead).Foot.ToFoot() == stepped.Foot)
+            : told > 0 && told <= rows.Count && rows[told - 1].For(lead).Foot.ToFoot() == stepped.Foot;
     }
 
     /// <summary>"Pivot 1/2 right on ball of L &amp; step R beside L": the turn is made on the foot that stands, as the other one closes.</summary>
