@@ -310,8 +310,20 @@ internal sealed partial class ClauseBuilder
     private static ActionKind? OneFootFan(Clause owner)
         => owner.Head!.Figures[0].Rows.All(r => r.Action.Kind is ActionKind.FanToe or ActionKind.FanHeel) ? owner.Head.Figures[0].Rows[0].Action.Kind : null;
 
+    /// <summary>Makes a fan of the words that tell where the toe or the heel goes.</summary>
+    internal static void Fan(Clause told, ActionKind fan, FootWord fanning)
+    {
+        told.Dir = new Meaning(TermKind.Dir) { Direction = FanWay(told, fanning.Foot)!.Value };
+        told.DirSide = null;
+        told.Head = new Meaning(TermKind.Move) { Verb = fan };
+        told.HeadText = fan is ActionKind.FanHeel ? "heel fan" : "toe fan";
+        told.Part = "";
+        told.Feet.Clear();
+        told.Feet.Add(fanning);
+    }
+
     /// <summary>Where a toe or a heel that fans goes by these words, which name neither another foot nor a turn: out, in, or null.</summary>
-    private static Direction? FanWay(Clause told, Foot fanning)
+    internal static Direction? FanWay(Clause told, Foot fanning)
     {
         bool bare = told is { Amount: null, HasTurnWord: false, Detail.Count: 0, Times: 1, BothFeet: false, WeightNote: null, Unknown.Count: 0, Feet.Count: < 2 }
             && told.Head is null or { Verb: ActionKind.Step or ActionKind.Recover or ActionKind.FanToe or ActionKind.FanHeel }
@@ -777,20 +789,13 @@ internal sealed partial class ClauseBuilder
             _current = new Clause { Link = Link.Hard };
         }
 
-        if (owner is { IsFigure: true, Amount: null, Feet: [{ } fanning] } && OneFootFan(owner) is ActionKind fan
+        if (owner is { IsFigure: true, Amount: null, Feet: [{ } fanning] } && OneFootFan(owner) is ActionKind toes
             && moves.TrueForAll(m => FanWay(m, fanning.Foot) is not null))
         {
             // "fan of the R toe: open to the right, come back to the centre": the ways of the toe, nobody steps anywhere
-            foreach (Clause move in moves)
-            {
-                move.Dir = new Meaning(TermKind.Dir) { Direction = FanWay(move, fanning.Foot)!.Value };
-                move.DirSide = null;
-                move.Head = new Meaning(TermKind.Move) { Verb = fan };
-                move.HeadText = owner.HeadText;
-                move.Part = "";
-                move.Feet.Clear();
-                move.Feet.Add(fanning);
-            }
+            bool heel = _terms.FindIndex(0, at, t => t.Span.Start >= owner.Span.Start && t.Text.StartsWith("heel", StringComparison.OrdinalIgnoreCase)) >= 0;
+            ActionKind fan = heel ? ActionKind.FanHeel : toes;
+            moves.ForEach(m => Fan(m, fan, fanning));
         }
 
         TakeSides(owner, rest);

@@ -26,6 +26,7 @@ internal sealed partial class ClauseTidier
         JoinLifts();
         DropLaid();
         JoinWeightThatGoes();
+        WaysOfFan();
         TurnOnEachCount();
         JoinPronouns();
         EachBefore();
