@@ -128,7 +128,9 @@ internal sealed partial class ClauseBuilder
         }
 
         bool hasClock = Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind == TermKind.Clock);
-        TakeWeightNote(owner, contentStart, close);
+        bool ofStill = IsStill(owner) && Enumerable.Range(contentStart, close - contentStart).Any(i => _terms[i].Kind is TermKind.WeightOn);
+        // "unwind 1/2 left, pause (weight on L)": a hold leaves the weight where the move before it brought it
+        TakeWeightNote(ofStill ? WeightOwner() : owner, contentStart, close);
 
         for (int i = contentStart; i < close; i++)
         {
@@ -307,6 +309,41 @@ internal sealed partial class ClauseBuilder
     /// <summary>What a figure does whose every action fans the toe or the heel of one foot; or null.</summary>
     private static ActionKind? OneFootFan(Clause owner)
         => owner.Head!.Figures[0].Rows.All(r => r.Action.Kind is ActionKind.FanToe or ActionKind.FanHeel) ? owner.Head.Figures[0].Rows[0].Action.Kind : null;
+
+    /// <summary>Makes a fan of the words that tell where the toe or the heel goes.</summary>
+    internal static void Fan(Clause told, ActionKind fan, FootWord fanning)
+    {
+        told.Dir = new Meaning(TermKind.Dir) { Direction = FanWay(told, fanning.Foot)!.Value };
+        told.DirSide = null;
+        told.Head = new Meaning(TermKind.Move) { Verb = fan };
+        told.HeadText = fan is ActionKind.FanHeel ? "heel fan" : "toe fan";
+        told.Part = "";
+        told.Feet.Clear();
+        told.Feet.Add(fanning);
+    }
+
+    /// <summary>Where a toe or a heel that fans goes by these words, which name neither another foot nor a turn: out, in, or null.</summary>
+    internal static Direction? FanWay(Clause told, Foot fanning)
+    {
+        bool bare = told is { Amount: null, HasTurnWord: false, Detail.Count: 0, Times: 1, BothFeet: false, WeightNote: null, Unknown.Count: 0, Feet.Count: < 2 }
+            && told.Head is null or { Verb: ActionKind.Step or ActionKind.Recover or ActionKind.FanToe or ActionKind.FanHeel }
+                or { Verb: null, Figures: [{ Id: "swivel_centre" }, ..] }
+            && !(told.Head is { Verb: ActionKind.Step } && told.HeadText.StartsWith("st", StringComparison.OrdinalIgnoreCase));
+        Foot? side = told.DirSide ?? (told.Dir is null && told.Feet is [{ } way] ? way.Foot : null);
+        if (!bare || (told.Dir is not null && told.Feet.Exists(f => f.Foot != fanning)))
+        {
+            return null;
+        }
+
+        return told switch
+        {
+            { Dir.Direction: Direction.Out } => Direction.Out,
+            { Dir.Direction: Direction.In or Direction.Home or Direction.Centre or Direction.Together or Direction.Back } => Direction.In,
+            { Dir: null, Head: { Verb: ActionKind.Recover } or { Figures: [{ Id: "swivel_centre" }, ..] } } => Direction.In,
+            { Dir: null or { Direction: Direction.Side } } when side is Foot aside => aside == fanning ? Direction.Out : Direction.In,
+            _ => null,
+        };
+    }
 
     /// <summary>
     /// "Full turn left: R, L", "full turn L (R, L)": a detail that names nothing but the feet of a figure, one for each of its steps. They are given to it;
@@ -750,6 +787,15 @@ internal sealed partial class ClauseBuilder
         if (!ReferenceEquals(owner, _current))
         {
             _current = new Clause { Link = Link.Hard };
+        }
+
+        if (owner is { IsFigure: true, Amount: null, Feet: [{ } fanning] } && OneFootFan(owner) is ActionKind toes
+            && moves.TrueForAll(m => FanWay(m, fanning.Foot) is not null))
+        {
+            // "fan of the R toe: open to the right, come back to the centre": the ways of the toe, nobody steps anywhere
+            bool heel = _terms.FindIndex(0, at, t => t.Span.Start >= owner.Span.Start && t.Text.StartsWith("heel", StringComparison.OrdinalIgnoreCase)) >= 0;
+            ActionKind fan = heel ? ActionKind.FanHeel : toes;
+            moves.ForEach(m => Fan(m, fan, fanning));
         }
 
         TakeSides(owner, rest);

@@ -9,12 +9,14 @@ internal sealed partial class ClauseBuilder
 {
     private static int? StepNamed(string words)
     {
-        if (!words.Contains("step", StringComparison.Ordinal))
+        bool step = words.Contains("step", StringComparison.Ordinal);
+        if (!step && !words.EndsWith(" count", StringComparison.Ordinal) && !words.EndsWith(" beat", StringComparison.Ordinal))
         {
             return null;
         }
 
-        return words.Contains("last", StringComparison.Ordinal) ? -1
+        // "on the last count" may be the touch at the end, and no step
+        return step && words.Contains("last", StringComparison.Ordinal) ? -1
             : words.Contains("first", StringComparison.Ordinal) ? 1
             : words.Contains("second", StringComparison.Ordinal) ? 2
             : words.Contains("third", StringComparison.Ordinal) ? 3
@@ -85,7 +87,7 @@ internal sealed partial class ClauseBuilder
         _current.SaysIt |= word is "it" or "them" or "that foot" or "that toe" or "that heel" || _current.SaysSameFoot;
         if (StepNamed(word) is int step)
         {
-            // "turning 1/4 left on the last step", "on the third step 1/4 left"
+            // "turning 1/4 left on the last step", "on the third step 1/4 left", "turning a quarter to your left on the third count"
             Clause turning = _current.HasContent || _clauses.Count == 0 || !_clauses[^1].IsTurnOnly ? _current : _clauses[^1];
             turning.OnStep = step;
         }

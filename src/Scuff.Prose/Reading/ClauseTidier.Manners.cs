@@ -236,11 +236,29 @@ internal sealed partial class ClauseTidier
         {
             Clause body = _clauses[i - 1];
             Clause step = _clauses[i];
-            bool ofBody = body is { Link: Link.Hard or Link.None, Feet.Count: 0, Amount: null, Times: 1, Detail.Count: 0, IsAmp: false, IsWith: false }
-                && body.Head is
+            if (SwaysOnStep(body, step))
+            {
+                // "sway to the right as you step your right foot out to the side": one action, told in two ways
+                if (step.Feet.Count > 0)
+                {
+                    body.Feet.Clear();
+                    body.Feet.Add(step.Feet[0]);
+                }
+
+                body.Cover(step.Span);
+                body.LinkAfter = step.LinkAfter;
+                body.Unknown.AddRange(step.Unknown);
+                _clauses.RemoveAt(i);
+                i--;
+                continue;
+            }
+
+            bool bumps = body is { Head.Verb: ActionKind.Bump, Feet: [] or [{ IsCertain: false }] };
+            bool ofBody = body is { Link: Link.Hard or Link.None, Amount: null, Times: 1, Detail.Count: 0, IsAmp: false, IsWith: false }
+                && (bumps || body.Feet.Count == 0) && body.Head is
                 {
                     Verb: ActionKind.RollBody or ActionKind.Shimmy or ActionKind.PopShoulder or ActionKind.RollHips or ActionKind.Dip
-                    or ActionKind.Clap or ActionKind.Snap
+                    or ActionKind.Clap or ActionKind.Snap or ActionKind.Bump
                 };
             if (ofBody && step is { SaysAsYou: true, Head: null or { Verb: ActionKind.Step or ActionKind.Rock }, Feet.Count: 1, Times: 1 })
             {
@@ -252,6 +270,27 @@ internal sealed partial class ClauseTidier
             }
         }
     }
+
+    /// <summary>Whether a sway goes with the step aside that is told behind it, on the foot of that side.</summary>
+    private static bool SwaysOnStep(Clause sway, Clause step)
+    {
+        bool stepsAside = step is
+        {
+            Head: null or { Verb: ActionKind.Step }, Feet.Count: < 2, Amount: null, HasTurnWord: false, Times: 1, TimesStated: false,
+            Detail.Count: 0, WeightNote: null or TermKind.WeightTakes, Dir.Direction: Direction.Side or Direction.Out
+        }
+            && GoesAlong(step);
+        Foot? stepped = step.Feet is [{ } named] ? named.Foot : step.DirSide;
+        return stepsAside && stepped is not null && sway is
+        {
+            Head: { Verb: ActionKind.Sway } or { Verb: null, Figures: [{ Id: "sway_one" }, ..] }, Feet.Count: < 2, Amount: null, HasTurnWord: false, Times: 1,
+            TimesStated: false, Detail.Count: 0, WeightNote: null, BothFeet: false
+        }
+            && (sway.DirSide ?? (sway.Feet is [{ } foot] ? foot.Foot : stepped)) == stepped;
+    }
+
+    /// <summary>Whether a step is told as going along with what stands before it: "as you step", "stepping".</summary>
+    private static bool GoesAlong(Clause step) => (step.IsWith && step.SaysAsYou) || (step.Link is Link.None or Link.Soft && step.Head is { IsIng: true });
 
     /// <summary>"Jazz box 1/4 right with scuff": how a figure of four ends.</summary>
     private void EndWith()
@@ -288,6 +327,33 @@ internal sealed partial class ClauseTidier
                 before.LinkAfter = end.LinkAfter;
                 _clauses.RemoveAt(i);
             }
+        }
+    }
+
+    /// <summary>"Fan right toe: open to the right, come back to the centre": a title, and the ways of the toe.</summary>
+    private void WaysOfFan()
+    {
+        for (int i = 0; i + 2 < _clauses.Count; i++)
+        {
+            Clause title = _clauses[i];
+            if (title is not { Feet: [{ } fanning], Dir: null, DirSide: null, Amount: null, Times: 1, Detail.Count: 0, BothFeet: false, WeightNote: null }
+                || title.Head is not ({ Verb: ActionKind.FanToe or ActionKind.FanHeel }
+                    or { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.FanToe or ActionKind.FanHeel }, ..] }, ..] })
+                || _clauses[i + 1] is not { Head: null, Feet.Count: 0, DirSide: not null } opens || _clauses[i + 2] is not { Feet.Count: 0 } comes
+                || ClauseBuilder.FanWay(opens, fanning.Foot) is not Direction.Out || ClauseBuilder.FanWay(comes, fanning.Foot) is not Direction.In
+                || (comes.Head is null && comes.Dir?.Direction is not (Direction.Home or Direction.Centre)))
+            {
+                continue;
+            }
+
+            ActionKind fan = title.Part is "heel" || title.HeadText.Contains("heel", StringComparison.OrdinalIgnoreCase) ? ActionKind.FanHeel
+                : title.Head.Verb ?? title.Head.Figures[0].Rows[0].Action.Kind;
+            ClauseBuilder.Fan(opens, fan, fanning);
+            ClauseBuilder.Fan(comes, fan, fanning);
+            opens.Cover(title.Span);
+            opens.Link = title.Link;
+            opens.IsWith = title.IsWith;
+            _clauses.RemoveAt(i);
         }
     }
 
@@ -340,6 +406,15 @@ internal sealed partial class ClauseTidier
     {
         for (int i = _clauses.Count - 1; i > 1; i--)
         {
+            if (TellsTurnedStep(_clauses[i - 2], _clauses[i - 1], _clauses[i]))
+            {
+                // "vine left, turning 1/4 left on the third count as you step forward on the left": what that step of the figure is called once it turns
+                _clauses[i - 1].Cover(_clauses[i].Span);
+                _clauses[i - 1].LinkAfter = _clauses[i].LinkAfter;
+                _clauses.RemoveAt(i);
+                continue;
+            }
+
             if (_clauses[i] is
                 {
                     SaysAsYou: true, Head: null or { Verb: ActionKind.Step }, Feet.Count: < 2, Dir: { } way, Amount: null, Detail.Count: 0, Times: 1
@@ -359,6 +434,36 @@ internal sealed partial class ClauseTidier
                 i--;
             }
         }
+    }
+
+    /// <summary>Whether a step is the one of the figure that a turn behind the figure is said to fall on, by its number, and told once more.</summary>
+    private static bool TellsTurnedStep(Clause figure, Clause turn, Clause step)
+    {
+        if (step is not
+            {
+                Head: null or { Verb: ActionKind.Step }, Feet.Count: < 2, Amount: null, HasTurnWord: false, Detail.Count: 0, Times: 1,
+                WeightNote: null or TermKind.WeightTakes
+            }
+            || !GoesAlong(step) || step.Dir?.Direction is not (null or Direction.Forward or Direction.Side)
+            || turn is not { IsTurnOnly: true, Amount: not null, TurnSide: not null, TurnTo: null, SaysEach: false }
+            || (turn.OnStep is null && turn.OnCount is null) || figure is not { IsFigure: true, Amount: null, HasTurnWord: false, Detail.Count: 0, Times: 1 })
+        {
+            return false;
+        }
+
+        ValueList<PatternRow> rows = figure.Head!.Figures[0].Rows;
+        if (rows.Count < 3)
+        {
+            return false;
+        }
+
+        if (step.Feet is not [{ } stepped] || (figure.DirSide ?? (figure.Feet is [{ } only] ? only.Foot : null)) is not Foot lead)
+        {
+            return true;
+        }
+
+        return turn.OnStep is not int told ? rows.Any(r => r.For(lead).Foot.ToFoot() == stepped.Foot)
+            : told > 0 && told <= rows.Count && rows[told - 1].For(lead).Foot.ToFoot() == stepped.Foot;
     }
 
     /// <summary>"Pivot 1/2 right on ball of L &amp; step R beside L": the turn is made on the foot that stands, as the other one closes.</summary>

@@ -26,6 +26,7 @@ internal sealed partial class ClauseTidier
         JoinLifts();
         DropLaid();
         JoinWeightThatGoes();
+        WaysOfFan();
         TurnOnEachCount();
         JoinPronouns();
         EachBefore();
@@ -1170,8 +1171,9 @@ internal sealed partial class ClauseTidier
             bool fanned = fetch is { Head.Verb: ActionKind.FanToe or ActionKind.FanHeel, Feet.Count: 1 }
                 or { Head.Verb: ActionKind.Swivel, Part: "toe" or "heel", Feet.Count: 1, BothFeet: false }
                 or { Head: { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.FanToe or ActionKind.FanHeel }] }, ..] }, Feet.Count: 1 };
+            bool comesBack = put is { Head.Verb: ActionKind.Recover, Feet.Count: 0, Dir.Direction: Direction.In or Direction.Home or Direction.Centre };
             if (fanned && put is { Head: null or { Verb: ActionKind.Step or ActionKind.Recover }, Amount: null, Detail.Count: 0 }
-                && NamesPart(put) && (put.Dir is { Direction: Direction.Together or Direction.In or Direction.Home or Direction.Centre }
+                && (NamesPart(put) || comesBack) && (put.Dir is { Direction: Direction.Together or Direction.In or Direction.Home or Direction.Centre }
                 || (put.Head is not null && put.Dir is { Direction: Direction.Back }) || (put.Head?.Verb is ActionKind.Recover && put.Dir is null))
                 && put.Feet.TrueForAll(f => f.Foot == fetch.Feet[0].Foot))
             {

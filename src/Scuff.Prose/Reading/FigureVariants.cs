@@ -760,7 +760,7 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
             };
         }
 
-        if (rows[0].Action.Kind is ActionKind.Lunge && clause.Dir is null
+        if (rows[0].Action.Kind is ActionKind.Lunge && clause is { Dir: null, Diagonal: false }
             && Array.Exists(clause.HeadText.Split(' ', '-'), w => w.StartsWith("f", StringComparison.OrdinalIgnoreCase)))
         {
             // "lunge forward R", "L lunge fwd": the name says where, in full or in short

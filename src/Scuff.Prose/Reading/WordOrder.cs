@@ -17,6 +17,7 @@ internal static partial class WordOrder
         SwingIsSweep(terms);
         NowTheFoot(terms);
         RockOnto(terms);
+        HeelHome(terms);
         PlaceBeforeFeet(terms);
         if (terms is [{ Kind: TermKind.Dir } first, _, ..] && first.Text.Equals("next", StringComparison.OrdinalIgnoreCase))
         {
@@ -40,7 +41,9 @@ internal static partial class WordOrder
         }
     }
 
-    /// <summary>"RF+LF swivel both heels to right": two feet before what only both feet do are both feet, and no steps.</summary>
+    /// <summary>
+    /// "RF+LF swivel both heels to right", "R+L 1/2 turn left": two feet before what only both feet do are both feet, and no steps.
+    /// </summary>
     /// <param name="terms">The terms of a line, changed in place.</param>
     public static void JoinFeet(List<Term> terms)
     {
@@ -48,7 +51,8 @@ internal static partial class WordOrder
         {
             bool begins = i == 0 || terms[i - 1].Kind is TermKind.Separator or TermKind.Then or TermKind.Open;
             if (begins && terms[i].Kind is TermKind.Side or TermKind.Foot && terms[i + 1] is { Kind: TermKind.Amp or TermKind.Join }
-                && terms[i + 2].Kind is TermKind.Side or TermKind.Foot && terms[i + 2].Meaning.Side != terms[i].Meaning.Side && IsOfBoth(terms[i + 3]))
+                && terms[i + 2].Kind is TermKind.Side or TermKind.Foot && terms[i + 2].Meaning.Side != terms[i].Meaning.Side
+                && (IsOfBoth(terms[i + 3]) || (terms[i + 1].Text is "+" && IsTurned(terms[i + 3]))))
             {
                 terms[i] = new Term(new Meaning(TermKind.BothFeet), TextSpan.FromBounds(terms[i].Span.Start, terms[i + 2].Span.End), "both");
                 terms.RemoveRange(i + 1, 2);
@@ -62,6 +66,36 @@ internal static partial class WordOrder
             or ActionKind.SplitToes or ActionKind.Bounce or ActionKind.Jump or ActionKind.Click
     }
         or { Kind: TermKind.Part, Meaning.Part: "heels" or "toes" };
+
+    private static bool IsTurned(Term term) => term.Kind is TermKind.Amount or TermKind.Turn
+        || term is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Unwind or ActionKind.Pivot };
+
+    /// <summary>"Bring the right heel home": where the heel goes, and no heel beside the other foot.</summary>
+    private static void HeelHome(List<Term> terms)
+    {
+        for (int i = terms.Count - 1; i > 0; i--)
+        {
+            if (terms[i] is not { Kind: TermKind.Move, Meaning: { Verb: null, Figures.Count: > 0 } } home
+                || home.Text.ToLowerInvariant() is not ("heel home" or "heel close"))
+            {
+                continue;
+            }
+
+            int verb = i - 1;
+            while (verb > 0 && terms[verb].Kind is TermKind.Side or TermKind.Foot or TermKind.Filler)
+            {
+                verb--;
+            }
+
+            if (terms[verb] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step or ActionKind.Recover or ActionKind.Drag }
+                && terms[verb].Text.Length > 3 && terms[verb].Text[..4].ToLowerInvariant() is "brin" or "brou" or "take" or "draw" or "pull" or "retu")
+            {
+                int split = home.Span.Start + 4;
+                terms[i] = new Term(new Meaning(TermKind.Part) { Part = "heel" }, TextSpan.FromBounds(home.Span.Start, split), "heel");
+                terms.Insert(i + 1, new Term(new Meaning(TermKind.Dir) { Direction = Direction.Home }, TextSpan.FromBounds(split, home.Span.End), "home"));
+            }
+        }
+    }
 
     /// <summary>
     /// "Rock onto L behind R, recover": who rocks onto a foot recovers on it, unless it is said where that goes, or a recover comes after it.

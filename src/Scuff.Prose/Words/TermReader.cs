@@ -641,13 +641,14 @@ internal static class TermReader
     }
 
     /// <summary>
-    /// "For two", "over 2 counts", "over 2 and 3", "takes two counts": how many tokens, and how many counts; null where nothing of the kind stands.
+    /// "For two", "over 2 counts", "in two counts", "over 2 and 3", "takes two counts": how many tokens, and how many counts; null where nothing of the kind stands.
     /// </summary>
     private static (int Tokens, int Counts)? HowLong(List<WordToken> tokens, int at)
     {
         bool takes = tokens[at].Text is "takes" or "taking" or "lasts" or "lasting";
         bool across = tokens[at].Text is "across" or "during" or "throughout" or "through";
-        if (!takes && !across && tokens[at].Text is not ("for" or "over"))
+        bool within = tokens[at].Text is "in";
+        if (!takes && !across && !within && tokens[at].Text is not ("for" or "over"))
         {
             return null;
         }
@@ -688,7 +689,7 @@ internal static class TermReader
         bool said = end < tokens.Count && tokens[end].Text is "count" or "counts" or "beat" or "beats";
         end += said ? 1 : 0;
         bool stops = end >= tokens.Count || tokens[end].Kind == WordTokenKind.Mark;
-        return counts > 1 && (said || range || (stops && !takes && !across)) ? (end - at, counts) : null;
+        return counts > 1 && (said || range || (stops && !takes && !across && !within)) ? (end - at, counts) : null;
     }
 
     private static int? NumberAt(List<WordToken> tokens, int at) => at >= tokens.Count ? null

@@ -176,6 +176,41 @@ public sealed class WordingClassTests
     // several labels in one line go on with bare numbers
     [InlineData("L", "1 LF big step left 2-3 RF drag 4 RF tap next to LF", "1 L>L step:side; 2 R>L drag; 4 R>L touch:together")]
 
+    // a figure that turns on its third count, with that step told once more
+    [InlineData("L", "1-4 Vine to the left, turning a quarter to your left on the third count as you step forward on the left, and brush the right forward",
+        "1 L>L step:side; 2 R>R step:cross-behind; 3 L>L step:forward @9:00; 4 R>L brush:forward")]
+    [InlineData("R", "1-4 Grapevine to the right making a quarter turn right on the third beat, and scuff the left",
+        "1 R>R step:side; 2 L>L step:cross-behind; 3 R>R step:forward @3:00; 4 L>R scuff")]
+
+    // a sway or a bump, and the step that goes with it
+    [InlineData("R", "1-2 Sway to the right as you step your right foot out to the side, sway left", "1 R>R sway:side; 2 L>L sway:side")]
+    [InlineData("R", "1-2 Sway your hips right as you step to the right, sway left", "1 R>R sway:side; 2 L>L sway:side")]
+    [InlineData("R", "1-2 Sway right stepping right to right side, sway left", "1 R>R sway:side; 2 L>L sway:side")]
+    [InlineData("R", "1-2 Bump hips right as you step right to right side, bump left", "1 R>R step:side; 1 ->R bump; 2 ->R bump")]
+
+    // how it looks, behind a row of feet
+    [InlineData("L", "1-3 Waltz basic forward left, right, left floating up tall", "1 L>L step:forward; 2 R>R step:together; 3 L>L step:together")]
+    [InlineData("R", "1-2 Walk right, left sinking into the floor", "1 R>R step:forward; 2 L>L step:forward")]
+    [InlineData("R", "1-2 Walk right, left gliding along the floor", "1 R>R step:forward; 2 L>L step:forward")]
+
+    // how many counts a move takes
+    [InlineData("R", "1-4 Hip roll to the left in two counts, walk R, L", "1 ->L hips; 3 R>R step:forward; 4 L>L step:forward")]
+    [InlineData("R", "1-4 Walk R, L, R, L in four counts", "1 R>R step:forward; 2 L>L step:forward; 3 R>R step:forward; 4 L>L step:forward")]
+
+    // a hold leaves the weight where the move before it brought it, both feet turn
+    [InlineData("R", "1-4 Cross R over L, hold, unwind 1/2 left, pause (weight on L)", "1 R>R step:cross-front; 2 ->R hold; 3 L>L unwind @6:00; 4 ->L hold")]
+    [InlineData("R", "1-2 RF step forward, R+L 1/2 turn left", "1 R>R step:forward; 2 L>L pivot @6:00")]
+    [InlineData("R", "1-2 RF cross over LF, R+L unwind 1/2 left", "1 R>R step:cross-front; 2 L>L unwind @6:00")]
+
+    // the toe or the heel goes out and comes home, nobody steps
+    [InlineData("R", "1-2 Fan of the R toe: open to the right, come back to the center", "1 R>L fan:out; 2 R>L fan:in")]
+    [InlineData("R", "1-2 Fan of the R heel: open it to the right, bring it back to the centre", "1 R>L fan-heel:out; 2 R>L fan-heel:in")]
+    [InlineData("R", "1-2 Fan right toe: open to the right, come back to the centre", "1 R>L fan:out; 2 R>L fan:in")]
+    [InlineData("R", "1-2 R toe fan, open to right, return to centre", "1 R>L fan:out; 2 R>L fan:in")]
+    [InlineData("R", "1-2 Fan right heel out, bring right heel home", "1 R>L fan-heel:out; 2 R>L fan-heel:in")]
+    [InlineData("R", "1-2 Fan right heel out, return right heel home", "1 R>L fan-heel:out; 2 R>L fan-heel:in")]
+    [InlineData("L", "1-2 L lunge forward diagonally, recover R", "1 L>L lunge:diag-forward; 2 R>R recover")]
+
     // the steps of several names together, and a repeat that says how it ends
     [InlineData("R", "1&2 3&4 Shuffle right, shuffle left: R forward, L together, R forward, L back, R together, L back",
         "1 R>R step:forward; 1& L>L step:together; 2 R>R step:forward; 3 L>L step:back; 3& R>R step:together; 4 L>L step:back")]
