@@ -15,7 +15,7 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         "unseen", "unseen-b", "unseen-g", "unseen-k", "unseen-l", "unseen-m",
         "unseen-n", "unseen-o", "unseen-p", "unseen-q", "unseen-r",
         "unseen-s", "unseen-t", "unseen-u", "unseen-v", "unseen-w", "unseen-x", "unseen-y", "unseen-z",
-        "unseen-aa",
+        "unseen-aa", "unseen-ab", "unseen-ac",
     ];
 
     /// <summary>Folder, least share read right in thousandths, most cases read wrong without a question, most questions not asked.</summary>
@@ -84,6 +84,9 @@ public sealed class WordingCorpusTests(ITestOutputHelper output)
         { "unseen-z", 833, 0, 1 },
         { "thirty-fifth", 851, 0, 0 },
         { "unseen-aa", 685, 3, 0 },
+        { "thirty-sixth", 968, 4, 1 },
+        { "unseen-ab", 831, 7, 2 },
+        { "unseen-ac", 900, 0, 2 },
     };
 
     [Theory]

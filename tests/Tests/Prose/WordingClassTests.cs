@@ -93,7 +93,7 @@ public sealed class WordingClassTests
     [InlineData("R", "1-2 Jump back: jump back on both feet, clap", "1 B>B jump:back; 2 ->B clap")]
     [InlineData("R", "1-4 Hips: R, L, R, R", "1 ->L bump; 2 ->L bump; 3 ->L bump; 4 ->L bump")]
 
-    [InlineData("R", "1-4 Swivel right: heels, toes, heels, hold (weight on L)", "1 B>B swivel-heels; 2 B>B swivel-toes; 3 B>B swivel-heels; 4 ->L hold")]
+    [InlineData("R", "1-4 Swivel right: heels, toes, heels, hold (weight on L)", "1 B>B swivel-heels; 2 B>B swivel-toes; 3 B>L swivel-heels; 4 ->L hold")]
     [InlineData("R", "1-2 Swivel right toe out, centre", "1 R>L fan-toe; 2 R>L fan-toe")]
     [InlineData("R", "1-2 Open heels, close heels", "1 B>B split-heels; 2 B>B split-heels")]
     [InlineData("R", "&7-8 Jump back R, L with feet together, clap", "6& R>R step:back; 7 L>L step:back; 8 ->L clap")]
