@@ -494,7 +494,13 @@ internal static class TermReader
             return false;
         }
 
+        // "n c basic" is the nightclub's
         WordToken next = tokens[at + 1];
+        if (next.Text == "c")
+        {
+            return false;
+        }
+
         bool capital = text[tokens[at].Span.Start] == 'N';
         bool follows = next.Kind is WordTokenKind.Word or WordTokenKind.Fraction || (next.Text == "'" && at + 2 < tokens.Count);
         return follows && (at == 0 || tokens[at - 1].Kind == WordTokenKind.Word || tokens[at - 1].Text is "'" or "," or ")")
