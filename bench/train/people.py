@@ -88,8 +88,9 @@ def build(data):
     middle = sorted(b - a for a, b in zip(times, times[1:]))[len(times) // 2]
     position = [k % beats + 1 for k in number]
     ones = [t for t, p in zip(times, position) if p == 1]
-    return events, dict(beats=times, bar_position=position, beats_in_bar=beats, downbeats=ones, counts=[], count_cycle=0,
-                        tempo_bpm=round(60 / middle, 3), sections=[], breaks=[], swing_ratio=None, swing_level='', features=[],
+    return events, dict(group='real', style='people', meter=beats, soundfont='', beats=times, bar_position=position,
+                        beats_in_bar=[beats] * len(times), downbeats=ones, counts=[], count_cycle=0, tempo_bpm=round(60 / middle, 3),
+                        tempo_nominal=round(60 / middle, 3), sections=[], breaks=[], swing_ratio=None, swing_level='', features={},
                         checks=dict(beats=True, downbeats=True, tempo=True, swing=False, counts=False, sections=False))
 
 
@@ -111,7 +112,7 @@ def main():
                 continue
             midi.write(f'{out}/midi/{name}.mid', events)
             with open(f'{out}/truth/{name}.json', 'w') as file:
-                json.dump(truth, file)
+                json.dump(dict(id=name, **truth), file)
             kept.append(name)
     with open(f'{out}/manifest.json', 'w') as file:
         json.dump(dict(seed='people', songs=[dict(id=n, group='real', style='', audio=f'audio/{n}.wav', base=None, how=None) for n in kept]), file)

@@ -1,7 +1,8 @@
-"""render.py SONGS SOUND FONT... [--seed 7] [--jobs N] [--levels]: plays SONGS/midi/*.mid through libfluidsynth with the sound fonts in turn.
+"""render.py SONGS SOUND FONT... [--seed 7] [--jobs N] [--levels | --wav]: plays SONGS/midi/*.mid through libfluidsynth with the sound fonts in turn.
 
-Leaves SOUND/ID.npy: 22050 samples a second, one channel, 16 bits; with --levels what is heard of them instead, SOUND/ID.levels.npy, as train.py keeps it, and
-the songs in an order of chance, so that training can begin while the rest is played. Uses all processors unless told otherwise.
+Leaves SOUND/ID.npy: 22050 samples a second, one channel, 16 bits; with --wav the same as SOUND/ID.wav, for bench/estimate (SOUND is then SONGS/audio);
+with --levels what is heard of them instead, SOUND/ID.levels.npy, as train.py keeps it, and the songs in an order of chance, so that training can begin
+while the rest is played. Uses all processors unless told otherwise.
 """
 import argparse
 import ctypes
@@ -10,6 +11,7 @@ import multiprocessing
 import os
 import random
 import sys
+import wave
 
 import numpy as np
 
@@ -64,7 +66,17 @@ def save(path, numbers):
     os.replace(path + '.part.npy', path)
 
 
-def play(jobs, sound, is_levels):
+def save_wav(path, samples):
+    """Sound for `bench/estimate`: one channel of 16 bits; whole or not at all."""
+    with wave.open(path + '.part', 'wb') as file:
+        file.setnchannels(1)
+        file.setsampwidth(2)
+        file.setframerate(RATE // 2)
+        file.writeframes(samples.astype('<i2').tobytes())
+    os.replace(path + '.part', path)
+
+
+def play(jobs, sound, kept):
     lib, taps, table, synths = library(), half_band(), hearing.bands(), {}
     block = np.zeros((BLOCK, 2), np.int16)
     out = block.ctypes.data_as(ctypes.c_void_p)
@@ -85,10 +97,12 @@ def play(jobs, sound, is_levels):
         samples = np.convolve(np.concatenate(parts), taps, 'same')[::2]
         samples *= 28000 / max(1, np.abs(samples).max())
         samples, path = samples.astype(np.int16), os.path.join(sound, os.path.basename(midi)[:-4])
-        if is_levels:
-            save(path + '.levels.npy', hearing.kept(hearing.hear(samples.astype(np.float32) / 32768, table)))
+        if kept == '.levels.npy':
+            save(path + kept, hearing.kept(hearing.hear(samples.astype(np.float32) / 32768, table)))
+        elif kept == '.wav':
+            save_wav(path + kept, samples)
         else:
-            save(path + '.npy', samples)
+            save(path + kept, samples)
 
 
 def main():
@@ -99,16 +113,17 @@ def main():
     parser.add_argument('--seed', type=int, default=7, help='which font plays which song')
     parser.add_argument('--jobs', type=int, default=os.cpu_count() or 1)
     parser.add_argument('--levels', action='store_true', help='keep what is heard, not the sound')
+    parser.add_argument('--wav', action='store_true', help='keep the sound as .wav, to hear it with bench/estimate')
     asked = parser.parse_args()
     songs, sound, fonts, count = asked.songs, asked.sound, asked.fonts, asked.jobs
     os.makedirs(sound, exist_ok=True)
     chance = random.Random(asked.seed)
     jobs = [(m, chance.choice(fonts), int(chance.random() < 0.67)) for m in sorted(glob.glob(songs + '/midi/*.mid'))]
-    kept = '.levels.npy' if asked.levels else '.npy'
+    kept = '.levels.npy' if asked.levels else '.wav' if asked.wav else '.npy'
     jobs = [job for job in jobs if not os.path.exists(os.path.join(sound, os.path.basename(job[0])[:-4] + kept))]
     if asked.levels:
         chance.shuffle(jobs)
-    workers = [multiprocessing.Process(target=play, args=(jobs[i::count], sound, asked.levels)) for i in range(count)]
+    workers = [multiprocessing.Process(target=play, args=(jobs[i::count], sound, kept)) for i in range(count)]
     for worker in workers:
         worker.start()
     for worker in workers:
