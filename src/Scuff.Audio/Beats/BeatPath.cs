@@ -1,4 +1,6 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using Scuff.Audio.Signals;
 
 namespace Scuff.Audio.Beats;
@@ -77,7 +79,7 @@ internal static class BeatPath
 
         // a beat looks back no farther than the longest one, so scores are kept for that long only
         int kept = high + 1;
-        float[] score = new float[kept * lengths];
+        float[] score = new float[(kept * lengths) + Vector256<double>.Count];
         short[] before = new short[frames * lengths];
         double perFrame = perSecondLeft / Hearing.FramesPerSecond;
         int bestFrame = 0;
@@ -94,17 +96,8 @@ internal static class BeatPath
                 int previous = t - (low + l);
                 if (previous >= 0)
                 {
-                    double[] costs = change[l];
-                    int row = (previous % kept * lengths) + firstBefore[l];
-                    for (int k = 0; k < costs.Length; k++)
-                    {
-                        double s = score[row + k] - costs[k];
-                        if (s > top)
-                        {
-                            top = s;
-                            chosen = firstBefore[l] + k;
-                        }
-                    }
+                    (top, int k) = Best(score.AsSpan((previous % kept * lengths) + firstBefore[l]), change[l], top);
+                    chosen = k < 0 ? k : firstBefore[l] + k;
                 }
 
                 double total = top + here;
@@ -130,22 +123,55 @@ internal static class BeatPath
         return new BeatRow([.. Smoothed(beats, evidence)], best);
     }
 
+    // The first of the scores that is highest once its cost is taken off, and which; -1 where none is above the floor.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static (double Top, int Index) Best(ReadOnlySpan<float> scores, double[] costs, double floor)
+    {
+        // there are as many costs as fill the lanes; the last of the scores is touched before the loop trusts that
+        int lanes = Vector256<double>.Count;
+        _ = scores[costs.Length - 1];
+        ref float from = ref MemoryMarshal.GetReference(scores);
+        ref double off = ref MemoryMarshal.GetArrayDataReference(costs);
+        Vector256<double> top = Vector256.Create(floor);
+        Vector256<double> chosen = Vector256.Create(-1.0);
+        Vector256<double> index = Vector256.Create(0.0, 1, 2, 3);
+        for (int k = 0; k < costs.Length; k += lanes)
+        {
+            Vector256<double> s = Vector256.WidenLower(Vector128.LoadUnsafe(ref from, (nuint)k).ToVector256Unsafe()) - Vector256.LoadUnsafe(ref off, (nuint)k);
+            Vector256<double> isHigher = Vector256.GreaterThan(s, top);
+            top = Vector256.ConditionalSelect(isHigher, s, top);
+            chosen = Vector256.ConditionalSelect(isHigher, index, chosen);
+            index += Vector256.Create((double)lanes);
+        }
+
+        // the highest of the lanes, and of those that have it the first
+        Vector256<double> most = Vector256.Max(top, Vector256.Shuffle(top, Vector256.Create(2L, 3, 0, 1)));
+        most = Vector256.Max(most, Vector256.Shuffle(most, Vector256.Create(1L, 0, 3, 2)));
+        Vector256<double> at = Vector256.ConditionalSelect(Vector256.Equals(top, most), chosen, Vector256.Create(double.PositiveInfinity));
+        at = Vector256.Min(at, Vector256.Shuffle(at, Vector256.Create(2L, 3, 0, 1)));
+        at = Vector256.Min(at, Vector256.Shuffle(at, Vector256.Create(1L, 0, 3, 2)));
+        return (most[0], (int)at[0]);
+    }
+
     private static int LowestBefore(int now, int low) => Math.Max(low, (int)Math.Ceiling(now * (1 - MostChange))) - low;
 
+    // What each length before one costs; as many as fill the lanes, and those that are too many cost more than can be.
     private static double[] Costs(int now, int low, int high)
     {
         int first = LowestBefore(now, low) + low;
         int last = Math.Min(high, (int)Math.Floor(now * (1 + MostChange)));
-        return
-        [
-            .. Enumerable.Range(first, Math.Max(0, last - first + 1)).Select(earlier =>
-            {
-                // half a frame either way is the grid's own roughness and costs nothing
-                double difference = Math.Max(0, Math.Abs(now - earlier) - 0.5);
-                double ratio = difference / now;
-                return Stiffness * ratio * ratio;
-            }),
-        ];
+        int lanes = Vector256<double>.Count;
+        double[] costs = new double[(last - first + lanes) / lanes * lanes];
+        costs.AsSpan().Fill(double.PositiveInfinity);
+        for (int earlier = first; earlier <= last; earlier++)
+        {
+            // half a frame either way is the grid's own roughness and costs nothing
+            double difference = Math.Max(0, Math.Abs(now - earlier) - 0.5);
+            double ratio = difference / now;
+            costs[earlier - first] = Stiffness * ratio * ratio;
+        }
+
+        return costs;
     }
 
     // Every beat to the top of its own peak, then the whole row drawn a little straighter: hundredths of a second are

@@ -17,6 +17,7 @@ internal static class Product
     /// [length × width], the width a multiple of eight; a row of sums is <paramref name="width"/> long.
     /// Multiplied and added in one rounding on every machine, so the answer is the same everywhere.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Add(ReadOnlySpan<float> x, int start, int stride, int rows, int length, ReadOnlySpan<float> table, int width, Span<float> sums)
     {
         int row = 0;
@@ -33,9 +34,14 @@ internal static class Product
         for (; row + RowsAtOnce <= rows; row += RowsAtOnce)
         {
             int column = 0;
+            for (; column + (3 * Lanes) <= width && width - column != 4 * Lanes; column += 3 * Lanes)
+            {
+                AddThree(x, start + (row * stride), stride, length, table[column..], width, sums[((row * width) + column)..]);
+            }
+
             for (; column + (2 * Lanes) <= width; column += 2 * Lanes)
             {
-                AddBlock(x, start + (row * stride), stride, length, table[column..], width, sums[((row * width) + column)..]);
+                AddTwo(x, start + (row * stride), stride, length, table[column..], width, sums[((row * width) + column)..]);
             }
 
             for (; column < width; column += Lanes)
@@ -57,19 +63,79 @@ internal static class Product
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void AddBlock(ReadOnlySpan<float> x, int start, int stride, int length, ReadOnlySpan<float> table, int width, Span<float> sums)
+    private static void AddThree(ReadOnlySpan<float> x, int start, int stride, int length, ReadOnlySpan<float> table, int width, Span<float> sums)
     {
+        // the last element of each is touched before the loop trusts the sizes
+        _ = x.Slice(start, ((RowsAtOnce - 1) * stride) + length);
+        _ = table[((length - 1) * width) + (3 * Lanes) - 1];
+        _ = sums[((RowsAtOnce - 1) * width) + (3 * Lanes) - 1];
+        ref float from = ref Unsafe.Add(ref MemoryMarshal.GetReference(x), start);
         ref float to = ref MemoryMarshal.GetReference(sums);
         ref float w = ref MemoryMarshal.GetReference(table);
-        ReadOnlySpan<float> x0 = x.Slice(start, length);
-        ReadOnlySpan<float> x1 = x.Slice(start + stride, length);
-        ReadOnlySpan<float> x2 = x.Slice(start + (2 * stride), length);
-        ReadOnlySpan<float> x3 = x.Slice(start + (3 * stride), length);
-
-        // the last element of either is touched before the loop trusts the sizes
-        _ = table[((length - 1) * width) + (2 * Lanes) - 1];
-        _ = sums[(3 * width) + (2 * Lanes) - 1];
         nuint u = (nuint)width;
+        nuint v = (nuint)stride;
+        Vector256<float> a00 = Vector256.LoadUnsafe(ref to);
+        Vector256<float> a01 = Vector256.LoadUnsafe(ref to, Lanes);
+        Vector256<float> a02 = Vector256.LoadUnsafe(ref to, 2 * Lanes);
+        Vector256<float> a10 = Vector256.LoadUnsafe(ref to, u);
+        Vector256<float> a11 = Vector256.LoadUnsafe(ref to, u + Lanes);
+        Vector256<float> a12 = Vector256.LoadUnsafe(ref to, u + (2 * Lanes));
+        Vector256<float> a20 = Vector256.LoadUnsafe(ref to, 2 * u);
+        Vector256<float> a21 = Vector256.LoadUnsafe(ref to, (2 * u) + Lanes);
+        Vector256<float> a22 = Vector256.LoadUnsafe(ref to, (2 * u) + (2 * Lanes));
+        Vector256<float> a30 = Vector256.LoadUnsafe(ref to, 3 * u);
+        Vector256<float> a31 = Vector256.LoadUnsafe(ref to, (3 * u) + Lanes);
+        Vector256<float> a32 = Vector256.LoadUnsafe(ref to, (3 * u) + (2 * Lanes));
+        nuint at = 0;
+        for (nuint i = 0; i < (nuint)length; i++, at += u)
+        {
+            Vector256<float> w0 = Vector256.LoadUnsafe(ref w, at);
+            Vector256<float> w1 = Vector256.LoadUnsafe(ref w, at + Lanes);
+            Vector256<float> w2 = Vector256.LoadUnsafe(ref w, at + (2 * Lanes));
+            Vector256<float> b = Vector256.Create(Unsafe.Add(ref from, i));
+            a00 = Vector256.FusedMultiplyAdd(b, w0, a00);
+            a01 = Vector256.FusedMultiplyAdd(b, w1, a01);
+            a02 = Vector256.FusedMultiplyAdd(b, w2, a02);
+            b = Vector256.Create(Unsafe.Add(ref from, i + v));
+            a10 = Vector256.FusedMultiplyAdd(b, w0, a10);
+            a11 = Vector256.FusedMultiplyAdd(b, w1, a11);
+            a12 = Vector256.FusedMultiplyAdd(b, w2, a12);
+            b = Vector256.Create(Unsafe.Add(ref from, i + (2 * v)));
+            a20 = Vector256.FusedMultiplyAdd(b, w0, a20);
+            a21 = Vector256.FusedMultiplyAdd(b, w1, a21);
+            a22 = Vector256.FusedMultiplyAdd(b, w2, a22);
+            b = Vector256.Create(Unsafe.Add(ref from, i + (3 * v)));
+            a30 = Vector256.FusedMultiplyAdd(b, w0, a30);
+            a31 = Vector256.FusedMultiplyAdd(b, w1, a31);
+            a32 = Vector256.FusedMultiplyAdd(b, w2, a32);
+        }
+
+        a00.StoreUnsafe(ref to);
+        a01.StoreUnsafe(ref to, Lanes);
+        a02.StoreUnsafe(ref to, 2 * Lanes);
+        a10.StoreUnsafe(ref to, u);
+        a11.StoreUnsafe(ref to, u + Lanes);
+        a12.StoreUnsafe(ref to, u + (2 * Lanes));
+        a20.StoreUnsafe(ref to, 2 * u);
+        a21.StoreUnsafe(ref to, (2 * u) + Lanes);
+        a22.StoreUnsafe(ref to, (2 * u) + (2 * Lanes));
+        a30.StoreUnsafe(ref to, 3 * u);
+        a31.StoreUnsafe(ref to, (3 * u) + Lanes);
+        a32.StoreUnsafe(ref to, (3 * u) + (2 * Lanes));
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static void AddTwo(ReadOnlySpan<float> x, int start, int stride, int length, ReadOnlySpan<float> table, int width, Span<float> sums)
+    {
+        // the last element of each is touched before the loop trusts the sizes
+        _ = x.Slice(start, ((RowsAtOnce - 1) * stride) + length);
+        _ = table[((length - 1) * width) + (2 * Lanes) - 1];
+        _ = sums[((RowsAtOnce - 1) * width) + (2 * Lanes) - 1];
+        ref float from = ref Unsafe.Add(ref MemoryMarshal.GetReference(x), start);
+        ref float to = ref MemoryMarshal.GetReference(sums);
+        ref float w = ref MemoryMarshal.GetReference(table);
+        nuint u = (nuint)width;
+        nuint v = (nuint)stride;
         Vector256<float> a00 = Vector256.LoadUnsafe(ref to);
         Vector256<float> a01 = Vector256.LoadUnsafe(ref to, Lanes);
         Vector256<float> a10 = Vector256.LoadUnsafe(ref to, u);
@@ -79,22 +145,22 @@ internal static class Product
         Vector256<float> a30 = Vector256.LoadUnsafe(ref to, 3 * u);
         Vector256<float> a31 = Vector256.LoadUnsafe(ref to, (3 * u) + Lanes);
         nuint at = 0;
-        for (int i = 0; i < x0.Length; i++, at += u)
+        for (nuint i = 0; i < (nuint)length; i++, at += u)
         {
             Vector256<float> w0 = Vector256.LoadUnsafe(ref w, at);
             Vector256<float> w1 = Vector256.LoadUnsafe(ref w, at + Lanes);
-            Vector256<float> v = Vector256.Create(x0[i]);
-            a00 = Vector256.FusedMultiplyAdd(v, w0, a00);
-            a01 = Vector256.FusedMultiplyAdd(v, w1, a01);
-            v = Vector256.Create(x1[i]);
-            a10 = Vector256.FusedMultiplyAdd(v, w0, a10);
-            a11 = Vector256.FusedMultiplyAdd(v, w1, a11);
-            v = Vector256.Create(x2[i]);
-            a20 = Vector256.FusedMultiplyAdd(v, w0, a20);
-            a21 = Vector256.FusedMultiplyAdd(v, w1, a21);
-            v = Vector256.Create(x3[i]);
-            a30 = Vector256.FusedMultiplyAdd(v, w0, a30);
-            a31 = Vector256.FusedMultiplyAdd(v, w1, a31);
+            Vector256<float> b = Vector256.Create(Unsafe.Add(ref from, i));
+            a00 = Vector256.FusedMultiplyAdd(b, w0, a00);
+            a01 = Vector256.FusedMultiplyAdd(b, w1, a01);
+            b = Vector256.Create(Unsafe.Add(ref from, i + v));
+            a10 = Vector256.FusedMultiplyAdd(b, w0, a10);
+            a11 = Vector256.FusedMultiplyAdd(b, w1, a11);
+            b = Vector256.Create(Unsafe.Add(ref from, i + (2 * v)));
+            a20 = Vector256.FusedMultiplyAdd(b, w0, a20);
+            a21 = Vector256.FusedMultiplyAdd(b, w1, a21);
+            b = Vector256.Create(Unsafe.Add(ref from, i + (3 * v)));
+            a30 = Vector256.FusedMultiplyAdd(b, w0, a30);
+            a31 = Vector256.FusedMultiplyAdd(b, w1, a31);
         }
 
         a00.StoreUnsafe(ref to);

@@ -113,6 +113,7 @@ internal sealed class LaneFft
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Vector256<float> Load(ReadOnlySpan<float> samples, int at, int hop, bool isInside)
     {
         if (isInside)
@@ -128,6 +129,11 @@ internal sealed class LaneFft
                 samples[at + (7 * hop)]);
         }
 
+        return AtTheEdge(samples, at, hop);
+    }
+
+    private Vector256<float> AtTheEdge(ReadOnlySpan<float> samples, int at, int hop)
+    {
         for (int lane = 0; lane < Lanes; lane++)
         {
             long from = at + ((long)lane * hop);

@@ -9,6 +9,8 @@ public sealed class EarTests
     [Theory]
     [InlineData(1)]
     [InlineData(2)]
+    [InlineData(239)]
+    [InlineData(241)]
     [InlineData(511)]
     [InlineData(512)]
     [InlineData(513)]
@@ -59,6 +61,32 @@ public sealed class EarTests
 
     private static Spectrogram Spectrum(int frames)
         => Spectrum(frames == 0 ? [] : MadeSounds.Noise((((frames - 1) * Hearing.Hop) + 10.0) / Hearing.Rate, 0.3, 9).Samples);
+
+    [Theory]
+    [InlineData("ear-6", 61)]
+    [InlineData("ear-9", 34)]
+    public void It_answers_what_the_network_written_in_plain_loops_answers(string name, int frames)
+    {
+        byte[] weights = Weights(name);
+        Spectrogram spectrum = Spectrum(frames);
+        Activations heard = Ear.From(weights).Listen(spectrum);
+        double[][] expected = new PlainEar(weights).Listen(spectrum);
+        float[][] heads = [heard.Beat, heard.One, heard.Eight, heard.Start, heard.Stopped];
+        Assert.Equal(expected.Length, heads.Length);
+        for (int h = 0; h < heads.Length; h++)
+        {
+            Assert.Equal(expected[h].Length, heads[h].Length);
+            Assert.All(heads[h].Zip(expected[h]), p => Assert.Equal(p.Second, p.First, 1e-3));
+        }
+    }
+
+    private static byte[] Weights(string name)
+    {
+        using Stream stream = typeof(Ear).Assembly.GetManifestResourceStream($"data/ear/{name}.bin")!;
+        byte[] bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
 
     // A gain of 1, so that silence beside a sound does not change how loud it is heard.
     private static Spectrogram Spectrum(float[] samples) => Spectrogram.Of(new MonoAudio(samples, Hearing.Rate), 1, 1024, Hearing.Hop, 21, 10_000);

@@ -11,6 +11,7 @@ public sealed class ProductTests
     [InlineData(7, 2, 9, 24)]
     [InlineData(9, 16, 16, 32)]
     [InlineData(13, 1, 30, 40)]
+    [InlineData(6, 64, 64, 64)]
     public void It_adds_what_a_plain_loop_adds(int rows, int stride, int length, int width)
     {
         const int start = 3;
