@@ -3,21 +3,27 @@ namespace Scuff.Audio.Phrases;
 /// <summary>Gives sections of the same music the same letter, by how alike they are beat for beat.</summary>
 internal static class SectionLabels
 {
-    // Weights of a logistic regression over pairs of sections of made songs (another seed than any that is scored), rounded.
-    private const double ChromaWeight = 5;
+    // Weights of a logistic regression over pairs of sections of made songs (216 songs of other seeds than any that is scored; docs/performance.md), rounded.
+    private const double ChromaWeight = 2.75;
 
-    private const double PitchWeight = 9;
+    private const double PitchWeight = 3.5;
 
-    private const double ColourWeight = 1;
+    private const double ColourWeight = 3.4;
 
     private const double LengthWeight = 1;
 
-    private const double BeatsWeight = 2.6;
+    private const double BeatsWeight = 0.75;
 
-    private const double Threshold = 21.3;
+    private const double Threshold = 10;
+
+    // What sounds alike only a semitone or two higher is likelier the same than it sounds: a last chorus.
+    private const double Raised = 1.7;
+
+    // But it must sound alike by so much more there than at the same height.
+    private const double RaisedOnly = 0.45;
 
     // Below even odds: sections that were found apart and are alike at all are mostly the same (made songs of other seeds).
-    private const double Same = 0.25;
+    private const double Same = 0.35;
 
     // Beats that are compared at most: the first four eights say what a section is.
     private const int Compared = 64;
@@ -77,27 +83,34 @@ internal static class SectionLabels
             }
 
             double best = double.NegativeInfinity;
+            double raised = 0;
             for (int up = -2; up <= 2; up++)
             {
                 double chroma = 0;
                 double pitch = 0;
-                double colour = 0;
                 for (int i = 0; i < length; i++)
                 {
                     int x = starts[a] + i;
                     int y = starts[b] + i;
                     chroma += BeatFeatures.Turned(features.Chroma[x], features.Chroma[y], up);
                     pitch += BeatFeatures.Cosine(features.Pitches[x], features.Pitches[y], up);
-                    colour += BeatFeatures.Cosine(features.Colour[x], features.Colour[y]);
                 }
 
-                // a last chorus often stands a semitone or two higher, but the same height is likelier
-                double all = ((ChromaWeight * chroma) + (PitchWeight * pitch) + (ColourWeight * colour)) / length;
-                best = Math.Max(best, up == 0 ? all : all - 1);
+                double all = (((ChromaWeight * chroma) + (PitchWeight * pitch)) / length) - (up == 0 ? 0 : RaisedOnly);
+                if (all > best)
+                {
+                    (best, raised) = (all, up == 0 ? 0 : RaisedOnly + Raised);
+                }
+            }
+
+            double colour = 0;
+            for (int i = 0; i < length; i++)
+            {
+                colour += BeatFeatures.Cosine(features.Colour[starts[a] + i], features.Colour[starts[b] + i]);
             }
 
             double ratio = (double)Math.Min(LengthOf(a), LengthOf(b)) / Math.Max(LengthOf(a), LengthOf(b));
-            double logit = best + (LengthWeight * ratio) + (BeatsWeight * Math.Log(length)) - Threshold;
+            double logit = best + raised + (ColourWeight * colour / length) + (LengthWeight * ratio) + (BeatsWeight * Math.Log(length)) - Threshold;
             return 1 / (1 + Math.Exp(-logit));
         }
     }

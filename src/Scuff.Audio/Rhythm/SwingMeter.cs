@@ -19,6 +19,13 @@ internal static class SwingMeter
     // Notes that fall together are this far apart, in parts of a beat.
     private const double Spread = 0.022;
 
+    // Sixteenths swing in music that is no faster than this, in seconds a beat (125 a minute). Common practice, no source; the shorter note of a swung
+    // pair does not fall much below a tenth of a second (Friberg and Sundström, Music Perception 2002; from memory).
+    private const double LeastBeatOfSixteenths = 0.48;
+
+    // Where what lies between the beats rises less than this beside what falls on them, nothing is heard that could swing.
+    private const double LeastHeard = 0.07 / 3;
+
     // Of its own height a rise begins at this part.
     private const float RisesFrom = 0.3f;
 
@@ -53,6 +60,11 @@ internal static class SwingMeter
         double floor = smooth.Order().ElementAt(Bins / 4);
         double eighth = RatioOf(place8 - late);
         double clear = onBeat > 0 ? (strength8 - floor) / onBeat : 0;
+        if (clear < LeastHeard)
+        {
+            return (new Estimate<double>(1, Math.Clamp(clear * 3, 0, 1), [new Alternative<double>(eighth, Math.Clamp(clear * 3, 0, 1))]), false);
+        }
+
         if (eighth > 1.15)
         {
             double first = PeakOf(smooth, 0.29 + late, 0.38 + late).Height - floor;
@@ -75,7 +87,8 @@ internal static class SwingMeter
         double low = folded.Order().ElementAt(Bins / 4);
         double sixteenth = RatioOf(place16);
         double seen = on > 0 ? (strength16 - low) / on : 0;
-        Estimate<double> ratio = sixteenth > 1.22 && seen > 0.12
+        bool maySwing = (beats[^1] - beats[0]) / (beats.Length - 1) >= LeastBeatOfSixteenths;
+        Estimate<double> ratio = maySwing && sixteenth > 1.22 && seen > 0.12
             ? new Estimate<double>(sixteenth, Math.Clamp(seen * 2, 0, 1), [new Alternative<double>(eighth, 0.3)])
             : new Estimate<double>(Math.Max(1, eighth), Math.Clamp(clear * 3, 0, 1));
         return (ratio, false);
