@@ -167,8 +167,10 @@ internal sealed class FigureComparison(ReaderState state)
         {
             PatternRow? first = figure.Rows.FirstOrDefault(r => r.Foot is RelativeFoot.Same or RelativeFoot.Other);
             if (first is not null && figure.NamedBy is NamedBy.FirstFoot or NamedBy.ActingFoot && detail[0].Foot.ToFoot() is Foot foot
-                && first.For(stated.Value).Foot.ToFoot() != foot)
+                && first.For(stated.Value).Foot.ToFoot() != foot && !(first.Foot is RelativeFoot.Other && foot == stated))
             {
+                // but "polka R: R forward, L together, R forward, hop on R" is named by its first step
+
                 return true;
             }
         }

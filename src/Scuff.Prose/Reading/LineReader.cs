@@ -140,7 +140,7 @@ internal sealed class LineReader
         ResolveTurnsTo(clauses);
         (LineReading? best, LineReading? other, List<Clause> danced, List<(Clause Figure, int From, int To)> figures) =
             _search.Solve(clauses, places);
-        if (terms.Exists(t => t.Meaning.IsComposable))
+        if (terms.Exists(t => t.Meaning.IsComposable) && !SaysNameOften(terms))
         {
             // the same words as plain detail: "touch L, R back, touch L" holds no "back touch"
             List<Term> plainTerms = TermReader.Read(_state.Text, start, end, _state.Lexicon, plain: true);
@@ -255,6 +255,17 @@ internal sealed class LineReader
             {
                 (best, other, danced, figures, counted) = (again, againOther, againDanced, againFigures, andLast);
                 places = andLast;
+            }
+        }
+
+        if (best is { Fits: true } && StepsBehindName(clauses, danced, best, places.Count) is List<Clause> bare)
+        {
+            // "vine right, side, together, side, touch": a place for every count is what is danced, and the name says the same or in short
+            (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
+                _search.Solve(bare, places);
+            if (steps is { Fits: true, Cost: < 1.2 } && !IsDancedAs(best, steps))
+            {
+                (best, other, danced, figures) = (steps, otherSteps, stepsDanced, stepFigures);
             }
         }
 
@@ -1205,6 +1216,22 @@ internal sealed class LineReader
             clauses[^1].Link = Link.Hard;
             clauses.RemoveAll(c => c.IsAmp && ReferenceEquals(c, clauses[^2]));
         }
+    }
+
+    // "kick ball change twice": how often the name is danced, and not its last word
+    private static bool SaysNameOften(List<Term> terms)
+        => terms.Zip(terms.Skip(1)).Any(p => p.First.Meaning is { IsComposable: true, Figures: [{ Rows.Count: > 2 }, ..] } && p.Second.Kind is TermKind.Times);
+
+    // The places told one by one behind a name of several steps, one for each count, of which some are passed over where the name is danced; else null.
+    private static List<Clause>? StepsBehindName(List<Clause> clauses, List<Clause> danced, LineReading best, int places)
+    {
+        bool told = clauses is [{ IsFigure: true, Detail.Count: 0, Amount: null, HasTurnWord: false, Times: 1, WeightNote: null, BothFeet: false } name, ..]
+            && name.Head!.Figures[0].Rows.Count > 2 && places > 2 && clauses.Count == places + 1;
+        return told && clauses.Skip(1).All(c => c is { IsRepeat: false, IsAmp: false, Detail.Count: 0, Unknown.Count: 0, Times: 1, IsWith: false }
+                && (c.Dir ?? c.Head) is not null && (c.Head is null || !c.IsFigure || c.Head.Figures[0].Rows.Count == 1))
+            && clauses.Skip(1).Count(c => !best.Rows.Exists(r => ReferenceEquals(danced[r.Clause], c))) > 1
+            ? clauses.GetRange(1, places)
+            : null;
     }
 
     /// <summary>Whether a place or a foot was taken for a remark ("jazz box 1/4 right &amp; cross").</summary>

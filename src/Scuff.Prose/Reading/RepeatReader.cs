@@ -211,7 +211,7 @@ internal sealed class RepeatReader(ReaderState state)
         }
 
         AddBeside(copied, clauses);
-        Weight weight = EndsOn(copied, clauses, whole, label);
+        Weight weight = EndsOn(copied, [.. clauses, .. restated ?? []], whole, label);
         copied = copied.Select(m => m with { Words = Phrasing.Describe(m) }).ToList();
         state.Follow(copied, weight);
         Counts end = places.Max(p => p.Place);
@@ -224,7 +224,8 @@ internal sealed class RepeatReader(ReaderState state)
     private Weight EndsOn(List<WrittenMove> copied, List<Clause> clauses, TextSpan whole, string label)
     {
         Weight weight = copied.SelectMany(m => m.Steps).Aggregate(state.Weight, (w, s) => s.Action.WeightAfter(w));
-        Foot? told = clauses.Where(c => c.WeightNote is TermKind.WeightOn).Select(c => c.WeightFoot).LastOrDefault(f => f is not null);
+        Foot? told = clauses.SelectMany(c => c.Detail.Prepend(c)).Where(c => c.WeightNote is TermKind.WeightOn).Select(c => c.WeightFoot)
+            .LastOrDefault(f => f is not null);
         if (told is not Foot foot || weight == foot.ToWeight())
         {
             return weight;

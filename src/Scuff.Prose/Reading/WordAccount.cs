@@ -32,7 +32,7 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
 
             if (rows.Count == 0)
             {
-                if (named == "foot" || IsFront(terms[at]) || IsReplaced(at)
+                if (named == "foot" || (IsFront(terms[at]) && FigureComparison.Family(terms[at].Meaning.Direction) is not Direction.CrossFront) || IsReplaced(at)
                     || (at > 0 && terms[at - 1].Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase)))
                 {
                     // "with the weight still on your left", "facing the front", "scuff instead of touch", "close behind"
@@ -68,6 +68,7 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         TermKind.Dir => "direction",
         TermKind.Amount => "turn",
         TermKind.Move => "move",
+        TermKind.Times => "number of times",
         _ => null,
     };
 
@@ -143,8 +144,17 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
         TermKind.Amount when owners.Exists(c => c.Head?.Verb is ActionKind.Sweep or ActionKind.Ronde or ActionKind.RollKnee) => true,
         TermKind.Amount => HasTurn(term.Meaning.Value, owners, rows),
         TermKind.Move => HasMove(term, owners, rows),
+        TermKind.Times => IsDoneSoOften(term),
         _ => true,
     };
+
+    // "1&2 kick ball change twice": a name of several steps is danced more than once where the words say so
+    private bool IsDoneSoOften(Term term)
+    {
+        int owner = danced.FindLastIndex(c => c.Start < term.Span.Start);
+        return owner < 0 || danced[owner] is not { IsFigure: true, TimesStated: true, Times: > 1, Detail.Count: 0 } often
+            || often.Head!.Figures[0].Rows.Count < 2 || best.Rows.Count(r => r.Clause == owner) > often.Head.Figures[0].Rows.Count;
+    }
 
     private static bool HasFoot(Foot foot, List<Clause> owners, List<PlacedRow> rows)
     {
@@ -189,7 +199,7 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
                     || (IsFront(term) && action.Kind is ActionKind.Hitch or ActionKind.Sweep),
                 Direction.Back => danced is Direction.CrossBehind or Direction.InPlace
                     || (danced is Direction.CrossFront && action.Effect == WeightEffect.Keeps),
-                Direction.CrossFront => danced is Direction.CrossBehind || term.Meaning.Special == "lock",
+                Direction.CrossFront => (danced is Direction.CrossBehind && !IsFront(term)) || term.Meaning.Special == "lock",
                 Direction.CrossBehind => danced is Direction.CrossFront && term.Meaning.Special == "lock",
                 Direction.Side => sided || danced is Direction.InPlace || action.Kind is ActionKind.Drag or ActionKind.Slide,
                 _ => false,

@@ -91,8 +91,15 @@ internal sealed partial class SentenceScan
                 return 1 + one;
             }
 
-            return HowMany(at + 1) is int told and > 0 ? 1 + told
-                : 1 + (_words.Skip(at + 1, "the", "dance", "from", "beginning", "again", "top", "start") - at - 1);
+            if (HowMany(at + 1) is int told and > 0)
+            {
+                return 1 + told;
+            }
+
+            // "restart the dance from count 1": where every restart begins, and no place to restart at
+            int end = _words.Skip(at + 1, "the", "dance", "from", "beginning", "again", "top", "start");
+            int count = _words.Skip(end, "at", "with");
+            return (_words.Is(count, "count", "counts") && _words.NumberAt(count + 1) is (1, int used) ? count + 1 + used : end) - at;
         }
 
         if (_words.Is(at, "start", "begin", "commence", "starting", "beginning", "back", "go"))
@@ -523,7 +530,7 @@ internal sealed partial class SentenceScan
     /// <summary>The place after "go on with count 17", "carry on from where you left off".</summary>
     private int GoOnEnd(int at)
     {
-        int end = _words.Skip(at, "on", "with", "from", "at", "the", "dance", "dancing", "where", "you", "left", "off", "rest", "of", "normal",
+        int end = _words.Skip(at, "on", "with", "from", "at", "the", "dance", "dancing", "wall", "where", "you", "left", "off", "rest", "of", "normal",
             "normally", "as", "usual", "to", "end");
         if (_words.Is(end, "count", "counts", "section", "sections") && _words.NumberAt(end + 1) is (_, int used))
         {

@@ -77,7 +77,7 @@ internal sealed class SentenceWords(List<WordToken> told)
             "sheet", "page", "bottom", "remember", "stand", "standing", "stands", "tricky", "look", "looks", "find", "yourself", "bring", "brings",
             "position", "land", "lands", "brought", "looked",
             "falls", "fall", "falling", "coming",
-            "thing", "runs", "need", "needs", "throw", "throwing", "chuck", "tack", "slot", "smile", "smiles",
+            "thing", "runs", "need", "needs", "throw", "throwing", "chuck", "tack", "slot", "smile", "smiles", "put", "puts", "putting",
     };
 
     /// <summary>Whether a list that was read had a facing for one of its numbers.</summary>
