@@ -32,7 +32,8 @@ internal sealed class WordAccount(List<Term> terms, LineReading best, List<Claus
 
             if (rows.Count == 0)
             {
-                if (named == "foot" || (IsFront(terms[at]) && FigureComparison.Family(terms[at].Meaning.Direction) is not Direction.CrossFront) || IsReplaced(at)
+                bool looks = IsFront(terms[at]) && FigureComparison.Family(terms[at].Meaning.Direction) is not Direction.CrossFront;
+                if (named == "foot" || looks || IsReplaced(at)
                     || (at > 0 && terms[at - 1].Text.StartsWith("clos", StringComparison.OrdinalIgnoreCase)))
                 {
                     // "with the weight still on your left", "facing the front", "scuff instead of touch", "close behind"

@@ -93,7 +93,7 @@ public sealed class RewriteTests(ITestOutputHelper output)
         ("without the word step", 995, 0),
         ("step the", 1000, 0),
         ("R step", 989, 0),
-        ("stepping", 979, 0),
+        ("stepping", 976, 0),
         ("R rocks", 975, 0),
         ("pivot turn", 1000, 0),
         ("pause", 981, 0),
