@@ -263,7 +263,10 @@ internal sealed class LineReader
             // "vine right, side, together, side, touch": a place for every count is what is danced, and the name says the same or in short
             (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
                 _search.Solve(bare, places);
-            if (steps is { Fits: true, Cost: < 1.2 } && !IsDancedAs(best, steps))
+            // the name's foot leads them as well: "vine left" does not begin with the right
+            bool leads = clauses[0] is { Feet.Count: < 2 } name && (name.Feet.Count > 0 ? name.Feet[0].Foot : name.DirSide) is var lead
+                && steps?.Rows is [{ } firstRow, ..] && (lead is null || firstRow.Action.Foot.ToFoot() == lead);
+            if (leads && steps is { Fits: true, Cost: < 1.2 } && !IsDancedAs(best, steps))
             {
                 (best, other, danced, figures) = (steps, otherSteps, stepsDanced, stepFigures);
             }

@@ -530,8 +530,14 @@ internal sealed partial class SentenceScan
     /// <summary>The place after "go on with count 17", "carry on from where you left off".</summary>
     private int GoOnEnd(int at)
     {
-        int end = _words.Skip(at, "on", "with", "from", "at", "the", "dance", "dancing", "wall", "where", "you", "left", "off", "rest", "of", "normal",
+        int end = _words.Skip(at, "on", "with", "from", "at", "the", "dance", "dancing", "where", "you", "left", "off", "rest", "of", "normal",
             "normally", "as", "usual", "to", "end");
+        if (_words.Is(end, "wall") && _words.NumberAt(end + 1) is null)
+        {
+            // "continue the wall from count 17"
+            end = _words.Skip(end + 1, "from", "with", "at", "the");
+        }
+
         if (_words.Is(end, "count", "counts", "section", "sections") && _words.NumberAt(end + 1) is (_, int used))
         {
             end += 1 + used;
