@@ -29,6 +29,8 @@ before(async () => {
   studio = await Studio.start();
   browser = await openBrowser();
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  // a small machine that does other work as well may be slow to answer; nothing here is a measure of time
+  context.setDefaultTimeout(90_000);
   page = await context.newPage();
   page.faults = [];
   page.on('pageerror', (e) => page.faults.push(e.message));

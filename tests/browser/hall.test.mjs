@@ -25,6 +25,8 @@ after(async () => {
 
 async function open(address, options = {}) {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+  // a small machine that does other work as well may be slow to answer; nothing here is a measure of time
+  context.setDefaultTimeout(90_000);
   const page = await context.newPage();
   page.faults = [];
   page.on('pageerror', (e) => page.faults.push(e.message));
@@ -35,6 +37,8 @@ async function open(address, options = {}) {
 /** A device in the hall: its address is none that a browser trusts, so much of what browsers can do is not there. */
 async function device(address, options = {}) {
   const context = await browser.newContext({ viewport: { width: 1180, height: 820 }, hasTouch: true, ...options });
+  // a small machine that does other work as well may be slow to answer; nothing here is a measure of time
+  context.setDefaultTimeout(90_000);
   await context.addInitScript(() => {
     Object.defineProperty(Crypto.prototype, 'randomUUID', { value: undefined });
     for (const name of ['serviceWorker', 'clipboard', 'wakeLock']) delete Navigator.prototype[name];

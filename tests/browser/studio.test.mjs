@@ -25,6 +25,8 @@ after(async () => {
 /** A page whose faults are faults of the test, and whose requests all stay here. */
 async function open(path, { isFirst = false, isDeaf = false, ...options } = {}) {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
+  // a small machine that does other work as well may be slow to answer; nothing here is a measure of time
+  context.setDefaultTimeout(90_000);
   if (!isFirst) await context.addInitScript(() => location.protocol === 'http:' && localStorage.setItem('scuff.guided', 'yes'));
   const page = await context.newPage();
   page.faults = [];

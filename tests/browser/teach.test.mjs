@@ -29,6 +29,8 @@ after(async () => {
 
 async function open(address, options = {}, init = null) {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
+  // a small machine that does other work as well may be slow to answer; nothing here is a measure of time
+  context.setDefaultTimeout(90_000);
   await context.addInitScript(() => location.protocol === 'http:' && localStorage.setItem('scuff.guided', 'yes'));
   if (init) await context.addInitScript(init);
   const page = await context.newPage();

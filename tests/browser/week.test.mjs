@@ -32,6 +32,8 @@ after(async () => {
 
 async function open(path, options = {}, prepare = async () => {}) {
   const context = await browser.newContext({ viewport: SIZES.laptop, ...options });
+  // a small machine that does other work as well may be slow to answer; nothing here is a measure of time
+  context.setDefaultTimeout(90_000);
   await context.addInitScript(() => localStorage.setItem('scuff.guided', 'yes'));
   const page = await context.newPage();
   page.faults = [];
