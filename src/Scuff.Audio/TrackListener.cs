@@ -83,7 +83,7 @@ public static class TrackListener
         bool isThree = three.Score > four.Score;
         CountRow counts = isThree ? three : four;
         double meterSure = Sureness(Math.Abs(three.Score - four.Score) / Math.Sqrt(beats.Length));
-        SectionStart[] found = SectionFinder.Find(counts);
+        SectionStart[] found = SectionFinder.Find(counts, beats);
         int[] starts = [.. found.Select(s => s.Beat)];
         string[] labels = SectionLabels.Find(starts, beats.Length, features);
         Meter meter = isThree ? Meter.Three : new Meter(4, feel.IsCompound);

@@ -8,8 +8,20 @@ namespace Scuff.Audio.Phrases;
 /// </summary>
 internal static class SectionFinder
 {
-    // A boundary is worth calling from a logit of -3 on where the lengths on both sides are liked (made songs of other seeds).
-    private const double Worth = 3;
+    // A boundary is worth calling from a logit of -3.5 on where the lengths on both sides are liked (made songs of other seeds).
+    private const double Worth = 3.5;
+
+    // A verse or a chorus lasts some twenty seconds, whatever the tempo: eight bars of a ballad, sixteen of a polka (common practice, no source). Seconds, and
+    // how far in logarithms one standard deviation is.
+    private const double UsualSeconds = 20;
+
+    private const double SpreadOfSeconds = 0.35;
+
+    // What an unusual length costs at most: music that plainly changes is believed.
+    private const double MostUnusual = 2;
+
+    // Long sections are commoner than short ones.
+    private const double LongPart = 0.5;
 
     // What a section of fewer than four bars costs, and one of fewer than eight.
     private const double VeryShort = 2;
@@ -20,7 +32,9 @@ internal static class SectionFinder
     private const int Longest = 32;
 
     /// <summary>Where sections begin, rising; the first count 1 is the first of them. Empty without a count 1.</summary>
-    public static SectionStart[] Find(CountRow counts)
+    /// <param name="counts">The count of every beat.</param>
+    /// <param name="beats">The beats in seconds.</param>
+    public static SectionStart[] Find(CountRow counts, double[] beats)
     {
         int[] ones = [.. Enumerable.Range(0, counts.Counts.Length).Where(i => counts.Counts[i] == 1)];
         if (ones.Length == 0)
@@ -71,8 +85,14 @@ internal static class SectionFinder
 
         double Score(int start, int end)
         {
-            int endBeat = end < n ? ones[end] : counts.Counts.Length;
-            return (start == 0 ? 0 : counts.Start[ones[start]] + Worth) + Liking(endBeat - ones[start], counts.BeatsInBar, end == n);
+            if (end == n)
+            {
+                return start == 0 ? 0 : counts.Start[ones[start]] + Worth;
+            }
+
+            // an intro is as long as it likes
+            double length = Liking(ones[end] - ones[start], counts.BeatsInBar) - (start == 0 ? 0 : Unusual(beats[ones[end]] - beats[ones[start]]));
+            return (start == 0 ? 0 : counts.Start[ones[start]] + Worth) + length;
         }
     }
 
@@ -82,15 +102,17 @@ internal static class SectionFinder
     private static double SurenessOf(float logit) => 1 / (1 + Math.Exp(-logit));
 
     // Songs are built in fours of bars, and eights of them most of all (common practice; see the trade's notes on phrases).
-    private static double Liking(int beats, int beatsInBar, bool isLast)
+    private static double Liking(int beats, int beatsInBar)
     {
-        if (isLast)
-        {
-            return 0;
-        }
-
         double bars = (double)beats / beatsInBar;
         double liking = beats % beatsInBar != 0 ? -2 : bars % 8 == 0 ? 0.7 : bars % 4 == 0 ? 0 : bars % 2 == 0 ? -0.7 : -1.4;
         return liking - (bars < 4 ? VeryShort : bars < 8 ? Short : 0);
+    }
+
+    // What a length far from the usual costs, at most so much.
+    private static double Unusual(double seconds)
+    {
+        double far = Math.Log(seconds / UsualSeconds) / SpreadOfSeconds;
+        return Math.Min(far * far / 2, MostUnusual) * (far > 0 ? LongPart : 1);
     }
 }

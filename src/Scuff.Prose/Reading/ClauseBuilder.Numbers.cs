@@ -133,6 +133,16 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (next < _end && _terms[next].Kind is TermKind.Move && _terms[next].Meaning.Special is "walk" or "run" && number is >= 3 and <= 8 && at > 0
+            && _current is { IsTurnOnly: true, Amount: not null, Head: null }
+            && (_terms[at - 1].Kind is TermKind.With || _terms[at - 1].Text.ToLowerInvariant() is "over" or "in"))
+        {
+            // "turn 1/2 left over 4 walks": the walks share the turn
+            _current.OverSteps = number;
+            _current.Dir = null;
+            _current.DirText = "";
+        }
+
         if (NextIndex(next) is int follow and >= 0 && (_terms[follow].Kind is TermKind.Move or TermKind.Dir or TermKind.Side
             || (_terms[follow].Kind is TermKind.Amount && char.IsLetter(term.Text[0]) && _terms.FindIndex(follow, t => t.Kind is TermKind.Move
             or TermKind.Separator)

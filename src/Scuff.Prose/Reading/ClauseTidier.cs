@@ -704,6 +704,7 @@ internal sealed partial class ClauseTidier
     /// <summary>Walks in a circle: the walks with all their feet, and after them the turn that they share.</summary>
     private void PartCircles()
     {
+        ShareAmongWalks();
         for (int i = _clauses.Count - 1; i >= 0; i--)
         {
             if (_clauses[i] is { Head: null or { Special: "walk" or "run" or "step" }, Amount: int about, TurnSide: not null, HasTurnWord: true } walks
@@ -777,6 +778,39 @@ internal sealed partial class ClauseTidier
                 DropShare(i, walked.Feet.Count);
             }
         }
+    }
+
+    /// <summary>"Four walks making a full turn left", "turn 1/2 left over 4 walks": the walks, however many, and after them the turn that they share.</summary>
+    private void ShareAmongWalks()
+    {
+        for (int i = 1; i < _clauses.Count; i++)
+        {
+            (Clause first, Clause second) = (_clauses[i - 1], _clauses[i]);
+            if (IsSharedTurn(first) && IsSomeWalks(second) && second.Link is Link.None && (first.SaysCircle || first.OverSteps == second.Times))
+            {
+                (first.Link, second.Link) = (Link.None, first.Link);
+                first.LinkAfter = second.LinkAfter;
+                second.LinkAfter = Link.None;
+                (_clauses[i - 1], _clauses[i]) = (second, first);
+                first.SaysCircle = true;
+                first.OverSteps = null;
+            }
+            else if (IsSomeWalks(first) && IsSharedTurn(second) && second.Link is Link.None && (second.Amount is not null || first.SaysCircle))
+            {
+                second.SaysCircle = true;
+            }
+        }
+
+        static bool IsSomeWalks(Clause clause) => clause is
+        {
+            Head.Special: "walk" or "run", Times: >= 3, Amount: null, HasTurnWord: false, Detail.Count: 0, Part.Length: 0, WeightNote: null
+        }
+            && (clause.Feet.Count == 0 || clause.Feet.Count == clause.Times) && clause.Dir?.Direction is null or Direction.Forward or Direction.Back;
+
+        static bool IsSharedTurn(Clause clause) => clause is
+        {
+            IsTurnOnly: true, TurnSide: not null, TurnTo: null, SaysEach: false, OnStep: null, OnCount: null, WeightNote: null, Feet.Count: 0
+        };
     }
 
     /// <summary>Whether two walks with a foot each stand before a place: "walk R, walk L, walk R, walk L making a half circle left".</summary>

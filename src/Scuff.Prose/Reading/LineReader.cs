@@ -278,9 +278,12 @@ internal sealed class LineReader
             // "Jump back: jump back on both feet, clap": what is told first in short, and then step by step
             List<Clause> told = ClauseBuilder.Build(terms.GetRange(colon + 1, terms.Count - colon - 1));
             ResolveTurnsTo(told);
+
+            // "coaster: R, L, R": feet alone are those of the name, not steps that go nowhere
+            bool feetOfName = best is { Fits: true } && told.TrueForAll(c => c is { IsFeetOnly: true, WeightNote: null });
             (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
-                _search.Solve(told, places);
-            if (steps is not { Fits: true, Cost: < 1.2 } && terms.FindIndex(colon, t => t.Meaning.IsComposable) > 0)
+                feetOfName ? (null, null, [], []) : _search.Solve(told, places);
+            if (!feetOfName && steps is not { Fits: true, Cost: < 1.2 } && terms.FindIndex(colon, t => t.Meaning.IsComposable) > 0)
             {
                 // "Press: press ball of L forward, recover"
                 List<Term> plainSteps = TermReader.Read(_state.Text, terms[colon].Span.End, end, _state.Lexicon, plain: true);
@@ -413,6 +416,7 @@ internal sealed class LineReader
             _questions.TwoReadings(best, other, danced, whole, places);
         }
 
+        best = best.Fits && figures.Count > 0 ? _search.WithPlaces(best, figures) : best;
         List<WrittenMove> moves = BuildMoves(best, danced, places, line, bodyAngle, whole);
         if (best.Fits)
         {

@@ -318,6 +318,45 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
     }
 
     /// <summary>
+    /// "Coaster: R, L, R", "vine right: R, L, R, kick L": steps that are told by their feet alone go where those of the figure go, as far as the feet are its
+    /// own.
+    /// </summary>
+    public LineReading WithPlaces(LineReading best, List<(Clause Figure, int From, int To)> figures)
+    {
+        List<PlacedRow> rows = [.. best.Rows];
+        foreach ((Clause figure, int from, int to) in figures)
+        {
+            List<PlacedRow> told = rows.FindAll(r => r.Clause >= from && r.Clause < to && !r.IsWith && r.Action.Foot != ActingFoot.None);
+            if (!figure.IsFigure || told.Count < 2 || !IsUnplaced(told[0]) || !told.TrueForAll(r => r.Action.Turn.Sign == 0))
+            {
+                continue;
+            }
+
+            Clause bare = figure.Copy(mirrored: false);
+            bare.Detail = [];
+            LabelPlace[] places = [.. told.Select((r, i) => new LabelPlace(r.Label, i + 1, r.Place, i > 0))];
+            Weight weight = rows.Take(rows.IndexOf(told[0])).Where(r => !r.IsWith).Aggregate(state.Weight, (w, r) => r.Action.WeightAfter(w));
+            if (new LineSolver(state.Lexicon).Solve([bare], places, weight).FirstOrDefault() is not { Fits: true } named)
+            {
+                continue;
+            }
+
+            List<PlacedRow> own = named.Rows.FindAll(r => !r.IsWith && r.Action.Foot != ActingFoot.None);
+            for (int i = 0; i < Math.Min(told.Count, own.Count) && IsUnplaced(told[i]) && Steps(own[i], told[i]); i++)
+            {
+                rows[rows.IndexOf(told[i])] = told[i] with { Action = own[i].Action };
+            }
+        }
+
+        return best with { Rows = rows };
+
+        static bool IsUnplaced(PlacedRow row) => row.Action is { Kind: ActionKind.Step, Direction: Direction.Unstated, Effect: WeightEffect.Takes };
+
+        static bool Steps(PlacedRow own, PlacedRow told)
+            => own.Action is { Kind: ActionKind.Step, Effect: WeightEffect.Takes } && own.Action.Foot == told.Action.Foot;
+    }
+
+    /// <summary>
     /// "Monterey 1/2 R (point R, turn, point L, together)": between the points of two feet the one that pointed first closes in the turn, or the other could
     /// not point. The turn is made a step of that foot.
     /// </summary>

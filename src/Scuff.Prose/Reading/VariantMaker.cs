@@ -963,13 +963,17 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                     Rows: [
                     {
                         Action.Kind: ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Dig
-                or ActionKind.Kick or ActionKind.Brush
+                or ActionKind.Kick or ActionKind.Brush or ActionKind.PopKnee or ActionKind.RollKnee
                     } only]
                 }, ..]
             } ? only.Action.Kind : previous?.Head is
             {
                 Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.FanToe or ActionKind.FanHeel } firstFan, ..] } fans, ..]
             } && fans.Rows.All(r => r.Action.Kind == firstFan.Action.Kind) ? firstFan.Action.Kind : null);
+
+        // "R toe side, in, side, in": a toe that is told without a verb is touched, and so are the places it goes on to; "toe R side, in, toe L side, in" switches
+        inherited ??= previous is { Head: null, Part: "toe", Feet.Count: 1, Dir.Direction: Direction.Side or Direction.Forward or Direction.Back }
+            && _next is { Head: null, Feet.Count: 0, Part.Length: 0, Dir: not null } ? ActionKind.Touch : null;
         ActionKind? partedBefore = previous?.Inherited is ActionKind.FanToe or ActionKind.FanHeel ? null
             : inherited is ActionKind.SplitHeels or ActionKind.SplitToes ? inherited
             : previous?.Head is { Verb: null, Figures: [{ Rows: [{ Action.Kind: ActionKind.SplitHeels or ActionKind.SplitToes } parted] }, ..] }
@@ -1004,13 +1008,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             return;
         }
 
-        if (inherited is ActionKind.PopKnee && clause.Feet.Count == 0 && clause.Part.Length == 0
+        if (inherited is ActionKind.PopKnee or ActionKind.RollKnee && clause.Feet.Count == 0 && clause.Part.Length == 0
             && clause.Dir?.Direction is Direction.In or Direction.Out or Direction.Centre or Direction.Home)
         {
             // "R knee in, out, in, out"
             clause.Inherited = inherited;
             Foot bent = situation.Last?.Action.Foot.ToFoot() ?? Foot.Right;
-            AddFootMoves(variants, clause, lexicon.Verbs.Usual(ActionKind.PopKnee), FootRule.Any, [(bent, true)], situation, 0);
+            AddFootMoves(variants, clause, lexicon.Verbs.Usual(inherited.Value), FootRule.Any, [(bent, true)], situation, 0);
             return;
         }
 
