@@ -5,6 +5,7 @@ using BenchmarkDotNet.Running;
 // "quick" prints the best of several; "dances FOLDER COUNT" writes different dances for bench/cold.sh;
 // "score CORPUS ESTIMATES" measures estimates against a corpus;
 // "estimate CORPUS OUT" hears a corpus (bench/estimate); "songs FOLDER" writes songs of our own band with their truth;
+// "weigh CORPUS…" finds the weights for boundaries and labels again, "swing CORPUS…" counts swing by true beats, "stages FILE" says where the time of hearing goes;
 // "fit DANCES" times fitting and matching, "planted DANCES SEED COUNT [heard]" counts the planted breaks that are found;
 // "library DANCES TRACKS [FOLDER]" times searches in a large club, "library-open FOLDER" the opening of one;
 // "book [FOLDER]" times what a screen asks of twenty years of classes; "kills COUNT [PROGRAM]" kills a writing program again and again (tests/Killed);
@@ -29,6 +30,15 @@ switch (args)
         break;
     case ["estimate", string songs, string answers, .. string[] options]:
         return Estimates.Write(Console.Out, songs, answers, options) ? 0 : 2;
+    case ["weigh", .. string[] known]:
+        Weigh.Sections(Console.Out, known);
+        break;
+    case ["swing", .. string[] swung]:
+        Weigh.Swing(Console.Out, swung);
+        break;
+    case ["stages", string file]:
+        Stages.Measure(Console.Out, file);
+        break;
     case ["fit", string demo]:
         Fits.Speed(Console.Out, demo);
         break;

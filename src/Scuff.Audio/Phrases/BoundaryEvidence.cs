@@ -7,22 +7,11 @@ namespace Scuff.Audio.Phrases;
 /// </summary>
 internal static class BoundaryEvidence
 {
-    // Logistic regression on made songs of other seeds than any that is scored, two thirds of them of our own band.
-    private const double HeardWeight = 1.1;
+    /// <summary>What speaks for a start, in the order of <see cref="Weights"/>; the last is always 1.</summary>
+    public static IReadOnlyList<string> Clues { get; } = ["heard", "colour near", "colour far", "begins", "ends", "echo", "echoed", "bias"];
 
-    private const double NearColourWeight = 1.8;
-
-    private const double FarColourWeight = 1.2;
-
-    private const double BeginsWeight = 7.3;
-
-    private const double EndsWeight = 2.9;
-
-    private const double EchoWeight = 0.97;
-
-    private const double EchoedWeight = 0.5;
-
-    private const double Bias = -6.1;
+    /// <summary>Logistic regression on made songs of other seeds than any that is scored, two thirds of them of our own band (<c>bench</c>, "weigh").</summary>
+    public static IReadOnlyList<double> Weights { get; } = [1.1, 1.8, 1.2, 7.3, 2.9, 0.97, 0.5, -6.1];
 
     // Bars on either side that are compared.
     private const int Bars = 4;
@@ -48,42 +37,51 @@ internal static class BoundaryEvidence
     /// <param name="likeness">How alike stretches of the track are.</param>
     public static float[] Of(float[] start, int beatsInBar, BeatFeatures features, SelfLikeness likeness)
     {
-        int beats = start.Length;
-        int far = Bars * beatsInBar;
-        float[] evidence = new float[beats];
-        for (int at = 0; at < beats; at++)
+        float[] evidence = new float[start.Length];
+        for (int at = 0; at < start.Length; at++)
         {
-            int room = Math.Min(at, beats - at);
-            int reach = Math.Min(room, far);
-            if (reach < beatsInBar)
-            {
-                evidence[at] = start[at];
-                continue;
-            }
-
-            double begins = 0;
-            double ends = 0;
-            for (int other = Math.Max(reach, at - SelfLikeness.Farthest); other <= Math.Min(beats - reach, at + SelfLikeness.Farthest); other++)
-            {
-                if (Math.Abs(at - other) < far)
-                {
-                    continue;
-                }
-
-                double after = likeness.Between(at, other, reach);
-                double before = likeness.Between(at - reach, other - reach, reach);
-                begins = Math.Max(begins, after - Math.Max(before, Unlike));
-                ends = Math.Max(ends, before - Math.Max(after, Unlike));
-            }
-
-            (double echo, double echoed) = EchoOf(start, at, EchoBars * beatsInBar, likeness);
-            evidence[at] = (float)((HeardWeight * start[at]) + (NearColourWeight * Change(reach)) + (FarColourWeight * Change(Math.Min(room, 2 * far)))
-                + (BeginsWeight * begins) + (EndsWeight * ends) + (EchoWeight * echo) + (EchoedWeight * echoed) + Bias);
-
-            double Change(int span) => 1 - Cosine(Mean(features.Colour, at - span, at), Mean(features.Colour, at, at + span));
+            evidence[at] = CluesAt(at, start, beatsInBar, features, likeness) is double[] clues ? (float)clues.Zip(Weights, (c, w) => c * w).Sum() : start[at];
         }
 
         return evidence;
+    }
+
+    /// <summary>What speaks for a start at a beat, [clues]; null so near the end of the track that only what was heard there tells.</summary>
+    /// <param name="at">The beat.</param>
+    /// <param name="start">What the ear heard of a start at each beat, [beats].</param>
+    /// <param name="beatsInBar">Beats in a bar.</param>
+    /// <param name="features">What the beats sound like.</param>
+    /// <param name="likeness">How alike stretches of the track are.</param>
+    public static double[]? CluesAt(int at, float[] start, int beatsInBar, BeatFeatures features, SelfLikeness likeness)
+    {
+        int beats = start.Length;
+        int far = Bars * beatsInBar;
+        int room = Math.Min(at, beats - at);
+        int reach = Math.Min(room, far);
+        if (reach < beatsInBar)
+        {
+            return null;
+        }
+
+        double begins = 0;
+        double ends = 0;
+        for (int other = Math.Max(reach, at - SelfLikeness.Farthest); other <= Math.Min(beats - reach, at + SelfLikeness.Farthest); other++)
+        {
+            if (Math.Abs(at - other) < far)
+            {
+                continue;
+            }
+
+            double after = likeness.Between(at, other, reach);
+            double before = likeness.Between(at - reach, other - reach, reach);
+            begins = Math.Max(begins, after - Math.Max(before, Unlike));
+            ends = Math.Max(ends, before - Math.Max(after, Unlike));
+        }
+
+        (double echo, double echoed) = EchoOf(start, at, EchoBars * beatsInBar, likeness);
+        return [start[at], Change(reach), Change(Math.Min(room, 2 * far)), begins, ends, echo, echoed, 1];
+
+        double Change(int span) => 1 - Cosine(Mean(features.Colour, at - span, at), Mean(features.Colour, at, at + span));
     }
 
     // What the ear heard where the music is the same for so long from there on, the most alike places counting most; and how much such music there is, 0 to 1.

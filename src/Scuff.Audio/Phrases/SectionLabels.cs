@@ -3,18 +3,14 @@ namespace Scuff.Audio.Phrases;
 /// <summary>Gives sections of the same music the same letter, by how alike they are beat for beat.</summary>
 internal static class SectionLabels
 {
-    // Weights of a logistic regression over pairs of sections of made songs (216 songs of other seeds than any that is scored; docs/performance.md), rounded.
-    private const double ChromaWeight = 2.75;
+    /// <summary>What speaks for two sections being the same music, in the order of <see cref="Weights"/>; the last is always 1.</summary>
+    public static IReadOnlyList<string> Clues { get; } = ["chroma", "pitch", "colour", "length", "beats", "bias"];
 
-    private const double PitchWeight = 3.5;
-
-    private const double ColourWeight = 3.4;
-
-    private const double LengthWeight = 1;
-
-    private const double BeatsWeight = 0.75;
-
-    private const double Threshold = 10;
+    /// <summary>
+    /// A logistic regression over pairs of sections of made songs (216 songs of other seeds than any that is scored; <c>bench</c>, "weigh";
+    /// docs/performance.md), rounded.
+    /// </summary>
+    public static IReadOnlyList<double> Weights { get; } = [2.75, 3.5, 3.4, 1, 0.75, -10];
 
     // What sounds alike only a semitone or two higher is likelier the same than it sounds: a last chorus.
     private const double Raised = 1.7;
@@ -32,8 +28,10 @@ internal static class SectionLabels
     /// <param name="starts">The beats on which sections begin, rising.</param>
     /// <param name="beats">How many beats the track has.</param>
     /// <param name="features">What the beats sound like.</param>
-    public static string[] Find(int[] starts, int beats, BeatFeatures features)
+    /// <param name="weights">What each of the <see cref="Clues"/> counts, or null for <see cref="Weights"/>.</param>
+    public static string[] Find(int[] starts, int beats, BeatFeatures features, IReadOnlyList<double>? weights = null)
     {
+        weights ??= Weights;
         int n = starts.Length;
         double[,] alike = new double[n, n];
         for (int a = 0; a < n; a++)
@@ -72,47 +70,60 @@ internal static class SectionLabels
 
         return labels;
 
-        int LengthOf(int section) => (section + 1 < n ? starts[section + 1] : beats) - starts[section];
-
         double Likeness(int a, int b)
+            => CluesOf(a, b, starts, beats, features, weights) is ({ } clues, double raised)
+                ? 1 / (1 + Math.Exp(-(clues.Zip(weights, (c, w) => c * w).Sum() + raised)))
+                : 0;
+    }
+
+    /// <summary>
+    /// What speaks for two sections being the same, [clues], and what being heard at another height adds to it. No clues where one is too short to tell.
+    /// </summary>
+    /// <param name="a">One section.</param>
+    /// <param name="b">The other.</param>
+    /// <param name="starts">The beats on which sections begin, rising.</param>
+    /// <param name="beats">How many beats the track has.</param>
+    /// <param name="features">What the beats sound like.</param>
+    /// <param name="weights">What each of the clues counts: they choose at which height the two are compared.</param>
+    public static (double[]? Clues, double Raised) CluesOf(int a, int b, int[] starts, int beats, BeatFeatures features, IReadOnlyList<double> weights)
+    {
+        int length = Math.Min(Compared, Math.Min(LengthOf(a), LengthOf(b)));
+        if (length < 4)
         {
-            int length = Math.Min(Compared, Math.Min(LengthOf(a), LengthOf(b)));
-            if (length < 4)
-            {
-                return 0;
-            }
+            return (null, 0);
+        }
 
-            double best = double.NegativeInfinity;
-            double raised = 0;
-            for (int up = -2; up <= 2; up++)
-            {
-                double chroma = 0;
-                double pitch = 0;
-                for (int i = 0; i < length; i++)
-                {
-                    int x = starts[a] + i;
-                    int y = starts[b] + i;
-                    chroma += BeatFeatures.Turned(features.Chroma[x], features.Chroma[y], up);
-                    pitch += BeatFeatures.Cosine(features.Pitches[x], features.Pitches[y], up);
-                }
-
-                double all = (((ChromaWeight * chroma) + (PitchWeight * pitch)) / length) - (up == 0 ? 0 : RaisedOnly);
-                if (all > best)
-                {
-                    (best, raised) = (all, up == 0 ? 0 : RaisedOnly + Raised);
-                }
-            }
-
-            double colour = 0;
+        (double Chroma, double Pitch, double All) best = (0, 0, double.NegativeInfinity);
+        double raised = 0;
+        for (int up = -2; up <= 2; up++)
+        {
+            double chroma = 0;
+            double pitch = 0;
             for (int i = 0; i < length; i++)
             {
-                colour += BeatFeatures.Cosine(features.Colour[starts[a] + i], features.Colour[starts[b] + i]);
+                int x = starts[a] + i;
+                int y = starts[b] + i;
+                chroma += BeatFeatures.Turned(features.Chroma[x], features.Chroma[y], up) / length;
+                pitch += BeatFeatures.Cosine(features.Pitches[x], features.Pitches[y], up) / length;
             }
 
-            double ratio = (double)Math.Min(LengthOf(a), LengthOf(b)) / Math.Max(LengthOf(a), LengthOf(b));
-            double logit = best + raised + (ColourWeight * colour / length) + (LengthWeight * ratio) + (BeatsWeight * Math.Log(length)) - Threshold;
-            return 1 / (1 + Math.Exp(-logit));
+            double all = (weights[0] * chroma) + (weights[1] * pitch) - (up == 0 ? 0 : RaisedOnly);
+            if (all > best.All)
+            {
+                (best, raised) = ((chroma, pitch, all), up == 0 ? 0 : Raised);
+            }
         }
+
+        double colour = 0;
+        for (int i = 0; i < length; i++)
+        {
+            colour += BeatFeatures.Cosine(features.Colour[starts[a] + i], features.Colour[starts[b] + i]) / length;
+        }
+
+        double ratio = (double)Math.Min(LengthOf(a), LengthOf(b)) / Math.Max(LengthOf(a), LengthOf(b));
+        return ([best.Chroma, best.Pitch, colour, ratio, Math.Log(length), 1], raised);
+
+        int LengthOf(int section) => (section + 1 < starts.Length ? starts[section + 1] : beats) - starts[section];
     }
 
     // The two groups that are most alike; a likeness below all where only one is left.

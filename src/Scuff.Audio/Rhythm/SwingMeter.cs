@@ -131,7 +131,7 @@ internal static class SwingMeter
 
                 float step = rise[start] - rise[start - 1];
                 double top = start - 1 + (step > 0 ? Math.Clamp((threshold - rise[start - 1]) / step, 0, 1) : 1);
-                yield return (top / spectrum.FramesPerSecond, Math.Sqrt(rise[f]));
+                yield return (top / spectrum.FramesPerSecond, rise[f]);
             }
         }
     }

@@ -39,6 +39,7 @@ internal sealed partial class ClauseTidier
         BodyAsYouStep();
         EndWith();
         EndOn();
+        FansInDetail();
         TurnAsYouStep();
         TurnAndClose();
         JoinWeights();
@@ -87,6 +88,22 @@ internal sealed partial class ClauseTidier
     private static bool IsLastOf(Clause figure, Clause step) => figure.Feet is [{ } lead]
         && figure.Head!.Figures[0].Rows[^1] is { IsFinish: false } row && row.For(lead.Foot) is { } last
         && last.Foot.ToFoot() == step.Feet[0].Foot && FigureComparison.Family(last.Direction) == FigureComparison.Family(step.Dir!.Direction);
+
+    /// <summary>"Toe fans: R toe out, in, out, in": the name says what the toe does, so that nobody touches out with it.</summary>
+    private void FansInDetail()
+    {
+        foreach (Clause fans in _clauses.Where(c => c.Detail.Count > 0 && ClauseBuilder.IsFan(c.Head)))
+        {
+            ActionKind kind = fans.Head!.Figures[0].Rows[0].Action.Kind;
+            string part = kind is ActionKind.FanToe ? "toe" : kind is ActionKind.FanHeel ? "heel" : "";
+            foreach (Clause told in fans.Detail.Where(c => c is { Head: null, Feet.Count: < 2, Amount: null, Dir.Direction: Direction.Out or Direction.In } && c.Part == part))
+            {
+                told.Head = new Meaning(TermKind.Move) { Verb = kind };
+                told.HeadText = fans.HeadText;
+                told.Part = "";
+            }
+        }
+    }
 
     /// <summary>"On the ball of L turn 1/4 right closing R beside L": the foot it turns on, and not where the weight is in the end.</summary>
     private void TurnOnBall()

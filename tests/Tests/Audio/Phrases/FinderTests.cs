@@ -55,16 +55,16 @@ public sealed class FinderTests
     {
         float[] start = Starts(96, [0, 32, 64]);
         start[72] = -0.5f;
-        Assert.Equal([0, 32, 64], Beats(SectionFinder.Find(new CountRow(Counts(96), 4, 0, start))));
+        Assert.Equal([0, 32, 64], Beats(Find(new CountRow(Counts(96), 4, 0, start))));
     }
 
     [Fact]
     public void The_first_section_begins_at_the_first_one()
     {
         int[] counts = [7, 8, .. Counts(32)];
-        Assert.Equal([2], Beats(SectionFinder.Find(new CountRow(counts, 4, 0, Starts(34, [])))));
-        Assert.Empty(SectionFinder.Find(new CountRow([2, 3, 4], 4, 0, Starts(3, []))));
-        Assert.Empty(SectionFinder.Find(new CountRow([], 4, 0, [])));
+        Assert.Equal([2], Beats(Find(new CountRow(counts, 4, 0, Starts(34, [])))));
+        Assert.Empty(Find(new CountRow([2, 3, 4], 4, 0, Starts(3, []))));
+        Assert.Empty(Find(new CountRow([], 4, 0, [])));
     }
 
     [Fact]
@@ -73,13 +73,37 @@ public sealed class FinderTests
         // -1.5 alone is a chance of less than one in five; that both sides then are eight bars long makes it likely
         float[] start = Starts(96, [0, 64]);
         start[32] = -1.5f;
-        SectionStart[] found = SectionFinder.Find(new CountRow(Counts(96), 4, 0, start));
+        SectionStart[] found = Find(new CountRow(Counts(96), 4, 0, start));
         Assert.Equal([0, 32, 64], Beats(found));
         Assert.InRange(found[1].Confidence, 0.6, 0.95);
         Assert.InRange(found[2].Confidence, found[1].Confidence, 1);
     }
 
-    private static int[] Sections(int beats, int[] starts) => Beats(SectionFinder.Find(new CountRow(Counts(beats), 4, 0, Starts(beats, starts))));
+    [Fact]
+    public void Half_a_verse_is_a_section_in_slow_music_and_none_in_fast()
+    {
+        // a faint start in the middle of each sixteen bars: of eleven seconds each it is half a verse, of twenty-three a verse
+        float[] start = Starts(160, [0, 32, 96]);
+        start[64] = start[128] = -1.7f;
+        CountRow counts = new(Counts(160), 4, 0, start);
+        Assert.Equal([0, 32, 96], Beats(SectionFinder.Find(counts, Every(0.34, 160))));
+        Assert.Equal([0, 32, 64, 96, 128], Beats(SectionFinder.Find(counts, Every(0.7, 160))));
+    }
+
+    [Fact]
+    public void An_intro_may_be_short()
+    {
+        float[] start = Starts(96, [0, 16, 64]);
+        start[16] = 0;
+        Assert.Equal([0, 16, 64], Beats(SectionFinder.Find(new CountRow(Counts(96), 4, 0, start), Every(0.4, 96))));
+    }
+
+    // at two beats a second
+    private static SectionStart[] Find(CountRow counts) => SectionFinder.Find(counts, Every(0.5, counts.Counts.Length));
+
+    private static double[] Every(double seconds, int beats) => [.. Enumerable.Range(0, beats).Select(i => i * seconds)];
+
+    private static int[] Sections(int beats, int[] starts) => Beats(Find(new CountRow(Counts(beats), 4, 0, Starts(beats, starts))));
 
     private static int[] Beats(SectionStart[] found) => [.. found.Select(f => f.Beat)];
 
