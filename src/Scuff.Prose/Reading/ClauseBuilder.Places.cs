@@ -22,9 +22,10 @@ internal sealed partial class ClauseBuilder
         }
 
         if (_pending is Link.None && dir.Direction is Direction.In or Direction.Out && _current is { Dir: null, Amount: null, Head.Verb: null }
-            && IsFan(_current.Head) && _current.Head!.Figures[0].Rows.Count > 1)
+            && ((IsFan(_current.Head) && _current.Head!.Figures[0].Rows.Count > 1)
+                || _current.Head is { Figures: [{ Rows: [{ Action: { Kind: ActionKind.PopKnee, Direction: Direction.In or Direction.Out } }] }, ..] }))
         {
-            // "R toe fan out in out in": the name has the first of them, and each of the others is danced
+            // "R toe fan out in out in", "R knee in out in out": the name has the first of them, and each of the others is danced
             Close(Link.None);
         }
 

@@ -371,6 +371,10 @@ internal sealed partial class ClauseBuilder
                     Clause repeated = Last();
                     repeated.Times = Math.Clamp(term.Meaning.Value, 1, 8);
                     repeated.TimesStated = true;
+
+                    // "1/8 left point R to side x4": a paddle, which turns each time; "1/4 left stomp R twice" turns once
+                    repeated.SaysEach |= repeated is { TurnFirst: true, Amount: not null, TurnSide: not null, TurnTo: null, Detail.Count: 0 }
+                        && (repeated.Head?.Verb is ActionKind.Point or ActionKind.Touch or ActionKind.Tap || (repeated.Times > 2 && repeated.HasVerb));
                     break;
                 case TermKind.Number:
                     NumberTerm(ref i, term);

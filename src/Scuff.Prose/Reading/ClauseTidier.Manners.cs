@@ -335,6 +335,23 @@ internal sealed partial class ClauseTidier
     {
         for (int i = 0; i + 2 < _clauses.Count; i++)
         {
+            // "split the heels, out and in": what the title says is done in these two
+            if (_clauses[i] is { Head.Verb: ActionKind.SplitHeels or ActionKind.SplitToes, Feet.Count: 0, Dir: null, Amount: null, Times: 1, Detail.Count: 0 } splits
+                && IsBare(_clauses[i + 1], Direction.Out) && IsBare(_clauses[i + 2], Direction.In))
+            {
+                splits.Dir = _clauses[i + 1].Dir;
+                splits.DirText = _clauses[i + 1].DirText;
+                splits.Cover(_clauses[i + 1].Span);
+                splits.LinkAfter = _clauses[i + 1].LinkAfter;
+                _clauses.RemoveAt(i + 1);
+            }
+        }
+
+        static bool IsBare(Clause clause, Direction way) => clause is { Head: null, Feet.Count: 0, Part.Length: 0, Amount: null, WeightNote: null, IsAmp: false }
+            && clause.Dir?.Direction == way;
+
+        for (int i = 0; i + 2 < _clauses.Count; i++)
+        {
             Clause title = _clauses[i];
             if (title is not { Feet: [{ } fanning], Dir: null, DirSide: null, Amount: null, Times: 1, Detail.Count: 0, BothFeet: false, WeightNote: null }
                 || title.Head is not ({ Verb: ActionKind.FanToe or ActionKind.FanHeel }

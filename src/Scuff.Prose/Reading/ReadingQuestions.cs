@@ -112,11 +112,6 @@ internal sealed class ReadingQuestions(ReaderState state)
             {
                 ReportDirection(danced[row.Clause], row.Label);
             }
-            else if (row.Variant.Definition is { Conflict: not null, Others.Count: > 0, Rows.Count: > 1 } used && danced[row.Clause].IsFigure
-                && danced[row.Clause].Detail.Count == 0 && row.Variant.Rows.Count >= used.Rows.Count && !row.Variant.TurnAmountMissing)
-            {
-                ReportOtherUse(used, danced[row.Clause], row.Label);
-            }
             else if (danced[row.Clause] is { IsFigure: true, HasTurnWord: true, Amount: null, TurnTo: null, SaysEach: false, SaysCircle: false } turning
                 && row.Variant.Rows.Count > 2 && row.Variant.Rows.TrueForAll(r => r.Action.Turn.Sign == 0) && SaysTurn(turning)
                 && !TurnsPart(danced, row.Clause)
@@ -124,6 +119,11 @@ internal sealed class ReadingQuestions(ReaderState state)
             {
                 // "triple step turning"
                 state.Add(ReadingRules.TurnAmountMissing.At(span, ("taken", "no turn")).OnCount(row.Label));
+            }
+            else if (row.Variant.Definition is { Conflict: not null, Others.Count: > 0, Rows.Count: > 1 } used && danced[row.Clause].IsFigure
+                && danced[row.Clause].Detail.Count == 0 && row.Variant.Rows.Count >= used.Rows.Count && !row.Variant.TurnAmountMissing)
+            {
+                ReportOtherUse(used, danced[row.Clause], row.Label);
             }
             else if (row.Variant.TurnAmountMissing)
             {

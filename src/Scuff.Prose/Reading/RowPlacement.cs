@@ -231,6 +231,9 @@ internal static class RowPlacement
         bool same = true;
         bool whole = true;
         Counts start = places[label].Place;
+
+        // what begins on the & before the beat does not begin on the beat: "1&2& polka" hops last
+        double late = !rows[0].At.IsWhole && start.IsWhole ? 0.7 : 0;
         for (int i = 0; i < rows.Count; i++)
         {
             Counts offset = places[label + i].Place - start;
@@ -238,6 +241,6 @@ internal static class RowPlacement
             whole &= places[label + i].Place.IsWhole;
         }
 
-        return same ? 0 : whole ? 0.15 : 0.2;
+        return (same ? 0 : whole ? 0.15 : 0.2) + late;
     }
 }

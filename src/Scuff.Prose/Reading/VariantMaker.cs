@@ -80,12 +80,13 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
                 _figures.AddFigure(variants, clause, definition, situation);
                 foreach (OtherReading other in definition.Others)
                 {
-                    // "lock step" is danced on 1&2 as well as on 1-3
-                    if ((other.Words.StartsWith("quick", StringComparison.Ordinal) || other.Words.StartsWith("a plain", StringComparison.Ordinal))
+                    // "lock step" is danced on 1&2 as well as on 1-3, "polka" with its hop first or last
+                    bool last = other.Words.EndsWith("last", StringComparison.Ordinal);
+                    if ((other.Words.StartsWith("quick", StringComparison.Ordinal) || other.Words.StartsWith("a plain", StringComparison.Ordinal) || last)
                         && other.Id is string id
                         && lexicon.Catalogue.Find(id) is StepDefinition quick)
                     {
-                        _figures.AddFigure(variants, clause, quick, situation, 0.2);
+                        _figures.AddFigure(variants, clause, quick, situation, last ? 0.35 : 0.2);
                     }
                 }
 
@@ -725,14 +726,16 @@ internal sealed class VariantMaker(Lexicon lexicon, bool isWaltz = false)
             variants.Add(new Variant { Definition = null, Named = null, Rows = [], Cost = 0.05 });
         }
 
-        Variant own = Body(clause, action, clause.Link is Link.Hard ? 0.1 : clause.Link is Link.None ? 0.2 : 0.4, stretches: false);
+        // "stomp R stomp L clap hold": a list without commas, each on a count of its own
+        bool listed = clause.Link is Link.Hard || (clause is { Link: Link.None, IsWith: false } && _next is { Head.Verb: ActionKind.Hold, Link: Link.None });
+        Variant own = Body(clause, action, listed ? 0.1 : clause.Link is Link.None ? 0.2 : 0.4, stretches: false);
         variants.Add(Named(own, lexicon.Verbs.Definition(kind)));
         variants.Add(new Variant
         {
             Definition = lexicon.Verbs.Definition(kind),
             Named = null,
             Rows = [new VariantRow(action, Counts.Zero, false)],
-            Cost = clause.Link is Link.Hard ? 0.3 : 0.1,
+            Cost = listed ? 0.3 : 0.1,
             Accompanies = true
         });
     }

@@ -47,12 +47,18 @@ internal static partial class WordOrder
     /// <param name="terms">The terms of a line, changed in place.</param>
     public static void JoinFeet(List<Term> terms)
     {
-        for (int i = 0; i + 3 < terms.Count; i++)
+        for (int i = 0; i + 2 < terms.Count; i++)
         {
             bool begins = i == 0 || terms[i - 1].Kind is TermKind.Separator or TermKind.Then or TermKind.Open;
-            if (begins && terms[i].Kind is TermKind.Side or TermKind.Foot && terms[i + 1] is { Kind: TermKind.Amp or TermKind.Join }
-                && terms[i + 2].Kind is TermKind.Side or TermKind.Foot && terms[i + 2].Meaning.Side != terms[i].Meaning.Side
-                && (IsOfBoth(terms[i + 3]) || (terms[i + 1].Text is "+" && IsTurned(terms[i + 3]))))
+            bool two = terms[i].Kind is TermKind.Side or TermKind.Foot && terms[i + 1] is { Kind: TermKind.Amp or TermKind.Join }
+                && terms[i + 2].Kind is TermKind.Side or TermKind.Foot && terms[i + 2].Meaning.Side != terms[i].Meaning.Side;
+            bool before = begins && i + 3 < terms.Count && (IsOfBoth(terms[i + 3]) || (terms[i + 1].Text is "+" && IsTurned(terms[i + 3])));
+
+            // "weight on RF+LF", "jump RF and LF out"; "jump R and L" may be a jump onto each
+            bool placed = i + 3 < terms.Count && terms[i + 3].Kind is TermKind.Dir;
+            bool behind = i > 0 && ((terms[i - 1].Kind is TermKind.WeightOn && !placed)
+                || (terms[i - 1] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Jump } && placed));
+            if (two && (before || behind))
             {
                 terms[i] = new Term(new Meaning(TermKind.BothFeet), TextSpan.FromBounds(terms[i].Span.Start, terms[i + 2].Span.End), "both");
                 terms.RemoveRange(i + 1, 2);
