@@ -56,7 +56,7 @@ public static class TrackListener
         cancel.ThrowIfCancellationRequested();
         Activations heard = Ear.ListenWithAll(spectrum, progress, cancel);
         cancel.ThrowIfCancellationRequested();
-        BeatRow row = SteadyBeats.Find(heard.Beat, first, last);
+        BeatRow row = SideOfBeat.Find(SteadyBeats.Find(heard.Beat, first, last), heard, first, last);
         if (row.Seconds.Length < FewestBeats || CountPath.Near(heard.Beat, row.Seconds).Average() < NoBeat)
         {
             return empty with { Remark = "No beat was found in this track. Tap along, or write the beats by hand." };

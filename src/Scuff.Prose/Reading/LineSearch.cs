@@ -51,6 +51,15 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                     bare.TurnSide ??= clause.TurnSide;
                 }
 
+                if (clause.Head is { Figures: [{ TotalTurn.Sign: not 0 } turns, ..] }
+                    && clause.Detail.FindAll(d => d.HasTurnWord || d.Amount is not null) is [{ IsTurnOnly: true, Amount: int told } said]
+                    && told == turns.TotalTurn.Amount.Floor && clause.Detail[0].IsFeetOnly && clause.Detail.Count(d => d.IsFeetOnly) == turns.Rows.Count(r => !r.IsFinish)
+                    && clause.Detail.TrueForAll(d => d.IsFeetOnly || ReferenceEquals(d, said) || d.Head?.Verb is not null))
+                {
+                    // "rolling vine left: L, R, L, a full turn, touch R": the turn that the name has
+                    clause.Detail.Remove(said);
+                }
+
                 foreach (Clause turned in clause.Detail.Where(d => d is { Amount: not null, TurnSide: null, TurnTo: null }))
                 {
                     // "jazz box 1/4 R: ... step R to side (turning 1/4)": the name says which way

@@ -1,4 +1,5 @@
 using Scuff.Prose.Words;
+using Scuff.Stance;
 using Scuff.Steps;
 
 namespace Scuff.Prose.Reading;
@@ -22,6 +23,7 @@ internal static class StylePhrases
     {
         MarkTips(terms);
         int start = 0;
+        bool isAside = false;
         while (start < terms.Count)
         {
             int end = start;
@@ -31,7 +33,8 @@ internal static class StylePhrases
             }
 
             int from = start;
-            if (IsOfArms(terms, start, end) || IsOfHips(terms, start, end) || IsRemark(terms, start, end) || ArmsBeside(terms, ref from, end))
+            isAside = IsAside(terms, start, end, isAside);
+            if (isAside || IsOfArms(terms, start, end) || IsOfHips(terms, start, end) || IsRemark(terms, start, end) || ArmsBeside(terms, ref from, end))
             {
                 for (int i = from; i < end; i++)
                 {
@@ -166,6 +169,25 @@ internal static class StylePhrases
             && hips.Text.ToLowerInvariant() is "hips" or "hip" or "your hips" or "the hips"
             && terms.TrueForAll(start + 1, end, t => t.Kind is TermKind.Filler or TermKind.Style or TermKind.Unknown or TermKind.Size)
             && !terms.TrueForAll(start + 1, end, t => t.Kind is TermKind.Filler);
+    }
+
+    /// <summary>
+    /// "... - my mother would have walked out", "and get your breath back": a word of who speaks or who is spoken to among words that are of no step, and no
+    /// foot, turn or number. What goes on behind a comma with more such words belongs to it. A move is part of it only where somebody speaks of herself.
+    /// </summary>
+    private static bool IsAside(List<Term> terms, int start, int end, bool isInside)
+    {
+        bool strange = !terms.TrueForAll(start, end, t => t.Kind is not (TermKind.Style or TermKind.Unknown) || Names(t.Text));
+        bool ofMe = !terms.TrueForAll(start, end, t => t.Meaning.Special != "me");
+        bool ofYou = !terms.TrueForAll(start, end, t => t.Meaning.Special != "you");
+        bool goesOn = isInside && start > 0 && terms[start - 1].Text is "," or "-" or "–" or "—";
+        bool moves = !terms.TrueForAll(start, end, t => t.Kind is not TermKind.Move);
+        bool goes = terms.TrueForAll(start, end, t => t.Kind is not TermKind.Move || t.Meaning.Verb is ActionKind.Step or ActionKind.Hold);
+        return start > 0 && strange && ((ofMe && goes) || ((ofYou || goesOn) && (!moves || (goesOn && ofYou && goes))))
+            && terms.TrueForAll(start, end, t => ofMe || t.Kind is not TermKind.Dir || t.Meaning.Direction is Direction.Back or Direction.Out)
+            && terms.TrueForAll(start, end, t => t.Meaning.Side is null && t.Kind is not (TermKind.Foot or TermKind.Side or TermKind.Lead or TermKind.Part
+                or TermKind.Amount or TermKind.Turn or TermKind.Number or TermKind.Times or TermKind.Repeat or TermKind.RepeatMirrored or TermKind.Clock
+                or TermKind.WeightOn or TermKind.WeightNone or TermKind.WeightTakes or TermKind.WeightBoth or TermKind.BothFeet));
     }
 
     /// <summary>"... and bring the left in behind it, that's the start of your vine": a name for what was told, without a foot or a turn of its own.</summary>

@@ -410,7 +410,7 @@ internal sealed class Lexicon
                     Add(form, new Meaning(TermKind.Style));
                     break;
                 case "filler":
-                    Add(form, new Meaning(TermKind.Filler));
+                    Add(form, new Meaning(TermKind.Filler) { Special = value == "filler" ? "" : value });
                     break;
                 default:
                     throw new InvalidDataException($"The word file has an unknown kind of entry: {kind}.");
