@@ -390,6 +390,24 @@ internal sealed class LineReader
             }
         }
 
+        if ((best is not { Fits: true } || clauses.Exists(c => c.Unknown.Count > 0 || c.Detail.Exists(d => d.Unknown.Count > 0))) && Talk.Without(terms) is (List<Term> spoken, List<TextSpan> said))
+        {
+            // "... recover onto left foot. Ooh, very elegant!": each step has its count without it
+            List<Clause> told = ClauseBuilder.Build(spoken);
+            ResolveTurnsTo(told);
+            (LineReading? steps, LineReading? otherSteps, List<Clause> stepsDanced, List<(Clause Figure, int From, int To)> stepFigures) =
+                _search.Solve(told, places);
+            if (steps is { Fits: true, Cost: < 1.2 } && told.TrueForAll(c => c.Unknown.Count == 0 && !c.Detail.Exists(d => d.Unknown.Count > 0))
+                && !steps.Rows.Exists(r => r.IsStretched && r.Action.Kind is not ActionKind.Hold))
+            {
+                (best, other, danced, figures, clauses, terms) = (steps, otherSteps, stepsDanced, stepFigures, told, spoken);
+                foreach (TextSpan words in said)
+                {
+                    _state.Add(ReadingRules.WordsLeftOut.At(words, ("words", _state.Text.Substring(words.Start, words.Length)), ("counts", label)));
+                }
+            }
+        }
+
         if (best is not { Fits: true } && places.Count > 1 && RepeatReader.Elided(clauses) is Clause elided
             && _repeats.Read([elided], places, whole, line, label, clocks, onlyMirrored: true) is LineContent mirrored)
         {

@@ -380,9 +380,10 @@ internal sealed class Lexicon
                     {
                         "amp" => TermKind.Amp,
                         "then" => TermKind.Then,
-                        "with" => TermKind.With,
+                        "with" or "aside" => TermKind.With,
                         _ => TermKind.Join
-                    }));
+                    })
+                    { Special = value == "aside" ? value : "" });
                     break;
                 case "weight":
                     Add(form, new Meaning(value switch

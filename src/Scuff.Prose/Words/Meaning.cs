@@ -27,7 +27,7 @@ internal sealed record Meaning(TermKind Kind)
     /// <summary>Catalogue entries that the phrase names.</summary>
     public ValueList<StepDefinition> Figures { get; init; }
 
-    /// <summary>Special words of a direction term: lock, diagonal, shoulder; of a filler, "me" for who speaks and "you" for who is spoken to.</summary>
+    /// <summary>Special words of a direction term: lock, diagonal, shoulder; of a filler, "me" for who speaks and "you" for who is spoken to; "aside" where a remark may begin.</summary>
     public string Special { get; init; } = "";
 
     /// <summary>Whether the form is an -ing form.</summary>

@@ -83,11 +83,11 @@ public sealed class FinderTests
     public void Half_a_verse_is_a_section_in_slow_music_and_none_in_fast()
     {
         // a faint start in the middle of each sixteen bars: of eleven seconds each it is half a verse, of twenty-three a verse
-        float[] start = Starts(160, [0, 32, 96]);
+        float[] start = Starts(192, [0, 32, 96, 160]);
         start[64] = start[128] = -1.7f;
-        CountRow counts = new(Counts(160), 4, 0, start);
-        Assert.Equal([0, 32, 96], Beats(SectionFinder.Find(counts, Every(0.34, 160))));
-        Assert.Equal([0, 32, 64, 96, 128], Beats(SectionFinder.Find(counts, Every(0.7, 160))));
+        CountRow counts = new(Counts(192), 4, 0, start);
+        Assert.Equal([0, 32, 96, 160], Beats(SectionFinder.Find(counts, Every(0.34, 192))));
+        Assert.Equal([0, 32, 64, 96, 128, 160], Beats(SectionFinder.Find(counts, Every(0.7, 192))));
     }
 
     [Fact]
