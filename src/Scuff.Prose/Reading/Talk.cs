@@ -27,7 +27,7 @@ internal static class Talk
             }
 
             List<Term> part = terms.GetRange(start, end - start);
-            goesOn &= terms[start].Text is ",";
+            goesOn &= terms[start].Text is not ("." or "!" or "?");
             if (IsTalk(part, goesOn))
             {
                 said.Add(TextSpan.FromBounds(part.Find(t => t.Kind is not (TermKind.Separator or TermKind.Dash)).Span.Start, part[^1].Span.End));

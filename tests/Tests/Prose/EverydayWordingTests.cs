@@ -35,6 +35,19 @@ public sealed class EverydayWordingTests
     [InlineData("R", "1-2 Point R to side, on the ball of L turn 1/4 right closing R beside L", "1 R>L point:side; 2 R>R step:together @3:00")]
     [InlineData("L", "1-2 Point L to side, on ball of R turn 1/2 left closing L beside R", "1 L>R point:side; 2 L>L step:together @6:00")]
 
+    // feet behind a name are its own, with their places
+    [InlineData("L", "1&2 coaster: L, R, L", "1 L>L step:back; 1& R>R step:together; 2 L>L step:forward")]
+    [InlineData("L", "1-4 vine left: L, R, L, scuff R", "1 L>L step:side; 2 R>R step:cross-behind; 3 L>L step:side; 4 R>L scuff")]
+
+    // lists without commas
+    [InlineData("R", "1-4 walk R L clap hold", "1 R>R step:forward; 2 L>L step:forward; 3 ->L clap; 4 ->L hold")]
+
+    // a paddle turns each time
+    [InlineData("R", "1-4 1/4 L touch R side x4", "1 R>L touch:side @9:00; 2 R>L touch:side @6:00; 3 R>L touch:side @3:00; 4 R>L touch:side @12:00")]
+
+    // walks, however many, share a turn
+    [InlineData("L", "1-3 3 walks making 3/4 turn right", "1 L>L step:forward @3:00; 2 R>R step:forward @6:00; 3 L>L step:forward @9:00")]
+
     // walks round on listed feet
     [InlineData("R", "1-4 Walk in a full circle left R, L, R, L",
         "1 R>R step:forward @9:00; 2 L>L step:forward @6:00; 3 R>R step:forward @3:00; 4 L>L step:forward @12:00")]

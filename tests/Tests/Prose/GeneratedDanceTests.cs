@@ -34,10 +34,19 @@ public sealed class GeneratedDanceTests
     [Fact]
     public void Tidying_a_written_dance_changes_nothing()
     {
+        int compared = 0;
         foreach (string text in GeneratedDances.Some(Tries).Select(GeneratedDances.Write))
         {
-            Assert.Equal(text, DanceWriter.Tidy(DanceReader.Read(text)));
+            // where it is asked which of two dances is meant, one of them is written
+            Draft draft = DanceReader.Read(text);
+            if (!IsInDoubt(draft.Report))
+            {
+                Assert.Equal(text, DanceWriter.Tidy(draft));
+                compared++;
+            }
         }
+
+        Assert.True(compared > Tries * 3 / 4, $"only {compared} of {Tries} dances are read without a question");
     }
 
     [Fact]

@@ -288,7 +288,8 @@ internal sealed partial class SentenceReader
     private bool IsTalk(WordToken token) => token.Kind == WordTokenKind.Word && token.Text.Length > 2 && new SentenceWords([token]).NumberAt(0) is null
         && !Limits.Contains(token.Text) && !Limits.Any(l => l.Length > 3 && Slips.Of(l).Contains(token.Text))
         && TermReader.Read(_state.Text, token.Span.Start, token.Span.End,
-        _state.Lexicon).TrueForAll(t => t.Kind is TermKind.Unknown or TermKind.Filler or TermKind.Style or TermKind.Size);
+        _state.Lexicon).TrueForAll(t => t.Kind is TermKind.Unknown or TermKind.Filler or TermKind.Style or TermKind.Size
+            || t is { Kind: TermKind.Dir, Meaning: { Side: null, Direction: Direction.Out or Direction.In or Direction.Up or Direction.Down } });
 
     // what may say that something else is danced, or elsewhere
     private static readonly HashSet<string> Limits = new(StringComparer.OrdinalIgnoreCase)
