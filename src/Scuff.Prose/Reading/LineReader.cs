@@ -390,7 +390,8 @@ internal sealed class LineReader
             }
         }
 
-        if ((best is not { Fits: true } || clauses.Exists(c => c.Unknown.Count > 0 || c.Detail.Exists(d => d.Unknown.Count > 0))) && Talk.Without(terms) is (List<Term> spoken, List<TextSpan> said))
+        if ((best is not { Fits: true } || clauses.Exists(c => c.Unknown.Count > 0 || c.Detail.Exists(d => d.Unknown.Count > 0)))
+            && Talk.Apart(terms) is (List<Term> spoken, List<TextSpan> said))
         {
             // "... recover onto left foot. Ooh, very elegant!": each step has its count without it
             List<Clause> told = ClauseBuilder.Build(spoken);

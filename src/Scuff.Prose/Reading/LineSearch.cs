@@ -344,7 +344,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             Clause bare = figure.Copy(mirrored: false);
             bare.Detail = [];
             LabelPlace[] places = [.. told.Select((r, i) => new LabelPlace(r.Label, i + 1, r.Place, i > 0))];
-            Weight weight = rows.Take(rows.IndexOf(told[0])).Where(r => !r.IsWith).Aggregate(state.Weight, (w, r) => r.Action.WeightAfter(w));
+            Weight weight = rows.TakeWhile(r => !ReferenceEquals(r, told[0])).Where(r => !r.IsWith).Aggregate(state.Weight, (w, r) => r.Action.WeightAfter(w));
             if (new LineSolver(state.Lexicon).Solve([bare], places, weight).FirstOrDefault() is not { Fits: true } named)
             {
                 continue;
@@ -353,7 +353,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
             List<PlacedRow> own = named.Rows.FindAll(r => !r.IsWith && r.Action.Foot != ActingFoot.None);
             for (int i = 0; i < Math.Min(told.Count, own.Count) && IsUnplaced(told[i]) && Steps(own[i], told[i]); i++)
             {
-                rows[rows.IndexOf(told[i])] = told[i] with { Action = own[i].Action };
+                rows[rows.FindIndex(r => ReferenceEquals(r, told[i]))] = told[i] with { Action = own[i].Action };
             }
         }
 

@@ -5,15 +5,17 @@ namespace Scuff.Prose.Reading;
 
 /// <summary>
 /// Finds what a teacher says between the steps and nobody dances: "... recover onto left foot. Ooh, very elegant!", "(a wave to the door costs nothing)",
-/// "as gracefully as your knees allow". It may only be left out where the steps come out even without it.
+/// "as gracefully as your knees allow". It may only be taken so where the steps come out even without it, and stands beside them as styling does: no word of
+/// hers is lost.
 /// </summary>
 internal static class Talk
 {
-    /// <summary>The terms without the talk, and the stretches that were left out; null where there is none, or nothing else.</summary>
-    public static (List<Term> Steps, List<TextSpan> Said)? Without(List<Term> terms)
+    /// <summary>The terms with the talk taken for styling, and the stretches of it; null where there is none, or nothing else.</summary>
+    public static (List<Term> Steps, List<TextSpan> Said)? Apart(List<Term> terms)
     {
         List<Term> steps = [];
         List<TextSpan> said = [];
+        bool moves = false;
         bool goesOn = false;
         int start = 0;
         while (start < terms.Count)
@@ -31,19 +33,23 @@ internal static class Talk
             if (IsTalk(part, goesOn))
             {
                 said.Add(TextSpan.FromBounds(part.Find(t => t.Kind is not (TermKind.Separator or TermKind.Dash)).Span.Start, part[^1].Span.End));
+                steps.AddRange(part.Select(t => IsMark(t) ? t : t with { Meaning = new Meaning(TermKind.Style) }));
                 goesOn = !isBracket;
             }
             else
             {
                 steps.AddRange(part);
+                moves |= part.Exists(t => t.Kind is TermKind.Move or TermKind.Dir);
                 goesOn = false;
             }
 
             start = end;
         }
 
-        return said.Count == 0 || !steps.Exists(t => t.Kind is TermKind.Move or TermKind.Dir) ? null : (steps, said);
+        return said.Count == 0 || !moves ? null : (steps, said);
     }
+
+    private static bool IsMark(Term term) => term.Kind is TermKind.Separator or TermKind.Dash or TermKind.Open or TermKind.Close or TermKind.Join;
 
     // where one thing is said after another: behind a mark, or with a word such as "as" or "while"
     private static bool Begins(Term term) => term.Kind is TermKind.Separator or TermKind.Dash or TermKind.Open or TermKind.Join
@@ -55,7 +61,6 @@ internal static class Talk
         bool manner = part.Exists(t => t.Kind is TermKind.Style || t.Meaning.Special == "aside");
         bool person = part.Exists(t => t.Meaning.Special is "me" or "you");
         bool moves = part.Exists(t => t.Kind is TermKind.Move or TermKind.Part);
-
         bool sided = part.Exists(t => t.Kind is TermKind.Side or TermKind.Lead || t.Meaning.Side is not null);
         bool aside = part[0].Meaning.Special == "aside" && part.Exists(t => t.Kind is TermKind.Style);
 

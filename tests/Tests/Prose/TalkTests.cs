@@ -4,7 +4,7 @@ using Scuff.Prose;
 
 namespace Tests.Prose;
 
-/// <summary>What a teacher says between the steps is left out, and told; what may be a step is asked about.</summary>
+/// <summary>What a teacher says between the steps stands beside them, and is told; what may be a step is asked about.</summary>
 public sealed class TalkTests
 {
     [Theory]
@@ -29,7 +29,15 @@ public sealed class TalkTests
     public void What_may_be_a_step_is_asked_about(string line) => Assert.Contains(Read(line).Report.Complaints, c => c.Severity >= Severity.Warning);
 
     [Fact]
-    public void What_is_left_out_is_told()
+    public void Tidied_it_keeps_every_word()
+    {
+        string tidied = DanceWriter.Tidy(Read("1-2 Rock R forward, recover L. Brakes on, Brian!\n3-4 step R to side, touch L together (a wave to Mavis on the door costs nothing)"));
+        Assert.All(["Brakes on", "Brian", "a wave to Mavis on the door costs nothing"], words => Assert.Contains(words, tidied, StringComparison.Ordinal));
+        Assert.Equal(tidied, DanceWriter.Tidy(DanceReader.Read(tidied)));
+    }
+
+    [Fact]
+    public void What_is_taken_for_talk_is_told()
         => Assert.Contains(Read("1-2 Rock R forward, recover L. Brakes on, Brian!").Report.Complaints, c => c is { Severity: Severity.Hint, Rule.Id: "reading/words-left-out" });
 
     private static Draft Read(string line) => DanceReader.Read($"Talk\n\nsection 1\n{line}\n");
