@@ -6,6 +6,8 @@ using BenchmarkDotNet.Running;
 // "score CORPUS ESTIMATES" measures estimates against a corpus;
 // "estimate CORPUS OUT" hears a corpus (bench/estimate); "songs FOLDER" writes songs of our own band with their truth;
 // "weigh CORPUS…" finds the weights for boundaries and labels again, "swing CORPUS…" counts swing by true beats, "stages FILE" says where the time of hearing goes;
+// "wordings FOLDER…" counts the wording corpus, "rewrites FOLDER… every N" its lines typed otherwise, "read START LINE…" shows what is read from lines,
+// "thousand FOLDER" says where the time of many dances goes;
 // "fit DANCES" times fitting and matching, "planted DANCES SEED COUNT [heard]" counts the planted breaks that are found;
 // "library DANCES TRACKS [FOLDER]" times searches in a large club, "library-open FOLDER" the opening of one;
 // "book [FOLDER]" times what a screen asks of twenty years of classes; "kills COUNT [PROGRAM]" kills a writing program again and again (tests/Killed);
@@ -38,6 +40,18 @@ switch (args)
         break;
     case ["stages", string file]:
         Stages.Measure(Console.Out, file);
+        break;
+    case ["wordings", .. string[] corpora]:
+        Wordings.Count(Console.Out, corpora);
+        break;
+    case ["rewrites", string every, .. string[] corpora]:
+        Wordings.Rewritten(Console.Out, int.Parse(every, CultureInfo.InvariantCulture), corpora);
+        break;
+    case ["read", string start, .. string[] lines]:
+        Wordings.Show(Console.Out, start, lines);
+        break;
+    case ["thousand", string many]:
+        Thousand.Measure(Console.Out, many);
         break;
     case ["fit", string demo]:
         Fits.Speed(Console.Out, demo);
