@@ -7,6 +7,7 @@ using BenchmarkDotNet.Running;
 // "estimate CORPUS OUT" hears a corpus (bench/estimate); "songs FOLDER" writes songs of our own band with their truth;
 // "weigh CORPUS…" finds the weights for boundaries and labels again, "swing CORPUS…" counts swing by true beats, "stages FILE" says where the time of hearing goes;
 // "wordings FOLDER…" counts the wording corpus, "rewrites FOLDER… every N" its lines typed otherwise, "read START LINE…" shows what is read from lines,
+// "terms LINE…" what their words are taken for,
 // "thousand FOLDER" says where the time of many dances goes;
 // "fit DANCES" times fitting and matching, "planted DANCES SEED COUNT [heard]" counts the planted breaks that are found;
 // "library DANCES TRACKS [FOLDER]" times searches in a large club, "library-open FOLDER" the opening of one;
@@ -49,6 +50,9 @@ switch (args)
         break;
     case ["read", string start, .. string[] lines]:
         Wordings.Show(Console.Out, start, lines);
+        break;
+    case ["terms", .. string[] words]:
+        Wordings.Terms(Console.Out, words);
         break;
     case ["thousand", string many]:
         Thousand.Measure(Console.Out, many);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Scuff.Prose.Words;
 using Tests.Corpus;
 
 namespace Bench;
@@ -91,6 +92,16 @@ internal static class Wordings
             (CorpusCase.Outcome outcome, string got, _) = read.Run();
             (_, _, string why) = (read with { Want = "0 ->L nothing" }).Run();
             output.WriteLine($"{string.Join(" / ", block)}\n   {(outcome == CorpusCase.Outcome.Right ? "ASKED " + why : "silent")}\n   {got}");
+        }
+    }
+
+    /// <summary>What each word of a line is taken for, before anything is made of it.</summary>
+    public static void Terms(TextWriter output, IReadOnlyList<string> lines)
+    {
+        foreach (string line in lines)
+        {
+            output.WriteLine(line + "\n   " + string.Join(" ", TermReader.Read(line, 0, line.Length, Lexicon.Default).Select(t
+                => $"{t.Kind}'{t.Text}'{(t.Meaning.Side is { } side ? ":" + side : "")}{(t.Meaning.Verb is { } verb ? ":" + verb : "")}")));
         }
     }
 

@@ -90,6 +90,18 @@ internal sealed partial class ClauseBuilder
             return;
         }
 
+        if (move.Verb is ActionKind.Shift && term.Text.StartsWith("tak", StringComparison.OrdinalIgnoreCase) && _pending is Link.None
+            && _current is { Head: null, Feet.Count: 0, Dir.Direction: Direction.Out or Direction.In or Direction.Home or Direction.Centre, WeightNote: null }
+            && _clauses.Count > 0 && NextIndex(at + 1) is int taker and >= 0 && _terms[taker].Meaning.Side is Foot taking)
+        {
+            // "fan R toes out, in, out taking weight on R": the last of the ways, and the weight with it
+            _current.WeightNote = TermKind.WeightOn;
+            _current.WeightFoot = taking;
+            _skipsFoot = true;
+            Widen(term);
+            return;
+        }
+
         if (move.Verb is ActionKind.Recover && _current is { Head.Verb: ActionKind.Recover, Feet.Count: 0, Dir: null, Amount: null } && _pending is Link.None
             && _current.HeadText.Contains("weight", StringComparison.OrdinalIgnoreCase))
         {

@@ -15,7 +15,8 @@ internal sealed partial class ClauseBuilder
             return _current;
         }
 
-        Clause? moved = _clauses.FindLast(c => !c.IsAmp && !IsStill(c));
+        // "bounce both heels twice, relaxed knees, weight ends on L": how it looks has no weight
+        Clause? moved = _clauses.FindLast(c => !c.IsAmp && !IsStill(c) && !(c is { Head: null, Dir: null, HasStyle: true, Amount: null, Feet.Count: 0 }));
         return moved is { WeightNote: null } && (_current.HasContent || (_clauses.Count > 0 && IsStill(_clauses[^1]))) ? moved : Last();
     }
 

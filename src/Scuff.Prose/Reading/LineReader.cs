@@ -39,6 +39,10 @@ internal sealed class LineReader
         List<Term> terms = TermReader.Read(_state.Text, start, end, _state.Lexicon);
         List<(Facing Facing, TextSpan Span)> clocks = TakeClocks(terms, out Turn bodyAngle);
         NameInBrackets(terms);
+        terms = DealtTerms.FeetBehindPlaces(terms) ?? terms;
+        terms = DealtTerms.RowOfSides(terms) ?? terms;
+        terms = DealtTerms.BumpsOfStep(terms) ?? terms;
+        DealtTerms.WayOfDiagonal(terms);
         PassOverCounts(terms, places);
         StepOnce(terms);
         RecoverAcross(terms);
@@ -152,12 +156,18 @@ internal sealed class LineReader
             // "step-slide-step-brush": in a chain of words each is a move
             bool verbs = Chained(_state.Text.AsSpan(start, end - start)) && plain.TrueForAll(c => c.Head?.Verb is not null);
             double margin = verbs && plainBest is { Fits: true } ? -0.5 : 0.3;
-            if (plainBest is not null && (best is null || Badness(plainBest, plain) < Badness(best, clauses) - margin))
+            // a "ball" between two moves is a step: taken apart, "kick ball cross" would be one kick across
+            bool ball = best is { Fits: true } && terms.Exists(t => t.Meaning is { IsComposable: true, Figures: [{ Rows.Count: > 2 }, ..] }
+                && t.Text.Contains("ball", StringComparison.OrdinalIgnoreCase));
+            if (plainBest is not null && !ball && (best is null || Badness(plainBest, plain) < Badness(best, clauses) - margin))
             {
                 (best, other, danced, figures, clauses) = (plainBest, plainOther, plainDanced, plainFigures, plain);
             }
         }
-        if (best is not { Fits: true, Cost: < 2 })
+        // "side R touch L side L touch R": nothing parts the moves but their places
+        bool runsOn = places.Count > 3 && !terms.Exists(t => t.Kind is TermKind.Separator or TermKind.Then or TermKind.Amp or TermKind.Join or TermKind.With)
+            && terms.Count >= 6 && terms[0].Kind == TermKind.Dir && best is not { Cost: < 0.3 };
+        if (best is not { Fits: true, Cost: < 2 } || runsOn)
         {
             // the same words with every place starting a move
             List<Clause> placed = ClauseBuilder.Build(terms, placesStart: true);
@@ -887,7 +897,50 @@ internal sealed class LineReader
         List<Clause> clauses = ClauseBuilder.Build(terms);
         ResolveTurnsTo(clauses);
         TextSpan whole = TrimSpan(start, end);
+        (LineReading? best, List<Clause> danced, List<LabelPlace> places) = Fitting(clauses, first, atMost);
+        if (best is null)
+        {
+            List<LabelPlace> one = [new LabelPlace(first.ToString(CultureInfo.InvariantCulture), first, Counts.FromWhole(first - 1), false)];
+            return Unread(one, whole, line, one[0].Label, clocks);
+        }
+
+        _questions.Words(clauses, whole, places[0].Label, best);
+        List<WrittenMove> moves = BuildMoves(best, danced, places, line, Turn.None, whole);
+        _state.Follow(moves, best.Weight);
+        return new LineContent(moves.ToValueList(), PlaceClaims(clocks, best, danced, places), true);
+    }
+
+    /// <summary>How many counts the moves of words without counts usually take, or null when they are no moves only or fit no number of counts.</summary>
+    public int? UsualCounts(int start, int end, int atMost)
+    {
+        List<Term> terms = TermReader.Read(_state.Text, start, end, _state.Lexicon);
+        if (terms.Exists(t => t.Kind == TermKind.Unknown))
+        {
+            return null;
+        }
+
+        _ = TakeClocks(terms, out _);
+        List<Clause> clauses = ClauseBuilder.Build(terms);
+        ResolveTurnsTo(clauses);
+        (LineReading? best, List<Clause> danced, List<LabelPlace> places) = Fitting(clauses, 1, atMost, inEights: true);
+        return best is { Cost: < 1.2 } && !LeavesOut(clauses, danced) ? places.Count : null;
+    }
+
+    // dances are written in eights, their halves and quarters, and in threes and sixes: what a length costs that is none of them
+    private static double OddLength(int counts) => (counts % 8, counts % 4, counts % 2, counts % 3) switch
+    {
+        (0, _, _, _) => 0,
+        (_, 0, _, _) => 0.1,
+        (_, _, _, 0) => 0.3,
+        (_, _, 0, _) => 0.2,
+        _ => 0.5,
+    };
+
+    // the number of whole counts that the moves fit best, from one upwards
+    private (LineReading? Best, List<Clause> Danced, List<LabelPlace> Places) Fitting(List<Clause> clauses, int first, int atMost, bool inEights = false)
+    {
         LineReading? best = null;
+        double least = 0;
         List<Clause> danced = [];
         List<LabelPlace> places = [];
         for (int n = 1; n <= atMost; n++)
@@ -900,24 +953,17 @@ internal sealed class LineReader
             }
 
             (LineReading? reading, _, List<Clause> used, _) = _search.Solve(clauses, tried);
-            if (reading is { Fits: true } && (best is null || reading.Cost < best.Cost - 0.001))
+            double price = (reading?.Cost ?? 0) + (inEights ? OddLength(n) : 0);
+            if (reading is { Fits: true } && (best is null || price < least - 0.001))
             {
                 best = reading;
+                least = price;
                 danced = used;
                 places = tried;
             }
         }
 
-        if (best is null)
-        {
-            List<LabelPlace> one = [new LabelPlace(first.ToString(CultureInfo.InvariantCulture), first, Counts.FromWhole(first - 1), false)];
-            return Unread(one, whole, line, one[0].Label, clocks);
-        }
-
-        _questions.Words(clauses, whole, places[0].Label, best);
-        List<WrittenMove> moves = BuildMoves(best, danced, places, line, Turn.None, whole);
-        _state.Follow(moves, best.Weight);
-        return new LineContent(moves.ToValueList(), PlaceClaims(clocks, best, danced, places), true);
+        return (best, danced, places);
     }
 
     private TextSpan TrimSpan(int start, int end)

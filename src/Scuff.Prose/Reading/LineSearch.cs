@@ -638,6 +638,19 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                 made[i + 1].IsWith = true;
                 made[i + 1].LinkAfter = scoot.LinkAfter;
             }
+            else if (clauses[i] is { Head: { } jumps, Feet.Count: < 2, Amount: null, Times: 1, IsWith: false } hop
+                && (jumps.Verb ?? (jumps.Figures is [{ Rows: [{ } once] }, ..] ? once.Action.Kind : null)) is ActionKind.Scoot or ActionKind.Hop
+                && (hop.Feet.Count == 1 ? hop.Feet[0].Foot : hop.WeightFoot) is Foot hopped
+                && clauses[i + 1] is { Head: { Verb: ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick or ActionKind.Kick } up, Feet: [{ } other],
+                    Amount: null, Times: 1, IsWith: false, IsAmp: false } raised
+                && other.Foot != hopped && (up.IsIng || raised.Link == Link.Soft))
+            {
+                // "hop on R hitching L", "hop on R and hitch L"
+                made ??= [.. clauses];
+                made[i + 1] = raised.Copy(mirrored: false);
+                made[i + 1].Link = Link.Soft;
+                made[i + 1].IsWith = true;
+            }
         }
 
         return made;

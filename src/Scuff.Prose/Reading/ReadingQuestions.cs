@@ -135,6 +135,18 @@ internal sealed class ReadingQuestions(ReaderState state)
 
                 state.Add(ReadingRules.TurnAmountMissing.At(span, ("taken", taken.ToString())).OnCount(row.Label));
             }
+            else if (row.Action is { Kind: ActionKind.Rock, Direction: Direction.Forward } && danced[row.Clause] is
+                {
+                    Head.Verb: ActionKind.Rock, Dir: null, Diagonal: false, DirSide: null, Part.Length: 0, Reference: null, Amount: null, HasTurnWord: false,
+                    Detail.Count: 0, Feet: [{ }]
+                } rock
+                && row.Clause + 1 < danced.Count && danced[row.Clause + 1].Head?.Verb is ActionKind.Recover)
+            {
+                // "rock R, recover L": "R" is whose foot it is, or the side it goes to; alone, "rock step R" is a name that goes forward
+                state.Add(ReadingRules.RockDirectionMissing.At(span, ("taken", "forward")).OnCount(row.Label).WithFixes(
+                    new Fix("rock forward", new TextRemedy([new TextEdit(new TextSpan(rock.Span.End, 0), " forward")]), false),
+                    new Fix("rock to the side", new TextRemedy([new TextEdit(new TextSpan(rock.Span.End, 0), " to side")]), false)));
+            }
         }
 
         // a turn that was attached to a step

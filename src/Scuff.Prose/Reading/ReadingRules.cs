@@ -13,6 +13,10 @@ public static class ReadingRules
             + "1-2   step R to side, touch L together\n3-4   step L to side, touch R together\n"
             + "5-6   step R forward, " + pivot + "\n7-8   step R to side, step L together\n";
 
+    private static string RockDance(string rock)
+        => "Small Pier\n\ncounts: 8\nwalls: 1\n\nsection 1\n1-2   step R to side, touch L together\n3-4   step L to side, touch R together\n"
+            + "5-6   " + rock + ", recover L\n7-8   step R back, step L together\n";
+
     /// <summary>Words that are not understood.</summary>
     public static Rule UnknownWords { get; } = new("reading/unknown-words", Severity.Question,
         "I do not know the words '{words}'. What is danced on {counts}?",
@@ -76,6 +80,12 @@ public static class ReadingRules
         "A quarter and a half end on different walls.",
         PivotDance("pivot left"), PivotDance("pivot 1/2 left"), "trade rule R13");
 
+    /// <summary>A rock that does not say where it goes.</summary>
+    public static Rule RockDirectionMissing { get; } = new("figure/rock-direction-missing", Severity.Question,
+        "This rock does not say where it goes; {taken} is taken.",
+        "'Rock R' is to the right side for some and forward with the right foot for others.",
+        RockDance("rock R"), RockDance("rock R forward"), "ours");
+
     /// <summary>Foot in the name and foot in the detail differ.</summary>
     public static Rule FigureFootDiffers { get; } = new("figure/foot-differs", Severity.Error,
         "The name says {name}, but its detail starts with the other foot; the detail is taken.",
@@ -138,6 +148,13 @@ public static class ReadingRules
         "'{words}' is kept as a remark; nothing of it is danced.",
         "Sheets thank and greet people, and tell who may copy them. If it should change the dance, write it with its counts or its wall.",
         Good + "Please do not change this step sheet in any way\n", Good, "ours");
+
+    /// <summary>Moves of a dance that prints no counts at all.</summary>
+    public static Rule UsualCounts { get; } = new("reading/usual-counts", Severity.Question,
+        "No counts are printed: the usual ones are taken, {counts}.",
+        "A dancer has to know how long each move lasts. Where nothing is printed, each figure takes the counts it usually has and each step one.",
+        "Small Pier\n\ncounts: 4\nwalls: 1\n\nsection 1\nrocking chair right\n",
+        "Small Pier\n\ncounts: 4\nwalls: 1\n\nsection 1\n1-4   rocking chair right\n", "ours");
 
     /// <summary>Words of a sentence on the pattern that say nothing of wall, place or what is done.</summary>
     public static Rule SentenceWordsPassedOver { get; } = new("reading/sentence-words-passed-over", Severity.Hint,

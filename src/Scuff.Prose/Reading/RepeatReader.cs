@@ -27,6 +27,16 @@ internal sealed class RepeatReader(ReaderState state)
             c.DirSide ?? c.TurnSide).FirstOrDefault(s => s is not null);
         Counts length = LabelPlaces.EndOf(places.Max(p => p.Place)) - Counts.FromWhole(places[0].Place.Value.Floor);
         Counts from;
+
+        // "3-8 repeat 1-2 three more times": how often those counts go into the line's
+        int often = repeat.TimesStated && repeat.Times is > 1 and int told && length.Value.Floor % told == 0 && !mirrored ? told : 1;
+        Counts unit = often > 1 ? Counts.FromWhole(length.Value.Floor / often) : length;
+        if (often > 1 && repeat.RepeatCounts is (int begun, int ended) && Counts.FromWhole(ended - begun + 1) != unit)
+        {
+            (often, unit) = (1, length);
+        }
+
+        length = unit;
         List<WrittenLine> source = state.SectionLines;
         if (repeat.RepeatSection is int named && named >= 1 && named <= state.Sections.Count)
         {
@@ -93,10 +103,11 @@ internal sealed class RepeatReader(ReaderState state)
 
         List<WrittenMove> copied = [];
         Foot? sourceFirst = null;
-        Counts shift = Counts.FromWhole(places[0].Place.Value.Floor) - from;
-        foreach (WrittenLine written in source)
+        Counts begins = Counts.FromWhole(places[0].Place.Value.Floor) - from;
+        foreach (int time in Enumerable.Range(0, often))
         {
-            foreach (WrittenMove move in written.Moves)
+            Counts shift = begins + Counts.FromWhole(time * unit.Value.Floor);
+            foreach (WrittenMove move in source.SelectMany(w => w.Moves))
             {
                 List<WrittenStep> steps = [];
                 foreach (WrittenStep step in move.Steps)

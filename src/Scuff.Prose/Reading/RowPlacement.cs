@@ -7,6 +7,9 @@ namespace Scuff.Prose.Reading;
 /// <summary>Puts the rows of a way to dance a clause on the next places of a line.</summary>
 internal static class RowPlacement
 {
+    // "R chasse, L back rock, L chasse": within a line such figures are all danced quick, or all of them slow
+    private const double Mixed = 0.5;
+
     /// <summary>Puts the rows of a variant on the next labels.</summary>
     public static void Place(List<SolverState> next, SolverState state, Variant variant, int index, IReadOnlyList<LabelPlace> places)
     {
@@ -35,7 +38,15 @@ internal static class RowPlacement
         }
 
         cost += variant.SaidCount is int said && places.Any(p => p.Number == said) && !IsOn(labelled, rows.Count, said) ? 0.8 : 0;
-        labelled = labelled with { Cost = cost + rhythm, PendingTurn = null, Moves = state.Moves + 1 };
+        bool slowed = rows.Count > 2 && rhythm > 0 && rows.Exists(r => !r.At.IsWhole) && labelled.Overflow == 0
+            && Enumerable.Range(state.Label, Math.Min(rows.Count, places.Count - state.Label)).All(l => places[l].Place.IsWhole);
+        labelled = labelled with
+        {
+            Cost = cost + rhythm + (slowed && state.HasQuick ? Mixed : 0),
+            PendingTurn = null,
+            Moves = state.Moves + 1,
+            HasSlowed = state.HasSlowed || slowed,
+        };
         if (variant.Lasts is > 1 and int lasting && rows.Count == 1 && labelled.Overflow == 0)
         {
             Last(next, labelled, lasting, places);
@@ -52,7 +63,13 @@ internal static class RowPlacement
         // its own quick counts inside a range: "1-4 shuffle, rock, recover"
         if (rows.Count > 1 && Native(state, variant, index, places, pending) is SolverState native)
         {
-            SolverState own = native with { Cost = cost + (rhythm > 0 ? 0.2 : 0.25), PendingTurn = null, Moves = state.Moves + 1 };
+            SolverState own = native with
+            {
+                Cost = cost + (rhythm > 0 ? 0.2 : 0.25) + (state.HasSlowed ? Mixed : 0),
+                PendingTurn = null,
+                Moves = state.Moves + 1,
+                HasQuick = true,
+            };
             next.Add(own);
             Stretch(next, own, rows, variant, places);
         }

@@ -141,6 +141,7 @@ internal sealed partial class TextReaderRun
         }
 
         CloseAll();
+        TellUncounted();
         Dance dance = _heading.ToDance();
         dance = dance with
         {
@@ -463,7 +464,7 @@ internal sealed partial class TextReaderRun
             return;
         }
 
-        if (ReadRemark(line) || SaysTitleAgain(line) || IsPageMark(line))
+        if (ReadUncounted(line) || ReadRemark(line) || SaysTitleAgain(line) || IsPageMark(line))
         {
             return;
         }

@@ -261,6 +261,13 @@ internal sealed partial class SentenceScan
         (string name, int used) = HowMany(at + 1) is int told and > 0 ? ("", told) : _tagName(at + 1);
         bool again = name.Length == 0 && _current.Acts.Count > 0 && _current.Acts[^1] is InterruptionAct.PlayTag
             && !_words.Is(at - 1, "then", "and", "again");
+        if (name.Length == 0 && _titled && _current.Acts is [InterruptionAct.PlayTag { Name: "" }, ..])
+        {
+            // "Tag and restart: on wall 4 after 16 counts dance the tag, then restart": the title said so already
+            _titled = false;
+            again = true;
+        }
+
         if (!again)
         {
             Before(at);
@@ -282,6 +289,12 @@ internal sealed partial class SentenceScan
         {
             // "both times facing 12:00"
             return 2;
+        }
+
+        if (_words.Is(at, "both", "each") && _words.Is(at + 1, "after", "following"))
+        {
+            // "restarts: wall 2, wall 5, each after 16 counts"
+            return 1;
         }
 
         if (_words.Is(at, "before") && _words.Is(at + 1, "starting", "beginning", "start", "you"))

@@ -12,6 +12,13 @@ internal sealed partial class SentenceScan
             return _words.Is(at, "nb", "ps") ? 1 : _words.Is(at + 3, ".") ? 4 : 3;
         }
 
+        if (_words.Is(at, "nothing") && _words.Is(at + 1, "else", "more", "complicated", "difficult"))
+        {
+            // "..., nothing else to worry about!"
+            int end = EndOfPlainWords(at + 1, "wall", "walls", "tag", "tags", "restart", "restarts", "bridge", "count", "counts", "until", "till", "than");
+            return end > 0 ? end - at : 0;
+        }
+
         if (_words.Is(at, "without"))
         {
             // "dance it twice without any interruption"

@@ -18,6 +18,7 @@ internal sealed partial class SentenceScan
     private readonly Func<int, (string Name, int Used)> _tagName;
     private readonly Dances.Part? _part;
     private SentencePart _current = new();
+    private bool _titled;
 
     private readonly Counts? _placeBefore;
 
@@ -112,6 +113,12 @@ internal sealed partial class SentenceScan
             return 1;
         }
 
+        if (word is { Kind: WordTokenKind.Mark, Text: ":" } && Parts.Count == 1 && _current is { Acts.Count: > 0, Walls.Count: 0, After: null, WholeWall: false })
+        {
+            _titled = true;
+            return 1;
+        }
+
         if (_words.Is(at, "part") && _dance.FindPart(_words[at + 1].Text) is not null)
         {
             // "part A, time 2: ...": which part is known already
@@ -177,6 +184,17 @@ internal sealed partial class SentenceScan
 
         // "restart: 2nd wall, after count 24. (Wall begins at 9:00)": what adds nothing is no break of its own
         Parts.RemoveAll(p => Parts.IndexOf(p) > 0 && !p.HasContent && !p.WholeWall && !p.Denied && p.Times is null && p.Unread.Count == 0);
+
+        for (int i = Parts.Count - 1; i > 0; i--)
+        {
+            // "restart on wall 3 and on wall 6 after 16 counts": one place, told behind the last of them
+            bool actsAgain = Parts[i].Acts is [] || (_titled && Parts[i].Acts is [InterruptionAct.Restart]);
+            if (actsAgain && Parts[i] is { Denied: false, After: Counts place, Walls.Count: > 0, Claim: null, Times: null }
+                && Parts[i - 1] is { After: null, WholeWall: false, Walls.Count: > 0, Acts: [InterruptionAct.Restart], Claim: null, Unread.Count: 0 } open)
+            {
+                open.After = place;
+            }
+        }
 
         for (int i = 1; i < Parts.Count; i++)
         {

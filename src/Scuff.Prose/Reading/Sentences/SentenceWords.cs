@@ -12,6 +12,7 @@ internal sealed class SentenceWords(List<WordToken> told)
         "cts" or "cnts" or "cnt" => [t with { Text = "counts" }],
         "c" when i > 0 && told[i - 1].Kind == WordTokenKind.Number => [t with { Text = "counts" }],
         "ct" => [t with { Text = "count" }],
+        "." when i > 0 && told[i - 1].Text is "ct" or "cts" or "cnt" && i + 1 < told.Count && told[i + 1].Text is "tag" or "bridge" or "intro" => [],
         "n" when i + 1 < told.Count && told[i + 1].Text is not "." => [t with { Text = "and" }],
         "aft" => [t with { Text = "after" }],
         "bef" => [t with { Text = "before" }],
