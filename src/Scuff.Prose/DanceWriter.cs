@@ -68,8 +68,9 @@ public static class DanceWriter
     private static string Compose(Draft draft, Func<int, bool> isLeft)
     {
         Dictionary<int, List<WrittenLine>> byLine = [];
+        HashSet<int> usual = [.. draft.Report.Complaints.Where(c => c.Rule == ReadingRules.UsualCounts).Select(c => c.Span.Start)];
         foreach (WrittenLine line in draft.Dance.Sections.Concat(draft.Dance.Tags.Select(t => t.Body)).SelectMany(s => s.Lines).Where(l =>
-            l.LabelSpan.Length > 0))
+            l.LabelSpan.Length > 0 || usual.Contains(l.Span.Start)))
         {
             if (!byLine.TryGetValue(line.Number, out List<WrittenLine>? lines))
             {

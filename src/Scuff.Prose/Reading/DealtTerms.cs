@@ -62,7 +62,8 @@ internal static class DealtTerms
         for (int i = 2; i + 1 < terms.Count; i++)
         {
             if (terms[i] is not { Kind: TermKind.Move, Meaning.Verb: ActionKind.Bump } bump || !bump.Text.Contains("ing", StringComparison.OrdinalIgnoreCase)
-                || Begins(terms, i) || terms.FindLastIndex(i - 1, t => t.Kind is TermKind.Move or TermKind.Separator or TermKind.Then) is not (>= 0 and int before)
+                || Begins(terms, i)
+                || terms.FindLastIndex(i - 1, t => t.Kind is TermKind.Move or TermKind.Separator or TermKind.Then) is not (>= 0 and int before)
                 || terms[before] is not { Kind: TermKind.Move, Meaning.Verb: ActionKind.Step })
             {
                 continue;
@@ -103,6 +104,38 @@ internal static class DealtTerms
         return null;
     }
 
+    /// <summary>"Shuffle forward with r - l - r": dashes between three feet or more are no dash before a detail.</summary>
+    public static List<Term>? DashedFeet(List<Term> terms)
+    {
+        for (int i = 0; i + 4 < terms.Count; i++)
+        {
+            int end = i;
+            while (end + 2 < terms.Count && IsSide(terms[end]) && terms[end + 1].Kind is TermKind.Dash or TermKind.Separator
+                && terms[end + 1].Text is "-" or "–" or "—" && IsSide(terms[end + 2]))
+            {
+                end += 2;
+            }
+
+            if (end - i < 4 || !terms[i].Text.StartsWith("with", StringComparison.OrdinalIgnoreCase))
+            {
+                continue;
+            }
+
+            List<Term> plain = [.. terms[..i]];
+            for (int at = i; at <= end; at += 2)
+            {
+                plain.Add(terms[at]);
+            }
+
+            plain.AddRange(terms[(end + 1)..]);
+            return plain;
+        }
+
+        return null;
+
+        static bool IsSide(Term term) => term.Kind is TermKind.Side or TermKind.Foot && term.Meaning.Side is not null;
+    }
+
     /// <summary>"Bumping hips R, then L, then R", "walk R and L and R": a row of feet or ways, with commas; null where there is none.</summary>
     public static List<Term>? RowOfSides(List<Term> terms)
     {
@@ -124,7 +157,8 @@ internal static class DealtTerms
                     next++;
                 }
 
-                bool ends = next + 1 >= terms.Count || terms[next + 1].Kind is TermKind.Separator or TermKind.Then or TermKind.Join or TermKind.Close or TermKind.Open;
+                bool ends = next + 1 >= terms.Count
+                    || terms[next + 1].Kind is TermKind.Separator or TermKind.Then or TermKind.Join or TermKind.Close or TermKind.Open;
                 if (next == at || next >= terms.Count || terms[next].Kind is not (TermKind.Side or TermKind.Foot) || !ends)
                 {
                     break;
@@ -151,6 +185,19 @@ internal static class DealtTerms
         }
 
         return null;
+    }
+
+    /// <summary>"Both heels turn to the right" are heels to the right: nobody turns round on them.</summary>
+    public static void HeelsTurned(List<Term> terms)
+    {
+        for (int i = 0; i + 2 < terms.Count; i++)
+        {
+            if (terms[i] is { Kind: TermKind.Part, Meaning.Part: "heels" or "toes" } && terms[i + 1] is { Kind: TermKind.Turn, Meaning.Side: null }
+                && terms[i + 2].Kind is TermKind.Dir or TermKind.Side && (i + 3 >= terms.Count || terms[i + 3].Kind is not TermKind.Amount))
+            {
+                terms.RemoveAt(i + 1);
+            }
+        }
     }
 
     /// <summary>"Diagonal L back" goes where "diagonal back L" does.</summary>

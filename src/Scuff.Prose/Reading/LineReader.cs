@@ -39,10 +39,12 @@ internal sealed class LineReader
         List<Term> terms = TermReader.Read(_state.Text, start, end, _state.Lexicon);
         List<(Facing Facing, TextSpan Span)> clocks = TakeClocks(terms, out Turn bodyAngle);
         NameInBrackets(terms);
+        terms = DealtTerms.DashedFeet(terms) ?? terms;
         terms = DealtTerms.FeetBehindPlaces(terms) ?? terms;
         terms = DealtTerms.RowOfSides(terms) ?? terms;
         terms = DealtTerms.BumpsOfStep(terms) ?? terms;
         DealtTerms.WayOfDiagonal(terms);
+        DealtTerms.HeelsTurned(terms);
         PassOverCounts(terms, places);
         StepOnce(terms);
         RecoverAcross(terms);

@@ -44,11 +44,12 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                 int? named = clause.Amount ?? (clause.Head is { NamesAmount: true, Figures: [{ Rows.Count: 2 } figure, ..] }
                     ? figure.TotalTurn.Amount.Floor : null);
                 if (named is > 0 && clause.Detail.FindAll(d => d.HasTurnWord
-                    || d.Amount is not null) is [{ IsTurnOnly: true, Amount: null, TurnTo: null } bare])
+                    || d.Amount is not null) is [{ Head: null, HasTurnWord: true, Amount: null, TurnTo: null, Dir: null, Feet.Count: < 2 } bare]
+                    && (bare.IsTurnOnly || (clause.TurnSide ?? clause.DirSide) is not null))
                 {
-                    // "pivot half left (R forward, turn)": the name says how far
+                    // "pivot half left (R forward, turn)", "paddle a quarter left: R forward and turn onto L": the name says how far
                     bare.Amount = named;
-                    bare.TurnSide ??= clause.TurnSide;
+                    bare.TurnSide ??= clause.TurnSide ?? clause.DirSide;
                 }
 
                 if (clause.Head is { Figures: [{ TotalTurn.Sign: not 0 } turns, ..] }
@@ -639,11 +640,11 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                 made[i + 1].LinkAfter = scoot.LinkAfter;
             }
             else if (clauses[i] is { Head: { } jumps, Feet.Count: < 2, Amount: null, Times: 1, IsWith: false } hop
-                && (jumps.Verb ?? (jumps.Figures is [{ Rows: [{ } once] }, ..] ? once.Action.Kind : null)) is ActionKind.Scoot or ActionKind.Hop
+                && KindOf(jumps) is ActionKind.Scoot or ActionKind.Hop
                 && (hop.Feet.Count == 1 ? hop.Feet[0].Foot : hop.WeightFoot) is Foot hopped
-                && clauses[i + 1] is { Head: { Verb: ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick or ActionKind.Kick } up, Feet: [{ } other],
-                    Amount: null, Times: 1, IsWith: false, IsAmp: false } raised
-                && other.Foot != hopped && (up.IsIng || raised.Link == Link.Soft))
+                && clauses[i + 1] is { Head: { } up, Feet: [{ } other], Amount: null, Times: 1, IsWith: false, IsAmp: false } raised
+                && KindOf(up) is ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick or ActionKind.Kick
+                && other.Foot != hopped && (up.IsIng || raised.HeadText.EndsWith("ing", StringComparison.OrdinalIgnoreCase) || raised.Link == Link.Soft))
             {
                 // "hop on R hitching L", "hop on R and hitch L"
                 made ??= [.. clauses];
@@ -654,6 +655,8 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         }
 
         return made;
+
+        static ActionKind? KindOf(Meaning move) => move.Verb ?? (move.Figures is [{ Rows: [{ } once] }, ..] ? once.Action.Kind : null);
     }
 
     private static IEnumerable<Clause> EachSlow(Clause clause)

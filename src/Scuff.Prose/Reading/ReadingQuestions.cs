@@ -136,10 +136,10 @@ internal sealed class ReadingQuestions(ReaderState state)
                 state.Add(ReadingRules.TurnAmountMissing.At(span, ("taken", taken.ToString())).OnCount(row.Label));
             }
             else if (row.Action is { Kind: ActionKind.Rock, Direction: Direction.Forward } && danced[row.Clause] is
-                {
-                    Head.Verb: ActionKind.Rock, Dir: null, Diagonal: false, DirSide: null, Part.Length: 0, Reference: null, Amount: null, HasTurnWord: false,
-                    Detail.Count: 0, Feet: [{ }]
-                } rock
+            {
+                Head.Verb: ActionKind.Rock, Dir: null, Diagonal: false, DirSide: null, Part.Length: 0, Reference: null, Amount: null, HasTurnWord: false,
+                Detail.Count: 0, Feet: [{ }]
+            } rock
                 && row.Clause + 1 < danced.Count && danced[row.Clause + 1].Head?.Verb is ActionKind.Recover)
             {
                 // "rock R, recover L": "R" is whose foot it is, or the side it goes to; alone, "rock step R" is a name that goes forward
@@ -455,10 +455,10 @@ internal sealed class ReadingQuestions(ReaderState state)
                 Figures: [
                 {
                     Rows: [
-                        {
-                            Action.Kind: ActionKind.Touch or ActionKind.Dig or ActionKind.Point or ActionKind.Kick or ActionKind.Hook
+                    {
+                        Action.Kind: ActionKind.Touch or ActionKind.Dig or ActionKind.Point or ActionKind.Kick or ActionKind.Hook
                 or ActionKind.Stomp or ActionKind.Step
-                        }]
+                    }]
                 }, ..]
             }
             || (clause is { Link: not Link.None, Head.Verb: ActionKind.Drop } && NamesHeelOrToe(clause.HeadText)));

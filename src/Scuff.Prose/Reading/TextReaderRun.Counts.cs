@@ -126,7 +126,9 @@ internal sealed partial class TextReaderRun
         return new TextLine(line.Number, label.End + found.Index, line.End);
     }
 
-    [GeneratedRegex(@"(?:\s{3,}|\s*[*#=~<>]{1,3}\s*|\s+[(\[])(?:easy |\d |(?:on |in |during )?(?:the )?(?:walls? ?\d[^:*,;]{0,20}|\d(?:st|nd|rd|th) wall)[:,;]? (?:the )?)?(?:restart|tag)\b[^*]*[)\]*#=~<>]*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:\s{3,}|\s*[*#=~<>]{1,3}\s*|\s+[(\[])"
+        + @"(?:easy |\d |(?:on |in |during )?(?:the )?(?:walls? ?\d[^:*,;]{0,20}|\d(?:st|nd|rd|th) wall)[:,;]? (?:the )?)?"
+        + @"(?:restart|tag)\b[^*]*[)\]*#=~<>]*$", RegexOptions.IgnoreCase)]
     private static partial Regex EndBreak();
 
     // "9-16 ..." after "1-8 ...", each eight in a line of its own

@@ -47,8 +47,13 @@ internal sealed partial class TextReaderRun
     private bool PrintsCounts => _printsCounts ??= _lines.Exists(l =>
     {
         TextLine line = l.Trimmed(_text);
-        return line.Start < line.End && !IsRule(line) && ((CountLabel.Read(_text, line.Start, line.End) is CountLabel label && label.End < line.End && !_heading.IsFacts(line))
-            || TrailingLabels(line) is { Count: > 0 } || CountsBehind(line, out _).Count > 0 || CountsInBrackets(line) is { Count: > 0 });
+        if (line.Start == line.End || IsRule(line))
+        {
+            return false;
+        }
+
+        bool before = CountLabel.Read(_text, line.Start, line.End) is CountLabel label && label.End < line.End && !_heading.IsFacts(line);
+        return before || TrailingLabels(line) is { Count: > 0 } || CountsBehind(line, out _).Count > 0 || CountsInBrackets(line) is { Count: > 0 };
     });
 
     // a move or a place, and whose or which way unless it is the name of a figure

@@ -42,6 +42,49 @@ public sealed class EverydayWordingTests
     // lists without commas
     [InlineData("R", "1-4 walk R L clap hold", "1 R>R step:forward; 2 L>L step:forward; 3 ->L clap; 4 ->L hold")]
 
+    // feet behind a row of places
+    [InlineData("L", "7&8 behind, side, cross (L-R-L)", "7 L>L step:cross-behind; 7& R>R step:side; 8 L>L step:cross-front")]
+    [InlineData("R", "1-4 side, behind, side, forward R L R L", "1 R>R step:side; 2 L>L step:cross-behind; 3 R>R step:side; 4 L>L step:forward")]
+
+    // a step with several bumps
+    [InlineData("L", "1-3 Step L to side bumping hips L three times", "1 L>L step:side; 2 ->L bump; 3 ->L bump")]
+    [InlineData("L", "1&2 Step L forward bumping hips L, then R, then L", "1 L>L step:forward; 1& ->L bump; 2 ->L bump")]
+
+    // a ball between two moves is a step, however the counts could be shared out
+    [InlineData("R", "1-6 shuffle forward R, L rock forward, recover, L kick ball cross",
+        "1 R>R step:forward; 1& L>L step:together; 2 R>R step:forward; 3 L>L rock:forward; 4 R>R recover; 5 L>R kick; 5& L>L step:together; 6 R>R step:cross-front")]
+
+    // such figures are quick or slow alike within a line
+    [InlineData("L", "1-8 L shuffle fwd, R rock fwd, R shuffle back, L rock back",
+        "1 L>L step:forward; 1& R>R step:together; 2 L>L step:forward; 3 R>R rock:forward; 4 L>L recover; 5 R>R step:back; 5& L>L step:together; 6 R>R step:back; "
+        + "7 L>L rock:back; 8 R>R recover")]
+
+    // as often as is said
+    [InlineData("R", "1-2 step R fwd, pivot 1/2 L\n3-8 repeat 1-2 three more times",
+        "1 R>R step:forward; 2 L>L pivot @6:00; 3 R>R step:forward; 4 L>L pivot @12:00; 5 R>R step:forward; 6 L>L pivot @6:00; 7 R>R step:forward; 8 L>L pivot @12:00")]
+
+    // a knee that is up while the other foot hops
+    [InlineData("L", "1-2 step L back, hop on L hitching R", "1 L>L step:back; 2 L>L hop; 2 R>L hitch")]
+
+    // how it looks has no weight
+    [InlineData("both", "1-2 Bounce both heels twice, shoulders loose, weight ends on R", "1 B>B bounce; 2 B>R bounce")]
+    [InlineData("L", "1-4 Stomp L forward (weight stays on R), fan L toes out, in, out taking weight on L", "1 L>R stomp-up:forward; 2 L>R fan; 3 L>R fan; 4 L>L fan")]
+
+    // which way a diagonal goes
+    [InlineData("R", "1-2 RF step diagonal R back, LF touch beside", "1 R>R step:diag-back; 2 L>R touch:together")]
+
+    // heels turn, nobody turns round
+    [InlineData("both", "1-2 Both heels turn left and back to the centre", "1 B>B swivel-heels; 2 B>B swivel-heels")]
+
+    // how far stands with the name
+    [InlineData("R", "1-2 Paddle a quarter turn to the left: step forward on the right and turn onto the left", "1 R>R step:forward; 2 L>L step @9:00")]
+
+    // no counts anywhere: the usual ones, where they come to an eight
+    [InlineData("L", "L vine with touch, R vine with touch",
+        "1 L>L step:side; 2 R>R step:cross-behind; 3 L>L step:side; 4 R>L touch:together; 5 R>R step:side; 6 L>L step:cross-behind; 7 R>R step:side; 8 L>R touch:together")]
+    [InlineData("R", "walk R, L, kick ball change R\nrocking chair R",
+        "1 R>R step:forward; 2 L>L step:forward; 3 R>L kick; 3& R>R step; 4 L>L step; 5 R>R rock:forward; 6 L>L recover; 7 R>R rock:back; 8 L>L recover")]
+
     // a paddle turns each time
     [InlineData("R", "1-4 1/4 L touch R side x4", "1 R>L touch:side @9:00; 2 R>L touch:side @6:00; 3 R>L touch:side @3:00; 4 R>L touch:side @12:00")]
 
@@ -141,6 +184,8 @@ public sealed class EverydayWordingTests
     [InlineData("1-2 Rock to the left: rock R to side, recover L")]
     [InlineData("1&2 Shuffle turning right")]
     [InlineData("1&2 Triple step with a turn")]
+    [InlineData("1-2 rock R, recover L")]
+    [InlineData("coaster step R, L shuffle")]
     public void A_name_that_its_steps_do_not_bear_out_is_asked_about(string line)
     {
         CorpusCase example = new("own", "own", 1, "R free, 12:00", [line], "?");

@@ -142,7 +142,8 @@ internal sealed class SentenceWords(List<WordToken> told)
         }
 
         if (this[at].Kind == WordTokenKind.Number && Is(at + 1, ".") && (Is(at + 2, "wall", "round", "repetition", "rotation")
-            || (Is(at + 2, "and", "&", "+", ",", "/") && this[at + 3].Kind == WordTokenKind.Number && Is(at + 4, "."))))
+            || (Is(at + 2, "and", "&", "+", ",", "/") && Skip(at + 3, "of", "in", "the") is var other && this[other].Kind == WordTokenKind.Number
+                && Is(other + 1, "."))))
         {
             // "in the 3. and 6. round"
             return (this[at].Value, 2);
