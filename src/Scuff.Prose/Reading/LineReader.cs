@@ -101,14 +101,15 @@ internal sealed class LineReader
                 return repeated;
             }
 
-            if (clauses.Exists(c => c.Amount is not null) && clauses.TrueForAll(c => c.Head is null))
+            if (clauses.Exists(c => c.Amount is not null) && clauses.TrueForAll(c => c.Head is null
+                || (ReferenceEquals(c, clauses[^1]) && (RepeatReader.TellsEnd(c) || RepeatReader.ChangesEnd(c)))))
             {
-                if (FigureAgain(clauses, places) is not Clause turned)
+                if (FigureAgain(clauses, places) is not List<Clause> turned)
                 {
                     return Unread(places, whole, line, label, clocks);
                 }
 
-                clauses = [turned];
+                clauses = turned;
             }
         }
 
@@ -1207,13 +1208,16 @@ internal sealed class LineReader
     /// "The same with 1/4 turn right" after a line that is one figure: that figure with the turn; null where the line before is none, for then nobody can tell
     /// which of its steps turns.
     /// </summary>
-    private Clause? FigureAgain(List<Clause> clauses, IReadOnlyList<LabelPlace> places)
+    private List<Clause>? FigureAgain(List<Clause> clauses, IReadOnlyList<LabelPlace> places)
     {
         Clause? turning = clauses.Find(c => c.Amount is not null);
+        Clause? told = clauses[^1].Head is null ? null : clauses[^1];
         Counts from = Counts.FromWhole(places[0].Place.Value.Floor);
         Counts length = LabelPlaces.EndOf(places.Max(p => p.Place)) - from;
-        if (turning is null || !clauses.TrueForAll(c => c.Head is null && c.Unknown.Count == 0) || _state.SectionLines is not [.., var before]
-            || before.Moves is not [{ Definition: { } figure } move] || before.Counts.End != from || before.Counts.End - before.Counts.Start != length
+        if (turning is null || !clauses.TrueForAll(c => (c.Head is null || c == told) && c.Unknown.Count == 0) || _state.SectionLines is not [.., var before]
+            || before.Moves is not [{ Definition: { } figure } move, ..] || before.Moves.Count > 2 || before.Counts.End != from
+            || before.Counts.End - before.Counts.Start != length
+            || (before.Moves.Count == 2 && before.Moves[1].Steps is not [{ With.Count: 0, Action.Effect: WeightEffect.Keeps }])
             || clauses[0].RepeatCounts is (int first, int last) && (Counts.FromWhole(first - 1) != before.Counts.Start || Counts.FromWhole(last) != from)
             || figure.Rows.Count < 3 || move.Steps[0].Action.Foot.ToFoot() is not Foot foot)
         {
@@ -1229,10 +1233,22 @@ internal sealed class LineReader
             HasTurnWord = true,
             OnStep = turning.OnStep,
         };
-        bool mirrored = clauses.Exists(c => c.IsMirrored) || (clauses.Find(c => c.Feet.Count > 0) is Clause led && led.Feet[0].Foot != foot);
+        Foot? led = clauses.Where(c => c != told && c.Feet.Count > 0).Select(c => (Foot?)c.Feet[0].Foot).FirstOrDefault()
+            ?? clauses.Where(c => c != told && c.Amount is null).Select(c => c.DirSide).FirstOrDefault(s => s is not null);
+
+        // where nothing is said it begins with the foot that is free
+        bool mirrored = clauses.Exists(c => c.IsMirrored) || (led ?? _state.Weight.FreeFoot() ?? foot) != foot;
         again.Feet.Add(new FootWord(mirrored ? foot.Other() : foot, true, false));
         clauses.ForEach(c => again.Cover(c.Span));
-        return again;
+        if (told is null && before.Moves.Count == 2 && before.Moves[1].Steps[0].Action is { } ends && ends.Foot.ToFoot() is Foot gesture)
+        {
+            // "vine R, touch L" and "same to L with 1/4 turn L": the touch as well
+            told = new Clause { Head = new Meaning(TermKind.Move) { Verb = ends.Kind }, HeadText = ends.Traits.Word, Link = Link.Hard };
+            told.Feet.Add(new FootWord(mirrored ? gesture.Other() : gesture, true, false));
+            told.Cover(new TextSpan(again.Span.End, 0));
+        }
+
+        return told is null ? [again] : [again, told];
     }
 
     /// <summary>

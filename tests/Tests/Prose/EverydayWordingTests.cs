@@ -63,6 +63,12 @@ public sealed class EverydayWordingTests
     [InlineData("R", "1-2 step R fwd, pivot 1/2 L\n3-8 repeat 1-2 three more times",
         "1 R>R step:forward; 2 L>L pivot @6:00; 3 R>R step:forward; 4 L>L pivot @12:00; 5 R>R step:forward; 6 L>L pivot @6:00; 7 R>R step:forward; 8 L>L pivot @12:00")]
 
+    // the same to the other side with a turn, and its end
+    [InlineData("L", "1-4 Vine L, touch R\n5-8 same to R with 1/4 turn R, brush L",
+        "1 L>L step:side; 2 R>R step:cross-behind; 3 L>L step:side; 4 R>L touch:together; 5 R>R step:side; 6 L>L step:cross-behind; 7 R>R step:forward @3:00; 8 L>R brush:forward")]
+    [InlineData("R", "1-4 Vine R, touch L\n5-8 Repeat to the left with a 1/4 turn left",
+        "1 R>R step:side; 2 L>L step:cross-behind; 3 R>R step:side; 4 L>R touch:together; 5 L>L step:side; 6 R>R step:cross-behind; 7 L>L step:forward @9:00; 8 R>L touch:together")]
+
     // a knee that is up while the other foot hops
     [InlineData("L", "1-2 step L back, hop on L hitching R", "1 L>L step:back; 2 L>L hop; 2 R>L hitch")]
 
