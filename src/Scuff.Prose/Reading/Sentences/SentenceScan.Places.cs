@@ -70,6 +70,25 @@ internal sealed partial class SentenceScan
         return next - at;
     }
 
+    // whether an ordinal that a wall follows further on stands here
+    private bool OrdinalPastWall(int at)
+    {
+        if (_words.OrdinalAt(at) is not (_, int used))
+        {
+            return false;
+        }
+
+        for (int i = at + used; i < _words.Count && i < at + used + 6; i++)
+        {
+            if (IsWall(i))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private void PlaceAt(Counts place)
     {
         if (_current.After is Counts before && before != place)
@@ -244,6 +263,12 @@ internal sealed partial class SentenceScan
         {
             int end = next + nthUsed + 1;
             return (after || atEnd) && PlaceAt(nth, ref end) ? end - at : 0;
+        }
+
+        if (number is not null && OrdinalPastWall(next))
+        {
+            // "after the end of the 2nd and of the 6th wall": no place of two counts
+            number = null;
         }
 
         if (after && number is null && NamedPlace(next) is (Counts named, int behind))

@@ -221,7 +221,7 @@ internal sealed class SentenceWords(List<WordToken> told)
                 break;
             }
 
-            next = ordinals ? Skip(next, "in", "on", "during", "at", "the") : next;
+            next = ordinals ? Skip(next, "in", "on", "during", "at", "of", "the") : next;
             if (!ordinals && next > end && Is(next, "wall", "s", "section") && NumberAt(next + 1) is not null && (Is(next, "wall")
                 || Is(at - 1, "s", "section", "sections")))
             {
