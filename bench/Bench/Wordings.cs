@@ -89,9 +89,8 @@ internal static class Wordings
         foreach (string[] block in blocks)
         {
             CorpusCase read = new("", "", 1, start, block, "?");
-            (CorpusCase.Outcome outcome, string got, _) = read.Run();
-            (_, _, string why) = (read with { Want = "0 ->L nothing" }).Run();
-            output.WriteLine($"{string.Join(" / ", block)}\n   {(outcome == CorpusCase.Outcome.Right ? "ASKED " + why : "silent")}\n   {got}");
+            (CorpusCase.Outcome outcome, string got, string why) = (read with { Want = "0 ->L nothing" }).Run();
+            output.WriteLine($"{string.Join(" / ", block)}\n   {(outcome == CorpusCase.Outcome.Asked ? "ASKED " + why : "silent")}\n   {got}");
         }
     }
 

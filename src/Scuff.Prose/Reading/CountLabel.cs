@@ -158,6 +158,7 @@ internal sealed class CountLabel
         }
 
         bool named = false;
+        bool many = false;
         foreach (string word in (ReadOnlySpan<string>)["counts", "count", "cts", "ct", "beats", "beat", "times", "from", "on"])
         {
             if (at + word.Length < end && text.AsSpan(at, word.Length).Equals(word, StringComparison.OrdinalIgnoreCase)
@@ -165,6 +166,7 @@ internal sealed class CountLabel
             {
                 at = SkipBlank(text, at + word.Length, end);
                 named = word is "times" or "from" or "on";
+                many = word is "counts" or "beats";
                 if (at < end && text[at] is ':' or '.')
                 {
                     at = SkipBlank(text, at + 1, end);
@@ -387,6 +389,15 @@ internal sealed class CountLabel
         {
             // "from 1 to 4: ...", but "on 3 walls"
             return null;
+        }
+
+        if (many && places is [{ Place.IsWhole: true } one, { Place.IsWhole: false }, { Place.IsWhole: true } two] && two.Number == one.Number + 1
+            && text.AsSpan(labelStart, labelEnd - labelStart).Contains("and", StringComparison.OrdinalIgnoreCase))
+        {
+            // "counts 1 and 2": those two, and no quick one between them
+            places = [];
+            Add(places, one.Number, false);
+            Add(places, two.Number, true);
         }
 
         // "1" glued to letters is a word, not a count ("1st")

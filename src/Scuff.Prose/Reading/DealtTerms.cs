@@ -214,6 +214,161 @@ internal static class DealtTerms
         }
     }
 
+    /// <summary>
+    /// "Full turn left stepping right then left", "full turn L travelling forward on R and L": the feet of the turn, one behind the other as in "full turn L,
+    /// R, L"; null where there is none.
+    /// </summary>
+    public static List<Term>? FeetOfFullTurn(List<Term> terms)
+    {
+        for (int i = 0; i + 3 < terms.Count; i++)
+        {
+            bool named = terms[i] is { Kind: TermKind.Move } && terms[i].Text.StartsWith("full turn", StringComparison.OrdinalIgnoreCase);
+            bool said = terms[i] is { Kind: TermKind.Amount, Meaning.Value: 8 } && terms[i + 1].Kind is TermKind.Turn;
+            if (!named && !said)
+            {
+                continue;
+            }
+
+            int at = said ? i + 2 : i + 1;
+            bool round = named && terms[i].Meaning.Side is not null;
+            int bare = at;
+            while (at < terms.Count && (terms[at].Kind is TermKind.Dir or TermKind.Filler || (!round && terms[at].Kind is TermKind.Side)
+                || (terms[at] is { Kind: TermKind.Separator, Text: "," } && Steps(terms, at + 1))))
+            {
+                round |= terms[at].Meaning.Side is not null;
+                at++;
+            }
+
+            bool stepping = Steps(terms, at);
+            int first = stepping ? at + 1 : at;
+            int second = first + 1;
+            while (second < terms.Count && terms[second].Kind is TermKind.Separator or TermKind.Join or TermKind.Then or TermKind.Amp)
+            {
+                second++;
+            }
+
+            bool two = round && second < terms.Count && second > first && IsFoot(terms[first]) && IsFoot(terms[second])
+                && terms[first].Meaning.Side != terms[second].Meaning.Side
+                && (second + 1 >= terms.Count || terms[second + 1].Kind is TermKind.Separator or TermKind.Close or TermKind.Open or TermKind.Then)
+                && (second + 2 >= terms.Count || !IsFoot(terms[second + 2]) || (second + 3 < terms.Count
+                    && terms[second + 3].Kind is not (TermKind.Separator or TermKind.Then or TermKind.Close or TermKind.Join or TermKind.Amp)));
+            if (!two || (!stepping && second == first + 2 && terms[first + 1].Kind is TermKind.Separator && terms[first].Kind is TermKind.Side))
+            {
+                continue;
+            }
+
+            // "turn a full turn": said twice
+            int start = i > 0 && terms[i - 1].Kind is TermKind.Turn ? i - 1 : i;
+            List<Term> plain = [.. terms[..start], .. terms[i..bare], .. terms[bare..at].Where(t => t.Kind is not TermKind.Separator)];
+            plain.Add(terms[first] with { Meaning = new Meaning(TermKind.Side) { Side = terms[first].Meaning.Side } });
+            plain.Add(new Term(new Meaning(TermKind.Separator), new TextSpan(terms[second].Span.Start, 0), ","));
+            plain.Add(terms[second] with { Meaning = new Meaning(TermKind.Side) { Side = terms[second].Meaning.Side } });
+            plain.AddRange(terms[(second + 1)..]);
+            return plain;
+        }
+
+        return null;
+
+        static bool Steps(List<Term> all, int at) => at < all.Count && all[at] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step, IsIng: true } };
+        static bool IsFoot(Term term) => term.Kind is TermKind.Side or TermKind.Foot && term.Meaning.Side is not null;
+    }
+
+    /// <summary>"Step, pivot: L forward, pivot 1/2 R": a title of as many moves as are told behind it with their feet says nothing more; null where there is none.</summary>
+    public static List<Term>? BehindTitle(List<Term> terms)
+    {
+        int colon = terms.FindIndex(t => t is { Kind: TermKind.Separator, Text: ":" });
+        if (colon < 3 || terms.FindIndex(colon + 1, t => t.Text == ":") >= 0)
+        {
+            return null;
+        }
+
+        List<Term> title = terms[..colon];
+        List<Term> told = terms[(colon + 1)..];
+        bool plain = title.TrueForAll(t => t.Kind is TermKind.Separator or TermKind.Join or TermKind.Then or TermKind.Filler or TermKind.Turn
+            || t is { Kind: TermKind.Move, Meaning.Verb: not null } or { Kind: TermKind.Dir, Meaning.Side: null });
+        bool pivots = title[^1] is { Kind: TermKind.Move, Meaning.Verb: ActionKind.Pivot };
+        int parts = title.Count(t => t.Kind is TermKind.Separator or TermKind.Join or TermKind.Then) + 1;
+        return plain && pivots && parts > 1 && told.Count(t => t.Kind is TermKind.Separator or TermKind.Join or TermKind.Then) + 1 == parts
+            && told.Exists(t => t.Kind is TermKind.Amount) && told.Exists(t => t.Kind is TermKind.Foot or TermKind.Side)
+            && told.Exists(t => t.Meaning.Verb is ActionKind.Pivot) && told.TrueForAll(t => t.Kind is not TermKind.Unknown) ? told : null;
+    }
+
+    /// <summary>"Travelling right: swivel heels right, toes right": the way of what follows, and no step of its own.</summary>
+    public static void TravellingTitle(List<Term> terms)
+    {
+        if (terms is not [{ Kind: TermKind.Filler } goes, { Kind: TermKind.Side or TermKind.Dir, Meaning.Side: Foot } way, { Kind: TermKind.Separator } parts,
+            { Kind: TermKind.Move }, ..] || !Travels(goes.Text) || parts.Text is not (":" or "," or "-" or "–"))
+        {
+            return;
+        }
+
+        int verb = 3;
+        int next = verb + 1;
+        while (next < terms.Count && terms[next].Kind is TermKind.Filler or TermKind.Part)
+        {
+            next++;
+        }
+
+        bool ownWay = next < terms.Count && terms[next].Kind is TermKind.Side or TermKind.Foot or TermKind.Dir;
+        if (!ownWay)
+        {
+            terms.Insert(next, way with { Meaning = new Meaning(TermKind.Side) { Side = way.Meaning.Side } });
+        }
+
+        terms.RemoveRange(0, verb);
+    }
+
+    // words that say that it goes somewhere, whichever step it is
+    private static bool Travels(string word) => word.ToLowerInvariant() is "travelling" or "traveling" or "moving" or "going" or "travel" or "move";
+
+    /// <summary>"Unwind 1/2 left with weight left": the foot behind it is where the weight goes.</summary>
+    public static void WeightOfFoot(List<Term> terms)
+    {
+        for (int i = 1; i + 1 < terms.Count; i++)
+        {
+            if (terms[i] is { Kind: TermKind.WeightTakes } takes && takes.Text.EndsWith("weight", StringComparison.OrdinalIgnoreCase)
+                && terms[i + 1].Kind is TermKind.Side or TermKind.Foot
+                && (i + 2 >= terms.Count || terms[i + 2].Kind is TermKind.Separator or TermKind.Close or TermKind.Open or TermKind.Then or TermKind.Amp))
+            {
+                terms[i] = takes with { Meaning = new Meaning(TermKind.WeightOn) };
+            }
+        }
+    }
+
+    /// <summary>"Step R to right 45 degrees": where nothing turns, it is the way of the step, a diagonal.</summary>
+    public static void SlantedDegrees(List<Term> terms)
+    {
+        for (int i = 1; i < terms.Count; i++)
+        {
+            if (terms[i] is not { Kind: TermKind.Amount, Meaning.Value: 1 } angle || !angle.Text.StartsWith("45", StringComparison.Ordinal))
+            {
+                continue;
+            }
+
+            int from = i;
+            while (from > 0 && terms[from - 1].Kind is not (TermKind.Separator or TermKind.Then or TermKind.Open))
+            {
+                from--;
+            }
+
+            int to = i;
+            while (to + 1 < terms.Count && terms[to + 1].Kind is not (TermKind.Separator or TermKind.Then or TermKind.Close))
+            {
+                to++;
+            }
+
+            List<Term> around = terms[from..(to + 1)];
+            bool goes = around.Exists(t => t.Kind is TermKind.Dir && t.Meaning.Direction is not (Direction.Together or Direction.InPlace));
+            if (!goes || around.Exists(t => t.Kind is TermKind.Turn or TermKind.Clock || t.Meaning.Verb is ActionKind.Pivot or ActionKind.Unwind or ActionKind.Turn)
+                || !around.Exists(t => t is { Kind: TermKind.Move, Meaning.Verb: not null }))
+            {
+                continue;
+            }
+
+            terms[i] = angle with { Meaning = new Meaning(TermKind.Dir) { Special = "diag", Direction = Direction.DiagonalForward } };
+        }
+    }
+
     // where a move may begin: at the start, or behind something that parts moves
     private static bool Begins(List<Term> terms, int at)
         => at == 0 || terms[at - 1].Kind is TermKind.Separator or TermKind.Then or TermKind.Amp or TermKind.Close;

@@ -252,6 +252,10 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         return (clause.DirSide ?? onward) == onward && clause.Reference == onward ? onward : null;
     }
 
+    /// <summary>"1/4 right chassé right": both the turn and the figure behind it say their side.</summary>
+    private static bool SaysOwnSide(Clause clause)
+        => clause is { TurnFirst: true, FootFirst: false, TurnSide: not null } && (clause.Feet.Count > 0 || clause.DirSide is not null);
+
     /// <summary>Whether it is one jump onto both feet, crossed.</summary>
     private static bool LandsCrossed(StepDefinition definition)
         => definition.NamedBy == NamedBy.ActingFoot && definition.Rows is [{ Action.FootInFront: not null }];
@@ -388,8 +392,8 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
         }
 
         StepDefinition definition = original;
-        bool away = clause.TurnSide is Foot round && round != named
-            && original.Rows.All(r => r.Action.Direction is Direction.Side or Direction.Together);
+        bool sideways = original.Rows.All(r => r.Action.Direction is Direction.Side or Direction.Together);
+        bool away = clause.TurnSide is Foot round && sideways && (round != named || SaysOwnSide(clause));
         bool leadsInto = clause.TurnFirst && (clause.TurnsInto || away) && original.TotalTurn.Sign == 0;
         if (eighths is Ratio turn && turn.Sign != 0 && !leadsInto)
         {
@@ -702,10 +706,10 @@ internal sealed class FigureVariants(Lexicon lexicon, bool isWaltz)
 
         bool turnsAway = (clause.TurnFirst && clause.TurnsInto && rows.Count > 1)
             || clause.TurnFirst && definition is { NamedBy: NamedBy.Travel or NamedBy.FirstFoot } && rows.Count > 1
-            && rows[0].Action.Direction == Direction.Side && eighths is Ratio away && away.Sign > 0 != (named == Foot.Right);
+            && rows[0].Action.Direction == Direction.Side && eighths is Ratio away && (away.Sign > 0 != (named == Foot.Right) || SaysOwnSide(clause));
         if (respread && turnsAway)
         {
-            // "1/4 left chassé right": the turn first, then the way of the figure
+            // "1/4 left chassé right", "1/4 right chassé right": the turn first, then the way of the figure
             rows[0] = rows[0] with { Action = rows[0].Action with { Turn = Turn.FromEighths(eighths!.Value) } };
         }
         else if (clause.OnWay is Direction turning && eighths is Ratio told && rows.Count(r => GoesThere(r, turning)) == 1)

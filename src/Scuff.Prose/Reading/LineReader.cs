@@ -43,6 +43,11 @@ internal sealed class LineReader
         terms = DealtTerms.FeetBehindPlaces(terms) ?? terms;
         terms = DealtTerms.RowOfSides(terms) ?? terms;
         terms = DealtTerms.BumpsOfStep(terms) ?? terms;
+        terms = DealtTerms.FeetOfFullTurn(terms) ?? terms;
+        DealtTerms.TravellingTitle(terms);
+        terms = DealtTerms.BehindTitle(terms) ?? terms;
+        DealtTerms.WeightOfFoot(terms);
+        DealtTerms.SlantedDegrees(terms);
         DealtTerms.WayOfDiagonal(terms);
         DealtTerms.HeelsTurned(terms);
         PassOverCounts(terms, places);

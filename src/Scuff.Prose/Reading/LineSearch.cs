@@ -189,7 +189,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         }
 
         foreach (List<Clause>? meant in plain is { Fits: true } ? default(ReadOnlySpan<List<Clause>?>)
-            : [RocksAlone(clauses), WithoutToldSteps(clauses), WithoutToldFirst(clauses)])
+            : [RocksAlone(clauses), WithoutToldSteps(clauses), WithoutToldFirst(clauses), WithoutToldLast(clauses)])
         {
             if (meant is not null && Best(solver.Solve(meant, places, state.Weight)) is ({ Fits: true, Cost: < 1.2 } told, LineReading or null) and var read)
             {
@@ -615,6 +615,30 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
         return null;
     }
 
+    /// <summary>"Mambo forward R, bringing R next to L": how the figure ends, said once more after its name. The clauses without it; null where there is none.</summary>
+    private static List<Clause>? WithoutToldLast(List<Clause> clauses)
+    {
+        for (int i = 0; i + 1 < clauses.Count; i++)
+        {
+            if (clauses[i] is { IsFigure: true, Times: 1, Detail.Count: 0, Feet.Count: < 2, IsRepeat: false, Head.Figures: [{ Rows.Count: > 2 } figure, ..] } named
+                && clauses[i + 1] is
+                {
+                    Head: null or { Verb: ActionKind.Step }, Feet: [{ } foot], Dir: { } way, Amount: null, HasTurnWord: false, IsAmp: false, Detail.Count: 0,
+                    Times: 1, WeightNote: null or TermKind.WeightTakes, Part.Length: 0
+                } last
+                && (named.Feet.Count > 0 ? named.Feet[0].Foot : named.DirSide) is Foot lead
+                && figure.Rows[^1].For(lead) is { Effect: WeightEffect.Takes } ends && ends.Foot.ToFoot() == foot.Foot
+                && FigureComparison.Family(ends.Direction) == FigureComparison.Family(way.Direction))
+            {
+                Clause whole = named.Copy(mirrored: false);
+                whole.Cover(last.Span);
+                return [.. clauses.Take(i), whole, .. clauses.Skip(i + 2)];
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>Whether a figure of several steps begins with that foot going there.</summary>
     private static bool Begins(StepDefinition figure, Foot foot, Direction way) => figure.Rows.Count > 2
         && figure.Rows[0] is { Action: { Kind: ActionKind.Step, Effect: WeightEffect.Takes } action } row && row.For(foot).Foot.ToFoot() is not null
@@ -640,7 +664,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                 made[i + 1].LinkAfter = scoot.LinkAfter;
             }
             else if (clauses[i] is { Head: { } jumps, Feet.Count: < 2, Amount: null, Times: 1, IsWith: false } hop
-                && KindOf(jumps) is ActionKind.Scoot or ActionKind.Hop
+                && KindOf(jumps) is ActionKind.Scoot or ActionKind.Hop or ActionKind.Jump or ActionKind.Leap
                 && (hop.Feet.Count == 1 ? hop.Feet[0].Foot : hop.WeightFoot) is Foot hopped
                 && clauses[i + 1] is { Head: { } up, Feet: [{ } other], Amount: null, Times: 1, IsWith: false, IsAmp: false } raised
                 && KindOf(up) is ActionKind.Hitch or ActionKind.Hook or ActionKind.Flick or ActionKind.Kick
@@ -651,6 +675,7 @@ internal sealed class LineSearch(ReaderState state, FigureComparison comparison)
                 made[i + 1] = raised.Copy(mirrored: false);
                 made[i + 1].Link = Link.Soft;
                 made[i + 1].IsWith = true;
+                made[i + 1].SameTime = true;
             }
         }
 

@@ -23,8 +23,9 @@ internal sealed class RepeatReader(ReaderState state)
 
         Clause repeat = clauses.First(c => c.IsRepeat);
         bool mirrored = clauses.Any(c => c.IsMirrored);
+        Clause? otherTurn = OtherTurn(clauses);
         Foot? leading = clauses.Where(c => !ChangesEnd(c)).SelectMany(c => c.Feet).Select(f => (Foot?)f.Foot).FirstOrDefault() ?? clauses.Select(c =>
-            c.DirSide ?? c.TurnSide).FirstOrDefault(s => s is not null);
+            c.DirSide ?? (otherTurn is null ? c.TurnSide : null)).FirstOrDefault(s => s is not null);
         Counts length = LabelPlaces.EndOf(places.Max(p => p.Place)) - Counts.FromWhole(places[0].Place.Value.Floor);
         Counts from;
 
@@ -161,7 +162,8 @@ internal sealed class RepeatReader(ReaderState state)
                 ? s with { Action = s.Action with { Direction = towards } } : s).ToValueList()
                 });
         }
-        else if (clauses.Exists(c => c.Dir is not null && c.DirSide is null) || clauses.Exists(c => c.Amount is not null))
+        else if (clauses.Exists(c => c.Dir is not null && c.DirSide is null) || (clauses.Exists(c => c.Amount is not null)
+            && (otherTurn is null || copied.SelectMany(m => m.Steps).Count(s => s.Action.Turn.Sign != 0) != 1)))
         {
             return null;
         }
@@ -186,6 +188,11 @@ internal sealed class RepeatReader(ReaderState state)
                 StatedTurn = m.StatedTurn is Turn t ? -t : null,
                 Steps = m.Steps.Select(s => s with { Action = s.Action.Mirrored(), Gesture = DanceMirror.MirrorWords(s.Gesture) }).ToValueList(),
             }).ToList();
+        }
+
+        if (otherTurn is not null && !TurnBy(copied, otherTurn))
+        {
+            return null;
         }
 
         if (asWritten is not null)
@@ -227,6 +234,39 @@ internal sealed class RepeatReader(ReaderState state)
         state.Follow(copied, weight);
         Counts end = places.Max(p => p.Place);
         return new LineContent(copied.ToValueList(), clocks.Select(c => new FacingClaim(c.Facing, end, c.Span)).ToValueList(), true);
+    }
+
+    /// <summary>How far it turns this time: "repeat with a 1/4 turn right" after a half; null where nothing or more is said.</summary>
+    private static Clause? OtherTurn(List<Clause> clauses) => clauses.FindAll(c => c.Amount is not null) is
+        [{ TurnTo: null, Detail.Count: 0, Times: 1, Feet.Count: 0, Dir: null, WeightNote: null } turn]
+        && clauses.TrueForAll(c => c.Unknown.Count == 0) ? turn : null;
+
+    /// <summary>Turns the one step that turns as far as is said; false where it is said the other way round.</summary>
+    private static bool TurnBy(List<WrittenMove> copied, Clause turn)
+    {
+        for (int move = 0; move < copied.Count; move++)
+        {
+            WrittenStep? turning = copied[move].Steps.FirstOrDefault(s => s.Action.Turn.Sign != 0);
+            if (turning is null)
+            {
+                continue;
+            }
+
+            int sign = turning.Action.Turn.Sign;
+            if (turn.TurnSide is Foot side && side == Foot.Right != sign > 0)
+            {
+                return false;
+            }
+
+            Turn made = Turn.FromEighths(sign * turn.Amount!.Value);
+            copied[move] = copied[move] with
+            {
+                StatedTurn = made,
+                Steps = copied[move].Steps.Select(s => s.Action.Turn.Sign != 0 ? s with { Action = s.Action with { Turn = made } } : s).ToValueList(),
+            };
+        }
+
+        return true;
     }
 
     /// <summary>

@@ -134,7 +134,7 @@ internal sealed partial class TextReaderRun
         bool single = told.Count == 1 && (CountLabel.Read(_text, line.Start, line.End) is not null
             || (told[0].Label.Places.Count == 1 && _section is not { Lines.Count: > 0 }));
         if (told.Count == 0 || single
-            || !FollowsOn(told[0].Label) || SentenceReader.LooksLikeSentence(_text.AsSpan(line.Start, line.End - line.Start))
+            || !FollowsOn(told[0].Label) || SentenceReader.LooksLikeSentence(WallFaced().Replace(_text[line.Start..line.End], " "))
             || !TermReader.Read(_text, line.Start, line.End, _state.Lexicon).Exists(t => t.Kind is TermKind.Move or TermKind.Dir))
         {
             return false;
@@ -176,23 +176,43 @@ internal sealed partial class TextReaderRun
             return CountLabel.Told(said, said, start, end);
         }
 
-        // "on counts 5 and 6": those two, and no quick one between them
-        return numbers.Groups["last"] is { Success: true, ValueSpan: var last } && int.Parse(first, CultureInfo.InvariantCulture) is var from
-            ? int.Parse(last, CultureInfo.InvariantCulture) == from + 1 ? CountLabel.Told(from, from + 1, start, end) : null
-            : CountLabel.Read(_text, start, end);
+        if (numbers.Groups["last"] is { Success: true, ValueSpan: var until })
+        {
+            // "on counts 5 and 6": those two, and no quick one between them; "on counts 1 to 4": all of them
+            int from = int.Parse(first, CultureInfo.InvariantCulture);
+            int last = int.Parse(until, CultureInfo.InvariantCulture);
+            bool follows = numbers.Groups["to"].Success ? last > from && last - from < MostTold : last == from + 1;
+            return follows ? CountLabel.Told(from, last, start, end) : null;
+        }
+
+        return CountLabel.Read(_text, start, numbers.Groups["first"].Index + numbers.Groups["first"].Length + end - length);
     }
 
-    [GeneratedRegex(@"(?:(?:counts|beats)\s+(?<first>[0-9]{1,2})\s+and\s+(?<last>[0-9]{1,2})|(?<first>[0-9][0-9&–-]*|[a-z]+)(?:\s+(?:count|beat))?)\s*$",
+    // more counts than these are told by their lines
+    private const int MostTold = 16;
+
+    [GeneratedRegex(@"(?:(?:counts|beats)\s+(?<first>[0-9]{1,2})\s+(?:and|(?<to>to|till|until|through|thru))\s+(?<last>[0-9]{1,2})"
+        + @"|(?<first>[0-9][0-9&–-]*|[a-z]+)(?:\s+(?:count|beat)|\))?)\s*$",
         RegexOptions.IgnoreCase)]
     private static partial Regex NumbersAtEnd();
 
     // "on 1 you", ", and on 2 the", "then on count three,": a number with what is danced on it behind it, and no wall
     [GeneratedRegex(@"(?:^|(?<=[,.;:!–—-]\s?|\s))(?:(?:and|then|now|next|so|finally|lastly)\s+)*on\s+(?:(?:the\s+)?(?:(?:counts?|beats?)\s+)?"
-        + @"(?:(?<=counts\s+|beats\s+)[0-9]{1,2}\s+and\s+[0-9]{1,2}|[0-9]{1,2}(?:(?:-|–|&)[0-9]{1,2}|&)*|one|two|three|four|five|six|seven|eight)\b(?!:[0-9])"
+        + @"(?:(?<=counts\s+|beats\s+)[0-9]{1,2}\s+(?:and|to|till|until|through|thru)\s+[0-9]{1,2}"
+        + @"|[0-9]{1,2}(?:(?:-|–|&)[0-9]{1,2}|&)*|one|two|three|four|five|six|seven|eight)\b(?!:[0-9])"
         + @"(?!\s*(?:o['’]?clock|walls?|counts?|beats?|feet|foot|legs?|heels?|toes?)\b)"
-        + @"|the\s+(?:first|second|third|fourth|fifth|sixth|seventh|eighth)\s+(?:(?:count|beat)\b|(?=(?:you|we|the|your|it|close|cross|touch|hold|kick)\b)))",
+        + @"|the\s+(?:first|second|third|fourth|fifth|sixth|seventh|eighth)\s+(?:(?:count|beat)\b|(?=(?:you|we|the|your|it|close|cross|touch|hold|kick)\b)))"
+        + @"|(?:^|(?<=[,.;:!–—-]\s))(?:(?:and|then|now|next|so|finally|lastly)\s+)*(?:for|over|during|in)\s+(?:the\s+)?"
+        + @"(?:(?:counts?|beats?)\s+(?:[0-9]{1,2}\s+(?:and|to|till|until|through|thru)\s+[0-9]{1,2}|[0-9]{1,2}(?:(?:-|–|&)[0-9]{1,2}|&)*)"
+        + @"|[0-9]{1,2}(?:(?:-|–|&)[0-9]{1,2})+&?"
+        + @"|(?:first|second|third|fourth|next|last)\s+(?:bar|measure)\s+\([0-9]{1,2}(?:-|–)[0-9]{1,2}\))(?![0-9:/])(?!\s*(?:counts?|beats?|walls?)\b)",
         RegexOptions.IgnoreCase)]
     private static partial Regex CountTold();
+
+    // a wall that is looked at, and no wall of the dance
+    [GeneratedRegex(@"\bfac(?:e|es|ing)\s+(?:to\s+)?(?:the\s+|your\s+)?(?:back|front|rear|side|home|left|right|left-hand|right-hand|new|starting|[0-9]{1,2}(?::[0-9]{2}"
+        + @"|\s+o['’]?clock))(?:\s+side)?\s+wall\b", RegexOptions.IgnoreCase)]
+    private static partial Regex WallFaced();
 
     private static int? NumberInWords(ReadOnlySpan<char> word)
     {

@@ -204,6 +204,18 @@ internal static partial class WordOrder
     /// <summary>"Swing R leg across L": a foot that swings to a place turns nobody.</summary>
     private static void SwingIsSweep(List<Term> terms)
     {
+        for (int i = 1; i + 1 < terms.Count; i++)
+        {
+            if (terms[i].Kind is TermKind.Turn && terms[i].Text.StartsWith("swing", StringComparison.OrdinalIgnoreCase)
+                && terms[i - 1] is { Kind: TermKind.Foot } && terms[i + 1] is
+                { Kind: TermKind.Dir, Meaning.Direction: Direction.Forward or Direction.Back or Direction.CrossFront or Direction.CrossBehind }
+                && (i + 2 >= terms.Count || terms[i + 2].Kind is TermKind.Separator or TermKind.Then or TermKind.Close or TermKind.Open or TermKind.Join))
+            {
+                // "right foot swing forward"
+                terms[i] = terms[i] with { Meaning = new Meaning(TermKind.Move) { Verb = ActionKind.Sweep, Special = "sweep" } };
+            }
+        }
+
         for (int i = 0; i + 2 < terms.Count; i++)
         {
             if (terms[i].Kind is not TermKind.Turn || !terms[i].Text.StartsWith("swing", StringComparison.OrdinalIgnoreCase))
