@@ -260,9 +260,9 @@ internal static class DealtTerms
             // "turn a full turn": said twice
             int start = i > 0 && terms[i - 1].Kind is TermKind.Turn ? i - 1 : i;
             List<Term> plain = [.. terms[..start], .. terms[i..bare], .. terms[bare..at].Where(t => t.Kind is not TermKind.Separator)];
-            plain.Add(terms[first] with { Meaning = new Meaning(TermKind.Side) { Side = terms[first].Meaning.Side } });
+            plain.Add(Bare(terms[first]));
             plain.Add(new Term(new Meaning(TermKind.Separator), new TextSpan(terms[second].Span.Start, 0), ","));
-            plain.Add(terms[second] with { Meaning = new Meaning(TermKind.Side) { Side = terms[second].Meaning.Side } });
+            plain.Add(Bare(terms[second]));
             plain.AddRange(terms[(second + 1)..]);
             return plain;
         }
@@ -271,6 +271,13 @@ internal static class DealtTerms
 
         static bool Steps(List<Term> all, int at) => at < all.Count && all[at] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.Step, IsIng: true } };
         static bool IsFoot(Term term) => term.Kind is TermKind.Side or TermKind.Foot && term.Meaning.Side is not null;
+
+        // "on R" as "R": what the turn is made on is its step here
+        static Term Bare(Term foot) => foot with
+        {
+            Meaning = new Meaning(TermKind.Side) { Side = foot.Meaning.Side },
+            Text = foot.Meaning.Side == Foot.Right ? "R" : "L",
+        };
     }
 
     /// <summary>"Step, pivot: L forward, pivot 1/2 R": a title of as many moves as are told behind it with their feet says nothing more; null where there is none.</summary>
@@ -291,6 +298,42 @@ internal static class DealtTerms
         return plain && pivots && parts > 1 && told.Count(t => t.Kind is TermKind.Separator or TermKind.Join or TermKind.Then) + 1 == parts
             && told.Exists(t => t.Kind is TermKind.Amount) && told.Exists(t => t.Kind is TermKind.Foot or TermKind.Side)
             && told.Exists(t => t.Meaning.Verb is ActionKind.Pivot) && told.TrueForAll(t => t.Kind is not TermKind.Unknown) ? told : null;
+    }
+
+    /// <summary>"Turn 1/2 right with a shuffle": the turn is made in the figure, as in "turn 1/2 right shuffle", and not before it.</summary>
+    public static void TurnWithFigure(List<Term> terms)
+    {
+        for (int i = 2; i + 1 < terms.Count; i++)
+        {
+            int figure = i + 1;
+            while (figure < terms.Count && terms[figure].Kind is TermKind.Filler)
+            {
+                figure++;
+            }
+
+            if (terms[i] is { Kind: TermKind.With, Text: "with" } && terms[i - 1].Meaning.Side is not null
+                && terms.FindLastIndex(i - 1, Math.Min(i, 4), t => t.Kind is TermKind.Amount) >= 0
+                && figure < terms.Count && terms[figure] is { Kind: TermKind.Move, Meaning: { Verb: null, Figures: [{ Rows.Count: > 2 } turned, ..] } }
+                && turned.TurnedForms.Count > 0 && turned.TotalTurn.Sign == 0)
+            {
+                terms.RemoveRange(i, figure - i);
+            }
+        }
+    }
+
+    /// <summary>"Turn 1/4 left rolling the hips, weight on L": the turn ends on that foot, and the hips are how it is danced.</summary>
+    public static void HipsOfTurn(List<Term> terms)
+    {
+        for (int i = 2; i + 2 < terms.Count; i++)
+        {
+            if (terms[i] is { Kind: TermKind.Move, Meaning: { Verb: ActionKind.RollHips, IsIng: true } } hips
+                && terms[i - 1].Kind is TermKind.Side or TermKind.Amount && terms[i - 2].Kind is TermKind.Amount or TermKind.Side or TermKind.Turn
+                && terms.FindIndex(i + 1, t => t.Kind is not (TermKind.Separator or TermKind.Open or TermKind.Filler)) is >= 0 and int note
+                && terms[note].Kind is TermKind.WeightOn)
+            {
+                terms[i] = hips with { Meaning = new Meaning(TermKind.Style) };
+            }
+        }
     }
 
     /// <summary>"Travelling right: swivel heels right, toes right": the way of what follows, and no step of its own.</summary>

@@ -45,6 +45,8 @@ internal sealed class LineReader
         terms = DealtTerms.BumpsOfStep(terms) ?? terms;
         terms = DealtTerms.FeetOfFullTurn(terms) ?? terms;
         DealtTerms.TravellingTitle(terms);
+        DealtTerms.TurnWithFigure(terms);
+        DealtTerms.HipsOfTurn(terms);
         terms = DealtTerms.BehindTitle(terms) ?? terms;
         DealtTerms.WeightOfFoot(terms);
         DealtTerms.SlantedDegrees(terms);

@@ -120,7 +120,7 @@ internal sealed partial class TextReaderRun
             }
 
             bool first = told.Count == 0;
-            if (first ? start > line.Start && !_text.AsSpan(line.Start, start - line.Start).Trim(" ,.:;").IsEmpty
+            if (first ? start > line.Start && !_text.AsSpan(line.Start, start - line.Start).Trim(" ,.:;-–—•*").IsEmpty
                 : FirstNumber(label) != LastNumber(told[^1].Label) + 1)
             {
                 // "turn on 2 walls": a number that does not go on from the one before is no count
@@ -197,12 +197,12 @@ internal sealed partial class TextReaderRun
     private static partial Regex NumbersAtEnd();
 
     // "on 1 you", ", and on 2 the", "then on count three,": a number with what is danced on it behind it, and no wall
-    [GeneratedRegex(@"(?:^|(?<=[,.;:!–—-]\s?|\s))(?:(?:and|then|now|next|so|finally|lastly)\s+)*on\s+(?:(?:the\s+)?(?:(?:counts?|beats?)\s+)?"
+    [GeneratedRegex(@"(?:^|(?<=[,.;:!–—-]\s?|\s))(?:(?:and|then|now|next|so|finally|lastly),?\s+)*on\s+(?:(?:the\s+)?(?:(?:counts?|beats?)\s+)?"
         + @"(?:(?<=counts\s+|beats\s+)[0-9]{1,2}\s+(?:and|to|till|until|through|thru)\s+[0-9]{1,2}"
         + @"|[0-9]{1,2}(?:(?:-|–|&)[0-9]{1,2}|&)*|one|two|three|four|five|six|seven|eight)\b(?!:[0-9])"
         + @"(?!\s*(?:o['’]?clock|walls?|counts?|beats?|feet|foot|legs?|heels?|toes?)\b)"
         + @"|the\s+(?:first|second|third|fourth|fifth|sixth|seventh|eighth)\s+(?:(?:count|beat)\b|(?=(?:you|we|the|your|it|close|cross|touch|hold|kick)\b)))"
-        + @"|(?:^|(?<=[,.;:!–—-]\s))(?:(?:and|then|now|next|so|finally|lastly)\s+)*(?:for|over|during|in)\s+(?:the\s+)?"
+        + @"|(?:^|(?<=[,.;:!–—-]\s))(?:(?:and|then|now|next|so|finally|lastly),?\s+)*(?:for|over|during|in)\s+(?:the\s+)?"
         + @"(?:(?:counts?|beats?)\s+(?:[0-9]{1,2}\s+(?:and|to|till|until|through|thru)\s+[0-9]{1,2}|[0-9]{1,2}(?:(?:-|–|&)[0-9]{1,2}|&)*)"
         + @"|[0-9]{1,2}(?:(?:-|–|&)[0-9]{1,2})+&?"
         + @"|(?:first|second|third|fourth|next|last)\s+(?:bar|measure)\s+\([0-9]{1,2}(?:-|–)[0-9]{1,2}\))(?![0-9:/])(?!\s*(?:counts?|beats?|walls?)\b)",

@@ -31,7 +31,7 @@ public sealed class RewriteTests(ITestOutputHelper output)
         ("each word with a capital", 997, 1),
         ("right and left in full", 1000, 0),
         ("Rt and Lt", 989, 0),
-        ("r. and l.", 981, 0),
+        ("r. and l.", 980, 0),
         ("R and L", 983, 1),
         ("fwd", 1000, 0),
         ("forwards", 1000, 0),

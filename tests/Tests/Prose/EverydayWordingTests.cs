@@ -42,6 +42,45 @@ public sealed class EverydayWordingTests
     // lists without commas
     [InlineData("R", "1-4 walk R L clap hold", "1 R>R step:forward; 2 L>L step:forward; 3 ->L clap; 4 ->L hold")]
 
+    // counts that are told in sentences
+    [InlineData("L", "On counts 1 to 4 sway to the left, to the right, to the left and to the right", "1 L>L sway; 2 R>R sway; 3 L>L sway; 4 R>R sway")]
+    [InlineData("R", "For 1&2 step the right foot back, bring the left foot next to it and step the right foot forward",
+        "1 R>R step:back; 1& L>L step:together; 2 R>R step:forward")]
+    [InlineData("L", "Counts 1 and 2: step left to the side, close the right foot to it", "1 L>L step:side; 2 R>R step:together")]
+    [InlineData("L", "On count 1 step forward on the left foot, and on count 2 pivot half a turn to the right so that you face the back wall",
+        "1 L>L step:forward; 2 R>R pivot @6:00")]
+
+    // a full turn has a half on each of its two feet
+    [InlineData("L", "1-2 full turn R travelling forward on L, R", "1 L>L step:back @6:00; 2 R>R step:forward @12:00")]
+    [InlineData("L", "1-2 full turn over your right shoulder, stepping left then right", "1 L>L step:back @6:00; 2 R>R step:forward @12:00")]
+    [InlineData("L", "1-2 full turn R fwd L & R", "1 L>L step:back @6:00; 2 R>R step:forward @12:00")]
+
+    // the weight behind a turn, with what the body does
+    [InlineData("R", "1-2 cross R behind L, unwind 1/2 R with weight R", "1 R>R step:cross-behind; 2 R>R unwind @6:00")]
+    [InlineData("L", "1-2 Step L forward, turn 1/4 R rolling the hips, weight on R", "1 L>L step:forward; 2 R>R pivot @3:00")]
+
+    // degrees that are a way, and degrees that turn
+    [InlineData("L", "1-2 Step L to L 45 deg, touch R beside L", "1 L>L step:diag-forward; 2 R>L touch:together")]
+    [InlineData("L", "1-2 turn 45 degrees L stepping L fwd, touch R", "1 L>L step:forward @10:30; 2 R>L touch:together")]
+
+    // where the turn stands before the name of a figure to the side, and where it is in it
+    [InlineData("L", "1&2 1/4 L chasse L", "1 L>L step:side @9:00; 1& R>R step:together; 2 L>L step:side")]
+    [InlineData("L", "1&2 turn 1/2 left with a shuffle, L R L", "1 L>L step:side @9:00; 1& R>R step:together; 2 L>L step:forward @6:00")]
+
+    // on one count
+    [InlineData("L", "1-2 hop on R hooking L, step L", "1 R>R hop; 1 L>R hook; 2 L>L step")]
+    [InlineData("L", "1-2 jump back on L kicking R, step R", "1 L>L jump:back; 1 R>L kick; 2 R>R step")]
+
+    // how a figure ends, said once more; how far it turns, said anew
+    [InlineData("L", "1&2 Mambo back left, bringing left next to right", "1 L>L rock:back; 1& R>R recover; 2 L>L step:together")]
+    [InlineData("L", "1-4 Monterey 1/2 L: point L to side, 1/2 turn L bringing L next to R, point R to side, step R next to L\n5-8 Repeat with a 1/4 turn L",
+        "1 L>R point:side; 2 L>L step:together @6:00; 3 R>L point:side; 4 R>R step:together; 5 L>R point:side; 6 L>L step:together @3:00; 7 R>L point:side; 8 R>R step:together")]
+
+    // words before the move that have its way, or none
+    [InlineData("both", "1-4 Travelling left: swivel heels left, toes left, heels left, clap", "1 B>B swivel; 2 B>B swivel; 3 B>B swivel; 4 ->B clap")]
+    [InlineData("L", "1-2 Step, pivot: L forward, pivot ½ R", "1 L>L step:forward; 2 R>R pivot @6:00")]
+    [InlineData("L", "1-2 LF swing forward, LF step together", "1 L>R sweep:forward; 2 L>L step:together")]
+
     // feet behind a row of places
     [InlineData("L", "7&8 behind, side, cross (L-R-L)", "7 L>L step:cross-behind; 7& R>R step:side; 8 L>L step:cross-front")]
     [InlineData("R", "1-4 side, behind, side, forward R L R L", "1 R>R step:side; 2 L>L step:cross-behind; 3 R>R step:side; 4 L>L step:forward")]
